@@ -1,0 +1,70 @@
+/** A build: one neck with its frets, as plain data. Everything else in the program is computed from it. */
+import type { ChoiceParameter, FlagParameter, NumberParameter, Parameter } from './parameter-kinds.ts';
+import { PARAMETERS, type ParameterRow } from './parameters.ts';
+import { stringsOf, type StringSpec } from './strings.ts';
+
+type ValueOf<P extends Parameter> = P extends NumberParameter
+  ? number
+  : P extends FlagParameter
+    ? boolean
+    : P extends ChoiceParameter<string, infer Value>
+      ? Value
+      : never;
+
+/** Every parameter of the table by its id. */
+export type ParameterValues = { readonly [P in ParameterRow as P['id']]: ValueOf<P> };
+
+/** One piece of the neck blank; a neck is listed from its centre line outwards and is symmetric. */
+export interface Laminate {
+  /** Id of a wood in the table, or "own". */
+  readonly wood: string;
+  /** Share of the neck's width that this piece (both halves of it together) takes; all shares sum to 1. */
+  readonly share: number;
+}
+
+/** One line of binding or purfling. */
+export interface BindingLine {
+  readonly thicknessMm: number;
+  /** sRGB hex, "#rrggbb". */
+  readonly colour: string;
+}
+
+export interface Build extends ParameterValues {
+  readonly name: string;
+  readonly notes: string;
+  /** From the centre line outwards: one entry is a one-piece neck, 2 are three laminates, 3 five, 4 seven. */
+  readonly laminates: readonly Laminate[];
+  /** Five lines, from the wood outwards; the first `bindingLineCount` of them are used. */
+  readonly binding: readonly BindingLine[];
+  /** From the highest string to the lowest. */
+  readonly strings: readonly StringSpec[];
+}
+
+export const MAX_BINDING_LINES = 5;
+export const MAX_LAMINATE_ENTRIES = 4;
+
+const STANDARD_BINDING: readonly BindingLine[] = [
+  { thicknessMm: 0.5, colour: '#f2ead7' },
+  { thicknessMm: 0.5, colour: '#26211e' },
+  { thicknessMm: 1.5, colour: '#f2ead7' },
+  { thicknessMm: 0.5, colour: '#26211e' },
+  { thicknessMm: 0.5, colour: '#f2ead7' },
+];
+
+/** The build that the parameter table describes by its defaults. */
+export function defaultBuild(): Build {
+  const values = Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, parameter.default]));
+  return {
+    ...(values as unknown as ParameterValues),
+    name: 'New neck',
+    notes: '',
+    laminates: [{ wood: 'sugar-maple', share: 1 }],
+    binding: STANDARD_BINDING,
+    strings: stringsOf('six-10-46', 'six-standard'),
+  };
+}
+
+/** The binding lines in use, from the wood outwards. */
+export function bindingInUse(build: Build): readonly BindingLine[] {
+  return build.binding.slice(0, build.bindingLineCount);
+}

@@ -1,0 +1,121 @@
+/**
+ * The shape that a build describes, as functions of x (mm from the nut) and z (mm across, 0 at the centre line).
+ *
+ *   position of fret n       x_n = L·(1 − 2^(−n/12))                         twelve-tone equal temperament, ISO 16 for A4
+ *   width                    w(x) linear from the nut to the last fret
+ *   radius                   R(x) constant (cylinder) or linear in x (cone)
+ *   sagitta                  s(z) = R − √(R² − z²)                            drop of the board's surface below its crown
+ *   total thickness          T(x) linear through its values at frets 1 and 12
+ *   back                     d(z) = s₀ + (D − s₀)·(1 − |2z/w|^p)^(1/p),  D = T − t_b, below the board's underside
+ *   heel                     adds its thickness over its length before the joint, and backs the board beyond it
+ */
+import type { Build } from './build.ts';
+
+/** Distance of fret n from the nut in mm; n = 0 is the nut. */
+export function fretPositionMm(scaleLengthMm: number, fret: number): number {
+  return scaleLengthMm * (1 - 2 ** (-fret / 12));
+}
+
+/** Distances of frets 1…count from the nut in mm. */
+export function fretPositionsMm(scaleLengthMm: number, count: number): number[] {
+  return Array.from({ length: count }, (_, index) => fretPositionMm(scaleLengthMm, index + 1));
+}
+
+type ShapeOf<Keys extends keyof Build> = Pick<Build, Keys>;
+
+/** x of the last fret in mm. */
+export function lastFretMm(build: ShapeOf<'scaleLengthMm' | 'fretCount'>): number {
+  return fretPositionMm(build.scaleLengthMm, build.fretCount);
+}
+
+/** x of the end of the board in mm. */
+export function boardEndMm(build: ShapeOf<'scaleLengthMm' | 'fretCount' | 'boardBeyondLastFretMm'>): number {
+  return lastFretMm(build) + build.boardBeyondLastFretMm;
+}
+
+/** x of the body joint in mm: the fret over the edge of the body. */
+export function bodyJointMm(build: ShapeOf<'scaleLengthMm' | 'bodyJointFret'>): number {
+  return fretPositionMm(build.scaleLengthMm, build.bodyJointFret);
+}
+
+/** Board width at x in mm. */
+export function boardWidthMm(
+  build: ShapeOf<'scaleLengthMm' | 'fretCount' | 'widthNutMm' | 'widthLastFretMm'>,
+  xMm: number,
+): number {
+  return build.widthNutMm + ((build.widthLastFretMm - build.widthNutMm) * xMm) / lastFretMm(build);
+}
+
+/** Board radius at x in mm; Infinity on a flat board. */
+export function boardRadiusMm(
+  build: ShapeOf<'scaleLengthMm' | 'fretCount' | 'boardShape' | 'radiusNutMm' | 'radiusLastFretMm'>,
+  xMm: number,
+): number {
+  if (build.boardShape === 'flat') return Infinity;
+  if (build.boardShape === 'cylinder') return build.radiusNutMm;
+  return build.radiusNutMm + ((build.radiusLastFretMm - build.radiusNutMm) * xMm) / lastFretMm(build);
+}
+
+/** Drop of an arc of radius R below its crown at distance z from its middle, mm; 0 for R = Infinity. */
+export function sagittaMm(radiusMm: number, zMm: number): number {
+  if (radiusMm === Infinity) return 0;
+  // z²/(R + √(R² − z²)) is R − √(R² − z²) without the cancellation.
+  return (zMm * zMm) / (radiusMm + Math.sqrt(radiusMm * radiusMm - zMm * zMm));
+}
+
+/** Mean drop of an arc below its crown over the width w, mm: the flat top of equal area lies this much lower. */
+export function meanSagittaMm(radiusMm: number, widthMm: number): number {
+  if (radiusMm === Infinity) return 0;
+  const half = widthMm / 2;
+  const chord = Math.sqrt(radiusMm * radiusMm - half * half);
+  const meanHeight = (half * chord + radiusMm * radiusMm * Math.asin(half / radiusMm)) / (2 * half);
+  return radiusMm - meanHeight;
+}
+
+/** Thickness of board and neck together at the centre line, without the heel, mm. */
+export function totalThicknessMm(
+  build: ShapeOf<'scaleLengthMm' | 'thicknessFret1Mm' | 'thicknessFret12Mm'>,
+  xMm: number,
+): number {
+  const x1 = fretPositionMm(build.scaleLengthMm, 1);
+  const x12 = fretPositionMm(build.scaleLengthMm, 12);
+  return build.thicknessFret1Mm + ((build.thicknessFret12Mm - build.thicknessFret1Mm) * (xMm - x1)) / (x12 - x1);
+}
+
+/** What the heel adds to the depth at x, mm: a ramp before the joint, constant beyond. */
+export function heelDepthMm(
+  build: ShapeOf<'scaleLengthMm' | 'bodyJointFret' | 'heelThicknessMm' | 'heelLengthMm'>,
+  xMm: number,
+): number {
+  const along = (xMm - (bodyJointMm(build) - build.heelLengthMm)) / build.heelLengthMm;
+  return build.heelThicknessMm * Math.min(1, Math.max(0, along));
+}
+
+/**
+ * Depth of the back below the board's underside at lateral z, mm.
+ * @param depthMm D, the depth at the centre line; @param widthMm w, the width there.
+ */
+export function backDepthMm(
+  zMm: number,
+  depthMm: number,
+  widthMm: number,
+  shoulderMm: number,
+  exponent: number,
+): number {
+  const across = Math.min(1, Math.abs((2 * zMm) / widthMm));
+  return shoulderMm + (depthMm - shoulderMm) * (1 - across ** exponent) ** (1 / exponent);
+}
+
+/** Width of the back at a depth below the board's underside, mm: the inverse of `backDepthMm`; 0 below the back. */
+export function backChordMm(
+  belowMm: number,
+  depthMm: number,
+  widthMm: number,
+  shoulderMm: number,
+  exponent: number,
+): number {
+  if (belowMm <= shoulderMm) return widthMm;
+  if (belowMm >= depthMm) return 0;
+  const down = (belowMm - shoulderMm) / (depthMm - shoulderMm);
+  return widthMm * (1 - down ** exponent) ** (1 / exponent);
+}

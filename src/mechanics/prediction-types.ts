@@ -1,0 +1,83 @@
+/**
+ * What the library says of a build. Plain data that can cross a worker boundary; every reader (picture, numbers,
+ * chart, sheet) reads this and computes nothing of the kind itself.
+ *
+ * Relief: distance of the fret-top line below a straightedge laid from fret 1 to the body-joint fret.
+ * Positive = forward bow (hollow), negative = back-bow (hump). All lengths mm, forces N, x from the nut.
+ */
+import type { Build } from '../build/build.ts';
+
+export type Method = Build['method'];
+export const METHODS: readonly Method[] = ['press', 'glue', 'both'];
+
+/** A fret-top line over the stations, against the straightedge. */
+export interface ReliefLine {
+  /** Relief at each station of `Prediction.stationXMm`; 0 at both ends of the straightedge. */
+  readonly reliefMm: Float64Array;
+  /** The relief of greatest size under the straightedge, with its sign. */
+  readonly extremeMm: number;
+  /** Where it is. */
+  readonly extremeXMm: number;
+  readonly atFret7Mm: number;
+  readonly atFret8Mm: number;
+}
+
+/** A moment in the job. */
+export interface Moment {
+  /** Fret numbers that are in, in any order; undefined = all. */
+  readonly fretsIn?: readonly number[];
+  readonly strung: boolean;
+  /** Days since the strings went on (ignored before). */
+  readonly days: number;
+  /** Rod setting in per cent of its range; plus bends the neck backwards. */
+  readonly rodPercent: number;
+}
+
+export interface MethodPrediction {
+  readonly method: Method;
+  /** Kerf that this method works with: a glue fit is sawn so that the studs slide in. */
+  readonly kerfMm: number;
+  /** Wedge force of each fret right after seating, and once strung. Length = frets. */
+  readonly wedgeForceN: readonly number[];
+  readonly wedgeForceStrungN: readonly number[];
+  /** How far the studs bite into each wall. */
+  readonly biteMm: readonly number[];
+  /** How far each slot is wedged open, mean over the contact depth. */
+  readonly openingMm: readonly number[];
+  /** Force to press one fret in, and to pull one out. Length = frets. */
+  readonly seatingForceN: readonly number[];
+  readonly pullOutForceN: readonly number[];
+  /** How much more the neck gives under the strings than with unsawn slots: 0.34 = 34 % more. */
+  readonly extraFlexibility: number;
+  readonly fretted: ReliefLine;
+  readonly strung: ReliefLine;
+  readonly settled: ReliefLine;
+  readonly rodSet: ReliefLine;
+  /** The lines that make every state (see states.ts): row i of `wedgeUnitMm` is fret i's line with its seating force. */
+  readonly basis: {
+    readonly wedgeMm: Float64Array;
+    readonly stringsMm: Float64Array;
+    readonly rodMm: Float64Array;
+    readonly climateMm: Float64Array;
+  };
+}
+
+export interface StringPrediction {
+  readonly tensionN: number;
+  readonly stressMPa: number;
+  /** Stress over the least tensile strength of the wire (core of a wound string); above 1 it breaks. */
+  readonly stressRatio: number;
+  readonly unitMassKgM: number;
+  readonly frequencyHz: number;
+}
+
+export interface Prediction {
+  readonly fretXMm: readonly number[];
+  /** Where the lines are sampled, ascending, from the nut to the end of the board. */
+  readonly stationXMm: Float64Array;
+  /** Fret numbers under the ends of the straightedge. */
+  readonly straightedge: { readonly fromFret: number; readonly toFret: number };
+  readonly strings: readonly StringPrediction[];
+  readonly stringPullN: number;
+  readonly methods: Readonly<Record<Method, MethodPrediction>>;
+}
