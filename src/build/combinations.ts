@@ -1,0 +1,176 @@
+/** Combinations of values, each in its own range, that cannot exist together. Unwise ones are not here: see fretwork/checks. */
+import { bindingInUse, type Build } from './build.ts';
+import { boardEndMm, boardRadiusMm, boardWidthMm, fretPositionMm, sagittaMm, totalThicknessMm } from './neck-shape.ts';
+import { parameterById, type ParameterId } from './parameters.ts';
+import type { Problem } from './problems.ts';
+
+/** Least wood that must stay under a slot anywhere, mm. */
+export const LEAST_BOARD_LEFT_MM = 0.3;
+/** Least board between the crowns of the last two frets, mm. */
+const LEAST_BETWEEN_CROWNS_MM = 1;
+/** Least wood between the shoulder and the bottom of the back, mm. */
+const LEAST_BACK_MM = 1;
+/** Least wood under a stiff bar, mm. */
+const LEAST_UNDER_BAR_MM = 2;
+
+type Rule = (build: Build) => Problem | undefined;
+
+function round(value: number, digits = 2): string {
+  return String(Number(value.toFixed(digits)));
+}
+
+/** A limit as text, rounded to the safe side so that the printed value is itself allowed. */
+function roundLimit(value: number, kind: 'min' | 'max'): string {
+  return String((kind === 'min' ? Math.ceil(value * 1000 - 1e-6) : Math.floor(value * 1000 + 1e-6)) / 1000);
+}
+
+/** `id` must be at least / at most `limit` in this build, because of `reason`. */
+function limit(build: Build, id: ParameterId, kind: 'min' | 'max', value: number, reason: string): Problem | undefined {
+  const given = build[id] as number;
+  if (kind === 'min' ? given >= value - 1e-9 : given <= value + 1e-9) return undefined;
+  const parameter = parameterById(id);
+  const unit = parameter.kind === 'number' ? parameter.unit : '';
+  const unitText = unit === '' ? '' : ` ${unit}`;
+  return {
+    code: 'impossible',
+    parameter: id,
+    label: parameter.label,
+    value: given,
+    [kind]: value,
+    unit,
+    message: `${parameter.label} is ${round(given, 3)}${unitText}; here it can be ${kind === 'min' ? 'at least' : 'at most'} ${roundLimit(value, kind)}${unitText}: ${reason}.`,
+  };
+}
+
+function list(id: string, label: string, value: unknown, message: string): Problem {
+  return { code: 'impossible', parameter: id, label, value, message };
+}
+
+const RULES: readonly Rule[] = [
+  (b) => limit(b, 'bodyJointFret', 'max', b.fretCount, `the board has only ${b.fretCount} frets`),
+  (b) => {
+    const spacing = fretPositionMm(b.scaleLengthMm, b.fretCount) - fretPositionMm(b.scaleLengthMm, b.fretCount - 1);
+    if (spacing >= b.crownWidthMm + LEAST_BETWEEN_CROWNS_MM) return undefined;
+    let most = b.fretCount;
+    const room = (n: number) => fretPositionMm(b.scaleLengthMm, n) - fretPositionMm(b.scaleLengthMm, n - 1);
+    while (most > 1 && room(most) < b.crownWidthMm + LEAST_BETWEEN_CROWNS_MM) most -= 1;
+    return limit(
+      b,
+      'fretCount',
+      'max',
+      most,
+      `with this scale the last two crowns would stand closer than ${LEAST_BETWEEN_CROWNS_MM} mm on the board`,
+    );
+  },
+  (b) => {
+    // What is left under the slot at its thinnest place: the edge where the slot follows the radius, the centre where it is flat.
+    const thinnest = Math.min(
+      ...[0, boardEndMm(b)].map((x) =>
+        b.slotBottom === 'flat'
+          ? b.boardThicknessMm
+          : b.boardThicknessMm - sagittaMm(boardRadiusMm(b, x), boardWidthMm(b, x) / 2),
+      ),
+    );
+    return limit(
+      b,
+      'slotDepthMm',
+      'max',
+      thinnest - LEAST_BOARD_LEFT_MM,
+      `the board is ${round(thinnest)} mm thick under the slot at its thinnest, and ${LEAST_BOARD_LEFT_MM} mm must stay`,
+    );
+  },
+  (b) => {
+    if (b.slotBottom !== 'flat') return undefined;
+    const drop = Math.max(...[0, boardEndMm(b)].map((x) => sagittaMm(boardRadiusMm(b, x), boardWidthMm(b, x) / 2)));
+    return limit(
+      b,
+      'slotDepthMm',
+      'min',
+      drop + 0.1,
+      `a flat cut must still be a slot at the edge of the board, which lies ${round(drop)} mm lower`,
+    );
+  },
+  (b) => limit(b, 'kerfMm', 'max', b.crownWidthMm - 0.2, 'the crown must cover the slot'),
+  (b) => limit(b, 'studWidthMm', 'min', b.tangWidthMm, 'studs stand out from the tang, so they are at least as wide'),
+  (b) => limit(b, 'studWidthMm', 'max', b.crownWidthMm, 'the crown must cover the studs'),
+  (b) => {
+    const ends: readonly [ParameterId, number][] = [
+      ['thicknessFret1Mm', 0],
+      ['thicknessFret12Mm', boardEndMm(b)],
+    ];
+    for (const [id, x] of ends) {
+      const lack = b.boardThicknessMm + b.backShoulderMm + LEAST_BACK_MM - totalThicknessMm(b, x);
+      if (lack > 0)
+        return limit(
+          b,
+          id,
+          'min',
+          (b[id] as number) + lack,
+          'board, shoulder and back must fit into it all along the neck',
+        );
+    }
+    return undefined;
+  },
+  (b) =>
+    limit(b, 'linesSawnThrough', 'max', b.bindingLineCount, `there are only ${b.bindingLineCount} lines of binding`),
+  (b) => {
+    const total = bindingInUse(b).reduce((sum, line) => sum + line.thicknessMm, 0);
+    const most = b.widthNutMm / 4;
+    if (total <= most) return undefined;
+    return list(
+      'binding',
+      'Binding lines',
+      total,
+      `The binding lines are ${round(total)} mm thick together; at this nut they can be at most ${round(most)} mm per side.`,
+    );
+  },
+  (b) => limit(b, 'stringEdgeMm', 'max', b.widthNutMm / 2 - 2, 'the strings must lie on the board'),
+  (b) => limit(b, 'stringHeightFret12Mm', 'min', b.crownHeightMm + 0.1, 'the strings must clear the frets'),
+  (b) => limit(b, 'stringHeightNutMm', 'min', 0.5, 'the strings must lie above the board'),
+  (b) =>
+    b.rodKind === 'none'
+      ? undefined
+      : limit(b, 'rodEndMm', 'max', boardEndMm(b) - 5, 'the rod must end under the board'),
+  (b) => {
+    if (b.barCount === 0) return undefined;
+    const depth = totalThicknessMm(b, 0) - b.boardThicknessMm - LEAST_UNDER_BAR_MM;
+    return limit(b, 'barDepthMm', 'max', depth, `${LEAST_UNDER_BAR_MM} mm of wood must stay under the bar at the nut`);
+  },
+  (b) => {
+    if (b.barCount === 0) return undefined;
+    const channel = b.rodKind === 'none' ? 0 : b.channelWidthMm;
+    return limit(
+      b,
+      'barWidthMm',
+      'max',
+      (0.6 * b.widthNutMm - channel) / b.barCount,
+      'bars and channel can take at most 0.6 of the width at the nut',
+    );
+  },
+  (b) => {
+    const sum = b.laminates.reduce((total, laminate) => total + laminate.share, 0);
+    if (Math.abs(sum - 1) < 1e-6) return undefined;
+    return list(
+      'laminates',
+      'Neck laminates',
+      sum,
+      `The shares of the neck’s laminates sum to ${round(sum, 4)}; they must sum to 1.`,
+    );
+  },
+  (b) => {
+    const index = b.strings.findIndex((s) => s.construction.endsWith('-wound') && s.coreMm > s.diameterMm - 0.1);
+    const string = b.strings[index];
+    if (!string) return undefined;
+    return list(
+      `strings.${index}.coreMm`,
+      'String core diameter',
+      string.coreMm,
+      `String ${index + 1} has a core of ${round(string.coreMm, 3)} mm in a diameter of ${round(string.diameterMm, 3)} mm; the core must be at least 0.1 mm less.`,
+    );
+  },
+];
+
+/** Every impossible combination in a build whose values are each in range. */
+export function findImpossible(build: Build): Problem[] {
+  return RULES.flatMap((rule) => rule(build) ?? []);
+}

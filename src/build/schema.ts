@@ -1,0 +1,214 @@
+/**
+ * Validation of a build: types and ranges from the parameter table, then the combinations that cannot exist.
+ * Nothing is corrected or clamped: a build is either accepted as it is or refused with its problems.
+ */
+import * as z from 'zod/mini';
+import { MAX_BINDING_LINES, MAX_LAMINATE_ENTRIES, type Build } from './build.ts';
+import { findImpossible } from './combinations.ts';
+import { PARAMETERS } from './parameters.ts';
+import type { Parameter } from './parameter-kinds.ts';
+import { describeValue, type Problem } from './problems.ts';
+import type { Unit } from './units.ts';
+import { OWN_WOOD_ID, WOODS } from './woods.ts';
+
+export type CheckedBuild =
+  { readonly ok: true; readonly build: Build } | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const WOOD_IDS = [...WOODS.map((wood) => wood.id), OWN_WOOD_ID];
+const CONSTRUCTIONS = ['steel-plain', 'steel-wound', 'bronze-wound', 'nylon-plain', 'nylon-wound'] as const;
+
+function schemaOf(parameter: Parameter): z.ZodMiniType {
+  switch (parameter.kind) {
+    case 'number': {
+      const range = [z.minimum(parameter.min), z.maximum(parameter.max)] as const;
+      return parameter.integer ? z.int().check(...range) : z.number().check(...range);
+    }
+    case 'choice':
+      return z.enum(parameter.options.map((option) => option.value));
+    case 'flag':
+      return z.boolean();
+  }
+}
+
+const colour = z.string().check(z.regex(/^#[0-9a-f]{6}$/i));
+
+/** Numbers inside lists, with the range and unit that the schema and the messages share. */
+const LIST_NUMBERS: Readonly<Record<string, { label: string; min: number; max: number; unit: Unit }>> = {
+  diameterMm: { label: 'string diameter', min: 0.15, max: 4, unit: 'mm' },
+  coreMm: { label: 'string core diameter', min: 0.1, max: 4, unit: 'mm' },
+  pitch: { label: 'pitch as a MIDI note number', min: 12, max: 96, unit: '' },
+  thicknessMm: { label: 'binding line thickness', min: 0.2, max: 4, unit: 'mm' },
+  share: { label: 'share of the width', min: 0.02, max: 1, unit: '' },
+};
+
+const listNumber = (key: string) => {
+  const { min, max } = LIST_NUMBERS[key]!;
+  return z.number().check(z.minimum(min), z.maximum(max));
+};
+
+const MAX_STRINGS = 12;
+
+const buildSchema = z.strictObject({
+  ...Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, schemaOf(parameter)])),
+  name: z.string().check(z.maxLength(200)),
+  notes: z.string().check(z.maxLength(10_000)),
+  laminates: z
+    .array(z.strictObject({ wood: z.enum(WOOD_IDS), share: listNumber('share') }))
+    .check(z.minLength(1), z.maxLength(MAX_LAMINATE_ENTRIES)),
+  binding: z
+    .array(z.strictObject({ thicknessMm: listNumber('thicknessMm'), colour }))
+    .check(z.length(MAX_BINDING_LINES)),
+  strings: z
+    .array(
+      z.strictObject({
+        construction: z.enum(CONSTRUCTIONS),
+        diameterMm: listNumber('diameterMm'),
+        coreMm: listNumber('coreMm'),
+        pitch: z.int().check(z.minimum(12), z.maximum(96)),
+      }),
+    )
+    .check(z.minLength(1), z.maxLength(MAX_STRINGS)),
+});
+
+const BY_ID = new Map<string, Parameter>(PARAMETERS.map((parameter) => [parameter.id, parameter]));
+
+function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (inner, key) =>
+      typeof inner === 'object' && inner !== null && Object.hasOwn(inner, key)
+        ? (inner as Record<PropertyKey, unknown>)[key]
+        : undefined,
+    value,
+  );
+}
+
+const LIST_LABELS: Readonly<Record<string, string>> = {
+  name: 'Name of the build',
+  notes: 'Notes',
+  laminates: 'Neck laminates',
+  binding: 'Binding lines',
+  strings: 'Strings',
+  wood: 'wood',
+  colour: 'colour as #rrggbb',
+  construction: 'string construction',
+};
+
+function labelOf(path: readonly PropertyKey[]): string {
+  const [head, index, field] = path;
+  const parameter = BY_ID.get(String(head));
+  if (parameter) return parameter.label;
+  const list = LIST_LABELS[String(head)] ?? String(head ?? 'build');
+  if (typeof index !== 'number') return list;
+  const inner =
+    field === undefined ? '' : `, ${LIST_NUMBERS[String(field)]?.label ?? LIST_LABELS[String(field)] ?? String(field)}`;
+  return `${list}, entry ${index + 1}${inner}`;
+}
+
+function rangeText(min: number, max: number, unit: Unit): string {
+  return `${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
+  const path = issue.path;
+  const value = valueAt(input, path);
+  const label = labelOf(path);
+  const name = path.map(String).join('.') || 'build';
+  const parameter = BY_ID.get(String(path[0]));
+  const range =
+    parameter?.kind === 'number' ? parameter : path.length > 1 ? LIST_NUMBERS[String(path.at(-1))] : undefined;
+  const base = {
+    parameter: name,
+    label,
+    value,
+    ...(range ? { min: range.min, max: range.max, unit: range.unit } : {}),
+  };
+  const allowed = range ? rangeText(range.min, range.max, range.unit) : undefined;
+  const given = describeValue(value);
+
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => {
+      const full = [...path, key].map(String).join('.');
+      return {
+        code: 'unknown',
+        parameter: full,
+        label: full,
+        value: valueAt(input, [...path, key]),
+        message: `${describeValue(full)} is not something a build has.`,
+      };
+    });
+  }
+  if (value === undefined) {
+    return [
+      { ...base, code: 'missing', message: `${label} (${name}) is missing${allowed ? `; it takes ${allowed}` : ''}.` },
+    ];
+  }
+  switch (issue.code) {
+    case 'too_small':
+    case 'too_big': {
+      const limits =
+        allowed ??
+        `${issue.code === 'too_small' ? 'at least' : 'at most'} ${
+          issue.code === 'too_small' ? String(issue.minimum) : String(issue.maximum)
+        } ${typeof value === 'string' ? 'characters' : 'entries'}`;
+      const size =
+        typeof value === 'string'
+          ? `${value.length} characters`
+          : Array.isArray(value)
+            ? `${value.length} entries`
+            : given;
+      return [{ ...base, code: 'out-of-range', message: `${label} (${name}) is ${size}; it takes ${limits}.` }];
+    }
+    case 'invalid_value': {
+      const options = issue.values.map(String).join(', ');
+      return [
+        { ...base, code: 'not-an-option', message: `${label} (${name}) is ${given}; it takes one of: ${options}.` },
+      ];
+    }
+    case 'invalid_type': {
+      const wanted =
+        parameter?.kind === 'number' && parameter.integer
+          ? 'a whole number'
+          : `a ${issue.expected === 'int' ? 'whole number' : issue.expected}`;
+      return [
+        {
+          ...base,
+          code: 'wrong-type',
+          message: `${label} (${name}) is ${given}; it takes ${wanted}${allowed ? `, ${allowed}` : ''}.`,
+        },
+      ];
+    }
+    default:
+      return [{ ...base, code: 'wrong-type', message: `${label} (${name}) is ${given}, which it does not take.` }];
+  }
+}
+
+/** Accepts a build as it is, or refuses it and says everything that is wrong with it. */
+export function checkBuild(value: unknown): CheckedBuild {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    return {
+      ok: false,
+      problems: [
+        {
+          code: 'wrong-type',
+          parameter: 'build',
+          label: 'Build',
+          value,
+          message: `The build is ${describeValue(value)}; it must be an object.`,
+        },
+      ],
+    };
+  }
+  const parsed = z.safeParse(buildSchema, value);
+  if (!parsed.success) {
+    return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, value)) };
+  }
+  const build = parsed.data as unknown as Build;
+  const problems = findImpossible(build);
+  return problems.length === 0 ? { ok: true, build } : { ok: false, problems };
+}
+
+/** The problem with giving one parameter this value in this build, or undefined. The build itself must be valid. */
+export function checkChange(build: Build, change: Partial<Build>): readonly Problem[] {
+  const checked = checkBuild({ ...build, ...change });
+  return checked.ok ? [] : checked.problems;
+}
