@@ -1,0 +1,138 @@
+/** What the picture is given, and what it gives back. */
+import type { Build } from '../build/build.ts';
+import type { UnitSystem } from '../build/units.ts';
+import type { Method, Prediction } from '../mechanics/prediction-types.ts';
+
+/**
+ * Where the picture looks from and what it cuts open.
+ *
+ * - `neck`: the whole neck, three quarters from above
+ * - `slot`: cut along the neck's centre, across the selected slot
+ * - `fret`: cut along the selected fret, the whole width of the board
+ * - `end`: the same cut, close to the fret's end
+ * - `edge`: edge-on, with the straightedge on the frets
+ * - `back`: the back of the neck with its laminates and heel
+ */
+export type SceneView = 'neck' | 'slot' | 'fret' | 'end' | 'edge' | 'back';
+
+export const SCENE_VIEWS: readonly SceneView[] = ['neck', 'slot', 'fret', 'end', 'edge', 'back'];
+
+/** The bow to draw, as the library computed it. The arrays are read, never written and never kept. */
+export interface DrawnLine {
+  /** Stations along the neck, mm from the nut, ascending. */
+  readonly xMm: ArrayLike<number>;
+  /** Relief at each station, mm; positive = hollow under the strings. */
+  readonly reliefMm: ArrayLike<number>;
+  /** How many times larger than life the bow is drawn. */
+  readonly factor: number;
+  /**
+   * How high each fret stands above its seat, mm, index 0 = fret 1; Infinity = the fret is not there yet.
+   * Undefined = all are seated.
+   */
+  readonly liftMm?: ArrayLike<number>;
+}
+
+/**
+ * A line that changes faster than React should render: the scene subscribes, and reads the current line when told that it
+ * changed. Scrubbing through states this way renders no React and allocates nothing.
+ */
+export interface LineSource {
+  /** @returns the function that ends the subscription */
+  subscribe(listener: () => void): () => void;
+  read(): DrawnLine;
+}
+
+/** Colours of the page, sRGB hex "#rrggbb". */
+export interface ScenePalette {
+  /** Ground of the picture and of the page. */
+  readonly ground: string;
+  readonly ink: string;
+  readonly accent: string;
+  readonly dark: boolean;
+}
+
+/** What is drawn beside the neck itself. */
+export interface SceneShows {
+  readonly strings: boolean;
+  /** A straightedge on the frets, with the greatest gap measured. */
+  readonly straightedge: boolean;
+  /** Rod and bars, seen through the wood. */
+  readonly rod: boolean;
+  /** Wedge forces, string pull and rod moment. */
+  readonly arrows: boolean;
+}
+
+/** Wood and glue around a cut slot, for colouring: a regular grid of stresses along the neck, MPa, tension positive. */
+export interface StressGrid {
+  /** First and last column, mm from the middle of the slot; first and last row, mm below the board's surface. */
+  readonly xMm: readonly [number, number];
+  readonly yMm: readonly [number, number];
+  readonly columns: number;
+  readonly rows: number;
+  /** Row by row from the surface down; NaN where there is no wood. Length = columns × rows. */
+  readonly stressMPa: Float32Array;
+}
+
+/** One more neck in the same picture, with the same camera, light and exaggeration. */
+export interface ComparedNeck {
+  readonly build: Build;
+  readonly lineSource: LineSource;
+  readonly label: string;
+}
+
+export interface NeckSceneProps {
+  /** A checked build: the scene does not validate. */
+  readonly build: Build;
+  readonly lineSource: LineSource;
+  /** Forces and bites for arrows, sections and the hover card; null while the first one is being computed. */
+  readonly prediction: Prediction | null;
+  readonly method: Method;
+  readonly palette: ScenePalette;
+  readonly units: UnitSystem;
+  readonly view: SceneView;
+  /** Fret shown by the close views and marked in the others, 1…fretCount; null = none marked, close views show the middle fret. */
+  readonly selectedFret: number | null;
+  readonly onHoverFret?: (fret: number | null) => void;
+  readonly onPickFret?: (fret: number) => void;
+  /** Jump instead of travelling. */
+  readonly reducedMotion: boolean;
+  readonly shows: SceneShows;
+  /** 0 = seated, 1 = lifted clear of the slot, so that the tang shows. */
+  readonly lift: number;
+  /** Which fret `lift` applies to. */
+  readonly liftedFret: number | 'all' | null;
+  /** Label of the picture for assistive technology. */
+  readonly label: string;
+  /** Label at the nut end; drawn only when there is something to compare. */
+  readonly name?: string;
+  readonly compare?: readonly ComparedNeck[];
+  /** Stress along the neck around the selected slot; drawn in the `slot` view. */
+  readonly stress?: StressGrid | null;
+  /** Called after every frame with the number of frames drawn so far. */
+  readonly onFrame?: (frames: number) => void;
+  /** Called when the picture cannot be drawn (no WebGL, or the context was lost: null when it is back). */
+  readonly onUnavailable?: (reason: string | null) => void;
+}
+
+/** Numbers about the picture, for tests and the bench. */
+export interface SceneStats {
+  readonly frames: number;
+  readonly triangles: number;
+  readonly drawCalls: number;
+  readonly geometries: number;
+  readonly textures: number;
+  readonly programs: number;
+  /** Time of the last bending of all arrays, ms. */
+  readonly bendMs: number;
+  /** Time of the last rebuild of arrays after a change of the build, ms. */
+  readonly rebuildMs: number;
+}
+
+/** Reached by `ref` on `NeckScene`. */
+export interface NeckSceneHandle {
+  /** Brings the camera back to the whole of the current view. */
+  fit(): void;
+  /** Draws now and returns the picture with its bow factor and scale as PNG. */
+  exportPng(options?: { widthPx?: number; heightPx?: number; caption?: string }): Promise<Blob>;
+  stats(): SceneStats;
+}
