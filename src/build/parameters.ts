@@ -2,6 +2,7 @@
  * The one parameter table. It feeds the controls, the validation, the project file, the link, the sheets and the help.
  * To add a parameter: add a row here; `Build` (build.ts), the schema and the controls follow.
  */
+import { GLUES } from './glues.ts';
 import { METALS } from './metals.ts';
 import type { ChoiceParameter, FlagParameter, GroupId, NumberParameter, Parameter } from './parameter-kinds.ts';
 import type { Unit } from './units.ts';
@@ -219,15 +220,28 @@ export const PARAMETERS = [
   number('wire', 'tangDepthMm', 'Tang depth', 'mm', [0.8, 3, 0.05, 2], [1.4, 2.2], 'From the underside of the crown to the foot of the tang.'),
   number('wire', 'studAreaMm2', 'Area of one stud', 'mm²', [0.1, 1.5, 0.01, 0.48], [0.3, 0.7], 'Area with which one stud stands against the slot wall.', { source: ASSUMED }),
   number('wire', 'studPitchMm', 'Stud pitch per side', 'mm', [1, 8, 0.05, 2.5], [2, 4], 'Distance from stud to stud on one side of the tang.'),
+  number('wire', 'leastCrownMm', 'Least crown height', 'mm', [0.3, 1.4, 0.05, 0.8], [0.7, 1], 'Below this a crown is too low to play well or to level again.'),
+  number('wire', 'levellingLossMm', 'Spent on unevenness', 'mm', [0, 0.4, 0.01, 0.05], [0.02, 0.1], 'What filing, crowning and polishing take off every crown besides the bow: uneven wire and seating.'),
+  choice('wire', 'wireForm', 'Wire bought as', [{ value: 'stick', label: 'straight sticks' }, { value: 'coil', label: 'a coil' }], 'stick', 'Sticks are cut with least waste. A coil comes bent, and is bent on from there.'),
+  number('wire', 'stickLengthMm', 'Stick length', 'mm', [100, 2000, 1, 260], [240, 620], 'Length of one stick of wire.', { when: { wireForm: ['stick'] } }),
+  number('wire', 'coilRadiusMm', 'Radius of the coil', 'mm', [50, 600, 1, 150], [90, 300], 'Radius to which the wire is bent as it comes.', { when: { wireForm: ['coil'] } }),
+  number('wire', 'cutLossMm', 'Lost at each cut', 'mm', [0, 5, 0.1, 0.5], [0, 2], 'What the nippers crush or the saw takes between two pieces.'),
+  number('wire', 'wireSparePercent', 'Spare wire', '%', [0, 100, 1, 10], [5, 20], 'Wire to order beyond what the frets take, in whole spare frets.'),
+  number('wire', 'wireRadiusPercent', 'Bend the wire to', '%', [50, 120, 1, 90], [80, 100], 'Radius of the bent wire as a share of the board’s. Below 100 the ends sit down first. A flat board takes straight wire.', { when: { boardShape: ['cylinder', 'cone'] } }),
+  flag('wire', 'nickelSensitivePlayer', 'Player sensitive to nickel', false, 'Ask before choosing the wire. It only adds a check.'),
 
   // The slots
   number('slots', 'kerfMm', 'Kerf', 'mm', [0.3, 1.2, 0.005, 0.58], [0.51, 0.64], 'Width of the saw cut. A few hundredths decide between no bite and a bowed neck.', { digits: 3 }),
   number('slots', 'slotDepthMm', 'Slot depth', 'mm', [1, 6, 0.05, 3], [2.3, 3.2], 'Below the board’s surface at the centre line. It must clear the tang.'),
+  number('slots', 'slotClearanceMm', 'Air below the tang', 'mm', [0, 2, 0.05, 0.4], [0.2, 0.8], 'Least depth that must be left under the foot of the tang, for dust, glue and filler.'),
   choice('slots', 'slotBottom', 'Slot bottom', [{ value: 'radiused', label: 'follows the radius' }, { value: 'flat', label: 'flat, straight saw cut' }], 'radiused', 'A flat cut in a radiused board is shallower at the edges than at the centre.'),
   number('slots', 'chamferMm', 'Chamfer', 'mm', [0, 1.2, 0.05, 0.25], [0.15, 0.4], 'Width of the bevel on each edge of the slot; it saves the board at the next refret.'),
 
   // How they go in
   choice('seating', 'method', 'Seating', [{ value: 'press', label: 'press fit' }, { value: 'glue', label: 'glue fit' }, { value: 'both', label: 'press and glue' }], 'press', 'Pressed frets wedge the board. Glued ones fill the slot. Pressed and glued do both.'),
+  choice('seating', 'seatingTool', 'Driven by', [{ value: 'hammer', label: 'a hammer' }, { value: 'press', label: 'a press with a caul' }], 'press', 'It decides the steps on the bench sheet, not the forces.'),
+  choice('seating', 'seatingOrder', 'Order of the frets', [{ value: 'spread', label: 'every fourth, then between' }, { value: 'nut-first', label: 'from the nut on' }, { value: 'body-first', label: 'from the last fret on' }], 'spread', 'Spread out, each quarter of the frets makes about a quarter of the bow, so the straightedge tells early.'),
+  choice('seating', 'glueKind', 'Glue', GLUES.map((glue) => ({ value: glue.id, label: glue.label })), 'wood-glue', 'Sets the open time, the clamping time and the cautions. The stiffness below is a number of its own.', { when: { method: ['glue', 'both'] } }),
   number('seating', 'glueModulusMPa', 'Glue stiffness', 'MPa', [50, 6000, 50, 2500], [500, 3500], 'Modulus of the set glue.', { source: ASSUMED, when: { method: ['glue', 'both'] } }),
   number('seating', 'glueReachPercent', 'Slot filled to', '%', [0, 100, 1, 100], [50, 100], 'Share of the slot depth, from the top, that the glue reaches.', { source: ASSUMED, when: { method: ['glue', 'both'] } }),
 
