@@ -40,14 +40,15 @@ export function requireNode() {
  * @param {string} command
  * @param {string[]} commandArguments
  * @param {NodeJS.ProcessEnv} [env] added to ours
+ * @param {'stdout' | 'stderr'} [output] where what it says on its standard output goes
  * @returns {Promise<number>} the exit code; 1 when the program was stopped by a signal or could not be started
  */
-export function run(command, commandArguments, env = {}) {
+export function run(command, commandArguments, env = {}, output = 'stdout') {
   return new Promise((resolve) => {
     const child = spawn(command, commandArguments, {
       cwd: root,
       env: { ...process.env, ...env },
-      stdio: ['ignore', 'inherit', 'inherit'],
+      stdio: ['ignore', output === 'stdout' ? 1 : 2, 2],
       // On Windows npm is a batch file, which only a shell can start.
       shell: process.platform === 'win32' && command === 'npm',
     });
@@ -63,12 +64,13 @@ export function run(command, commandArguments, env = {}) {
  * Runs npm: the one that started us, or else the one on the path.
  * @param {string[]} npmArguments
  * @param {NodeJS.ProcessEnv} [env] added to ours
+ * @param {'stdout' | 'stderr'} [output] where what it says on its standard output goes
  * @returns {Promise<number>} the exit code
  */
-export function npm(npmArguments, env = {}) {
+export function npm(npmArguments, env = {}, output = 'stdout') {
   const npmScript = process.env['npm_execpath'];
-  if (npmScript && /\.c?js$/.test(npmScript)) return run(process.execPath, [npmScript, ...npmArguments], env);
-  return run('npm', npmArguments, env);
+  if (npmScript && /\.c?js$/.test(npmScript)) return run(process.execPath, [npmScript, ...npmArguments], env, output);
+  return run('npm', npmArguments, env, output);
 }
 
 /**
@@ -103,14 +105,15 @@ export function isInstalled(folder = root) {
 }
 
 /**
- * Installs the packages of the lockfile when they are missing or not the ones asked for.
+ * Installs the packages of the lockfile when they are missing or not the ones asked for. What it says goes to standard
+ * error, so that a command whose output is read by a program can use it.
  * @returns {Promise<boolean>} whether they are there now
  */
 export async function ensureInstalled() {
   if (isInstalled()) return true;
-  console.log('Installing what is missing (npm ci) …');
+  console.error('Installing what is missing (npm ci) …');
   // The build needs the development packages too, whatever NODE_ENV says.
-  const code = await npm(['ci', '--include=dev', '--no-audit', '--no-fund']);
+  const code = await npm(['ci', '--include=dev', '--no-audit', '--no-fund'], {}, 'stderr');
   if (code === 0) return true;
   console.error('The packages could not be installed. Is there a connection to the package registry? See above.');
   return false;
