@@ -1,0 +1,91 @@
+/**
+ * What the finite-element core needs to know of a neck: plain numbers, mm and MPa. It takes more than the controls of
+ * the program offer (laminates by modulus, an empty channel), so that measured and published cases can be described too.
+ */
+
+/** Elastic constants of a wood along the neck (x) and through its depth (y), plane stress. */
+export interface NeckWood {
+  /** E along the grain. */
+  readonly modulusMPa: number;
+  /** E through the depth over E along the grain. */
+  readonly depthRatio: number;
+  /** G in the (x, y) plane over E along the grain. */
+  readonly shearRatio: number;
+  /** Poisson's ratio ν_xy. */
+  readonly poisson: number;
+}
+
+/** A piece of the neck, from where the piece before it ends (the centre line at first) to a fraction of the half width. */
+export interface NeckPiece {
+  readonly toHalfWidthFraction: number;
+  readonly wood: NeckWood;
+}
+
+/** A value linear in x: at the nut, and its slope. */
+export interface Linear {
+  readonly atNut: number;
+  readonly slope: number;
+}
+
+export function linearAt(line: Linear, xMm: number): number {
+  return line.atNut + line.slope * xMm;
+}
+
+export interface NeckDescription {
+  /** Length of the model from the nut. */
+  readonly lengthMm: number;
+  /** Where the neck is held and the string pull leaves it: the body joint. */
+  readonly jointMm: number;
+  /**
+   * How it is held there. `determinate`: three displacements, which carry nothing, since every load is in equilibrium
+   * by itself. `plane`: the whole section keeps its place along the neck (a clamped face, as in published cases).
+   */
+  readonly support: 'determinate' | 'plane';
+  readonly fretXMm: readonly number[];
+  readonly widthMm: Linear;
+  readonly boardThicknessMm: number;
+  /** Radius of the board; null when flat. */
+  readonly boardRadiusMm: Linear | null;
+  readonly totalThicknessMm: Linear;
+  readonly backShoulderMm: number;
+  readonly backExponent: number;
+  readonly heel: { readonly thicknessMm: number; readonly lengthMm: number } | null;
+  /** Removed at the centre from the underside of the board down. The width tapers with the neck's. */
+  readonly channel: {
+    readonly widthAtMidMm: number;
+    readonly depthMm: number;
+    /** Never deeper than this share of the neck below the board. */
+    readonly mostShare: number;
+    readonly fromMm: number;
+    readonly toMm: number;
+  } | null;
+  /** Bars bonded beside the channel, from the underside of the board down, over the whole length. */
+  readonly bars: { readonly totalWidthMm: number; readonly depthMm: number; readonly modulusMPa: number } | null;
+  readonly board: NeckWood;
+  readonly neck: readonly NeckPiece[];
+  readonly slot: {
+    readonly kerfMm: number;
+    /** Depth at the centre line, below the board's surface. */
+    readonly depthMm: number;
+    readonly bottom: 'radiused' | 'flat';
+    /** Depth over which the tang stands against the walls. */
+    readonly contactDepthMm: number;
+  };
+  /** The rod's anchors; the mesh gets a column at each. Null without a rod. */
+  readonly rod: { readonly startMm: number; readonly endMm: number } | null;
+}
+
+/** What stands in the slots of a mesh: nothing, wood (slots never sawn), or a filler by its modulus along the neck. */
+export type SlotFilling =
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'uncut' }
+  | {
+      readonly kind: 'filled';
+      /** Modulus of the filled slot as one material of the mesh's kerf width, MPa. */
+      readonly modulusMPa: number;
+      /** Share of the slot's depth, from the top, that is filled. */
+      readonly reach: number;
+    };
+
+export const EMPTY: SlotFilling = { kind: 'empty' };
+export const UNCUT: SlotFilling = { kind: 'uncut' };

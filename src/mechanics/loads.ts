@@ -1,0 +1,178 @@
+/**
+ * Load cases as nodal forces, each in equilibrium by itself.
+ *
+ *   wedge i      1 N on each wall of slot i, uniform over the contact depth and the width
+ *   pull         1 N along the neck on the line y = 0 (the board's crown), entering at the nut, leaving at the joint
+ *   couple       1 N·mm between the nut and the joint
+ *   slope        1 N across at the nut, with the couple that balances it at the joint
+ *   rod pull     1 N along y = 0 between the rod's anchors
+ *   rod couple   1 N·mm between the anchors
+ *   rod curve    a bar under 1 N whose middle lies 1 mm below the line of its anchors: its transverse push
+ *   board strain a free strain of 1 of the board along the grain (climate)
+ *
+ * The strings with pull T, height h₀ above the crown at the nut and slope s are T·(pull − h₀·couple − s·slope): their
+ * force at the nut is T·(1, −s) at y = −h₀.
+ * Axial loads act on the section as a strain linear in depth, so traction is E·(a + b·y), with a and b from
+ * Σ F = N and Σ F·y = M. Transverse loads are shared out over the depth by the shear stiffness (Saint-Venant).
+ */
+import type { Assembly } from './assembly.ts';
+import { GAUSS } from './element.ts';
+import { loadColumn, nodeAt, type Mesh } from './mesh.ts';
+
+/** The order of the load cases after the n wedges. */
+export const CASES = ['pull', 'couple', 'slope', 'rodPull', 'rodCouple', 'rodCurve', 'boardStrain'] as const;
+export type CaseName = (typeof CASES)[number];
+
+export interface LoadBlock {
+  readonly slots: number;
+  readonly columns: number;
+  /** order × columns, row-major. */
+  readonly forces: Float64Array;
+  /** First row with a force, for each column. */
+  readonly firstRow: Int32Array;
+}
+
+export function caseColumn(slots: number, name: CaseName): number {
+  return slots + CASES.indexOf(name);
+}
+
+/** Weight of each wall node of a slot in the mean over the contact depth: Σ = 1. Length = contact rows + 1. */
+export function contactWeights(mesh: Mesh, slot: number): Float64Array {
+  const weights = new Float64Array(mesh.contactRows + 1);
+  const column = mesh.slotLeftColumn[slot]!;
+  const y = (row: number) => mesh.nodeYMm[nodeAt(mesh, column, row)]!;
+  const depth = y(mesh.contactRows) - y(0);
+  for (let row = 0; row < mesh.contactRows; row += 1) {
+    const share = (y(row + 1) - y(row)) / depth / 2;
+    weights[row]! += share;
+    weights[row + 1]! += share;
+  }
+  return weights;
+}
+
+interface EdgePoint {
+  readonly node: number;
+  readonly yMm: number;
+  /** Gauss weight × shape function × c11 or c66 at the point. */
+  readonly axial: number;
+  readonly shear: number;
+}
+
+/** Every Gauss point of a column's edges, twice: once for each of the edge's two nodes. */
+function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
+  const c = new Float64Array(4);
+  const x = mesh.columnXMm[column]!;
+  const points: EdgePoint[] = [];
+  for (let row = 0; row < mesh.rows; row += 1) {
+    const a = nodeAt(mesh, column, row);
+    const upper = mesh.nodeYMm[a]!;
+    const height = mesh.nodeYMm[a + 1]! - upper;
+    for (const eta of [-GAUSS, GAUSS]) {
+      const yMm = upper + (height * (1 + eta)) / 2;
+      mesh.section.stiffness(x, yMm, c, 0);
+      [a, a + 1].forEach((node, end) => {
+        const weight = ((1 + (end === 0 ? -eta : eta)) / 2) * (height / 2);
+        points.push({ node, yMm, axial: weight * c[0]!, shear: weight * c[3]! });
+      });
+    }
+  }
+  return points;
+}
+
+export function createLoads(assembly: Assembly): LoadBlock {
+  const { mesh, shape } = assembly;
+  const slots = mesh.slotLeftColumn.length;
+  const columns = slots + CASES.length;
+  const forces = new Float64Array(shape.order * columns);
+  const add = (node: number, axis: 0 | 1, column: number, value: number) => {
+    forces[(2 * node + axis) * columns + column]! += value;
+  };
+
+  /** Axial force N and moment M = Σ F·y about the crown's line, on a column of nodes. */
+  const axial = (loadCase: number, column: number, force: number, moment: number) => {
+    const points = edgePoints(mesh, column);
+    let s0 = 0, s1 = 0, s2 = 0; // prettier-ignore
+    const yOf = (node: number) => mesh.nodeYMm[node]!;
+    for (const p of points) {
+      s0 += p.axial;
+      s1 += p.axial * p.yMm;
+      s2 += p.axial * p.yMm * yOf(p.node);
+    }
+    // Σ F = a·s0 + b·s1, Σ F·y_node = a·s1 + b·s2: linear shape functions carry Σ y exactly.
+    const determinant = s0 * s2 - s1 * s1;
+    const a = (force * s2 - moment * s1) / determinant;
+    const b = (moment * s0 - force * s1) / determinant;
+    for (const p of points) add(p.node, 0, loadCase, p.axial * (a + b * p.yMm));
+  };
+  const across = (loadCase: number, column: number, force: number) => {
+    const points = edgePoints(mesh, column);
+    const total = points.reduce((sum, p) => sum + p.shear, 0);
+    for (const p of points) add(p.node, 1, loadCase, (force * p.shear) / total);
+  };
+
+  for (let slot = 0; slot < slots; slot += 1) {
+    const left = mesh.slotLeftColumn[slot]!;
+    contactWeights(mesh, slot).forEach((weight, row) => {
+      add(nodeAt(mesh, left, row), 0, slot, -weight);
+      add(nodeAt(mesh, left + 1, row), 0, slot, weight);
+    });
+  }
+
+  const joint = mesh.jointColumn;
+  const span = mesh.columnXMm[joint]!;
+  const named = (name: CaseName) => caseColumn(slots, name);
+  axial(named('pull'), 0, 1, 0);
+  axial(named('pull'), joint, -1, 0);
+  axial(named('couple'), 0, 0, 1);
+  axial(named('couple'), joint, 0, -1);
+  // A push of 1 N down at the nut turns about the joint with x·F = span; a couple Σ F_x·y = −span there balances it.
+  across(named('slope'), 0, 1);
+  across(named('slope'), joint, -1);
+  axial(named('slope'), joint, 0, -span);
+
+  const rod = mesh.section.description.rod;
+  if (rod !== null) {
+    const start = loadColumn(mesh, rod.startMm);
+    const end = loadColumn(mesh, rod.endMm);
+    axial(named('rodPull'), start, 1, 0);
+    axial(named('rodPull'), end, -1, 0);
+    axial(named('rodCouple'), start, 0, 1);
+    axial(named('rodCouple'), end, 0, -1);
+    rodCurve(named('rodCurve'), start, end);
+  }
+
+  /**
+   * The bar lies on y = 4c·s(1 − s) and pushes the wood up by its pull × curvature. Cut into chords between the columns,
+   * each node of the chain carries the difference of the slopes of its two chords: in equilibrium by construction,
+   * together with the couple of the end slopes, which is zero because both ends lie at the same depth.
+   */
+  function rodCurve(loadCase: number, start: number, end: number): void {
+    const x0 = mesh.columnXMm[start]!;
+    const length = mesh.columnXMm[end]! - x0;
+    const yAt = (column: number) => {
+      const s = (mesh.columnXMm[column]! - x0) / length;
+      return 4 * s * (1 - s);
+    };
+    for (let column = start; column < end; column += 1) {
+      const slope = (yAt(column + 1) - yAt(column)) / (mesh.columnXMm[column + 1]! - mesh.columnXMm[column]!);
+      rodNodes(column).forEach(([node, share]) => add(node, 1, loadCase, slope * share));
+      rodNodes(column + 1).forEach(([node, share]) => add(node, 1, loadCase, -slope * share));
+    }
+  }
+  /** The rod bears in the neck: its push is shared over the neck's nodes, clear of the slots above. */
+  function rodNodes(column: number): (readonly [node: number, share: number])[] {
+    const count = mesh.rows - mesh.boardRows;
+    return Array.from({ length: count }, (_, k) => [nodeAt(mesh, column, mesh.boardRows + k), 1 / count] as const);
+  }
+
+  const strain = named('boardStrain');
+  for (let dof = 0; dof < shape.order; dof += 1) forces[dof * columns + strain] = assembly.boardStrainForce[dof]!;
+
+  const firstRow = new Int32Array(columns);
+  for (let column = 0; column < columns; column += 1) {
+    let row = 0;
+    while (row < shape.order && forces[row * columns + column] === 0) row += 1;
+    firstRow[column] = row;
+  }
+  return { slots, columns, forces, firstRow };
+}
