@@ -1,0 +1,38 @@
+/** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
+import { displayDigits, formatQuantity, toDisplay, type UnitSystem } from '../../build/units.ts';
+
+/** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
+export const BOW_DIGITS = 2;
+
+export type BowKind = 'back-bow' | 'relief' | 'flat';
+
+/** Which way a bow goes, judged by what would be printed of it. */
+export function bowKind(reliefMm: number, system: UnitSystem): BowKind {
+  const printed = Number(toDisplay(reliefMm, 'mm', system).toFixed(displayDigits(BOW_DIGITS, 'mm', system)));
+  if (printed === 0) return 'flat';
+  return printed < 0 ? 'back-bow' : 'relief';
+}
+
+/** The size of a bow, without its direction: "0.29 mm". */
+export function bowSize(reliefMm: number, system: UnitSystem): string {
+  return formatQuantity(Math.abs(reliefMm), 'mm', BOW_DIGITS, system);
+}
+
+export const BOW_WORDS: Readonly<Record<BowKind, string>> = {
+  'back-bow': 'back-bow',
+  relief: 'relief',
+  flat: 'flat',
+};
+
+/** What the word means, for those who do not say it every day. */
+export const BOW_MEANING: Readonly<Record<BowKind, string>> = {
+  'back-bow': 'a hump: the middle stands up',
+  relief: 'a hollow: the middle lies low',
+  flat: 'neither hump nor hollow',
+};
+
+/** "0.29 mm back-bow", "0.06 mm relief" or "flat". */
+export function bowText(reliefMm: number, system: UnitSystem): string {
+  const kind = bowKind(reliefMm, system);
+  return kind === 'flat' ? BOW_WORDS.flat : `${bowSize(reliefMm, system)} ${BOW_WORDS[kind]}`;
+}

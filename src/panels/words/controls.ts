@@ -1,0 +1,65 @@
+/** Words of the controls. */
+export const CONTROL_WORDS = {
+  title: 'The build',
+  usual: (range: string) => `Usual: ${range}.`,
+  standard: (value: string) => `Standard: ${value}.`,
+  from: (source: string) => `From: ${source}.`,
+  reset: 'reset',
+  resetName: (label: string, value: string) => `Reset ${label} to ${value}`,
+  typed: (label: string) => `${label}, as a number`,
+  notANumber: (text: string, label: string, range: string) => `“${text}” is not a number. ${label} takes ${range}.`,
+  outOfRange: (value: string, label: string, range: string) => `${label} cannot be ${value}: it takes ${range}.`,
+  notWhole: (value: string, label: string, range: string) =>
+    `${label} cannot be ${value}: it takes a whole number, ${range}.`,
+  kept: (value: string) => `${value} is kept.`,
+  range: (min: string, max: string) => `${min} to ${max}`,
+  yes: 'yes',
+  no: 'no',
+  hintTitle: 'What it changes',
+  hintEmpty:
+    'Point at a control, or move to it by key, to read what it changes, what is usual, and where that comes from.',
+  keys: 'Arrow keys step; with Shift finer; Page keys coarser; Home and End go to the limits.',
+} as const;
+
+export const LIST_WORDS = {
+  strings: {
+    title: 'Strings',
+    set: 'Set, by gauges in thousandths of an inch',
+    tuning: 'Tuning',
+    own: 'as in the table below',
+    string: 'String',
+    construction: 'Made of',
+    diameter: 'Diameter',
+    core: 'Core',
+    pitch: 'Note',
+    add: 'Add a lower string',
+    remove: 'Take the lowest string off',
+    caption: 'Strings, from the highest to the lowest',
+    pull: 'Pull',
+    changed: (what: string) => `String ${what}`,
+  },
+  laminates: {
+    title: 'Woods of the neck',
+    make: 'Neck made of',
+    pieces: ['one piece', 'three laminates', 'five laminates', 'seven laminates'],
+    wood: (place: string) => `Wood, ${place}`,
+    share: (place: string) => `Share of the width, ${place}`,
+    places: {
+      one: 'whole neck',
+      centre: 'centre piece',
+      next: 'next outwards',
+      outer: 'outer pieces',
+    },
+    rest: (percent: string) => `takes the rest: ${percent}`,
+    tooMuch: (percent: string, left: string) => `The inner pieces cannot take ${percent}: ${left} is left for them.`,
+  },
+  binding: {
+    title: 'Binding lines, from the wood outwards',
+    line: (index: number) => `Line ${index}`,
+    thickness: (index: number) => `Thickness of line ${index}`,
+    colour: (index: number) => `Colour of line ${index}`,
+    none: 'The board is unbound.',
+    sawn: 'sawn through',
+    whole: 'left whole',
+  },
+} as const;

@@ -1,0 +1,149 @@
+/** Words of the panels around the picture. */
+import type { Method } from '../../mechanics/prediction-types.ts';
+import type { FretOrder, Phase } from '../../state/rail.ts';
+import type { SceneView } from '../../scene/types.ts';
+import type { Appearance } from '../../state/preferences.ts';
+
+export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string }>> = {
+  press: { label: 'press fit', says: 'the studs wedge the slot; air stays beside the tang' },
+  glue: { label: 'glue fit', says: 'the slot is sawn to the tang and filled; no wedge' },
+  both: { label: 'press and glue', says: 'wedged first, then the slot is filled' },
+};
+
+export const READOUT_WORDS = {
+  title: 'What the neck does',
+  method: 'Seating',
+  fretted: 'With the frets in',
+  strung: 'Strung',
+  settled: (days: string) => `Settled, ${days}`,
+  force: 'Wedge force per fret',
+  pull: 'String pull',
+  waiting: 'computing',
+  perFret: (low: string, high: string) => `from ${low} to ${high}`,
+  strings: (count: number) => `${count} ${count === 1 ? 'string' : 'strings'}`,
+  noForce: 'no wedge: glued',
+  atFret: (fret: number) => `greatest near fret ${fret}`,
+  stale: 'The numbers are of an earlier value; the new ones are being computed.',
+  band: (low: string, high: string) => `${low} to ${high}`,
+} as const;
+
+export const CHECK_WORDS = {
+  title: 'Checks',
+  none: 'Nothing to object to.',
+  more: (count: number) => `${count} more`,
+  fewer: 'only the first',
+} as const;
+
+export const CHART_WORDS = {
+  title: 'The line of the fret tops',
+  straightedge: 'straightedge',
+  above: 'hump',
+  below: 'hollow',
+  axis: 'fret',
+  comparing: 'all three methods',
+  summary: (state: string, lines: string) => `Line of the fret tops against a straightedge, ${state}. ${lines}`,
+  line: (method: string, bow: string, fret: number) => `${method}: ${bow}, greatest near fret ${fret}.`,
+  table: 'The line as a table',
+  caption: (state: string) => `Fret tops against the straightedge, ${state}: minus is a hump, plus a hollow`,
+  fret: 'Fret',
+  hover: (fret: number, bow: string) => `fret ${fret}: ${bow}`,
+  vertical: (times: string) => `heights drawn ×${times}`,
+} as const;
+
+export const PHASE_WORDS: Readonly<Record<Phase, string>> = {
+  bare: 'bare board',
+  frets: 'frets in',
+  strung: 'strung',
+  weeks: 'settling',
+  rod: 'rod set',
+};
+
+export const ORDER_WORDS: Readonly<Record<FretOrder, string>> = {
+  'nut-to-body': 'from nut to body',
+  'middle-out': 'from the middle out',
+  'every-other': 'every other one, then the rest',
+};
+
+export const RAIL_WORDS = {
+  title: 'The way through the job',
+  slider: 'Moment in the job',
+  play: 'Play',
+  pause: 'Pause',
+  back: 'Step back',
+  forward: 'Step on',
+  order: 'Frets go in',
+  bare: 'bare board, no frets',
+  frets: (count: number, total: number) =>
+    count === total ? `all ${total} frets in, no strings` : `${count} of ${total} frets in`,
+  strung: 'just strung',
+  weeks: (time: string) => `strung for ${time}`,
+  rod: (time: string, percent: string) => `strung for ${time}, rod at ${percent}`,
+} as const;
+
+export const TIME_WORDS = {
+  hours: (n: number) => (n === 1 ? 'an hour' : `${n} hours`),
+  days: (n: number) => (n === 1 ? 'a day' : `${n} days`),
+  weeks: (n: number) => (n === 1 ? 'a week' : `${n} weeks`),
+  months: (n: number) => (n === 1 ? 'a month' : `${n} months`),
+  years: (n: number) => (n === 1 ? 'a year' : `${n} years`),
+} as const;
+
+export const VIEW_WORDS: Readonly<Record<SceneView, { label: string; says: string }>> = {
+  neck: { label: 'Whole neck', says: 'three-quarter view over the board' },
+  slot: { label: 'Slot cut open', says: 'cut along the neck through one slot' },
+  fret: { label: 'Along a fret', says: 'cut along one fret, the whole width of the board' },
+  end: { label: 'Fret end', says: 'the end of one fret at the edge of the board' },
+  edge: { label: 'Straightedge', says: 'edge-on, with a straightedge on the frets' },
+  back: { label: 'Back', says: 'the back of the neck' },
+};
+
+export const PICTURE_WORDS = {
+  title: 'The neck',
+  views: 'View',
+  factor: 'Bow shown',
+  trueSize: 'true size',
+  times: (factor: string) => `×${factor}`,
+  shown: (factor: string) => `bow shown ×${factor}`,
+  trueShown: 'bow at true size',
+  fret: 'Fret in view',
+  strings: 'strings',
+  rod: 'rod',
+  loading: 'The picture is being prepared.',
+  unavailable: 'The picture cannot be drawn here',
+  unavailableWhy: (reason: string) => `${reason} The numbers, the chart and the table work all the same.`,
+  noWebGl: 'This browser offers no WebGL 2.',
+  broke: 'The picture broke off.',
+  retry: 'Draw it again',
+  description: (name: string, view: string, state: string, bow: string, method: string, shown: string) =>
+    `${name}, ${view}; ${method}, ${state}: ${bow}; ${shown}.`,
+} as const;
+
+export const PROJECT_WORDS = {
+  presets: 'Start from',
+  choose: 'choose a neck …',
+  name: 'Name of the build',
+  open: 'Open …',
+  save: 'Save',
+  undo: (label: string | undefined) => (label ? `Undo: ${label}` : 'Undo'),
+  redo: (label: string | undefined) => (label ? `Redo: ${label}` : 'Redo'),
+  unsaved: 'not saved',
+  saved: 'saved',
+  opened: (name: string) => `Opened “${name}”.`,
+  notOpened: (file: string) => `“${file}” was not opened; your build is unchanged.`,
+  unreadable: 'The file could not be read.',
+  tooBig: (size: string, most: string) => `The file is ${size}; a project file has at most ${most}.`,
+  drop: 'Let go to open this project file',
+  stepOpen: 'Open a project',
+  stepPreset: (label: string) => `Start from ${label}`,
+  stepName: 'Name',
+} as const;
+
+export const SETTING_WORDS = {
+  units: 'Units',
+  metric: 'mm',
+  inch: 'inches',
+  appearance: 'Appearance',
+  appearances: { system: 'as the system', light: 'light', dark: 'dark' } satisfies Record<Appearance, string>,
+} as const;
+
+export const NOTICE_WORDS = { close: 'Close', title: 'Messages' } as const;

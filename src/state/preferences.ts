@@ -1,0 +1,43 @@
+/** What a person prefers, kept on this device. A device that refuses to keep it loses nothing but the preference. */
+import type { UnitSystem } from '../build/units.ts';
+
+export type Appearance = 'system' | 'light' | 'dark';
+export const APPEARANCES: readonly Appearance[] = ['system', 'light', 'dark'];
+
+export interface Preferences {
+  readonly unitSystem: UnitSystem;
+  readonly appearance: Appearance;
+  /** Do single letters act as shortcuts? Off helps people who dictate. */
+  readonly singleKeys: boolean;
+}
+
+export const STANDARD_PREFERENCES: Preferences = { unitSystem: 'metric', appearance: 'system', singleKeys: true };
+
+const KEY = 'backbow.preferences';
+
+export function loadPreferences(storage: () => Pick<Storage, 'getItem'> = () => localStorage): Preferences {
+  let stored: unknown;
+  try {
+    stored = JSON.parse(storage().getItem(KEY) ?? '{}');
+  } catch {
+    return STANDARD_PREFERENCES;
+  }
+  if (typeof stored !== 'object' || stored === null) return STANDARD_PREFERENCES;
+  const { unitSystem, appearance, singleKeys } = stored as Record<string, unknown>;
+  return {
+    unitSystem: unitSystem === 'inch' ? 'inch' : 'metric',
+    appearance: APPEARANCES.find((known) => known === appearance) ?? STANDARD_PREFERENCES.appearance,
+    singleKeys: typeof singleKeys === 'boolean' ? singleKeys : STANDARD_PREFERENCES.singleKeys,
+  };
+}
+
+export function savePreferences(
+  preferences: Preferences,
+  storage: () => Pick<Storage, 'setItem'> = () => localStorage,
+): void {
+  try {
+    storage().setItem(KEY, JSON.stringify(preferences));
+  } catch {
+    // Storage refused or full: the preference holds until the page is closed.
+  }
+}

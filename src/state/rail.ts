@@ -1,0 +1,95 @@
+/**
+ * The way through the job as a row of stops: bare board, frets in one by one, strung, settling, rod set. Each stop is
+ * a moment that the library can compute; nothing between two stops is invented.
+ */
+import type { Build } from '../build/build.ts';
+import type { Moment } from '../mechanics/prediction-types.ts';
+
+export type FretOrder = 'nut-to-body' | 'middle-out' | 'every-other';
+export const FRET_ORDERS: readonly FretOrder[] = ['nut-to-body', 'middle-out', 'every-other'];
+
+/** Where the job stands. `fretsIn: 'all'` stays true when the number of frets changes. */
+export type RailPosition =
+  | { readonly phase: 'bare' }
+  | { readonly phase: 'frets'; readonly fretsIn: number | 'all' }
+  | { readonly phase: 'strung' }
+  | { readonly phase: 'weeks'; readonly days: number }
+  | { readonly phase: 'rod' };
+
+export type Phase = RailPosition['phase'];
+export const PHASES: readonly Phase[] = ['bare', 'frets', 'strung', 'weeks', 'rod'];
+
+/** Days after stringing that have a stop of their own: an hour to ten years, evenly on a log scale as people count. */
+const DAYS = [1 / 24, 1, 7, 30, 90, 365, 3650];
+
+type ForRail = Pick<Build, 'fretCount' | 'settleDays' | 'rodSettingPercent' | 'rodKind'>;
+
+/** Every stop of a build, in order. */
+export function railStops(build: ForRail): RailPosition[] {
+  const frets = Array.from({ length: build.fretCount }, (_, index): RailPosition => {
+    const fretsIn = index + 1;
+    return { phase: 'frets', fretsIn: fretsIn === build.fretCount ? 'all' : fretsIn };
+  });
+  const days = [...new Set([...DAYS, build.settleDays])].sort((a, b) => a - b);
+  return [
+    { phase: 'bare' },
+    ...frets,
+    { phase: 'strung' },
+    ...days.map((value): RailPosition => ({ phase: 'weeks', days: value })),
+    ...(build.rodKind === 'none' ? [] : [{ phase: 'rod' } as const]),
+  ];
+}
+
+/** Index of the stop at this position, or the nearest one when the build has changed under it. */
+export function stopIndex(stops: readonly RailPosition[], position: RailPosition): number {
+  const { phase } = position;
+  if (phase === 'rod') return stops.length - 1;
+  const inPhase = stops.flatMap((stop, index) => (stop.phase === phase ? [index] : []));
+  const first = inPhase[0]!;
+  const last = inPhase.at(-1)!;
+  if (phase === 'frets') {
+    return position.fretsIn === 'all' ? last : Math.min(last, first + Math.max(1, position.fretsIn) - 1);
+  }
+  if (phase === 'weeks') {
+    const after = inPhase.find((index) => (stops[index] as { days: number }).days >= position.days);
+    return after ?? last;
+  }
+  return first;
+}
+
+/** Frets in the order in which they go in. */
+export function fretSequence(count: number, order: FretOrder): number[] {
+  const all = Array.from({ length: count }, (_, index) => index + 1);
+  if (order === 'nut-to-body') return all;
+  if (order === 'every-other') return [...all.filter((n) => n % 2 === 1), ...all.filter((n) => n % 2 === 0)];
+  const middle = (count + 1) / 2;
+  return all.toSorted((a, b) => Math.abs(a - middle) - Math.abs(b - middle) || a - b);
+}
+
+/** Number of frets that are in at a position. */
+export function fretsInAt(build: ForRail, position: RailPosition): number {
+  if (position.phase === 'bare') return 0;
+  if (position.phase !== 'frets' || position.fretsIn === 'all') return build.fretCount;
+  return Math.min(position.fretsIn, build.fretCount);
+}
+
+/** The moment to compute for a position. */
+export function momentAt(build: ForRail, position: RailPosition, order: FretOrder): Moment {
+  const count = fretsInAt(build, position);
+  const fretsIn = count === build.fretCount ? {} : { fretsIn: fretSequence(build.fretCount, order).slice(0, count) };
+  switch (position.phase) {
+    case 'bare':
+    case 'frets':
+      return { ...fretsIn, strung: false, days: 0, rodPercent: 0 };
+    case 'strung':
+      return { strung: true, days: 0, rodPercent: 0 };
+    case 'weeks':
+      return { strung: true, days: position.days, rodPercent: 0 };
+    case 'rod':
+      return {
+        strung: true,
+        days: build.settleDays,
+        rodPercent: build.rodKind === 'none' ? 0 : build.rodSettingPercent,
+      };
+  }
+}

@@ -1,0 +1,56 @@
+/** What the library last said, and of which build it said it. */
+import type { StateCreator } from 'zustand/vanilla';
+import type { Build } from '../build/build.ts';
+import type { Prediction } from '../mechanics/prediction-types.ts';
+import type { BackbowState } from './store.ts';
+
+/** A prediction together with the build that it is true of. */
+export interface Solution {
+  readonly build: Build;
+  readonly prediction: Prediction;
+  /** 1 for the first, and one more for each that follows. */
+  readonly version: number;
+}
+
+export type SolverStatus = 'working' | 'idle' | 'failed';
+
+/** A passing message for the whole page. */
+export interface Notice {
+  readonly id: number;
+  readonly kind: 'info' | 'warning' | 'error';
+  readonly text: string;
+  /** More lines, such as the problems of a file. */
+  readonly details: readonly string[];
+}
+
+export interface SolutionSlice {
+  readonly solution: Solution | null;
+  readonly solverStatus: SolverStatus;
+  readonly notices: readonly Notice[];
+  readonly setSolution: (build: Build, prediction: Prediction) => void;
+  readonly setSolverStatus: (status: SolverStatus) => void;
+  readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[]) => void;
+  readonly dismiss: (id: number) => void;
+}
+
+/** Messages on screen at once; the oldest gives way. */
+const MAX_NOTICES = 4;
+
+export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSlice> = (set, get) => {
+  let lastNotice = 0;
+  return {
+    solution: null,
+    solverStatus: 'working',
+    notices: [],
+    setSolution: (build, prediction) =>
+      set({ solution: { build, prediction, version: (get().solution?.version ?? 0) + 1 } }),
+    setSolverStatus: (solverStatus) => {
+      if (solverStatus !== get().solverStatus) set({ solverStatus });
+    },
+    notify: (kind, text, details = []) => {
+      const others = get().notices.filter((notice) => notice.text !== text);
+      set({ notices: [...others, { id: (lastNotice += 1), kind, text, details }].slice(-MAX_NOTICES) });
+    },
+    dismiss: (id) => set({ notices: get().notices.filter((notice) => notice.id !== id) }),
+  };
+};

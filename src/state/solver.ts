@@ -1,0 +1,47 @@
+/** Joins the store and the worker: every new build of the store is computed, the answer goes back into the store. */
+import { releaseProxy, wrap } from 'comlink';
+import type { BackbowStore } from './store.ts';
+import { createSolver, type Solver, type SolverWorker } from './solver-client.ts';
+import type { SolverApi } from './solver.worker.ts';
+import { SOLVER_WORDS } from './words.ts';
+
+function startWorker(): SolverWorker {
+  const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
+  const remote = wrap<SolverApi>(worker);
+  return {
+    predict: (build) => remote.predict(build),
+    onCrash: (crashed) => {
+      worker.addEventListener('error', crashed);
+      worker.addEventListener('messageerror', crashed);
+    },
+    end: () => {
+      remote[releaseProxy]();
+      worker.terminate();
+    },
+  };
+}
+
+/** @returns a function that ends the connection and the worker */
+export function connectSolver(store: BackbowStore, start: () => SolverWorker = startWorker): () => void {
+  const { setSolution, setSolverStatus, notify } = store.getState();
+  const solver: Solver = createSolver(start, {
+    working: () => setSolverStatus('working'),
+    solved: (build, prediction) => {
+      setSolution(build, prediction);
+      if (store.getState().build === build) setSolverStatus('idle');
+    },
+    restarted: () => notify('warning', SOLVER_WORDS.restarted),
+    failed: (reason) => {
+      setSolverStatus('failed');
+      notify('error', SOLVER_WORDS.failed(reason));
+    },
+  });
+  solver.request(store.getState().build);
+  const stop = store.subscribe((state, before) => {
+    if (state.build !== before.build) solver.request(state.build);
+  });
+  return () => {
+    stop();
+    solver.end();
+  };
+}

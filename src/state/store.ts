@@ -1,0 +1,28 @@
+/** The one store: the build and its history, how it is looked at, where the job stands, and what the library says. */
+import { useStore } from 'zustand';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { createBuildSlice, type BuildSlice } from './build-slice.ts';
+import { loadPreferences, type Preferences } from './preferences.ts';
+import { createRailSlice, type RailSlice } from './rail-slice.ts';
+import { createSolutionSlice, type SolutionSlice } from './solution-slice.ts';
+import { createViewSlice, type ViewSlice } from './view-slice.ts';
+
+export type BackbowState = BuildSlice & ViewSlice & RailSlice & SolutionSlice;
+export type BackbowStore = StoreApi<BackbowState>;
+
+/** A store of its own; the page uses the one below, tests make theirs. */
+export function createBackbowStore(preferences: Preferences = loadPreferences()): BackbowStore {
+  return createStore<BackbowState>()((...api) => ({
+    ...createBuildSlice(...api),
+    ...createViewSlice(preferences)(...api),
+    ...createRailSlice(...api),
+    ...createSolutionSlice(...api),
+  }));
+}
+
+export const store: BackbowStore = createBackbowStore();
+
+/** A part of the state, for a component; it renders again when that part changes. */
+export function useBackbow<T>(select: (state: BackbowState) => T): T {
+  return useStore(store, select);
+}

@@ -1,0 +1,77 @@
+/** How the build is looked at: nothing here changes the build or what is computed from it. */
+import type { StateCreator } from 'zustand/vanilla';
+import type { UnitSystem } from '../build/units.ts';
+import type { SceneView } from '../scene/types.ts';
+import { savePreferences, type Appearance, type Preferences } from './preferences.ts';
+import type { BackbowState } from './store.ts';
+
+export const BOW_FACTOR = { min: 1, max: 200, standard: 40 } as const;
+
+export interface ViewSlice extends Preferences {
+  readonly view: SceneView;
+  /** Every choice of a view counts, so that choosing the same one again brings the camera back. */
+  readonly viewChosen: number;
+  /** How many times larger than life the bow is drawn, 1 to 200. */
+  readonly bowFactor: number;
+  /** Draws the bow at its true size, whatever the factor. */
+  readonly trueScale: boolean;
+  /** Are all three methods drawn in the chart, or only the chosen one? */
+  readonly comparing: boolean;
+  /** Fret that close-ups look at, 1 to the last. */
+  readonly selectedFret: number;
+  /** Fret under the pointer, in the picture or the chart. */
+  readonly hoveredFret: number | null;
+  readonly setView: (view: SceneView) => void;
+  /** @throws {RangeError} outside 1 to 200 */
+  readonly setBowFactor: (factor: number) => void;
+  readonly setTrueScale: (on: boolean) => void;
+  readonly setComparing: (on: boolean) => void;
+  readonly selectFret: (fret: number) => void;
+  readonly hoverFret: (fret: number | null) => void;
+  readonly setUnitSystem: (system: UnitSystem) => void;
+  readonly setAppearance: (appearance: Appearance) => void;
+  readonly setSingleKeys: (on: boolean) => void;
+}
+
+export const createViewSlice =
+  (preferences: Preferences): StateCreator<BackbowState, [], [], ViewSlice> =>
+  (set, get) => {
+    function prefer(change: Partial<Preferences>): void {
+      set(change);
+      const { unitSystem, appearance, singleKeys } = get();
+      savePreferences({ unitSystem, appearance, singleKeys });
+    }
+    return {
+      ...preferences,
+      view: 'neck',
+      viewChosen: 0,
+      bowFactor: BOW_FACTOR.standard,
+      trueScale: false,
+      comparing: true,
+      selectedFret: 7,
+      hoveredFret: null,
+      setView: (view) => set({ view, viewChosen: get().viewChosen + 1 }),
+      setBowFactor: (factor) => {
+        if (!(factor >= BOW_FACTOR.min && factor <= BOW_FACTOR.max)) {
+          throw new RangeError(`bow factor ${factor}: it takes ${BOW_FACTOR.min} to ${BOW_FACTOR.max}`);
+        }
+        set({ bowFactor: factor, trueScale: false });
+      },
+      setTrueScale: (trueScale) => set({ trueScale }),
+      setComparing: (comparing) => set({ comparing }),
+      selectFret: (fret) => {
+        if (fret !== get().selectedFret) set({ selectedFret: fret });
+      },
+      hoverFret: (fret) => {
+        if (fret !== get().hoveredFret) set({ hoveredFret: fret });
+      },
+      setUnitSystem: (unitSystem) => prefer({ unitSystem }),
+      setAppearance: (appearance) => prefer({ appearance }),
+      setSingleKeys: (singleKeys) => prefer({ singleKeys }),
+    };
+  };
+
+/** The factor with which the bow is drawn now. */
+export function drawnBowFactor(state: Pick<ViewSlice, 'bowFactor' | 'trueScale'>): number {
+  return state.trueScale ? 1 : state.bowFactor;
+}
