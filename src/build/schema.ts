@@ -33,7 +33,7 @@ function schemaOf(parameter: Parameter): z.ZodMiniType {
 const colour = z.string().check(z.regex(/^#[0-9a-f]{6}$/i));
 
 /** Numbers inside lists, with the range and unit that the schema and the messages share. */
-const LIST_NUMBERS: Readonly<Record<string, { label: string; min: number; max: number; unit: Unit }>> = {
+export const LIST_NUMBERS: Readonly<Record<string, { label: string; min: number; max: number; unit: Unit }>> = {
   diameterMm: { label: 'string diameter', min: 0.15, max: 4, unit: 'mm' },
   coreMm: { label: 'string core diameter', min: 0.1, max: 4, unit: 'mm' },
   pitch: { label: 'pitch as a MIDI note number', min: 12, max: 96, unit: '' },
