@@ -1,0 +1,85 @@
+/**
+ * Glue to fill a slot around its tang.
+ *
+ *   at z the glue stands       f(z) = φ·d(z)                                 d(z) = slot depth there (slots.ts)
+ *   gap area at z              g(z) = k·f(z) − b·min(t, f(z))·[|z| < tang]   across the slot
+ *   chamfer                    c² per length of slot                         two bevels of 45°, each c·c/2
+ *   studs in the gap           2·n·A·min(p, (k − b)/2),  n = length of tang/pitch per side
+ *   volume                     ∫ g dz over the slot + chamfer − studs
+ *   bead                       d = √(4·volume/(π·slot length))                a round bead of that volume along the slot
+ *
+ * k = kerf, b = tang body width, t = tang depth, φ = share of the depth that the glue reaches, c = chamfer width,
+ * A = area of a stud against the wall, p = how far a stud stands out of the body = (stud width − b)/2; all mm.
+ * Source: geometry. Assumed: a stud is a prism of area A; where the glue does not reach the foot of the tang, studs count in
+ * proportion; the chamfer under the crown is full. The body in contact with the walls (k ≤ b) leaves no room beside it.
+ * A drop is taken as 0.05 mL (20 drops to the millilitre, the pharmacist's convention, from memory).
+ */
+import type { Build } from '../build/build.ts';
+import { fretEnds, type FretEnd } from './ends.ts';
+import { workingKerfMm } from './kerf.ts';
+import { slotDepthAtMm } from './slots.ts';
+
+const DROP_MM3 = 50;
+/** Intervals of Simpson's rule over half a slot; the integrand is smooth but for one kink. */
+const INTERVALS = 200;
+
+export interface SlotGlue {
+  readonly fret: number;
+  /** Room for glue in the slot; 0 when the fret is pressed in dry. */
+  readonly volumeMm3: number;
+  /** Depth below the surface, at the centre line, that the glue fills. */
+  readonly reachMm: number;
+  /** Diameter of a round bead along the whole slot that just fills it. */
+  readonly beadMm: number;
+}
+
+export interface Glue {
+  readonly slots: readonly SlotGlue[];
+  readonly totalMm3: number;
+  /** mL */
+  readonly totalMl: number;
+  readonly dropsPerSlot: number;
+}
+
+/** Composite Simpson over [from, to]. */
+function integrate(f: (z: number) => number, from: number, to: number): number {
+  if (to <= from) return 0;
+  const step = (to - from) / INTERVALS;
+  let sum = f(from) + f(to);
+  for (let i = 1; i < INTERVALS; i += 1) sum += (i % 2 === 1 ? 4 : 2) * f(from + i * step);
+  return (sum * step) / 3;
+}
+
+function slotVolumeMm3(build: Build, end: FretEnd): number {
+  const kerf = workingKerfMm(build);
+  const reach = build.glueReachPercent / 100;
+  if (reach === 0) return 0;
+  const body = Math.min(build.tangWidthMm, kerf);
+  const filled = (z: number) => reach * slotDepthAtMm(build, end.radiusMm, z);
+  const tangWetted = (z: number) => Math.min(build.tangDepthMm, filled(z));
+
+  const slot = 2 * integrate((z) => kerf * filled(z), 0, end.slotHalfMm);
+  const tangArea = 2 * integrate(tangWetted, 0, end.tangHalfMm);
+  const chamfer = build.chamferMm ** 2 * 2 * end.slotHalfMm;
+  const standsOut = Math.min((build.studWidthMm - build.tangWidthMm) / 2, (kerf - body) / 2);
+  // Studs that overlap (see the check "studs-overlap") cannot take more than the whole gap.
+  const shareOfWall = Math.min(1, build.studAreaMm2 / (build.studPitchMm * build.tangDepthMm));
+  const studs = 2 * tangArea * shareOfWall * standsOut;
+  return slot - body * tangArea + chamfer - studs;
+}
+
+/** Glue per slot and in all; all zero for a press fit. */
+export function glueNeeded(build: Build, ends: readonly FretEnd[] = fretEnds(build)): Glue {
+  const dry = build.method === 'press';
+  const slots = ends.map((end): SlotGlue => {
+    const volumeMm3 = dry ? 0 : slotVolumeMm3(build, end);
+    return {
+      fret: end.fret,
+      volumeMm3,
+      reachMm: dry ? 0 : (build.slotDepthMm * build.glueReachPercent) / 100,
+      beadMm: Math.sqrt((4 * volumeMm3) / (Math.PI * 2 * end.slotHalfMm)),
+    };
+  });
+  const totalMm3 = slots.reduce((sum, slot) => sum + slot.volumeMm3, 0);
+  return { slots, totalMm3, totalMl: totalMm3 / 1000, dropsPerSlot: totalMm3 / slots.length / DROP_MM3 };
+}
