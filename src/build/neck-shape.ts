@@ -9,7 +9,7 @@
  *   back                     d(z) = s₀ + (D − s₀)·(1 − |2z/w|^p)^(1/p),  D = T − t_b, below the board's underside
  *   heel                     adds its thickness over its length before the joint, and backs the board beyond it
  */
-import type { Build } from './build.ts';
+import { bindingInUse, type Build } from './build.ts';
 
 /** Distance of fret n from the nut in mm; n = 0 is the nut. */
 export function fretPositionMm(scaleLengthMm: number, fret: number): number {
@@ -118,4 +118,15 @@ export function backChordMm(
   if (belowMm >= depthMm) return 0;
   const down = (belowMm - shoulderMm) / (depthMm - shoulderMm);
   return widthMm * (1 - down ** exponent) ** (1 / exponent);
+}
+
+/**
+ * Length of tang that stands in its slot at x, mm: the board's width less, on each side, the binding lines that the saw
+ * leaves whole and the nip clearance inside them.
+ */
+export function tangLengthMm(build: Build, xMm: number): number {
+  const whole = bindingInUse(build).slice(build.linesSawnThrough);
+  if (whole.length === 0) return boardWidthMm(build, xMm);
+  const perSide = whole.reduce((sum, line) => sum + line.thicknessMm, build.nipClearanceMm);
+  return boardWidthMm(build, xMm) - 2 * perSide;
 }

@@ -3,6 +3,9 @@
  * Gauges in inches are converted exactly (1 in = 25.4 mm). Core diameters of wound strings are common practice, no
  * source: about 0.45 of the outer diameter for steel, more for the floss core of wound nylon.
  */
+/** Concert pitch, ISO 16. */
+export const NOMINAL_A4_HZ = 440;
+
 export type StringConstruction = 'steel-plain' | 'steel-wound' | 'bronze-wound' | 'nylon-plain' | 'nylon-wound';
 
 export interface StringSpec {

@@ -53,11 +53,15 @@ export interface MethodPrediction {
   readonly strung: ReliefLine;
   readonly settled: ReliefLine;
   readonly rodSet: ReliefLine;
-  /** The lines that make every state (see states.ts): row i of `wedgeUnitMm` is fret i's line with its seating force. */
+  /** The relief lines that make every state (see states.ts), over the stations. */
   readonly basis: {
+    /** frets × stations: row i is what fret i + 1 does by itself, with its seating force. */
     readonly wedgeMm: Float64Array;
+    /** What the strings add, on the day they go on. */
     readonly stringsMm: Float64Array;
+    /** What the rod adds at its limit. */
     readonly rodMm: Float64Array;
+    /** What the change of moisture adds; zero when climate is off. */
     readonly climateMm: Float64Array;
   };
 }
@@ -71,6 +75,28 @@ export interface StringPrediction {
   readonly frequencyHz: number;
 }
 
+/** What the rod can do. */
+export interface RodPrediction {
+  readonly kind: Build['rodKind'];
+  /** Greatest pull of the bar, N. */
+  readonly limitN: number;
+  readonly limitedBy: 'none' | 'wrench' | 'thread';
+  /** The settings it can take, per cent of its limit. */
+  readonly leastPercent: number;
+  readonly mostPercent: number;
+  /** Turns of the nut from slack to the limit, wood taken as rigid; null where it cannot be computed. */
+  readonly turnsAtLimit: number | null;
+}
+
+/** What the states need to know of time. */
+export interface TimeInputs {
+  readonly restDays: number;
+  readonly settleDays: number;
+  readonly wedgeRelaxation: number;
+  /** Factor on the creep of the published curve. */
+  readonly creepFactor: number;
+}
+
 export interface Prediction {
   readonly fretXMm: readonly number[];
   /** Where the lines are sampled, ascending, from the nut to the end of the board. */
@@ -79,5 +105,7 @@ export interface Prediction {
   readonly straightedge: { readonly fromFret: number; readonly toFret: number };
   readonly strings: readonly StringPrediction[];
   readonly stringPullN: number;
+  readonly rod: RodPrediction;
+  readonly time: TimeInputs;
   readonly methods: Readonly<Record<Method, MethodPrediction>>;
 }

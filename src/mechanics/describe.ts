@@ -1,0 +1,105 @@
+/** From a build to the description that the finite-element core takes. */
+import type { Build } from '../build/build.ts';
+import { bodyJointMm, boardEndMm, fretPositionMm, fretPositionsMm, lastFretMm } from '../build/neck-shape.ts';
+import type { Deviations } from './deviations.ts';
+import type { Linear, NeckDescription, NeckPiece, NeckWood } from './description.ts';
+import { meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './materials.ts';
+
+/**
+ * Kerf of the mesh. The wires, kerfs and fillers of a build all share one mesh: a slot's flexibility hardly depends on
+ * its width (see MODEL.md), and a filler's modulus is scaled to this width.
+ */
+export const MESH_KERF_MM = 0.6;
+
+function through(x1: number, value1: number, x2: number, value2: number): Linear {
+  const slope = (value2 - value1) / (x2 - x1);
+  return { atNut: value1 - slope * x1, slope };
+}
+
+export function describeNeck(
+  build: Build,
+  deviations: Pick<Deviations, 'boardModulus' | 'neckModulus'>,
+): NeckDescription {
+  const last = lastFretMm(build);
+  const board = woodProperties(build.boardWood, build);
+  const boardE = measuredModulusMPa(build, 'board') ?? board.modulusMPa;
+  const quarter = build.boardSawn === 'quarter';
+  const boardWood: NeckWood = {
+    modulusMPa: boardE * deviations.boardModulus,
+    depthRatio: quarter ? board.ratios.tangential : board.ratios.radial,
+    shearRatio: quarter ? board.ratios.shearLT : board.ratios.shearLR,
+    poisson: POISSON,
+  };
+
+  // A measured neck blank gives one modulus for all its laminates together: each keeps its share of the stiffness.
+  const measured = measuredModulusMPa(build, 'neck');
+  const scale =
+    (measured === undefined ? 1 : measured / meanModulusMPa(build.laminates, build)) * deviations.neckModulus;
+  let reached = 0;
+  const neck: NeckPiece[] = build.laminates.map((laminate) => {
+    reached += laminate.share;
+    const wood = woodProperties(laminate.wood, build);
+    return {
+      toHalfWidthFraction: reached,
+      wood: {
+        modulusMPa: wood.modulusMPa * scale,
+        depthRatio: wood.ratios.radial,
+        shearRatio: wood.ratios.shearLR,
+        poisson: POISSON,
+      },
+    };
+  });
+
+  const { scaleLengthMm } = build;
+  const hasRod = build.rodKind !== 'none';
+  return {
+    lengthMm: boardEndMm(build),
+    jointMm: bodyJointMm(build),
+    support: 'determinate',
+    fretXMm: fretPositionsMm(scaleLengthMm, build.fretCount),
+    widthMm: through(0, build.widthNutMm, last, build.widthLastFretMm),
+    boardThicknessMm: build.boardThicknessMm,
+    boardRadiusMm:
+      build.boardShape === 'flat'
+        ? null
+        : build.boardShape === 'cylinder'
+          ? { atNut: build.radiusNutMm, slope: 0 }
+          : through(0, build.radiusNutMm, last, build.radiusLastFretMm),
+    totalThicknessMm: through(
+      fretPositionMm(scaleLengthMm, 1),
+      build.thicknessFret1Mm,
+      fretPositionMm(scaleLengthMm, 12),
+      build.thicknessFret12Mm,
+    ),
+    backShoulderMm: build.backShoulderMm,
+    backExponent: build.backExponent,
+    heel: { thicknessMm: build.heelThicknessMm, lengthMm: build.heelLengthMm },
+    channel:
+      hasRod && build.channelWidthMm > 0 && build.channelDepthMm > 0
+        ? {
+            widthAtMidMm: build.channelWidthMm,
+            depthMm: build.channelDepthMm,
+            mostShare: 0.55,
+            fromMm: build.rodStartMm,
+            toMm: build.rodEndMm,
+          }
+        : null,
+    bars:
+      build.barCount > 0
+        ? {
+            totalWidthMm: build.barCount * build.barWidthMm,
+            depthMm: build.barDepthMm,
+            modulusMPa: 1000 * build.barModulusGPa,
+          }
+        : null,
+    board: boardWood,
+    neck,
+    slot: {
+      kerfMm: MESH_KERF_MM,
+      depthMm: build.slotDepthMm,
+      bottom: build.slotBottom,
+      contactDepthMm: Math.min(build.tangDepthMm, build.slotDepthMm),
+    },
+    rod: hasRod ? { startMm: Math.max(0, build.rodStartMm), endMm: build.rodEndMm } : null,
+  };
+}

@@ -1,0 +1,44 @@
+/**
+ * Force to press a fret in, and to pull it out.
+ *
+ *   seating    2·μ·F + 2·n·f·β·d      friction on both walls, and the studs ploughing their grooves: n studs on each wall,
+ *              each of frontal area β·d (bite × stud width) at the embedding strength f (assumption)
+ *   pull-out   press: 2·μ·F;  glue: τ·(2·h·w)·reach, τ = 3 MPa for glue on metal and end grain (assumption);
+ *              press and glue: both
+ *
+ * μ 0.2–0.65 (0.65 static, air-dry wood on steel: McKenzie & Karpovich 1968). h tang depth, w tang length, mm; N.
+ */
+import type { Build } from '../build/build.ts';
+import { fretPositionsMm, tangLengthMm } from '../build/neck-shape.ts';
+import { embeddingStrengthMPa } from './contact.ts';
+import { woodProperties } from './materials.ts';
+import type { Method } from './prediction-types.ts';
+import { studDiameterMm } from './wire-contact.ts';
+
+/** Shear strength of the glue on metal and end grain, MPa. */
+export const GLUE_SHEAR_MPA = 3;
+
+interface ForceInputs {
+  readonly build: Build;
+  readonly method: Method;
+  readonly wedgeForceN: ArrayLike<number>;
+  readonly biteMm: readonly number[];
+}
+
+export function seatingForceN({ build, wedgeForceN, biteMm }: ForceInputs): number[] {
+  const diameter = studDiameterMm(build.studAreaMm2);
+  const strength = embeddingStrengthMPa(diameter, woodProperties(build.boardWood, build).densityKgM3);
+  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, i) => {
+    const studs = tangLengthMm(build, x) / build.studPitchMm;
+    return 2 * build.friction * wedgeForceN[i]! + 2 * studs * strength * biteMm[i]! * diameter;
+  });
+}
+
+export function extractionForceN({ build, method, wedgeForceN }: ForceInputs): number[] {
+  const depth = Math.min(build.tangDepthMm, build.slotDepthMm);
+  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, i) => {
+    const friction = 2 * build.friction * wedgeForceN[i]!;
+    const glued = 2 * GLUE_SHEAR_MPA * depth * tangLengthMm(build, x) * (build.glueReachPercent / 100);
+    return friction + (method === 'press' ? 0 : glued);
+  });
+}

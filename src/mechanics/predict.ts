@@ -1,0 +1,212 @@
+/**
+ * From a build to its prediction. The mesh and its influence vectors are kept between calls, so that a change of wire,
+ * kerf, tuning, rod or time costs no new factorisation of the matrix with empty slots.
+ *
+ *   press fit       wedges on empty slots; under string load the studs act as springs in the empty slots
+ *   glue fit        the kerf takes the studs without force; strings on filled slots
+ *   press and glue  wedges on empty slots at seating; the filler sets without stress; strings on filled slots
+ */
+import type { Build } from '../build/build.ts';
+import { fretPositionsMm } from '../build/neck-shape.ts';
+import { metalById } from '../build/metals.ts';
+import { LatestCache } from './cache.ts';
+import { mismatchStrain } from './climate.ts';
+import { studBiteMm, type Contact } from './contact.ts';
+import { AS_STATED, type Deviations } from './deviations.ts';
+import { describeNeck, MESH_KERF_MM } from './describe.ts';
+import { EMPTY, UNCUT, type NeckDescription, type SlotFilling } from './description.ts';
+import {
+  combineLine,
+  combineOpening,
+  createNeckModel,
+  solveInfluence,
+  stringCases,
+  type Combination,
+  type Influence,
+  type NeckModel,
+} from './influence.ts';
+import { METHODS, type Method, type MethodPrediction, type Prediction } from './prediction-types.ts';
+import { extractionForceN, seatingForceN } from './forces.ts';
+import { extremeRelief, reliefFromDepth } from './relief.ts';
+import { predictRod, rodCases } from './rod.ts';
+import { seat, type Seating } from './seating.ts';
+import { describeLine, lineAt, straightedgeOf } from './states.ts';
+import { predictString } from './strings.ts';
+import { contactsOf, workingKerfMm } from './wire-contact.ts';
+
+export interface Predictor {
+  /** @throws {RangeError} only for a build that validation refuses. */
+  predict(build: Build, deviations?: Deviations): Prediction;
+}
+
+interface SolvedNeck {
+  readonly model: NeckModel;
+  influence(filling: SlotFilling): Influence;
+}
+
+/** Meshes and fillings kept: one neck in hand, its neighbours in a comparison, and what undo brings back. */
+const MODELS_KEPT = 6;
+const FILLINGS_KEPT = 8;
+
+export function createPredictor(): Predictor {
+  const necks = new LatestCache<SolvedNeck>(MODELS_KEPT);
+  const solvedNeck = (description: NeckDescription): SolvedNeck =>
+    necks.get(JSON.stringify(description), () => {
+      const model = createNeckModel(description);
+      const influences = new LatestCache<Influence>(FILLINGS_KEPT);
+      return {
+        model,
+        influence: (filling) => influences.get(JSON.stringify(filling), () => solveInfluence(model, filling)),
+      };
+    });
+  return {
+    predict: (build, deviations = AS_STATED) =>
+      predictOn(solvedNeck(describeNeck(build, deviations)), build, deviations),
+  };
+}
+
+/**
+ * The filled slot of a method as one material of the mesh's kerf width:
+ * kerf_mesh/E = gap/E_glue + body/E_metal, gap = working kerf − tang body.
+ */
+export function fillingOf(build: Build, method: Method, deviations: Deviations = AS_STATED): SlotFilling {
+  if (method === 'press' || build.glueReachPercent === 0) return EMPTY;
+  const gap = Math.max(0, workingKerfMm(build, method) + deviations.kerfMm - build.tangWidthMm);
+  const metal = 1000 * metalById(build.wireMetal).modulusGPa;
+  return {
+    kind: 'filled',
+    modulusMPa: MESH_KERF_MM / (gap / build.glueModulusMPa + build.tangWidthMm / metal),
+    reach: build.glueReachPercent / 100,
+  };
+}
+
+function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Prediction {
+  const { section } = neck.model.assembly.mesh;
+  const empty = neck.influence(EMPTY);
+  const { stationXMm } = empty;
+  const fretXMm = fretPositionsMm(build.scaleLengthMm, build.fretCount);
+  const edge = straightedgeOf(build);
+  const reliefOf = (depth: Float64Array) => reliefFromDepth(stationXMm, depth, edge.fromXMm, edge.toXMm);
+
+  const strings = build.strings.map((string) => predictString(string, build.scaleLengthMm));
+  const stringPullN = strings.reduce((sum, string) => sum + string.tensionN, 0);
+  const rise = (build.stringHeightFret12Mm - build.stringHeightNutMm) / (build.scaleLengthMm / 2);
+  const pull = stringCases(stringPullN, build.stringHeightNutMm, rise)!;
+  const rod = predictRod(build);
+  const rodAtLimit = rodCases(build, rod, section);
+  const strain = build.climateOn ? mismatchStrain(build.boardMoistureChange, build.neckMoistureChange) : 0;
+
+  const contacts = contactsOf(build, deviations);
+  const flexibility = empty.openingMm.subarray(0, contacts.length ** 2) as Float64Array;
+  const pressed = seat(contacts, flexibility);
+  const flexBow = (influence: Influence) =>
+    extremeRelief(stationXMm, reliefOf(combineLine(influence, { cases: pull })), edge.fromXMm, edge.toXMm).extremeMm;
+  const uncutBow = flexBow(neck.influence(UNCUT));
+
+  const head = {
+    fretXMm,
+    stationXMm,
+    straightedge: { fromFret: edge.fromFret, toFret: edge.toFret },
+    strings,
+    stringPullN,
+    rod,
+    time: {
+      restDays: build.restDays,
+      settleDays: build.settleDays,
+      wedgeRelaxation: build.wedgeRelaxation * deviations.relaxation,
+      creepFactor: deviations.creep,
+    },
+  };
+
+  const predictMethod = (method: Method): MethodPrediction => {
+    const presses = method !== 'glue';
+    const influence = neck.influence(fillingOf(build, method, deviations));
+    const seating = presses ? pressed : idle(contacts.length);
+    const springs = method === 'press' ? springsOf(contacts, seating, flexibility) : undefined;
+    const response = (cases: Combination['cases']) => lineOfCases(influence, cases, springs);
+    const strungForces = springs ? springs.forces(combineOpening(influence, { cases: pull })) : seating.forceN;
+
+    const wedgeMm = new Float64Array(contacts.length * stationXMm.length);
+    contacts.forEach((_, i) => {
+      if (seating.forceN[i] === 0) return;
+      const wedgeN = new Float64Array(contacts.length);
+      wedgeN[i] = seating.forceN[i]!;
+      wedgeMm.set(reliefOf(combineLine(empty, { wedgeN })), i * stationXMm.length);
+    });
+    const stringsMm = reliefOf(response(pull));
+    const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
+    const forceInputs = { build, method, wedgeForceN: seating.forceN, biteMm: bite };
+    const stringBow = extremeRelief(stationXMm, stringsMm, edge.fromXMm, edge.toXMm).extremeMm;
+
+    const partial = {
+      method,
+      kerfMm: workingKerfMm(build, method),
+      wedgeForceN: [...seating.forceN],
+      wedgeForceStrungN: [...strungForces],
+      biteMm: bite,
+      openingMm: [...seating.openingMm],
+      seatingForceN: seatingForceN(forceInputs),
+      pullOutForceN: extractionForceN(forceInputs),
+      extraFlexibility: stringBow / uncutBow - 1,
+      basis: {
+        wedgeMm,
+        stringsMm,
+        rodMm: reliefOf(response(rodAtLimit)),
+        climateMm: reliefOf(response({ boardStrain: strain })),
+      },
+    };
+    return withStates(head, partial, build);
+  };
+
+  const methods = Object.fromEntries(METHODS.map((method) => [method, predictMethod(method)])) as Record<
+    Method,
+    MethodPrediction
+  >;
+  return { ...head, methods };
+}
+
+function idle(count: number): Seating {
+  const zero = () => new Float64Array(count);
+  return { forceN: zero(), openingMm: zero(), stiffnessNMm: zero() };
+}
+
+/** The studs of pressed frets as springs in empty slots, from the state after seating. */
+interface Springs {
+  /** Wedge forces once other loads have opened or closed the slots by `openingMm`. */
+  forces(openingMm: Float64Array): Float64Array;
+  readonly seated: Float64Array;
+}
+
+function springsOf(contacts: readonly Contact[], seating: Seating, flexibility: Float64Array): Springs {
+  const deepest = contacts.map((contact, i) => studBiteMm(contact, seating.openingMm[i]!));
+  return {
+    forces: (openingMm) => seat(contacts, flexibility, openingMm, deepest).forceN,
+    seated: seating.forceN,
+  };
+}
+
+/** What named loads add to the line, studs answering as springs where there are any. */
+function lineOfCases(influence: Influence, cases: Combination['cases'], springs: Springs | undefined): Float64Array {
+  if (!springs) return combineLine(influence, { cases });
+  const forces = springs.forces(combineOpening(influence, { cases }));
+  return combineLine(influence, { cases, wedgeN: forces.map((force, i) => force - springs.seated[i]!) });
+}
+
+function withStates(
+  head: Omit<Prediction, 'methods'>,
+  partial: Omit<MethodPrediction, 'fretted' | 'strung' | 'settled' | 'rodSet'>,
+  build: Build,
+): MethodPrediction {
+  const blank = describeLine(head, new Float64Array(head.stationXMm.length));
+  const method: MethodPrediction = { ...partial, fretted: blank, strung: blank, settled: blank, rodSet: blank };
+  const prediction = { ...head, methods: { [partial.method]: method } } as unknown as Prediction;
+  const at = (strung: boolean, days: number, rodPercent: number) =>
+    lineAt(prediction, partial.method, { strung, days, rodPercent });
+  return {
+    ...method,
+    fretted: at(false, 0, 0),
+    strung: at(true, 0, 0),
+    settled: at(true, build.settleDays, 0),
+    rodSet: at(true, build.settleDays, build.rodKind === 'none' ? 0 : build.rodSettingPercent),
+  };
+}
