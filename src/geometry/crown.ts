@@ -1,0 +1,149 @@
+/**
+ * One fret's crown as a closed solid: its profile (crown-profile.ts) swept along the arc of the board, with ends that are
+ * bevelled by one plane, rounded in plan and eased along their edges; or square and oversize, as the wire is cut.
+ */
+import type { Build } from '../build/build.ts';
+import { arcMm } from '../fretwork/arc.ts';
+import { bevelPoint, type FretEnd } from '../fretwork/ends.ts';
+import { arcPoint } from './arc.ts';
+import { crownArc } from './crown-profile.ts';
+import type { MeshWriter, Vertex } from './mesh.ts';
+
+const ARC_SEGMENTS = 10;
+const CAP_COLUMNS = 6;
+const LONGEST_STEP_MM = 4.5;
+/** Share of the crown's width by which the corners of a filed end are drawn back (practice). */
+const ROUNDING = 0.2;
+
+interface ProfilePoint {
+  readonly along: number;
+  readonly up: number;
+  readonly normalAlong: number;
+  readonly normalUp: number;
+}
+
+/** Adds the crown of the fret to the mesh. @param filed bevelled and rounded; otherwise square and oversize */
+export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed: boolean): void {
+  const { radiusMm, xMm } = end;
+  const half = build.crownWidthMm / 2;
+  const ease = filed ? 0.08 * build.crownHeightMm : 0.02;
+  const tilt = filed ? Math.tan((build.endBevelDegrees * Math.PI) / 180) : 0;
+  const rounding = filed ? ROUNDING * build.crownWidthMm : 0;
+  const squareEnd = arcMm(radiusMm, end.boardHalfMm) + build.oversizeMm;
+
+  /** Distance along the arc at which the end face stands, at `along`, `up` of the profile. */
+  const endAt = (along: number, up: number): number => {
+    if (!filed) return squareEnd;
+    const { onBoardHalfMm } = bevelPoint(radiusMm, end.crownFootHalfMm, up, build.endBevelDegrees);
+    return arcMm(radiusMm, onBoardHalfMm) - rounding * (along / half) ** 2;
+  };
+  const put = (
+    along: number,
+    up: number,
+    distance: number,
+    [normalAlong, normalUp, normalAcross]: readonly [number, number, number],
+  ): Vertex => {
+    const { y, z, upY, upZ } = arcPoint(radiusMm, distance, up);
+    return writer.vertex(
+      xMm + along,
+      y,
+      z,
+      normalAlong,
+      normalUp * upY - normalAcross * upZ,
+      normalUp * upZ + normalAcross * upY,
+    );
+  };
+
+  const arc = crownArc(build.crownWidthMm, build.crownHeightMm, ARC_SEGMENTS);
+  // The outline is the two upright feet and the arc; the feet have their own corners, so that their edges stay sharp.
+  const outline: ProfilePoint[][] = [
+    [
+      { along: -half, up: 0, normalAlong: -1, normalUp: 0 },
+      { along: -half, up: arc[0].up, normalAlong: -1, normalUp: 0 },
+    ],
+    arc,
+    [
+      { along: half, up: arc[0].up, normalAlong: 1, normalUp: 0 },
+      { along: half, up: 0, normalAlong: 1, normalUp: 0 },
+    ],
+  ];
+  /** The outline of the end face: drawn in by the easing of its edges; the underside keeps its height. */
+  const eased = ({ along, up, normalAlong, normalUp }: ProfilePoint) => {
+    const footTop = up === arc[0].up;
+    return {
+      along: Math.abs(along) === half ? Math.sign(along) * (half - ease) : along - ease * normalAlong,
+      up: up === 0 ? 0 : footTop ? Math.max(up - ease, up / 2) : up - ease * normalUp,
+    };
+  };
+
+  const longest = endAt(0, 0);
+  const steps = Math.max(4, Math.ceil((2 * longest) / LONGEST_STEP_MM));
+  const ring = (index: number): Vertex[][] =>
+    outline.map((run) =>
+      run.map((point) => {
+        const { along, up, normalAlong, normalUp } = point;
+        if (index === 0 || index === steps + 2) {
+          const side = index === 0 ? -1 : 1;
+          const inner = eased(point);
+          return put(inner.along, inner.up, side * endAt(inner.along, inner.up), [
+            normalAlong,
+            normalUp + 0.5 * tilt,
+            0.7 * side,
+          ]);
+        }
+        const share = (index - 1) / steps;
+        const reach = endAt(along, up) - ease * 1.2;
+        return put(along, up, reach * (2 * share - 1), [normalAlong, normalUp, 0]);
+      }),
+    );
+  const rings = Array.from({ length: steps + 3 }, (_, index) => ring(index));
+  for (let r = 0; r + 1 < rings.length; r++) {
+    outline.forEach((run, o) => {
+      for (let i = 0; i + 1 < run.length; i++) {
+        writer.quad(rings[r][o][i], rings[r + 1][o][i], rings[r + 1][o][i + 1], rings[r][o][i + 1]);
+      }
+    });
+  }
+
+  // Underside: corner to corner, and at each end a fan to the bottom row of the end face.
+  const feet = (index: number): [Vertex, Vertex] => {
+    const share = (index - 1) / steps;
+    const distance = (endAt(half, 0) - ease * 1.2) * (2 * share - 1);
+    return [put(-half, 0, distance, [0, -1, 0]), put(half, 0, distance, [0, -1, 0])];
+  };
+  const under = Array.from({ length: steps + 1 }, (_, index) => feet(index + 1));
+  for (let r = 0; r < steps; r++) writer.quad(under[r][0], under[r][1], under[r + 1][1], under[r + 1][0]);
+
+  for (const side of [-1, 1] as const) {
+    const turned = (a: Vertex, b: Vertex, c: Vertex): void =>
+      side === 1 ? writer.triangle(a, b, c) : writer.triangle(a, c, b);
+    const capPoint = (along: number, up: number, normal?: readonly [number, number, number]): Vertex => {
+      const drawnBack = (2 * rounding * along) / (half * half);
+      return put(along, up, side * endAt(along, up), normal ?? [drawnBack, tilt, side]);
+    };
+    // Rows of the end face from the underside to the apex; left and right points of a row are mirror images.
+    const rows: { along: number; up: number }[] = [
+      eased(outline[0][0]),
+      ...arc.slice(0, ARC_SEGMENTS / 2 + 1).map((point) => eased(point)),
+    ];
+    const row = ({ along, up }: { along: number; up: number }, normal?: readonly [number, number, number]): Vertex[] =>
+      Array.from({ length: CAP_COLUMNS + 1 }, (_, c) => {
+        const share = c / CAP_COLUMNS;
+        return capPoint(along * (1 - share) - along * share, up, normal);
+      });
+    const grid = rows.slice(0, -1).map((level) => row(level));
+    const apex = capPoint(0, (rows.at(-1) as { up: number }).up);
+    for (let r = 0; r + 1 < grid.length; r++) {
+      for (let c = 0; c < CAP_COLUMNS; c++) {
+        turned(grid[r][c], grid[r][c + 1], grid[r + 1][c + 1]);
+        turned(grid[r][c], grid[r + 1][c + 1], grid[r + 1][c]);
+      }
+    }
+    const top = grid.at(-1) as Vertex[];
+    for (let c = 0; c < CAP_COLUMNS; c++) turned(top[c], top[c + 1], apex);
+    const bottom = row(rows[0], [0, -1, 0]);
+    const [left, right] = side === 1 ? under[steps] : under[0];
+    for (let c = 0; c < CAP_COLUMNS; c++) turned(left, bottom[c + 1], bottom[c]);
+    turned(left, right, bottom[CAP_COLUMNS]);
+  }
+}

@@ -1,0 +1,133 @@
+/**
+ * A closed solid through cross-sections of the neck's kind: flat top, upright shoulders, a superellipse below.
+ *
+ *   outline    |2z/w|^p + ((y′ − s)/(D − s))^p = 1,   y′ depth below the flat top, s shoulder, D depth, w width, p exponent
+ *   normal     ∇F of F(x, y, z) = |ζ|^p + η^p − 1, ζ = 2z/w, η = (y′ − s)/(D − s); the slopes of w, s, D, p and of the top
+ *              along the neck enter ∂F/∂x
+ *
+ * Same profile equation as neck-shape.ts. The slopes along the neck are central differences of the smooth section functions.
+ */
+import type { MeshWriter, Vertex } from './mesh.ts';
+
+export interface LoftSection {
+  /** Height of the flat top (negative: below the crown of the board). */
+  readonly topMm: number;
+  readonly widthMm: number;
+  readonly shoulderMm: number;
+  readonly depthMm: number;
+  readonly exponent: number;
+}
+
+export type SectionAt = (xMm: number) => LoftSection;
+
+const SEGMENTS = 28;
+const DIFFERENCE_MM = 0.02;
+
+/** cos and sin to the power 2/p: a point of the unit superellipse. */
+function unitPoint(exponent: number, index: number): [number, number] {
+  if (index === 0) return [1, 0];
+  if (index === SEGMENTS) return [-1, 0];
+  if (index * 2 === SEGMENTS) return [0, 1];
+  const angle = (Math.PI * index) / SEGMENTS;
+  const power = 2 / exponent;
+  return [Math.sign(Math.cos(angle)) * Math.abs(Math.cos(angle)) ** power, Math.sin(angle) ** power];
+}
+
+const logTerm = (value: number, exponent: number): number => (value > 0 ? value ** exponent * Math.log(value) : 0);
+
+/** Slopes of the section along the neck, kept on one side of a step at the ends of the run. */
+function slopes(at: SectionAt, x: number, from: number, to: number): LoftSection {
+  const x0 = Math.max(from, x - DIFFERENCE_MM);
+  const x1 = Math.min(to, x + DIFFERENCE_MM);
+  const [a, b] = [at(x0), at(x1)];
+  const run = x1 - x0;
+  return {
+    topMm: (b.topMm - a.topMm) / run,
+    widthMm: (b.widthMm - a.widthMm) / run,
+    shoulderMm: (b.shoulderMm - a.shoulderMm) / run,
+    depthMm: (b.depthMm - a.depthMm) / run,
+    exponent: (b.exponent - a.exponent) / run,
+  };
+}
+
+/** Corner points of a section, right top first, around the back to left top: x, y, z each. */
+function outlineOf(x: number, section: LoftSection): [number, number, number][] {
+  const half = section.widthMm / 2;
+  const points: [number, number, number][] = [[x, section.topMm, half]];
+  for (let index = 0; index <= SEGMENTS; index++) {
+    const [zeta, eta] = unitPoint(section.exponent, index);
+    points.push([
+      x,
+      section.topMm - section.shoulderMm - (section.depthMm - section.shoulderMm) * eta,
+      index === 0 ? half : index === SEGMENTS ? -half : half * zeta,
+    ]);
+  }
+  points.push([x, section.topMm, -half]);
+  return points;
+}
+
+/** Adds the skin between the sections at `columns` (ascending), without end faces. */
+export function writeSkin(writer: MeshWriter, at: SectionAt, columns: readonly number[]): void {
+  const from = columns[0];
+  const to = columns.at(-1) as number;
+  let previous: { sides: Vertex[]; back: Vertex[]; top: Vertex[] } | undefined;
+  for (const x of columns) {
+    const section = at(x);
+    const slope = slopes(at, x, from, to);
+    const points = outlineOf(x, section);
+    const last = points.length - 1;
+    const top = [points[last], points[0]].map(([px, py, pz]) => writer.vertex(px, py, pz, -slope.topMm, 1, 0));
+    // Upright shoulders: right pair, then left pair.
+    const sides = [points[0], points[1], points[last - 1], points[last]].map(([px, py, pz]) =>
+      writer.vertex(px, py, pz, -slope.widthMm / 2, 0, Math.sign(pz)),
+    );
+    const { exponent: p, widthMm: w, depthMm: d, shoulderMm: s } = section;
+    const back = points.slice(1, last).map(([px, py, pz], index) => {
+      const [zeta, eta] = unitPoint(p, index);
+      const z1 = Math.abs(zeta) ** (p - 1);
+      const e1 = eta ** (p - 1);
+      const depthX = slope.topMm; // the depth below the top grows as the top rises
+      const etaX = (depthX - slope.shoulderMm - eta * (slope.depthMm - slope.shoulderMm)) / (d - s);
+      const fx =
+        p * z1 * Math.abs(zeta) * (-slope.widthMm / w) +
+        p * e1 * etaX +
+        (logTerm(Math.abs(zeta), p) + logTerm(eta, p)) * slope.exponent;
+      const fz = (p * z1 * Math.sign(zeta) * 2) / w;
+      const fy = (-p * e1) / (d - s);
+      return writer.vertex(px, py, pz, fx, fy, fz);
+    });
+    if (previous) {
+      const b = previous;
+      writer.quad(b.top[0], b.top[1], top[1], top[0]);
+      for (const pair of [0, 2]) writer.quad(b.sides[pair], b.sides[pair + 1], sides[pair + 1], sides[pair]);
+      for (let i = 0; i + 1 < back.length; i++) writer.quad(b.back[i], b.back[i + 1], back[i + 1], back[i]);
+    }
+    previous = { sides, back, top };
+  }
+}
+
+/** Adds the flat face of a section. @param facing 1 looks along +x, −1 towards the nut */
+export function writeFace(writer: MeshWriter, x: number, section: LoftSection, facing: 1 | -1): void {
+  const points = outlineOf(x, section).map(([px, py, pz]) => writer.vertex(px, py, pz, facing, 0, 0));
+  for (let i = 1; i + 1 < points.length; i++) {
+    if (facing === 1) writer.triangle(points[0], points[i], points[i + 1]);
+    else writer.triangle(points[0], points[i + 1], points[i]);
+  }
+}
+
+/** Adds the step face between two sections at one x, seen from the side of the smaller one. */
+export function writeStep(
+  writer: MeshWriter,
+  x: number,
+  before: LoftSection,
+  after: LoftSection,
+  facing: 1 | -1,
+): void {
+  const at = ([px, py, pz]: [number, number, number]): Vertex => writer.vertex(px, py, pz, facing, 0, 0);
+  const a = outlineOf(x, before).map(at);
+  const b = outlineOf(x, after).map(at);
+  for (let i = 0; i < a.length; i++) {
+    const next = (i + 1) % a.length;
+    writer.quad(a[i], a[next], b[next], b[i]);
+  }
+}

@@ -1,0 +1,159 @@
+/**
+ * A shape as plain arrays, in straight (unbowed) coordinates.
+ *
+ * Coordinates of every mesh: x along the neck from the nut, y UP from the crown of the board (minus the library's depth),
+ * z across, the lowest string on the plus side. Right-handed; triangles run counter-clockwise seen from outside.
+ * All lengths mm.
+ */
+export interface Mesh {
+  /** x, y, z of each vertex. */
+  readonly positions: Float32Array;
+  /** Unit outward normal of each vertex. Edges are sharp where vertices are doubled. */
+  readonly normals: Float32Array;
+  /** Three vertices a triangle. */
+  readonly indices: Uint32Array;
+  /**
+   * x of each cross-section that moves as a rigid plane when the neck bows, and the cross-section that each vertex
+   * belongs to. A slice of wood belongs to its own x; a fret belongs as a whole to the x of its slot.
+   */
+  readonly anchorsMm: Float64Array;
+  readonly anchorOf: Uint16Array;
+  /** sRGB colour of each vertex, three bytes; only where a mesh has several colours. */
+  readonly colours?: Uint8Array;
+  /** Fret that each vertex belongs to or lies beside, 0 = none; only where it matters. */
+  readonly fretOf?: Uint8Array;
+  /** How much of the light is kept from each vertex by the wood around it (a slot), 0…1. */
+  readonly cavity?: Float32Array;
+  /** How much of the light is kept from each vertex by the seated fret `fretOf`, 0…1. */
+  readonly contact?: Float32Array;
+}
+
+export type Vertex = number;
+
+/** Writes a mesh vertex by vertex. */
+export interface MeshWriter {
+  vertex(x: number, y: number, z: number, nx: number, ny: number, nz: number): Vertex;
+  triangle(a: Vertex, b: Vertex, c: Vertex): void;
+  /** Two triangles a-b-c and a-c-d. */
+  quad(a: Vertex, b: Vertex, c: Vertex, d: Vertex): void;
+  /** The cross-section that the following vertices move with; null = each with its own x. */
+  anchor(xMm: number | null): void;
+  colour(hex: string): void;
+  fret(number: number): void;
+  /** Shading of the following vertices. */
+  shade(cavity: number, contact: number): void;
+  finish(): Mesh;
+}
+
+const FIRST_ROOM = 1024;
+
+function grown<T extends Float32Array | Float64Array | Uint32Array | Uint16Array | Uint8Array>(array: T): T {
+  const larger = new (array.constructor as new (length: number) => T)(array.length * 2);
+  larger.set(array);
+  return larger;
+}
+
+/** sRGB hex "#rrggbb" → three bytes. @throws {RangeError} on anything else. */
+export function bytesOfHex(hex: string): [number, number, number] {
+  const digits = /^#([0-9a-f]{6})$/i.exec(hex)?.[1];
+  if (!digits) throw new RangeError(`colour "${hex}" is not of the form #rrggbb`);
+  const value = Number.parseInt(digits, 16);
+  return [value >> 16, (value >> 8) & 255, value & 255];
+}
+
+export function createMeshWriter(): MeshWriter {
+  let positions = new Float32Array(FIRST_ROOM * 3);
+  let normals = new Float32Array(FIRST_ROOM * 3);
+  let colours = new Uint8Array(FIRST_ROOM * 3);
+  let anchorOf = new Uint16Array(FIRST_ROOM);
+  let fretOf = new Uint8Array(FIRST_ROOM);
+  let cavity = new Float32Array(FIRST_ROOM);
+  let contact = new Float32Array(FIRST_ROOM);
+  let indices = new Uint32Array(FIRST_ROOM * 6);
+  let vertices = 0;
+  let corners = 0;
+  const anchors: number[] = [];
+  const anchorIndex = new Map<number, number>();
+  let fixedAnchor: number | null = null;
+  let [red, green, blue] = [255, 255, 255];
+  let fretNow = 0;
+  let [cavityNow, contactNow] = [0, 0];
+  const used = { colours: false, fretOf: false, cavity: false, contact: false };
+
+  const indexOfAnchor = (xMm: number): number => {
+    const known = anchorIndex.get(xMm);
+    if (known !== undefined) return known;
+    anchors.push(xMm);
+    anchorIndex.set(xMm, anchors.length - 1);
+    return anchors.length - 1;
+  };
+
+  const writer: MeshWriter = {
+    vertex(x, y, z, nx, ny, nz) {
+      if (vertices === anchorOf.length) {
+        positions = grown(positions);
+        normals = grown(normals);
+        colours = grown(colours);
+        anchorOf = grown(anchorOf);
+        fretOf = grown(fretOf);
+        cavity = grown(cavity);
+        contact = grown(contact);
+      }
+      const at = vertices * 3;
+      positions[at] = x;
+      positions[at + 1] = y;
+      positions[at + 2] = z;
+      const size = Math.hypot(nx, ny, nz) || 1;
+      normals[at] = nx / size;
+      normals[at + 1] = ny / size;
+      normals[at + 2] = nz / size;
+      colours[at] = red;
+      colours[at + 1] = green;
+      colours[at + 2] = blue;
+      anchorOf[vertices] = indexOfAnchor(fixedAnchor ?? x);
+      fretOf[vertices] = fretNow;
+      cavity[vertices] = cavityNow;
+      contact[vertices] = contactNow;
+      return vertices++;
+    },
+    triangle(a, b, c) {
+      if (corners + 3 > indices.length) indices = grown(indices);
+      indices[corners++] = a;
+      indices[corners++] = b;
+      indices[corners++] = c;
+    },
+    quad(a, b, c, d) {
+      writer.triangle(a, b, c);
+      writer.triangle(a, c, d);
+    },
+    anchor(xMm) {
+      fixedAnchor = xMm;
+    },
+    colour(hex) {
+      [red, green, blue] = bytesOfHex(hex);
+      used.colours = true;
+    },
+    fret(number) {
+      fretNow = number;
+      used.fretOf ||= number !== 0;
+    },
+    shade(cavityShare, contactShare) {
+      cavityNow = cavityShare;
+      contactNow = contactShare;
+      used.cavity ||= cavityShare !== 0;
+      used.contact ||= contactShare !== 0;
+    },
+    finish: () => ({
+      positions: positions.slice(0, vertices * 3),
+      normals: normals.slice(0, vertices * 3),
+      indices: indices.slice(0, corners),
+      anchorsMm: Float64Array.from(anchors),
+      anchorOf: anchorOf.slice(0, vertices),
+      ...(used.colours ? { colours: colours.slice(0, vertices * 3) } : {}),
+      ...(used.fretOf ? { fretOf: fretOf.slice(0, vertices) } : {}),
+      ...(used.cavity ? { cavity: cavity.slice(0, vertices) } : {}),
+      ...(used.contact ? { contact: contact.slice(0, vertices) } : {}),
+    }),
+  };
+  return writer;
+}

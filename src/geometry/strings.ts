@@ -1,0 +1,88 @@
+/**
+ * The strings over the neck, each a tube with closed ends, from behind the nut to beyond the board.
+ *
+ *   height over the crown line    h(x) straight through the string heights at the nut and at fret 12
+ *
+ * Each string stands at that height above the board's arc below it. Lateral places: the outer strings at their distance
+ * from the edge, the others with equal gaps between their sides. Drawn sections follow the bow with the neck, so that the
+ * clearances in the picture stay true at every exaggeration.
+ */
+import type { Build } from '../build/build.ts';
+import { boardEndMm, boardRadiusMm, boardWidthMm, fretPositionMm, sagittaMm } from '../build/neck-shape.ts';
+import { createMeshWriter, type Mesh, type Vertex } from './mesh.ts';
+import { NUT_THICKNESS_MM } from './nut.ts';
+
+const SIDES = 8;
+const STEP_MM = 12;
+const BEYOND_BOARD_MM = 26;
+const BEHIND_NUT_MM = 64;
+const HEAD_FALL = 0.19;
+
+const COLOURS: Record<Build['strings'][number]['construction'], string> = {
+  'steel-plain': '#cfd2d4',
+  'steel-wound': '#b9bbba',
+  'bronze-wound': '#c79a62',
+  'nylon-plain': '#e9e4d4',
+  'nylon-wound': '#cdbfa6',
+};
+
+/** Mean height of the strings over the crown line at x, mm. */
+export function stringHeightMm(build: Build, xMm: number): number {
+  const twelfth = fretPositionMm(build.scaleLengthMm, 12);
+  return build.stringHeightNutMm + ((build.stringHeightFret12Mm - build.stringHeightNutMm) * xMm) / twelfth;
+}
+
+/** Lateral place of each string's middle at x, from the highest string (treble side, z < 0) to the lowest, mm. */
+export function stringPlacesMm(build: Build, xMm: number): number[] {
+  const { strings } = build;
+  const outer = boardWidthMm(build, xMm) / 2 - build.stringEdgeMm;
+  if (strings.length === 1) return [0];
+  const thickness = strings.reduce((sum, { diameterMm }) => sum + diameterMm, 0);
+  const ends = ((strings[0]?.diameterMm ?? 0) + (strings.at(-1)?.diameterMm ?? 0)) / 2;
+  const gap = (2 * outer - (thickness - ends)) / (strings.length - 1);
+  const places: number[] = [];
+  strings.forEach(({ diameterMm }, index) => {
+    const before = strings[index - 1];
+    places.push(
+      before === undefined ? -outer : (places[index - 1] as number) + before.diameterMm / 2 + gap + diameterMm / 2,
+    );
+  });
+  return places;
+}
+
+export function stringsMesh(build: Build): Mesh {
+  const writer = createMeshWriter();
+  const end = boardEndMm(build) + BEYOND_BOARD_MM;
+  const count = Math.ceil(end / STEP_MM);
+  const over = Array.from({ length: count + 1 }, (_, i) => (end * i) / count);
+  const xs = [-NUT_THICKNESS_MM - BEHIND_NUT_MM, -NUT_THICKNESS_MM - BEHIND_NUT_MM / 2, -NUT_THICKNESS_MM, ...over];
+  const placesAt = xs.map((x) => stringPlacesMm(build, Math.max(0, x)));
+  build.strings.forEach(({ construction, diameterMm }, index) => {
+    writer.colour(COLOURS[construction]);
+    const radius = diameterMm / 2;
+    const rings = xs.map((x, i) => {
+      const z = placesAt[i][index];
+      const along = Math.max(0, x);
+      const behind = Math.max(0, -NUT_THICKNESS_MM - x);
+      const y =
+        stringHeightMm(build, along) - sagittaMm(boardRadiusMm(build, along), z) - behind * HEAD_FALL + radius * 0.2;
+      return Array.from({ length: SIDES }, (_, side): Vertex => {
+        const angle = (2 * Math.PI * side) / SIDES;
+        const [c, s] = [Math.cos(angle), Math.sin(angle)];
+        return writer.vertex(x, y + radius * s, z + radius * c, 0, s, c);
+      });
+    });
+    for (let r = 0; r + 1 < rings.length; r++) {
+      for (let side = 0; side < SIDES; side++) {
+        const next = (side + 1) % SIDES;
+        writer.quad(rings[r][side], rings[r][next], rings[r + 1][next], rings[r + 1][side]);
+      }
+    }
+    const [first, last] = [rings[0], rings[rings.length - 1]];
+    for (let side = 1; side + 1 < SIDES; side++) {
+      writer.triangle(first[0], first[side + 1], first[side]);
+      writer.triangle(last[0], last[side], last[side + 1]);
+    }
+  });
+  return writer.finish();
+}
