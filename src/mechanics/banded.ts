@@ -2,7 +2,7 @@
  * Symmetric positive definite banded systems: A = L·Lᵀ (Cholesky), and the solution for a block of right-hand sides.
  *
  * Storage: `band[j·(b + 1) + k]` holds A(j + k, j), k = 0…b, b the half bandwidth: the lower triangle by columns.
- * Right-hand sides: row-major, `values[j·columns + c]`.
+ * Right-hand sides: in blocks of four columns, see `blockIndex`.
  * Reference: Golub & Van Loan, Matrix Computations, §4.3.5 (band Cholesky), from memory.
  * Operations: about n·b² for the factor and 4·n·b for each right-hand side.
  */
@@ -78,9 +78,22 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
   return { order: n, halfBandwidth: b, columns: band, rows, inverseDiagonal };
 }
 
+/** Right-hand sides are solved four at a time, so that each entry of L is loaded once for four of them. */
+export const LANES = 4;
+
+/** Number of right-hand sides with the padding that fills the last block. */
+export function paddedColumns(columns: number): number {
+  return Math.ceil(columns / LANES) * LANES;
+}
+
+/** Where row r of right-hand side c stands: blocks of four columns, each n × 4 row-major. */
+export function blockIndex(order: number, row: number, column: number): number {
+  return ((column >> 2) * order + row) * LANES + (column & 3);
+}
+
 /**
  * Solves A·X = B in place for a block of right-hand sides.
- * @param values n × columns, row-major; overwritten with X.
+ * @param values padded columns × n in blocks (see `blockIndex`); overwritten with X.
  * @param firstRow for each column the first row that is not zero (0 when unknown): forward substitution starts there.
  */
 export function solveBlock(
@@ -89,24 +102,24 @@ export function solveBlock(
   columns: number,
   firstRow?: ArrayLike<number>,
 ): void {
-  let c = 0;
-  for (; c + 4 <= columns; c += 4) {
-    let from = 0;
-    if (firstRow) from = Math.min(firstRow[c]!, firstRow[c + 1]!, firstRow[c + 2]!, firstRow[c + 3]!);
-    solveFour(factor, values, columns, c, from);
+  const size = factor.order * LANES;
+  for (let c = 0; c < columns; c += LANES) {
+    let from = firstRow ? factor.order : 0;
+    for (let lane = c; firstRow && lane < Math.min(columns, c + LANES); lane += 1)
+      from = Math.min(from, firstRow[lane]!);
+    solveFour(factor, values.subarray((c / LANES) * size, (c / LANES + 1) * size), from);
   }
-  for (; c < columns; c += 1) solveOne(factor, values, columns, c, firstRow?.[c] ?? 0);
 }
 
-function solveFour(factor: BandFactor, x: Float64Array, m: number, c: number, from: number): void {
+function solveFour(factor: BandFactor, x: Float64Array, from: number): void {
   const { order: n, halfBandwidth: b, columns, rows, inverseDiagonal } = factor;
   const stride = b + 1;
   for (let i = from; i < n; i += 1) {
     const start = Math.max(from, i - b);
     let l = i * b + b - (i - start);
     let s0 = 0, s1 = 0, s2 = 0, s3 = 0; // prettier-ignore
-    const end = i * m + c;
-    for (let at = start * m + c; at < end; at += m, l += 1) {
+    const here = 4 * i;
+    for (let at = 4 * start; at < here; at += 4, l += 1) {
       const value = rows[l]!;
       s0 += value * x[at]!;
       s1 += value * x[at + 1]!;
@@ -114,18 +127,17 @@ function solveFour(factor: BandFactor, x: Float64Array, m: number, c: number, fr
       s3 += value * x[at + 3]!;
     }
     const inverse = inverseDiagonal[i]!;
-    x[end] = (x[end]! - s0) * inverse;
-    x[end + 1] = (x[end + 1]! - s1) * inverse;
-    x[end + 2] = (x[end + 2]! - s2) * inverse;
-    x[end + 3] = (x[end + 3]! - s3) * inverse;
+    x[here] = (x[here]! - s0) * inverse;
+    x[here + 1] = (x[here + 1]! - s1) * inverse;
+    x[here + 2] = (x[here + 2]! - s2) * inverse;
+    x[here + 3] = (x[here + 3]! - s3) * inverse;
   }
   for (let i = n - 1; i >= 0; i -= 1) {
-    const most = Math.min(b, n - 1 - i);
     let l = i * stride + 1;
     let s0 = 0, s1 = 0, s2 = 0, s3 = 0; // prettier-ignore
-    const here = i * m + c;
-    const end = here + most * m;
-    for (let at = here + m; at <= end; at += m, l += 1) {
+    const here = 4 * i;
+    const end = here + 4 * Math.min(b, n - 1 - i);
+    for (let at = here + 4; at <= end; at += 4, l += 1) {
       const value = columns[l]!;
       s0 += value * x[at]!;
       s1 += value * x[at + 1]!;
@@ -140,24 +152,6 @@ function solveFour(factor: BandFactor, x: Float64Array, m: number, c: number, fr
   }
 }
 
-function solveOne(factor: BandFactor, x: Float64Array, m: number, c: number, from: number): void {
-  const { order: n, halfBandwidth: b, columns, rows, inverseDiagonal } = factor;
-  const stride = b + 1;
-  for (let i = from; i < n; i += 1) {
-    const start = Math.max(from, i - b);
-    let l = i * b + b - (i - start);
-    let sum = x[i * m + c]!;
-    for (let k = start; k < i; k += 1, l += 1) sum -= rows[l]! * x[k * m + c]!;
-    x[i * m + c] = sum * inverseDiagonal[i]!;
-  }
-  for (let i = n - 1; i >= 0; i -= 1) {
-    const most = Math.min(b, n - 1 - i);
-    let sum = x[i * m + c]!;
-    for (let k = 1; k <= most; k += 1) sum -= columns[i * stride + k]! * x[(i + k) * m + c]!;
-    x[i * m + c] = sum * inverseDiagonal[i]!;
-  }
-}
-
 /** Solves a small dense symmetric positive definite system; `matrix` is n × n row-major and is left as it was. */
 export function solveDense(matrix: Float64Array, rightHandSide: Float64Array): Float64Array {
   const n = rightHandSide.length;
@@ -165,7 +159,8 @@ export function solveDense(matrix: Float64Array, rightHandSide: Float64Array): F
   const stride = shape.halfBandwidth + 1;
   const band = new Float64Array(bandLength(shape));
   for (let j = 0; j < n; j += 1) for (let i = j; i < n; i += 1) band[j * stride + i - j] = matrix[i * n + j]!;
-  const result = Float64Array.from(rightHandSide);
-  solveBlock(factorise(shape, band), result, 1);
-  return result;
+  const block = new Float64Array(n * LANES);
+  rightHandSide.forEach((value, row) => (block[blockIndex(n, row, 0)] = value));
+  solveBlock(factorise(shape, band), block, 1);
+  return rightHandSide.map((_, row) => block[blockIndex(n, row, 0)]!);
 }

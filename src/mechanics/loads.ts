@@ -16,6 +16,7 @@
  * Σ F = N and Σ F·y = M. Transverse loads are shared out over the depth by the shear stiffness (Saint-Venant).
  */
 import type { Assembly } from './assembly.ts';
+import { blockIndex, paddedColumns } from './banded.ts';
 import { GAUSS } from './element.ts';
 import { loadColumn, nodeAt, type Mesh } from './mesh.ts';
 
@@ -23,17 +24,19 @@ import { loadColumn, nodeAt, type Mesh } from './mesh.ts';
 export const CASES = ['pull', 'couple', 'slope', 'rodPull', 'rodCouple', 'rodCurve', 'boardStrain'] as const;
 export type CaseName = (typeof CASES)[number];
 
+/** Load cases solved together: either all, or the named ones without the wedges. */
 export interface LoadBlock {
-  readonly slots: number;
+  /** Number of wedge columns, which come first; the named cases follow. */
+  readonly wedges: number;
   readonly columns: number;
-  /** order × columns, row-major. */
+  /** Nodal forces in blocks (see banded.ts). */
   readonly forces: Float64Array;
   /** First row with a force, for each column. */
   readonly firstRow: Int32Array;
 }
 
-export function caseColumn(slots: number, name: CaseName): number {
-  return slots + CASES.indexOf(name);
+export function caseColumn(wedges: number, name: CaseName): number {
+  return wedges + CASES.indexOf(name);
 }
 
 /** Weight of each wall node of a slot in the mean over the contact depth: Σ = 1. Length = contact rows + 1. */
@@ -79,18 +82,29 @@ function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
   return points;
 }
 
-export function createLoads(assembly: Assembly): LoadBlock {
+/** @param which all load cases, or the named ones only. */
+export function createLoads(assembly: Assembly, which: 'all' | 'named'): LoadBlock {
   const { mesh, shape } = assembly;
-  const slots = mesh.slotLeftColumn.length;
+  const slots = which === 'all' ? mesh.slotLeftColumn.length : 0;
   const columns = slots + CASES.length;
-  const forces = new Float64Array(shape.order * columns);
+  const forces = new Float64Array(shape.order * paddedColumns(columns));
+  const firstRow = new Int32Array(columns).fill(shape.order);
   const add = (node: number, axis: 0 | 1, column: number, value: number) => {
-    forces[(2 * node + axis) * columns + column]! += value;
+    const row = 2 * node + axis;
+    forces[blockIndex(shape.order, row, column)]! += value;
+    if (row < firstRow[column]!) firstRow[column] = row;
+  };
+
+  const edges = new Map<number, EdgePoint[]>();
+  const edgeOf = (column: number): EdgePoint[] => {
+    const known = edges.get(column) ?? edgePoints(mesh, column);
+    edges.set(column, known);
+    return known;
   };
 
   /** Axial force N and moment M = Σ F·y about the crown's line, on a column of nodes. */
   const axial = (loadCase: number, column: number, force: number, moment: number) => {
-    const points = edgePoints(mesh, column);
+    const points = edgeOf(column);
     let s0 = 0, s1 = 0, s2 = 0; // prettier-ignore
     const yOf = (node: number) => mesh.nodeYMm[node]!;
     for (const p of points) {
@@ -105,7 +119,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
     for (const p of points) add(p.node, 0, loadCase, p.axial * (a + b * p.yMm));
   };
   const across = (loadCase: number, column: number, force: number) => {
-    const points = edgePoints(mesh, column);
+    const points = edgeOf(column);
     const total = points.reduce((sum, p) => sum + p.shear, 0);
     for (const p of points) add(p.node, 1, loadCase, (force * p.shear) / total);
   };
@@ -166,13 +180,8 @@ export function createLoads(assembly: Assembly): LoadBlock {
   }
 
   const strain = named('boardStrain');
-  for (let dof = 0; dof < shape.order; dof += 1) forces[dof * columns + strain] = assembly.boardStrainForce[dof]!;
-
-  const firstRow = new Int32Array(columns);
-  for (let column = 0; column < columns; column += 1) {
-    let row = 0;
-    while (row < shape.order && forces[row * columns + column] === 0) row += 1;
-    firstRow[column] = row;
-  }
-  return { slots, columns, forces, firstRow };
+  assembly.boardStrainForce.forEach((force, row) => {
+    if (force !== 0) add(row >> 1, (row & 1) as 0 | 1, strain, force);
+  });
+  return { wedges: slots, columns, forces, firstRow };
 }

@@ -56,7 +56,10 @@ export function createPredictor(): Predictor {
       const influences = new LatestCache<Influence>(FILLINGS_KEPT);
       return {
         model,
-        influence: (filling) => influences.get(JSON.stringify(filling), () => solveInfluence(model, filling)),
+        influence: (filling) =>
+          influences.get(JSON.stringify(filling), () =>
+            solveInfluence(model, filling, filling.kind === 'empty' ? 'all' : 'named'),
+          ),
       };
     });
   return {
