@@ -102,6 +102,13 @@ describe('the rules of the house', () => {
         'src/build/b.ts': `import { a } from './a.ts'; export const b = a;`,
       }),
     ).toEqual(['files import each other: src/build/a.ts → src/build/b.ts → src/build/a.ts']);
+    for (const types of [`import type { A }`, `import { type A }`, `export type { A }`])
+      expect(
+        violationsOf({
+          'src/build/a.ts': `import { b } from './b.ts'; export const a = b; export type A = typeof b;`,
+          'src/build/b.ts': `${types} from './a.ts'; export const b = 1;`,
+        }),
+      ).toEqual([]);
     expect(
       violationsOf({
         'src/panels/a.ts': `import '../state/b.ts';`,

@@ -83,7 +83,7 @@ function checkRoom(reach: Reach, room: string): Violation[] {
   if (storeyOf(room) < 0) return [`${reach.path} is in “${room}”, which is no room of the house`];
   const violations: Violation[] = [];
   const isNodeEntry = NODE_ENTRIES.test(reach.path);
-  for (const name of reach.imports) {
+  for (const { name } of reach.imports) {
     if (name.startsWith('node:') && !isNodeEntry)
       violations.push(`${reach.path} imports ${name}, which a page has not`);
     if (PURE_ROOMS.has(room) && PAGE_PACKAGES.test(name))
@@ -121,7 +121,7 @@ export function checkHouse(files: readonly SourceFile[], declaredPackages: Reado
     violations.push(...checkRoom(reach, room));
     const leadsTo = new Set<string>();
     fileGraph.set(reach.path, leadsTo);
-    for (const name of reach.imports) {
+    for (const { name, typeOnly } of reach.imports) {
       if (!name.startsWith('.')) {
         if (!name.startsWith('node:') && !declaredPackages.has(packageOf(name)))
           violations.push(`${reach.path} imports ${name}, which is not among the dependencies in package.json`);
@@ -132,7 +132,8 @@ export function checkHouse(files: readonly SourceFile[], declaredPackages: Reado
         violations.push(`${reach.path} imports ${name}, which is no file under src`);
         continue;
       }
-      leadsTo.add(target);
+      // Files that know each other's types only are no circle when the program runs.
+      if (!typeOnly) leadsTo.add(target);
       const targetRoom = roomOf(target) ?? '';
       if (targetRoom === room) continue;
       if (storeyOf(targetRoom) > storeyOf(room))

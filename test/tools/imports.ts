@@ -4,11 +4,18 @@
 import { parseSync } from 'vite';
 import type { SourceFile } from './source-files.ts';
 
+/** One import. */
+export interface Import {
+  name: string;
+  /** Whether only types come from there, so that nothing of it is left when the program runs. */
+  typeOnly: boolean;
+}
+
 /** What one file reaches for. */
 export interface Reach {
   path: string;
-  /** The texts after `from`, in `import('…')` and in `new URL('…', import.meta.url)`. */
-  imports: string[];
+  /** What is named after `from`, in `import('…')` and in `new URL('…', import.meta.url)`. */
+  imports: Import[];
   /** Names that are used as identifiers and declared nowhere in the file. */
   globals: Set<string>;
 }
@@ -74,6 +81,13 @@ function literal(value: unknown): string | undefined {
   return isNode(value) && value.type === 'Literal' && typeof value['value'] === 'string' ? value['value'] : undefined;
 }
 
+/** Whether an import or export brings types only, said once for all names or for each of them. */
+function isTypeOnly(node: SyntaxNode): boolean {
+  if (node.type === 'TSImportType' || node['importKind'] === 'type' || node['exportKind'] === 'type') return true;
+  const names = Array.isArray(node['specifiers']) ? (node['specifiers'] as SyntaxNode[]) : [];
+  return names.length > 0 && names.every((name) => name['importKind'] === 'type' || name['exportKind'] === 'type');
+}
+
 /**
  * Reads what a file imports and which names it takes from its surroundings.
  *
@@ -85,17 +99,17 @@ export function reachOf(file: SourceFile): Reach {
   const firstError = errors[0];
   if (firstError) throw new Error(`${file.path} cannot be parsed: ${firstError.message}`);
 
-  const imports: string[] = [];
+  const imports: Import[] = [];
   const declared = new Set<string>();
   const used = new Set<string>();
   walk(program as unknown as SyntaxNode, (node, parent, field) => {
     if (/^(Import|ExportNamed|ExportAll)Declaration$|^(ImportExpression|TSImportType)$/.test(node.type)) {
       const source = literal(node['source']) ?? literal(node['argument']);
-      if (source !== undefined) imports.push(source);
+      if (source !== undefined) imports.push({ name: source, typeOnly: isTypeOnly(node) });
     }
     if (node.type === 'NewExpression' && isNode(node['callee']) && node['callee']['name'] === 'URL') {
       const address = literal((node['arguments'] as unknown[])[0]);
-      if (address?.startsWith('.')) imports.push(address);
+      if (address?.startsWith('.')) imports.push({ name: address, typeOnly: false });
     }
     if (node.type.endsWith('Pattern') && isDeclaration(parent, field))
       for (const name of boundNames(node)) declared.add(name);
