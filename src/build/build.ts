@@ -29,6 +29,15 @@ export interface BindingLine {
   readonly colour: string;
 }
 
+/** Frets whose slots or tangs differ from the rest: odd slots of an old board, a fatter tang for a stretch of frets. */
+export interface FretRegion {
+  readonly fromFret: number;
+  readonly toFret: number;
+  readonly kerfMm: number;
+  readonly tangWidthMm: number;
+  readonly studWidthMm: number;
+}
+
 export interface Build extends ParameterValues {
   readonly name: string;
   readonly notes: string;
@@ -38,7 +47,14 @@ export interface Build extends ParameterValues {
   readonly binding: readonly BindingLine[];
   /** From the highest string to the lowest. */
   readonly strings: readonly StringSpec[];
+  /** Later regions go before earlier ones. */
+  readonly regions: readonly FretRegion[];
+  /** Refret: measured relief of the bare board at each fret from 1 on, mm; empty = one number, `startingBowMm`. */
+  readonly startingReliefMm: readonly number[];
 }
+
+export const MAX_REGIONS = 36;
+export const MAX_STARTING_RELIEFS = 36;
 
 export const MAX_BINDING_LINES = 5;
 export const MAX_LAMINATE_ENTRIES = 4;
@@ -61,7 +77,14 @@ export function defaultBuild(): Build {
     laminates: [{ wood: 'sugar-maple', share: 1 }],
     binding: STANDARD_BINDING,
     strings: stringsOf('six-10-46', 'six-standard'),
+    regions: [],
+    startingReliefMm: [],
   };
+}
+
+/** Kerf, tang body and width over the studs at a fret, mm: those of the last region that holds it, or the build's. */
+export function slotAndTang(build: Build, fret: number): Pick<FretRegion, 'kerfMm' | 'tangWidthMm' | 'studWidthMm'> {
+  return build.regions.findLast((region) => fret >= region.fromFret && fret <= region.toFret) ?? build;
 }
 
 /** The binding lines in use, from the wood outwards. */

@@ -148,6 +148,43 @@ const RULES: readonly Rule[] = [
     );
   },
   (b) => {
+    const index = b.regions.findIndex((region) => region.fromFret > region.toFret || region.toFret > b.fretCount);
+    const region = b.regions[index];
+    if (!region) return undefined;
+    return list(
+      `regions.${index}`,
+      'Region of frets',
+      region,
+      `Region ${index + 1} runs from fret ${region.fromFret} to fret ${region.toFret}; on this neck it can run from a fret to a later one, up to ${b.fretCount}.`,
+    );
+  },
+  (b) => {
+    const index = b.regions.findIndex((region) => region.studWidthMm < region.tangWidthMm);
+    const region = b.regions[index];
+    if (!region) return undefined;
+    return list(
+      `regions.${index}.studWidthMm`,
+      'Width over the studs in the region',
+      region.studWidthMm,
+      `Region ${index + 1} has studs ${round(region.studWidthMm, 3)} mm wide on a tang of ${round(region.tangWidthMm, 3)} mm; over the studs it is at least as wide as the tang.`,
+    );
+  },
+  (b) => {
+    const widest = Math.max(0, ...b.regions.map((region) => Math.max(region.kerfMm + 0.2, region.studWidthMm)));
+    return widest <= b.crownWidthMm
+      ? undefined
+      : limit(b, 'crownWidthMm', 'min', widest, 'the crown must cover the slots and studs of every region');
+  },
+  (b) => {
+    if (b.startingReliefMm.length === 0 || b.startingReliefMm.length === b.fretCount) return undefined;
+    return list(
+      'startingReliefMm',
+      'Measured relief per fret',
+      b.startingReliefMm.length,
+      `${b.startingReliefMm.length} reliefs are listed for ${b.fretCount} frets; list one for each fret, or none.`,
+    );
+  },
+  (b) => {
     const sum = b.laminates.reduce((total, laminate) => total + laminate.share, 0);
     if (Math.abs(sum - 1) < 1e-6) return undefined;
     return list(

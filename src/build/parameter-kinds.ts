@@ -11,6 +11,7 @@ export const GROUPS = [
   { id: 'strings', label: 'The strings' },
   { id: 'rod', label: 'Rod and bars' },
   { id: 'time', label: 'Time and climate' },
+  { id: 'existing', label: 'A neck that exists' },
   { id: 'assumptions', label: 'Assumptions' },
 ] as const;
 

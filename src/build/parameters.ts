@@ -281,7 +281,12 @@ export const PARAMETERS = [
   flag('time', 'climateOn', 'Climate change', false, 'Add the movement between a dry winter and a damp summer.'),
   number('time', 'boardMoistureChange', 'Board moisture change', '% MC', [-6, 6, 0.1, 2], [-3, 3], 'Change of the board’s moisture content since fretting.', { source: 'Wood Handbook ch. 4', when: { climateOn: [true] } }),
   number('time', 'neckMoistureChange', 'Neck moisture change', '% MC', [-6, 6, 0.1, 1], [-3, 3], 'Change of the neck’s moisture content since fretting.', { source: 'Wood Handbook ch. 4', when: { climateOn: [true] } }),
+  choice('time', 'levelledIn', 'Crowns levelled', [{ value: 'none', label: 'not yet' }, { value: 'bare', label: 'on the bench, strings off' }, { value: 'strung', label: 'under simulated string pull' }], 'none', 'The state of the neck in which the crowns are filed to one line. What the file takes is gone from every later state.'),
   number('time', 'targetReliefMm', 'Relief wanted', 'mm', [-0.2, 0.8, 0.01, 0.15], [0.05, 0.35], 'Forward bow of the fret tops under string tension that the player wants.'),
+
+  // A neck that exists
+  choice('existing', 'job', 'The job', [{ value: 'new', label: 'a new neck' }, { value: 'refret', label: 'a refret' }], 'new', 'A refret starts from the bow that the neck already has.'),
+  number('existing', 'startingBowMm', 'Bow before fretting', 'mm', [-1, 1.5, 0.01, 0], [-0.2, 0.6], 'Relief of the bare board from fret 1 to the body joint, strings off, as measured. Plus is a forward bow. A list per fret, where you have one, goes before this number.', { source: 'your own measurement', when: { job: ['refret'] } }),
 
   // Assumptions
   number('assumptions', 'studSoftnessMm', 'Embedding length', 'mm', [0.01, 0.2, 0.005, 0.05], [0.02, 0.09], 'Over about this bite a stud reaches the full embedding strength of the wood.', { source: ASSUMED }),

@@ -3,7 +3,7 @@
  * Nothing is corrected or clamped: a build is either accepted as it is or refused with its problems.
  */
 import * as z from 'zod/mini';
-import { MAX_BINDING_LINES, MAX_LAMINATE_ENTRIES, type Build } from './build.ts';
+import { MAX_BINDING_LINES, MAX_LAMINATE_ENTRIES, MAX_REGIONS, MAX_STARTING_RELIEFS, type Build } from './build.ts';
 import { findImpossible } from './combinations.ts';
 import { PARAMETERS } from './parameters.ts';
 import type { Parameter } from './parameter-kinds.ts';
@@ -39,11 +39,22 @@ export const LIST_NUMBERS: Readonly<Record<string, { label: string; min: number;
   pitch: { label: 'pitch as a MIDI note number', min: 12, max: 96, unit: '' },
   thicknessMm: { label: 'binding line thickness', min: 0.2, max: 4, unit: 'mm' },
   share: { label: 'share of the width', min: 0.02, max: 1, unit: '' },
+  fromFret: { label: 'first fret of the region', min: 1, max: 36, unit: '' },
+  toFret: { label: 'last fret of the region', min: 1, max: 36, unit: '' },
+  kerfMm: { label: 'kerf in the region', min: 0.3, max: 1.2, unit: 'mm' },
+  tangWidthMm: { label: 'tang body width in the region', min: 0.3, max: 0.9, unit: 'mm' },
+  studWidthMm: { label: 'width over the studs in the region', min: 0.3, max: 1.4, unit: 'mm' },
+  startingReliefMm: { label: 'measured relief', min: -1, max: 1.5, unit: 'mm' },
 };
 
 const listNumber = (key: string) => {
   const { min, max } = LIST_NUMBERS[key]!;
   return z.number().check(z.minimum(min), z.maximum(max));
+};
+
+const wholeNumber = (key: string) => {
+  const { min, max } = LIST_NUMBERS[key]!;
+  return z.int().check(z.minimum(min), z.maximum(max));
 };
 
 const MAX_STRINGS = 12;
@@ -64,10 +75,22 @@ const buildSchema = z.strictObject({
         construction: z.enum(CONSTRUCTIONS),
         diameterMm: listNumber('diameterMm'),
         coreMm: listNumber('coreMm'),
-        pitch: z.int().check(z.minimum(12), z.maximum(96)),
+        pitch: wholeNumber('pitch'),
       }),
     )
     .check(z.minLength(1), z.maxLength(MAX_STRINGS)),
+  regions: z
+    .array(
+      z.strictObject({
+        fromFret: wholeNumber('fromFret'),
+        toFret: wholeNumber('toFret'),
+        kerfMm: listNumber('kerfMm'),
+        tangWidthMm: listNumber('tangWidthMm'),
+        studWidthMm: listNumber('studWidthMm'),
+      }),
+    )
+    .check(z.maxLength(MAX_REGIONS)),
+  startingReliefMm: z.array(listNumber('startingReliefMm')).check(z.maxLength(MAX_STARTING_RELIEFS)),
 });
 
 const BY_ID = new Map<string, Parameter>(PARAMETERS.map((parameter) => [parameter.id, parameter]));
@@ -88,6 +111,8 @@ const LIST_LABELS: Readonly<Record<string, string>> = {
   laminates: 'Neck laminates',
   binding: 'Binding lines',
   strings: 'Strings',
+  regions: 'Regions of frets',
+  startingReliefMm: 'Measured relief per fret',
   wood: 'wood',
   colour: 'colour as #rrggbb',
   construction: 'string construction',
@@ -115,7 +140,11 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
   const name = path.map(String).join('.') || 'build';
   const parameter = BY_ID.get(String(path[0]));
   const range =
-    parameter?.kind === 'number' ? parameter : path.length > 1 ? LIST_NUMBERS[String(path.at(-1))] : undefined;
+    parameter?.kind === 'number'
+      ? parameter
+      : path.length > 1
+        ? LIST_NUMBERS[String(typeof path.at(-1) === 'number' ? path[0] : path.at(-1))]
+        : undefined;
   const base = {
     parameter: name,
     label,

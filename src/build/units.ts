@@ -23,6 +23,8 @@ export type Unit =
   | 'Hz'
   | 'g'
   | 'day'
+  | 'h'
+  | 'min'
   | 'µm'
   | '';
 

@@ -29,6 +29,7 @@ import { METHODS, type Method, type MethodPrediction, type Prediction } from './
 import { extractionForceN, seatingForceN } from './forces.ts';
 import { extremeRelief, reliefFromDepth } from './relief.ts';
 import { predictRod, rodCases } from './rod.ts';
+import { startingRelief } from './starting.ts';
 import { seat, type Seating } from './seating.ts';
 import { describeLine, lineAt, straightedgeOf } from './states.ts';
 import { predictString } from './strings.ts';
@@ -113,6 +114,8 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     strings,
     stringPullN,
     rod,
+    startingMm: startingRelief(build, stationXMm),
+    levelledIn: build.levelledIn,
     time: {
       restDays: build.restDays,
       settleDays: build.settleDays,

@@ -31,6 +31,8 @@ export interface Moment {
   readonly days: number;
   /** Rod setting in per cent of its range; plus bends the neck backwards. */
   readonly rodPercent: number;
+  /** The line of the wood itself: what levelling took off the crowns is not taken off it. */
+  readonly ofWood?: boolean;
 }
 
 export interface MethodPrediction {
@@ -107,5 +109,9 @@ export interface Prediction {
   readonly stringPullN: number;
   readonly rod: RodPrediction;
   readonly time: TimeInputs;
+  /** Relief that the neck has before fretting, over the stations; zero for a new neck. */
+  readonly startingMm: Float64Array;
+  /** The state in which the crowns are levelled. */
+  readonly levelledIn: Build['levelledIn'];
   readonly methods: Readonly<Record<Method, MethodPrediction>>;
 }

@@ -1,7 +1,10 @@
 /**
  * Any moment of the job as a sum of the prediction's basis lines; cheap enough for every frame.
  *
- *   r(x) = ω(t)·Σ_i w_i(x) + [strung]·((1 + φ(τ))·s(x) + (setting/100)·k(x) + c(x))
+ *   r(x) = b(x) + ω(t)·Σ_i w_i(x) + [strung]·((1 + φ(τ))·s(x) + (setting/100)·k(x) + c(x) − l(x))
+ *
+ * b the bow before fretting; l what levelling has taken out of the line of the fret tops: their line in the state in
+ * which they were filed, with all frets in and the rod neutral, either bare or on the day of stringing.
  *
  * w_i what fret i does, s the strings, k the rod at its limit, c the climate; τ days since stringing, t = rest + τ days
  * since the frets went in; ω and φ from time.ts. The rod counts as set at the moment that is shown.
@@ -78,7 +81,17 @@ export function lineAt(prediction: Prediction, method: Method, moment: Moment, o
   addRow(basis.stringsMm, 0, shares.strings);
   addRow(basis.rodMm, 0, shares.rod);
   addRow(basis.climateMm, 0, shares.climate);
+  addRow(prediction.startingMm, 0, 1);
+  if (moment.strung && !moment.ofWood && prediction.levelledIn !== 'none') {
+    const filed = lineAt(prediction, method, levellingMoment(prediction.levelledIn));
+    addRow(filed.reliefMm, 0, -1);
+  }
   return describeLine(prediction, line);
+}
+
+/** The moment in which the crowns are filed: rod neutral, and not yet filed. */
+export function levellingMoment(levelledIn: 'bare' | 'strung'): Moment {
+  return { strung: levelledIn === 'strung', days: 0, rodPercent: 0, ofWood: true };
 }
 
 /** The straightedge of a build: fret 1 to the fret at the body joint. */

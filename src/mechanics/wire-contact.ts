@@ -1,5 +1,5 @@
 /** The contact of each fret of a build with its slot, from wire, kerf, wood and the length of the tang. */
-import type { Build } from '../build/build.ts';
+import { slotAndTang, type Build } from '../build/build.ts';
 import { fretPositionsMm, tangLengthMm } from '../build/neck-shape.ts';
 import type { Contact } from './contact.ts';
 import { embeddingStrengthMPa } from './contact.ts';
@@ -23,14 +23,15 @@ export function contactsOf(build: Build, deviations: Deviations): Contact[] {
   const strength = embeddingStrengthMPa(studDiameterMm(build.studAreaMm2), wood.densityKgM3 * deviations.density);
   const bite = build.biteFactor * deviations.bite;
   const depth = Math.min(build.tangDepthMm, build.slotDepthMm);
-  const kerf = build.kerfMm + deviations.kerfMm;
-  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x) => {
+  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, index) => {
+    const here = slotAndTang(build, index + 1);
+    const kerf = here.kerfMm + deviations.kerfMm;
     const length = tangLengthMm(build, x);
     return {
       studForceN: bite * (length / build.studPitchMm) * build.studAreaMm2 * strength,
       embeddingLengthMm: build.studSoftnessMm * deviations.studSoftness,
-      studInterferenceMm: build.studWidthMm + deviations.studWidthMm - kerf,
-      bodyInterferenceMm: build.tangWidthMm - kerf,
+      studInterferenceMm: here.studWidthMm + deviations.studWidthMm - kerf,
+      bodyInterferenceMm: here.tangWidthMm - kerf,
       bodyStiffnessNMm: bite * length * depth * build.wallStiffnessNMm3,
       bodyLimitN: bite * length * depth * wood.crushingMPa * deviations.crushing,
     };
