@@ -77,3 +77,9 @@ export function contactForce(contact: Contact, openingMm: number, deepestBiteMm:
   }
   return { forceN: force, stiffnessNMm: perBite / 2 };
 }
+
+/** Pressure of the tang's body over the crushing strength of the wall, at most 1; 0 where the body does not touch. */
+export function wallPressureShare(contact: Contact, openingMm: number): number {
+  const bite = Math.max(0, (contact.bodyInterferenceMm - openingMm) / 2);
+  return Math.min(1, (contact.bodyStiffnessNMm * bite) / contact.bodyLimitN);
+}

@@ -11,7 +11,7 @@ import { fretPositionsMm } from '../build/neck-shape.ts';
 import { metalById } from '../build/metals.ts';
 import { LatestCache } from './cache.ts';
 import { mismatchStrain } from './climate.ts';
-import { studBiteMm, type Contact } from './contact.ts';
+import { studBiteMm, wallPressureShare, type Contact } from './contact.ts';
 import { AS_STATED, type Deviations } from './deviations.ts';
 import { describeNeck, MESH_KERF_MM } from './describe.ts';
 import { EMPTY, UNCUT, type NeckDescription, type SlotFilling } from './description.ts';
@@ -151,6 +151,9 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       wedgeForceStrungN: [...strungForces],
       biteMm: bite,
       openingMm: [...seating.openingMm],
+      wallPressureShare: contacts.map((contact, i) =>
+        presses ? wallPressureShare(contact, seating.openingMm[i]!) : 0,
+      ),
       seatingForceN: seatingForceN(forceInputs),
       pullOutForceN: extractionForceN(forceInputs),
       extraFlexibility: stringBow / uncutBow - 1,

@@ -46,6 +46,8 @@ export interface MethodPrediction {
   readonly biteMm: readonly number[];
   /** How far each slot is wedged open, mean over the contact depth. */
   readonly openingMm: readonly number[];
+  /** Pressure of the tang's body on the slot's walls over the crushing strength of the board; 1 = the walls crush. */
+  readonly wallPressureShare: readonly number[];
   /** Force to press one fret in, and to pull one out. Length = frets. */
   readonly seatingForceN: readonly number[];
   readonly pullOutForceN: readonly number[];
