@@ -1,0 +1,90 @@
+/** Checks of the wire: does it come out of what is bought, is it bent right, does it suit the player. */
+import type { Build } from '../build/build.ts';
+import { metalById } from '../build/metals.ts';
+import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
+import type { Check } from './check-types.ts';
+import type { FretEnd } from './ends.ts';
+import * as limits from './limits.ts';
+import { NICKEL_RELEASE_LIMIT } from './metal-comparison.ts';
+import { wirePieces } from './wire.ts';
+
+function studs(build: Build): Check[] {
+  const wall = build.studPitchMm * build.tangDepthMm;
+  if (build.studAreaMm2 <= wall) return [];
+  return [
+    check('studs-overlap', 'stop', 'studAreaMm2', atMost(wall, build.studAreaMm2, 'mm²'), GEOMETRY, {
+      reason: 'Studs of this area at this pitch would cover more than the whole side of the tang.',
+      remedy: 'Measure stud and pitch on the wire again.',
+    }),
+  ];
+}
+
+function bend(build: Build): Check[] {
+  const percent = build.wireRadiusPercent;
+  if (build.boardShape === 'flat') return [];
+  if (percent > 100) {
+    return [
+      check('bend-too-flat', 'warn', 'wireRadiusPercent', atMost(100, percent, '%', 0), PRACTICE, {
+        reason: 'The wire is flatter than the board: its ends stand up and spring up again after pressing.',
+        remedy: 'Bend it tighter than the board.',
+      }),
+    ];
+  }
+  if (percent >= limits.TIGHTEST_BEND_PERCENT) return [];
+  const measure = atLeast(limits.TIGHTEST_BEND_PERCENT, percent, '%', 0);
+  return [
+    check('bend-too-tight', 'warn', 'wireRadiusPercent', measure, PRACTICE, {
+      reason: 'The wire is much tighter than the board: flattening its middle spreads the ends and kinks the crown.',
+      remedy: 'Bend it less.',
+    }),
+  ];
+}
+
+function lengths(build: Build, ends: readonly FretEnd[]): Check[] {
+  const found: Check[] = [];
+  const long = wirePieces(build, ends).filter((piece) => piece.cutMm > build.stickLengthMm);
+  if (build.wireForm === 'stick' && long.length > 0) {
+    const measure = atLeast(Math.max(...long.map((piece) => piece.cutMm)), build.stickLengthMm, 'mm', 1);
+    const words = {
+      reason: 'The widest frets do not come out of one stick.',
+      remedy: 'Buy longer sticks or a coil.',
+    };
+    const frets = long.map((piece) => piece.fret);
+    found.push(check('stick-too-short', 'stop', 'stickLengthMm', measure, GEOMETRY, words, frets));
+  }
+  if (build.oversizeMm < limits.LEAST_OVERSIZE_MM) {
+    const measure = atLeast(limits.LEAST_OVERSIZE_MM, build.oversizeMm);
+    found.push(
+      check('little-oversize', 'note', 'oversizeMm', measure, PRACTICE, {
+        reason: 'There is next to no wire over the edges: a fret laid in a little to one side comes out short.',
+        remedy: 'Cut the pieces longer.',
+      }),
+    );
+  }
+  return found;
+}
+
+function endOfBoard(build: Build): Check[] {
+  if (build.method === 'glue' || build.boardBeyondLastFretMm >= limits.LEAST_BEYOND_LAST_FRET_MM) return [];
+  const measure = atLeast(limits.LEAST_BEYOND_LAST_FRET_MM, build.boardBeyondLastFretMm, 'mm', 1);
+  const words = {
+    reason: 'The wedge of the last fret can shear off the short grain at the end of the board.',
+    remedy: 'Leave the board longer until the frets are in, or glue the last fret.',
+  };
+  return [check('short-grain-at-end', 'warn', 'boardBeyondLastFretMm', measure, PRACTICE, words, [build.fretCount])];
+}
+
+function nickel(build: Build): Check[] {
+  if (!build.nickelSensitivePlayer || metalById(build.wireMetal).nickelFree) return [];
+  const basis = { source: 'REACH Annex XVII entry 27, EN 1811', mark: 'src' } as const;
+  return [
+    check('nickel', 'warn', 'wireMetal', NO_MEASURE, basis, {
+      reason: `The player is sensitive to nickel and this wire contains it. The European limit of ${NICKEL_RELEASE_LIMIT} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
+      remedy: 'Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.',
+    }),
+  ];
+}
+
+export function wireChecks(build: Build, ends: readonly FretEnd[]): Check[] {
+  return [...studs(build), ...bend(build), ...lengths(build, ends), ...endOfBoard(build), ...nickel(build)];
+}

@@ -1,0 +1,38 @@
+/** Limits of the checks that are neither geometry nor a parameter of the build: common practice, no source, unless said. */
+
+/** Studs that bite less than this into each wall hardly hold, mm. */
+export const LEAST_BITE_MM = 0.03;
+/** Bite per wall above which boards chip and bow beyond what a rod corrects, and above which they split, mm. */
+export const MOST_BITE_MM = 0.15;
+export const SPLITTING_BITE_MM = 0.25;
+/** A body wider than the kerf by this much is what is used on purpose to straighten a neck, mm (a thousandth of an inch). */
+export const STRAIGHTENING_BODY_MM = 0.0254;
+/** Gap beside the tang of a glue fit, both sides together, above which the glue is asked to be filler, mm. */
+export const MOST_GLUE_GAP_MM = 0.4;
+/** Slot depth beyond what is needed that only weakens the board, mm. */
+export const NEEDLESS_DEPTH_MM = 1.5;
+/** Board that should stay below a slot, and that must, mm. */
+export const WANTED_BOARD_LEFT_MM = 1.2;
+export const LEAST_BOARD_LEFT_MM = 0.7;
+/** Board thickness at its edge, mm. */
+export const LEAST_EDGE_MM = 2;
+/** Chamfer below which the edges of a slot count as sharp, mm. */
+export const LEAST_CHAMFER_MM = 0.1;
+/** Crown on the binding left whole, mm. */
+export const LEAST_SHELF_MM = 0.3;
+/** Air between a nipped tang and the binding, mm. */
+export const LEAST_NIP_CLEARANCE_MM = 0.2;
+/** Top of the crown beyond the outer string, mm. */
+export const LEAST_BESIDE_STRING_MM = 1.2;
+/** Wire over each edge to grip and to file, mm. */
+export const LEAST_OVERSIZE_MM = 0.5;
+/** Wire radius as a share of the board's below which the middle stands off too far, per cent. */
+export const TIGHTEST_BEND_PERCENT = 70;
+/** Board beyond the last slot: its short grain shears off under a wedged fret, mm. */
+export const LEAST_BEYOND_LAST_FRET_MM = 4;
+/** Share of the least tensile strength at which a string is too close to breaking. */
+export const MOST_STRING_STRESS = 0.8;
+/** How near the wanted relief is near enough, mm. */
+export const RELIEF_TOLERANCE_MM = 0.05;
+/** Share of the rod's range beyond which nothing is left for the seasons, per cent. */
+export const MOST_ROD_PERCENT = 80;
