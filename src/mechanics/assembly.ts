@@ -3,7 +3,7 @@
  * slots is added to a copy, so that empty, filled and uncut slots share the rest. The neck is held in a statically
  * determinate way at the joint: every load case is in equilibrium by itself, so the supports carry nothing.
  */
-import { bandLength, factorise, type BandFactor, type BandShape } from './banded.ts';
+import { bandLength, bandStride, factorise, type BandFactor, type BandShape } from './banded.ts';
 import type { SlotFilling } from './description.ts';
 import { elementStiffness, elementWork, GAUSS_POINTS, type ElementWork } from './element.ts';
 import { nodeAt, type Mesh } from './mesh.ts';
@@ -58,9 +58,8 @@ class ElementLoop {
     }
   }
 
-  addTo(band: Float64Array, halfBandwidth: number): void {
+  addTo(band: Float64Array, stride: number): void {
     const { nodes, work } = this;
-    const stride = halfBandwidth + 1;
     for (let a = 0; a < 8; a += 1) {
       const i = 2 * nodes[a >> 1]! + (a & 1);
       for (let b = 0; b < 8; b += 1) {
@@ -87,7 +86,7 @@ export function assemble(mesh: Mesh): Assembly {
       loop.forGaussPoints((x, y, g) => section.stiffness(x, y, loop.c, 4 * g));
       const inBoard = row < mesh.boardRows;
       elementStiffness(loop.x, loop.y, loop.c, inBoard ? 1 : 0, loop.work);
-      loop.addTo(band, shape.halfBandwidth);
+      loop.addTo(band, bandStride(shape));
       if (inBoard) {
         for (let a = 0; a < 8; a += 1)
           boardStrainForce[2 * loop.nodes[a >> 1]! + (a & 1)]! += loop.work.freeStrainForce[a]!;
@@ -134,7 +133,7 @@ export function withSlots(assembly: Assembly, filling: SlotFilling): Float64Arra
         for (let at = 0; at < 16; at += 1) loop.c[at] = filler[at & 3]! * width;
       }
       elementStiffness(loop.x, loop.y, loop.c, 0, loop.work);
-      loop.addTo(band, shape.halfBandwidth);
+      loop.addTo(band, bandStride(shape));
     }
   }
   return band;
@@ -143,7 +142,7 @@ export function withSlots(assembly: Assembly, filling: SlotFilling): Float64Arra
 /** Factorises the matrix of `withSlots` after holding the supports; `band` is used up. */
 export function hold(assembly: Assembly, band: Float64Array): BandFactor {
   const { shape, held } = assembly;
-  const stride = shape.halfBandwidth + 1;
+  const stride = bandStride(shape);
   for (const dof of held) {
     for (let k = 1; k <= shape.halfBandwidth; k += 1) {
       band[dof * stride + k] = 0;
@@ -155,8 +154,9 @@ export function hold(assembly: Assembly, band: Float64Array): BandFactor {
 }
 
 /** K·u, for residuals. @param band as from `withSlots`. */
-export function multiply({ order, halfBandwidth }: BandShape, band: Float64Array, u: ArrayLike<number>): Float64Array {
-  const stride = halfBandwidth + 1;
+export function multiply(shape: BandShape, band: Float64Array, u: ArrayLike<number>): Float64Array {
+  const { order, halfBandwidth } = shape;
+  const stride = bandStride(shape);
   const out = new Float64Array(order);
   for (let j = 0; j < order; j += 1) {
     out[j]! += band[j * stride]! * u[j]!;

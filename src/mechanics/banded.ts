@@ -1,7 +1,7 @@
 /**
  * Symmetric positive definite banded systems: A = L·Lᵀ (Cholesky), and the solution for a block of right-hand sides.
  *
- * Storage: `band[j·(b + 1) + k]` holds A(j + k, j), k = 0…b, b the half bandwidth: the lower triangle by columns.
+ * Storage: `band[j·stride + k]`, stride = b + 4, holds A(j + k, j), k = 0…b, b the half bandwidth: the lower triangle by columns.
  * Right-hand sides: in blocks of four columns, see `blockIndex`.
  * Reference: Golub & Van Loan, Matrix Computations, §4.3.5 (band Cholesky), from memory.
  * Operations: about n·b² for the factor and 4·n·b for each right-hand side.
@@ -21,53 +21,63 @@ export interface BandFactor extends BandShape {
   readonly inverseDiagonal: Float64Array;
 }
 
-export function bandLength({ order, halfBandwidth }: BandShape): number {
-  // A tail of b extra columns lets the update loops run over the edge without a test.
-  return (order + halfBandwidth) * (halfBandwidth + 1);
+/** Columns are eliminated four at a time. */
+const PANEL = 4;
+
+/** Numbers from one column of the storage to the next. The three after the band stay zero, so that panels need no edges. */
+export function bandStride({ halfBandwidth }: BandShape): number {
+  return halfBandwidth + PANEL;
+}
+
+export function bandLength(shape: BandShape): number {
+  // The updates of the last panel run over the end of the matrix into columns of zeros.
+  return (shape.order + shape.halfBandwidth + PANEL) * bandStride(shape);
 }
 
 /**
- * Factorises in place; `band` becomes the factor's storage. Columns are eliminated in pairs, so that every entry of the
- * trailing matrix is loaded and stored half as often.
+ * Factorises in place; `band` becomes the factor's storage. A panel of four columns is eliminated at a time, so that every
+ * entry of the trailing matrix is loaded and stored a quarter as often.
  * @throws {RangeError} when the matrix is not positive definite.
  */
 export function factorise(shape: BandShape, band: Float64Array): BandFactor {
   const { order: n, halfBandwidth: b } = shape;
-  const stride = b + 1;
+  const stride = bandStride(shape);
   const inverseDiagonal = new Float64Array(n);
-  const invert = (j: number): number => {
-    const pivot = band[j * stride]!;
-    if (!(pivot > 0)) throw new RangeError(`the matrix is not positive definite: pivot ${j} is ${pivot}`);
-    const root = Math.sqrt(pivot);
-    band[j * stride] = root;
-    return (inverseDiagonal[j] = 1 / root);
-  };
 
-  let j = 0;
-  for (; j + 1 < n; j += 2) {
-    const p = j * stride;
-    const q = p + stride;
-    const inverseP = invert(j);
-    for (let k = 1; k <= b; k += 1) band[p + k]! *= inverseP;
-    // Column j + 1 takes the update of column j, then is scaled itself.
-    const first = band[p + 1]!;
-    for (let k = 1; k <= b; k += 1) band[q + k - 1]! -= first * band[p + k]!;
-    const inverseQ = invert(j + 1);
-    for (let k = 1; k <= b; k += 1) band[q + k]! *= inverseQ;
-    // Rank-two update of the columns j + 2 … j + 1 + b.
-    for (let k = 2; k <= b; k += 1) {
-      const a = band[p + k]!;
-      const c = band[q + k - 1]!;
-      const target = (j + k) * stride - k;
-      for (let i = k; i <= b; i += 1) band[target + i]! -= a * band[p + i]! + c * band[q + i - 1]!;
-      band[target + b + 1]! -= c * band[q + b]!;
+  for (let j = 0; j < n; j += PANEL) {
+    const width = Math.min(PANEL, n - j);
+    for (let c = 0; c < width; c += 1) {
+      const q = (j + c) * stride;
+      for (let earlier = 0; earlier < c; earlier += 1) {
+        const p = (j + earlier) * stride;
+        const shift = c - earlier;
+        const factor = band[p + shift]!;
+        for (let k = shift; k <= b; k += 1) band[q + k - shift]! -= factor * band[p + k]!;
+      }
+      const pivot = band[q]!;
+      if (!(pivot > 0)) throw new RangeError(`the matrix is not positive definite: pivot ${j + c} is ${pivot}`);
+      const root = Math.sqrt(pivot);
+      const inverse = 1 / root;
+      band[q] = root;
+      inverseDiagonal[j + c] = inverse;
+      for (let k = 1; k <= b; k += 1) band[q + k]! *= inverse;
     }
-    const last = band[q + b]!;
-    band[(j + 1 + b) * stride]! -= last * last;
-  }
-  if (j < n) {
-    const inverse = invert(j);
-    for (let k = 1; k <= b; k += 1) band[j * stride + k]! *= inverse;
+    if (width < PANEL) break;
+    // Rank-four update of the columns j + 4 … j + 3 + b.
+    const p0 = j * stride;
+    const p1 = p0 + stride - 1;
+    const p2 = p1 + stride - 1;
+    const p3 = p2 + stride - 1;
+    for (let k = PANEL; k < b + PANEL; k += 1) {
+      const a0 = band[p0 + k]!;
+      const a1 = band[p1 + k]!;
+      const a2 = band[p2 + k]!;
+      const a3 = band[p3 + k]!;
+      const target = (j + k) * stride - k;
+      for (let i = k; i < b + PANEL; i += 1) {
+        band[target + i]! -= a0 * band[p0 + i]! + a1 * band[p1 + i]! + a2 * band[p2 + i]! + a3 * band[p3 + i]!;
+      }
+    }
   }
 
   const rows = new Float64Array(n * b);
@@ -113,7 +123,7 @@ export function solveBlock(
 
 function solveFour(factor: BandFactor, x: Float64Array, from: number): void {
   const { order: n, halfBandwidth: b, columns, rows, inverseDiagonal } = factor;
-  const stride = b + 1;
+  const stride = bandStride(factor);
   for (let i = from; i < n; i += 1) {
     const start = Math.max(from, i - b);
     let l = i * b + b - (i - start);
@@ -156,7 +166,7 @@ function solveFour(factor: BandFactor, x: Float64Array, from: number): void {
 export function solveDense(matrix: Float64Array, rightHandSide: Float64Array): Float64Array {
   const n = rightHandSide.length;
   const shape = { order: n, halfBandwidth: Math.max(1, n - 1) };
-  const stride = shape.halfBandwidth + 1;
+  const stride = bandStride(shape);
   const band = new Float64Array(bandLength(shape));
   for (let j = 0; j < n; j += 1) for (let i = j; i < n; i += 1) band[j * stride + i - j] = matrix[i * n + j]!;
   const block = new Float64Array(n * LANES);

@@ -25,6 +25,16 @@ export const GAUSS_POINTS = [
 const NODE_XI = [-1, 1, 1, -1];
 const NODE_ETA = [-1, -1, 1, 1];
 
+/** ∂N_a/∂ξ and ∂N_a/∂η at each Gauss point: entry 4·g + a. */
+const SHAPE_XI = new Float64Array(16);
+const SHAPE_ETA = new Float64Array(16);
+GAUSS_POINTS.forEach(([xi, eta], g) => {
+  for (let a = 0; a < 4; a += 1) {
+    SHAPE_XI[4 * g + a] = (NODE_XI[a]! * (1 + NODE_ETA[a]! * eta)) / 4;
+    SHAPE_ETA[4 * g + a] = (NODE_ETA[a]! * (1 + NODE_XI[a]! * xi)) / 4;
+  }
+});
+
 /** Six functions: four nodes, two modes. Twelve degrees of freedom before the condensation of the last four. */
 const FUNCTIONS = 6;
 const FULL = 12;
@@ -78,20 +88,18 @@ export function elementStiffness(
     const [xi, eta] = GAUSS_POINTS[g]!;
     let xXi = 0, yXi = 0, xEta = 0, yEta = 0; // prettier-ignore
     for (let a = 0; a < 4; a += 1) {
-      const nXi = (NODE_XI[a]! * (1 + NODE_ETA[a]! * eta)) / 4;
-      const nEta = (NODE_ETA[a]! * (1 + NODE_XI[a]! * xi)) / 4;
+      const nXi = SHAPE_XI[4 * g + a]!;
+      const nEta = SHAPE_ETA[4 * g + a]!;
       xXi += nXi * x[a]!;
       yXi += nXi * y[a]!;
       xEta += nEta * x[a]!;
       yEta += nEta * y[a]!;
-      dx[a] = nXi;
-      dy[a] = nEta;
     }
     const area = xXi * yEta - yXi * xEta;
     if (!(area > 0)) throw new RangeError(`element is turned inside out at x = ${x[0]} mm, y = ${y[0]} mm`);
     for (let a = 0; a < 4; a += 1) {
-      const nXi = dx[a]!;
-      const nEta = dy[a]!;
+      const nXi = SHAPE_XI[4 * g + a]!;
+      const nEta = SHAPE_ETA[4 * g + a]!;
       dx[a] = (yEta * nXi - yXi * nEta) / area;
       dy[a] = (xXi * nEta - xEta * nXi) / area;
     }

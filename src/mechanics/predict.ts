@@ -103,6 +103,8 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   const contacts = contactsOf(build, deviations);
   const flexibility = empty.openingMm.subarray(0, contacts.length ** 2) as Float64Array;
   const pressed = seat(contacts, flexibility);
+  const pressedWedgeMm = wedgeLines(empty, pressed.forceN, edge);
+  const noWedgeMm = new Float64Array(pressedWedgeMm.length);
   const flexBow = (influence: Influence) =>
     extremeRelief(stationXMm, reliefOf(combineLine(influence, { cases: pull })), edge.fromXMm, edge.toXMm).extremeMm;
   const uncutBow = flexBow(neck.influence(UNCUT));
@@ -129,17 +131,10 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     const influence = neck.influence(fillingOf(build, method, deviations));
     const seating = presses ? pressed : idle(contacts.length);
     const springs = method === 'press' ? springsOf(contacts, seating, flexibility) : undefined;
-    const response = (cases: Combination['cases']) => lineOfCases(influence, cases, springs);
-    const strungForces = springs ? springs.forces(combineOpening(influence, { cases: pull })) : seating.forceN;
+    const response = (cases: Combination['cases']) => respond(influence, cases, springs);
+    const underStrings = response(pull);
 
-    const wedgeMm = new Float64Array(contacts.length * stationXMm.length);
-    contacts.forEach((_, i) => {
-      if (seating.forceN[i] === 0) return;
-      const wedgeN = new Float64Array(contacts.length);
-      wedgeN[i] = seating.forceN[i]!;
-      wedgeMm.set(reliefOf(combineLine(empty, { wedgeN })), i * stationXMm.length);
-    });
-    const stringsMm = reliefOf(response(pull));
+    const stringsMm = reliefOf(underStrings.line);
     const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
     const forceInputs = { build, method, wedgeForceN: seating.forceN, biteMm: bite };
     const stringBow = extremeRelief(stationXMm, stringsMm, edge.fromXMm, edge.toXMm).extremeMm;
@@ -148,7 +143,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       method,
       kerfMm: workingKerfMm(build, method),
       wedgeForceN: [...seating.forceN],
-      wedgeForceStrungN: [...strungForces],
+      wedgeForceStrungN: [...(underStrings.forceN ?? seating.forceN)],
       biteMm: bite,
       openingMm: [...seating.openingMm],
       wallPressureShare: contacts.map((contact, i) =>
@@ -158,10 +153,10 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       pullOutForceN: extractionForceN(forceInputs),
       extraFlexibility: stringBow / uncutBow - 1,
       basis: {
-        wedgeMm,
+        wedgeMm: presses ? pressedWedgeMm : noWedgeMm,
         stringsMm,
-        rodMm: reliefOf(response(rodAtLimit)),
-        climateMm: reliefOf(response({ boardStrain: strain })),
+        rodMm: reliefOf(response(rodAtLimit).line),
+        climateMm: reliefOf(response({ boardStrain: strain }).line),
       },
     };
     return withStates(head, partial, build);
@@ -172,6 +167,22 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     MethodPrediction
   >;
   return { ...head, methods };
+}
+
+/** What each fret does by itself with its wedge force: relief, frets × stations. */
+function wedgeLines(
+  empty: Influence,
+  forceN: Float64Array,
+  edge: { readonly fromXMm: number; readonly toXMm: number },
+): Float64Array {
+  const stations = empty.stationXMm.length;
+  const lines = new Float64Array(forceN.length * stations);
+  forceN.forEach((force, i) => {
+    const unit = empty.lineMm.subarray(i * stations, (i + 1) * stations);
+    const relief = reliefFromDepth(empty.stationXMm, unit, edge.fromXMm, edge.toXMm);
+    for (let k = 0; k < stations; k += 1) lines[i * stations + k] = force * relief[k]!;
+  });
+  return lines;
 }
 
 function idle(count: number): Seating {
@@ -189,16 +200,22 @@ interface Springs {
 function springsOf(contacts: readonly Contact[], seating: Seating, flexibility: Float64Array): Springs {
   const deepest = contacts.map((contact, i) => studBiteMm(contact, seating.openingMm[i]!));
   return {
-    forces: (openingMm) => seat(contacts, flexibility, openingMm, deepest).forceN,
+    forces: (openingMm) => seat(contacts, flexibility, openingMm, deepest, seating.forceN).forceN,
     seated: seating.forceN,
   };
 }
 
-/** What named loads add to the line, studs answering as springs where there are any. */
-function lineOfCases(influence: Influence, cases: Combination['cases'], springs: Springs | undefined): Float64Array {
-  if (!springs) return combineLine(influence, { cases });
-  const forces = springs.forces(combineOpening(influence, { cases }));
-  return combineLine(influence, { cases, wedgeN: forces.map((force, i) => force - springs.seated[i]!) });
+/** What named loads add to the line, and the wedge forces under them where studs answer as springs. */
+function respond(
+  influence: Influence,
+  cases: Combination['cases'],
+  springs: Springs | undefined,
+): { readonly line: Float64Array; readonly forceN?: Float64Array } {
+  const loaded = Object.values(cases ?? {}).some((amount) => amount !== 0);
+  if (!springs || !loaded) return { line: combineLine(influence, { cases }) };
+  const forceN = springs.forces(combineOpening(influence, { cases }));
+  const wedgeN = forceN.map((force, i) => force - springs.seated[i]!);
+  return { line: combineLine(influence, { cases, wedgeN }), forceN };
 }
 
 function withStates(

@@ -17,10 +17,13 @@ export interface Seating {
 }
 
 const MOST_STEPS = 100;
+/** The forces are settled when none is off by more than this, N. */
+const SETTLED_N = 1e-8;
 
 /**
  * @param flexibility n × n row-major, mm/N; @param otherOpeningMm o, length n;
  * @param deepestBiteMm deepest bite so far of each slot, or undefined for fresh slots.
+ * @param startForceN forces to begin with: those before the other loads came on, say.
  * @throws {Error} when the forces do not settle (cannot happen for a flexibility that is positive definite).
  */
 export function seat(
@@ -28,9 +31,10 @@ export function seat(
   flexibility: Float64Array,
   otherOpeningMm?: ArrayLike<number>,
   deepestBiteMm?: ArrayLike<number>,
+  startForceN?: Float64Array,
 ): Seating {
   const n = contacts.length;
-  const forceN = new Float64Array(n);
+  const forceN = startForceN ? Float64Array.from(startForceN) : new Float64Array(n);
   const openingMm = new Float64Array(n);
   const stiffnessNMm = new Float64Array(n);
   const residual = new Float64Array(n);
@@ -50,7 +54,7 @@ export function seat(
   };
 
   let worst = evaluate();
-  for (let step = 0; step < MOST_STEPS && worst > 1e-9; step += 1) {
+  for (let step = 0; step < MOST_STEPS && worst > SETTLED_N; step += 1) {
     const change = newtonStep(flexibility, stiffnessNMm, residual);
     const before = Float64Array.from(forceN);
     // Halve the step until it helps: the contacts' curve has a corner where the body meets the wall.
@@ -63,7 +67,7 @@ export function seat(
       }
     }
   }
-  if (worst > 1e-6) throw new Error(`the seating forces did not settle: ${worst} N are left`);
+  if (worst > 100 * SETTLED_N) throw new Error(`the seating forces did not settle: ${worst} N are left`);
   return { forceN, openingMm, stiffnessNMm };
 }
 

@@ -1,0 +1,109 @@
+/**
+ * The uncertain inputs of a prediction, and how far each scatters from neck to neck.
+ *
+ *   a factor    median × exp(s·z),  s = √ln(1 + v²)     z standard normal, v coefficient of variation: lognormal
+ *   an offset   stated value + s·z                      s in mm: normal
+ *
+ * Coefficients of variation of clear wood, Wood Handbook Table 5-6 (from memory): E 22 %, crushing parallel to the grain
+ * 18 %, density 10 %. Kerf, stud width, embedding length, relaxation and creep are assumptions. Creep takes the 40 % of
+ * the wedge's relaxation, because both rest on one curve for one wood in a steady climate; a lognormal scatter of the
+ * coefficients of wood's creep law is what a collection of creep tests shows (Tong, Brown, Corr & Cusatis 2020).
+ *
+ * Correlations (assumptions): all inputs are independent. Board and neck are different pieces of wood, nearly always of
+ * different species. Of one neck, pieces of one wood come from one plank and deviate together, pieces of different woods
+ * independently: s_neck = √Σ_w (s·share of the stiffness in wood w)². Within a species denser wood is stiffer; leaving
+ * that out widens the band a little, because a denser board bites harder on a stiffer neck.
+ *
+ * A blank that was measured replaces the 22 % by the error of the measurement: 3 % tapped (mass, sizes and frequency to
+ * about 1 %, thickness entering to the third power), 5 % bent under a weight (its deflection to a few per cent). An own
+ * wood whose E was typed in counts like a species value.
+ */
+import type { Build } from '../../build/build.ts';
+import { AS_STATED, type Deviations } from '../deviations.ts';
+import { woodProperties } from '../materials.ts';
+
+export type UncertainInput = keyof Deviations;
+
+export const MODULUS_VARIATION = 0.22;
+export const TAPPED_ERROR = 0.03;
+export const BENT_ERROR = 0.05;
+/** ln of the bite factor before any measurement: N(0, 0.4²). */
+export const BITE_LOG_SPREAD = 0.4;
+
+export interface InputDescription {
+  readonly id: UncertainInput;
+  /** As a reader would say it, after “most of the band comes from”. */
+  readonly label: string;
+  readonly kind: 'factor' | 'offset';
+  readonly source: string;
+}
+
+const ASSUMED = 'assumption';
+const HANDBOOK = 'Wood Handbook Table 5-6, from memory';
+
+/** The order of the inputs in every vector of standard normal deviates. */
+export const INPUTS: readonly InputDescription[] = [
+  { id: 'boardModulus', label: 'stiffness of the board', kind: 'factor', source: HANDBOOK },
+  { id: 'neckModulus', label: 'stiffness of the neck', kind: 'factor', source: HANDBOOK },
+  { id: 'density', label: 'density of the board', kind: 'factor', source: HANDBOOK },
+  { id: 'crushing', label: 'crushing strength of the board', kind: 'factor', source: HANDBOOK },
+  { id: 'kerfMm', label: 'kerf', kind: 'offset', source: ASSUMED },
+  { id: 'studWidthMm', label: 'width over the studs', kind: 'offset', source: ASSUMED },
+  { id: 'studSoftness', label: 'how soon the studs grip', kind: 'factor', source: ASSUMED },
+  { id: 'relaxation', label: 'how much the wedges relax', kind: 'factor', source: ASSUMED },
+  { id: 'creep', label: 'how much the wood creeps', kind: 'factor', source: ASSUMED },
+  { id: 'bite', label: 'how hard the studs bite', kind: 'factor', source: 'assumption, or your bench log' },
+];
+
+/** Standard deviation of a lognormal factor's logarithm from its coefficient of variation. */
+export function logSpread(variation: number): number {
+  return Math.sqrt(Math.log1p(variation * variation));
+}
+
+/** One standard deviation of each input: of the logarithm for factors, mm for offsets. In the order of `INPUTS`. */
+export type Spreads = Readonly<Record<UncertainInput, number>>;
+
+/** ln-spread of the neck's stiffness as a whole. */
+function neckModulusSpread(build: Build): number {
+  if (build.neckBlankTest === 'tap') return logSpread(TAPPED_ERROR);
+  if (build.neckBlankTest === 'sag') return logSpread(BENT_ERROR);
+  const byWood = new Map<string, number>();
+  let sum = 0;
+  for (const { wood, share } of build.laminates) {
+    const stiffness = share * woodProperties(wood, build).modulusMPa;
+    byWood.set(wood, (byWood.get(wood) ?? 0) + stiffness);
+    sum += stiffness;
+  }
+  const squares = [...byWood.values()].reduce((total, stiffness) => total + (stiffness / sum) ** 2, 0);
+  return logSpread(MODULUS_VARIATION) * Math.sqrt(squares);
+}
+
+/**
+ * How far each input of a build scatters.
+ * @param biteLogSpread of ln bite: the prior's, or what the bench log leaves of it.
+ */
+export function spreadsOf(build: Build, biteLogSpread: number = BITE_LOG_SPREAD): Spreads {
+  const board = { none: MODULUS_VARIATION, tap: TAPPED_ERROR, sag: BENT_ERROR }[build.boardBlankTest];
+  return {
+    boardModulus: logSpread(board),
+    neckModulus: neckModulusSpread(build),
+    density: logSpread(0.1),
+    crushing: logSpread(0.18),
+    kerfMm: 0.01,
+    studWidthMm: 0.02,
+    studSoftness: logSpread(0.4),
+    relaxation: logSpread(0.4),
+    creep: logSpread(0.4),
+    bite: biteLogSpread,
+  };
+}
+
+/** The deviations that standard normal deviates stand for. @param deviates in the order of `INPUTS`, from `offset` on. */
+export function deviationsAt(spreads: Spreads, deviates: ArrayLike<number>, offset = 0): Deviations {
+  const out: Record<UncertainInput, number> = { ...AS_STATED };
+  INPUTS.forEach(({ id, kind }, index) => {
+    const shift = spreads[id] * deviates[offset + index]!;
+    out[id] = kind === 'factor' ? Math.exp(shift) : shift;
+  });
+  return out;
+}
