@@ -24,3 +24,4 @@ export type {
 } from './types.ts';
 export { SCENE_VIEWS } from './types.ts';
 export { createLineSource } from './line-source.ts';
+export { NeckScene } from './neck-scene.tsx';

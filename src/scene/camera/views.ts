@@ -1,0 +1,131 @@
+/** What each view looks at, and from where. */
+import type { Build } from '../../build/build.ts';
+import {
+  boardEndMm,
+  boardWidthMm,
+  bodyJointMm,
+  fretPositionMm,
+  heelDepthMm,
+  totalThicknessMm,
+} from '../../build/neck-shape.ts';
+import type { BowReader } from '../../geometry/bend.ts';
+import { HEAD_STUB_MM } from '../../geometry/neck.ts';
+import { surfaceHeightMm } from '../../geometry/surface.ts';
+import type { SceneView } from '../types.ts';
+import { fitted, type Margins, type Orbit } from './orbit.ts';
+
+const degrees = (value: number): number => (value * Math.PI) / 180;
+
+/** Straight (x, y, z) → bowed, pushed onto `out`. */
+function pushBowed(out: number[], reader: BowReader, x: number, y: number, z: number): void {
+  reader.at(x);
+  const cosine = 1 / Math.hypot(1, reader.slope);
+  out.push(x - y * reader.slope * cosine, reader.height + y * cosine, z);
+}
+
+/** Points around the whole neck as drawn. */
+function neckPoints(build: Build, reader: BowReader, above: number): number[] {
+  const points: number[] = [];
+  const end = boardEndMm(build);
+  const joint = bodyJointMm(build);
+  for (const x of [-HEAD_STUB_MM, 0, end * 0.25, end * 0.5, end * 0.75, joint, end]) {
+    const head = x < 0 ? 1.42 : 1;
+    const half = (boardWidthMm(build, Math.max(0, x)) / 2) * head;
+    const depth = totalThicknessMm(build, Math.max(0, x)) + heelDepthMm(build, x);
+    for (const z of [-half, half]) {
+      pushBowed(points, reader, x, above, z);
+      pushBowed(points, reader, x, -depth, z);
+    }
+  }
+  return points;
+}
+
+function boxPoints(
+  reader: BowReader,
+  x: readonly [number, number],
+  y: readonly [number, number],
+  z: readonly [number, number],
+): number[] {
+  const points: number[] = [];
+  for (const px of x) for (const py of y) for (const pz of z) pushBowed(points, reader, px, py, pz);
+  return points;
+}
+
+/** The fret that a close view shows. */
+export function shownFret(build: Build, selected: number | null): number {
+  const fret = selected ?? Math.min(7, build.fretCount);
+  return Math.min(build.fretCount, Math.max(1, fret));
+}
+
+/** z of the plane that the `slot` view cuts along: between two strings, clear of the side marks and the rod channel. */
+export function slotCutZMm(): number {
+  return 0;
+}
+
+/** Half the length of neck that stays in the `slot` view, mm. */
+export function slotReachMm(build: Build): number {
+  return Math.max(build.slotDepthMm, build.crownWidthMm) * 2.2;
+}
+
+/** The home place of a view for a picture of this aspect (width over height). */
+export function homeOf(
+  view: SceneView,
+  build: Build,
+  reader: BowReader,
+  selected: number | null,
+  aspect: number,
+): Orbit {
+  const start = (azimuth: number, elevation: number, field: number): Orbit => ({
+    target: [0, 0, 0],
+    azimuth: degrees(azimuth),
+    elevation: degrees(elevation),
+    distance: 1000,
+    field: degrees(field),
+  });
+  const room = (side: number, top: number, bottom: number): Margins => ({ left: side, right: side, top, bottom });
+  const tall = aspect < 0.9;
+  const fret = shownFret(build, selected);
+  const x = fretPositionMm(build.scaleLengthMm, fret);
+  const half = boardWidthMm(build, x) / 2;
+  const edge = surfaceHeightMm(build, x, half);
+  switch (view) {
+    case 'neck': {
+      const orbit = tall ? start(-58, 40, 24) : start(-24, 33, 20);
+      return fitted(orbit, neckPoints(build, reader, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
+    }
+    case 'back': {
+      const orbit = tall ? start(-58, -38, 24) : start(-20, -38, 20);
+      return fitted(orbit, neckPoints(build, reader, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
+    }
+    case 'edge':
+      return fitted(start(0, 1.5, 4), neckPoints(build, reader, 26), aspect, room(0.04, 0.1, 0.16));
+    case 'slot': {
+      const reach = slotReachMm(build);
+      const points = boxPoints(
+        reader,
+        [x - reach * 1.1, x + reach * 1.1],
+        [-build.boardThicknessMm * 1.02, build.crownHeightMm * 1.15],
+        [0, 0],
+      );
+      return fitted(start(tall ? -10 : -14, 9, 9), points, aspect, room(0.16, 0.1, 0.14));
+    }
+    case 'fret': {
+      const points = boxPoints(
+        reader,
+        [x, x],
+        [edge - build.boardThicknessMm, build.crownHeightMm + 2],
+        [-half * 1.06, half * 1.06],
+      );
+      return fitted(start(82, 10, 8), points, aspect, room(0.06, 0.12, 0.2));
+    }
+    case 'end': {
+      const points = boxPoints(
+        reader,
+        [x, x],
+        [edge - build.boardThicknessMm * 0.75, edge + build.crownHeightMm * 2.2],
+        [half - 9, half + 2],
+      );
+      return fitted(start(62, 20, 12), points, aspect, room(0.12, 0.12, 0.16));
+    }
+  }
+}

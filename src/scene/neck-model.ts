@@ -1,0 +1,129 @@
+/**
+ * One neck in the picture: owns its parts, rebuilds those that a change concerns, bows all of them along a line.
+ * Nothing in `setLine` allocates, except the first time that a fret leaves its slot.
+ */
+import { Group, type DataTexture, type Vector4 } from 'three';
+import type { Build } from '../build/build.ts';
+import { createBowReader, type BowReader } from '../geometry/bend.ts';
+import { PART_IDS, PARTS, partChanged, type PartId } from '../geometry/parts.ts';
+import { createBenchShadow, type BenchShadow } from './bench-shadow.ts';
+import { createMaterials, type Materials } from './materials.ts';
+import { createPart, type Part } from './part.ts';
+import type { DrawnLine, ScenePalette, SceneShows } from './types.ts';
+
+export interface NeckModel {
+  readonly group: Group;
+  readonly materials: Materials;
+  readonly shadow: BenchShadow;
+  /** Reader of the line drawn now. */
+  readonly reader: BowReader;
+  part(id: PartId): Part;
+  build(): Build;
+  setBuild(build: Build): void;
+  setLine(line: DrawnLine, lift: ArrayLike<number> | undefined): void;
+  setShows(shows: Pick<SceneShows, 'strings'>): void;
+  setPalette(palette: ScenePalette): void;
+  setCut(planes: readonly Vector4[]): void;
+  readonly times: { bendMs: number; rebuildMs: number };
+  dispose(): void;
+}
+
+const OUT_OF_SIGHT = Infinity;
+
+export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
+  const group = new Group();
+  group.matrixAutoUpdate = false;
+  const materials = createMaterials(grain);
+  const shadow = createBenchShadow(materials.shadow);
+  const reader = createBowReader();
+  const parts: Record<PartId, Part> = {
+    neck: createPart(materials.neck),
+    board: createPart(materials.board),
+    binding: createPart(materials.binding),
+    nut: createPart(materials.plain),
+    frets: createPart(materials.wire),
+    looseFrets: createPart(materials.wire),
+    strings: createPart(materials.strings),
+    markers: createPart(materials.plain),
+  };
+  group.add(shadow.object, ...PART_IDS.map((id) => parts[id].object));
+  let build = first;
+  let looseNeeded = false;
+  let looseStale = true;
+  let seatedLift = new Float64Array(0);
+  let looseLift = new Float64Array(0);
+  const times = { bendMs: 0, rebuildMs: 0 };
+
+  const rebuild = (before: Build | null): void => {
+    const start = performance.now();
+    for (const id of PART_IDS) {
+      if (id === 'looseFrets' && !looseNeeded) {
+        looseStale ||= before === null || partChanged(id, before, build);
+        continue;
+      }
+      const changed = before === null || parts[id].shape() === null || partChanged(id, before, build);
+      if (changed) parts[id].setShape(PARTS[id].make(build));
+    }
+    parts.binding.object.visible = build.bindingLineCount > 0;
+    if (seatedLift.length !== build.fretCount) {
+      seatedLift = new Float64Array(build.fretCount);
+      looseLift = new Float64Array(build.fretCount).fill(OUT_OF_SIGHT);
+    }
+    materials.setBuild(build);
+    times.rebuildMs = performance.now() - start;
+  };
+  rebuild(null);
+
+  return {
+    group,
+    materials,
+    shadow,
+    reader,
+    times,
+    part: (id) => parts[id],
+    build: () => build,
+    setBuild(next) {
+      const before = build;
+      build = next;
+      rebuild(before);
+    },
+    setLine(line, lift) {
+      const start = performance.now();
+      let anyLoose = false;
+      for (let fret = 0; fret < build.fretCount; fret++) {
+        const raised = lift?.[fret] ?? 0;
+        const loose = raised > 0 && raised !== Infinity;
+        anyLoose ||= loose;
+        seatedLift[fret] = raised > 0 ? OUT_OF_SIGHT : 0;
+        looseLift[fret] = loose ? raised : OUT_OF_SIGHT;
+      }
+      if (anyLoose && looseStale) {
+        parts.looseFrets.setShape(PARTS.looseFrets.make(build));
+        looseStale = false;
+      }
+      looseNeeded = anyLoose;
+      parts.looseFrets.object.visible = anyLoose;
+      reader.load(line);
+      for (const id of PART_IDS) {
+        if (!parts[id].object.visible && id !== 'strings') continue;
+        if (id === 'frets') parts[id].bend(reader, seatedLift);
+        else if (id === 'looseFrets') parts[id].bend(reader, looseLift);
+        else parts[id].bend(reader);
+      }
+      parts.board.setSeated(lift);
+      if (build.bindingLineCount > 0) parts.binding.setSeated(lift);
+      shadow.update(build, reader);
+      times.bendMs = performance.now() - start;
+    },
+    setShows({ strings }) {
+      parts.strings.object.visible = strings;
+    },
+    setPalette: (palette) => materials.setPalette(palette),
+    setCut: (planes) => materials.setCut(planes),
+    dispose() {
+      for (const id of PART_IDS) parts[id].dispose();
+      shadow.dispose();
+      materials.dispose();
+    },
+  };
+}

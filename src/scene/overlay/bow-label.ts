@@ -1,0 +1,57 @@
+/**
+ * The factor of the bow, written in the picture, beside the neck's outline at true scale: seen from the side, both axes
+ * alike, with its bow as it really is.
+ */
+import type { Build } from '../../build/build.ts';
+import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../build/neck-shape.ts';
+import type { BowReader } from '../../geometry/bend.ts';
+import { SCENE_WORDS } from '../words.ts';
+import { write, type Ink } from './ink.ts';
+
+/** 40 → "40", 2.5 → "2.5". */
+export function factorText(factor: number): string {
+  return factor >= 10 || Number.isInteger(factor) ? factor.toFixed(0) : factor.toFixed(1);
+}
+
+const STEPS = 60;
+
+export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: number): void {
+  const { context, palette, height, width } = ink;
+  const small = width < 560;
+  const left = small ? 12 : 20;
+  const bottom = height - (small ? 12 : 18);
+  const length = Math.min(200, width * 0.34);
+  const end = boardEndMm(build);
+  const scale = length / end;
+  write(ink, SCENE_WORDS.bowShown(factorText(factor)), [left, bottom - (small ? 30 : 36)], {
+    size: small ? 13 : 15,
+    weight: 600,
+  });
+  // The outline: fret-top line above, back below.
+  const top = bottom - (small ? 20 : 24);
+  const depth = (x: number): number => totalThicknessMm(build, x) + heelDepthMm(build, x);
+  const bow = (x: number): number => {
+    reader.at(x);
+    return factor === 0 ? 0 : reader.height / factor;
+  };
+  context.save();
+  context.beginPath();
+  for (let i = 0; i <= STEPS; i++) {
+    const x = (end * i) / STEPS;
+    context.lineTo(left + x * scale, top - bow(x) * scale);
+  }
+  for (let i = STEPS; i >= 0; i--) {
+    const x = (end * i) / STEPS;
+    context.lineTo(left + x * scale, top + (depth(x) - bow(x)) * scale);
+  }
+  context.closePath();
+  context.globalAlpha = 0.16;
+  context.fillStyle = palette.ink;
+  context.fill();
+  context.globalAlpha = 1;
+  context.strokeStyle = palette.ink;
+  context.lineWidth = 1;
+  context.stroke();
+  context.restore();
+  write(ink, SCENE_WORDS.trueScale, [left + length + 8, top + 9], { size: 12 });
+}
