@@ -1,23 +1,20 @@
 /** Where on the rail the job stands, and playing it. The clock belongs to the panel; here is only what is so. */
 import type { StateCreator } from 'zustand/vanilla';
-import { railStops, stopIndex, type FretOrder, type RailPosition } from './rail.ts';
+import { railStops, stopIndex, type RailPosition } from './rail.ts';
 import type { BackbowState } from './store.ts';
 
 export interface RailSlice {
   readonly rail: RailPosition;
-  readonly fretOrder: FretOrder;
   readonly playing: boolean;
   readonly setRail: (position: RailPosition) => void;
   /** Moves by whole stops; stops at the ends. @returns whether it moved */
   readonly stepRail: (stops: number) => boolean;
-  readonly setFretOrder: (order: FretOrder) => void;
   /** Playing from the last stop begins again at the first. */
   readonly setPlaying: (playing: boolean) => void;
 }
 
 export const createRailSlice: StateCreator<BackbowState, [], [], RailSlice> = (set, get) => ({
   rail: { phase: 'frets', fretsIn: 'all' },
-  fretOrder: 'nut-to-body',
   playing: false,
   setRail: (rail) => set({ rail }),
   stepRail: (steps) => {
@@ -29,7 +26,6 @@ export const createRailSlice: StateCreator<BackbowState, [], [], RailSlice> = (s
     set({ rail: stops[to]! });
     return true;
   },
-  setFretOrder: (fretOrder) => set({ fretOrder }),
   setPlaying: (playing) => {
     const { build, rail } = get();
     const stops = railStops(build);

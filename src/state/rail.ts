@@ -3,10 +3,8 @@
  * a moment that the library can compute; nothing between two stops is invented.
  */
 import type { Build } from '../build/build.ts';
+import { seatingSequence } from '../fretwork/seating-order.ts';
 import type { Moment } from '../mechanics/prediction-types.ts';
-
-export type FretOrder = 'nut-to-body' | 'middle-out' | 'every-other';
-export const FRET_ORDERS: readonly FretOrder[] = ['nut-to-body', 'middle-out', 'every-other'];
 
 /** Where the job stands. `fretsIn: 'all'` stays true when the number of frets changes. */
 export type RailPosition =
@@ -22,7 +20,7 @@ export const PHASES: readonly Phase[] = ['bare', 'frets', 'strung', 'weeks', 'ro
 /** Days after stringing that have a stop of their own: an hour to ten years, evenly on a log scale as people count. */
 const DAYS = [1 / 24, 1, 7, 30, 90, 365, 3650];
 
-type ForRail = Pick<Build, 'fretCount' | 'settleDays' | 'rodSettingPercent' | 'rodKind'>;
+type ForRail = Pick<Build, 'fretCount' | 'seatingOrder' | 'settleDays' | 'rodSettingPercent' | 'rodKind'>;
 
 /** Every stop of a build, in order. */
 export function railStops(build: ForRail): RailPosition[] {
@@ -57,15 +55,6 @@ export function stopIndex(stops: readonly RailPosition[], position: RailPosition
   return first;
 }
 
-/** Frets in the order in which they go in. */
-export function fretSequence(count: number, order: FretOrder): number[] {
-  const all = Array.from({ length: count }, (_, index) => index + 1);
-  if (order === 'nut-to-body') return all;
-  if (order === 'every-other') return [...all.filter((n) => n % 2 === 1), ...all.filter((n) => n % 2 === 0)];
-  const middle = (count + 1) / 2;
-  return all.toSorted((a, b) => Math.abs(a - middle) - Math.abs(b - middle) || a - b);
-}
-
 /** Number of frets that are in at a position. */
 export function fretsInAt(build: ForRail, position: RailPosition): number {
   if (position.phase === 'bare') return 0;
@@ -73,10 +62,10 @@ export function fretsInAt(build: ForRail, position: RailPosition): number {
   return Math.min(position.fretsIn, build.fretCount);
 }
 
-/** The moment to compute for a position. */
-export function momentAt(build: ForRail, position: RailPosition, order: FretOrder): Moment {
+/** The moment to compute for a position; the frets go in in the order of the build. */
+export function momentAt(build: ForRail, position: RailPosition): Moment {
   const count = fretsInAt(build, position);
-  const fretsIn = count === build.fretCount ? {} : { fretsIn: fretSequence(build.fretCount, order).slice(0, count) };
+  const fretsIn = count === build.fretCount ? {} : { fretsIn: seatingSequence(build).slice(0, count) };
   switch (position.phase) {
     case 'bare':
     case 'frets':

@@ -21,6 +21,11 @@ export interface ViewSlice extends Preferences {
   readonly selectedFret: number;
   /** Fret under the pointer, in the picture or the chart. */
   readonly hoveredFret: number | null;
+  /** Is the fret in view lifted out of its slot? */
+  readonly lifted: boolean;
+  readonly showRod: boolean;
+  readonly showArrows: boolean;
+  readonly helpOpen: boolean;
   readonly setView: (view: SceneView) => void;
   /** @throws {RangeError} outside 1 to 200 */
   readonly setBowFactor: (factor: number) => void;
@@ -28,6 +33,10 @@ export interface ViewSlice extends Preferences {
   readonly setComparing: (on: boolean) => void;
   readonly selectFret: (fret: number) => void;
   readonly hoverFret: (fret: number | null) => void;
+  readonly setLifted: (on: boolean) => void;
+  readonly setShowRod: (on: boolean) => void;
+  readonly setShowArrows: (on: boolean) => void;
+  readonly setHelpOpen: (open: boolean) => void;
   readonly setUnitSystem: (system: UnitSystem) => void;
   readonly setAppearance: (appearance: Appearance) => void;
   readonly setSingleKeys: (on: boolean) => void;
@@ -50,6 +59,10 @@ export const createViewSlice =
       comparing: true,
       selectedFret: 7,
       hoveredFret: null,
+      lifted: false,
+      showRod: false,
+      showArrows: false,
+      helpOpen: false,
       setView: (view) => set({ view, viewChosen: get().viewChosen + 1 }),
       setBowFactor: (factor) => {
         if (!(factor >= BOW_FACTOR.min && factor <= BOW_FACTOR.max)) {
@@ -65,6 +78,10 @@ export const createViewSlice =
       hoverFret: (fret) => {
         if (fret !== get().hoveredFret) set({ hoveredFret: fret });
       },
+      setLifted: (lifted) => set({ lifted }),
+      setShowRod: (showRod) => set({ showRod }),
+      setShowArrows: (showArrows) => set({ showArrows }),
+      setHelpOpen: (helpOpen) => set({ helpOpen }),
       setUnitSystem: (unitSystem) => prefer({ unitSystem }),
       setAppearance: (appearance) => prefer({ appearance }),
       setSingleKeys: (singleKeys) => prefer({ singleKeys }),

@@ -1,5 +1,4 @@
 /** What the control in hand changes, what is usual and where that comes from; always in the same place. */
-import { parameterById } from '../../build/parameters.ts';
 import type { Parameter } from '../../build/parameter-kinds.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import { useBackbow } from '../../state/store.ts';
@@ -27,19 +26,18 @@ export function Hint() {
   const parameter = useHint((state) => state.parameter);
   const system = useBackbow((state) => state.unitSystem);
   return (
-    // The hint repeats what every control carries as its description, so it is not read out a second time.
-    <aside className="hint" aria-label={CONTROL_WORDS.hintTitle}>
+    <div className="hint" role="note" aria-label={CONTROL_WORDS.hintTitle}>
       {parameter ? (
         <>
           <h3>{parameter.label}</h3>
-          <p>{parameterById(parameter.id).hint}</p>
+          <p>{parameter.hint}</p>
           <p className="quiet">
-            {usual(parameter, system)} {CONTROL_WORDS.from(parameter.source)}
+            {usual(parameter, system)} {parameter.source === '' ? '' : CONTROL_WORDS.from(parameter.source)}
           </p>
         </>
       ) : (
         <p className="quiet">{CONTROL_WORDS.hintEmpty}</p>
       )}
-    </aside>
+    </div>
   );
 }

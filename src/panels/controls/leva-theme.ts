@@ -14,7 +14,7 @@ export const LEVA_THEME = {
   },
   radii: { xs: '0px', sm: '0px', lg: '0px' },
   space: { xs: '4px', sm: '0px', md: '0px', rowGap: '0px', colGap: '8px' },
-  fonts: { mono: 'inherit', sans: 'inherit' },
-  fontSizes: { root: 'inherit', toolTip: 'inherit' },
+  fonts: { mono: 'var(--text-face)', sans: 'var(--text-face)' },
+  fontSizes: { root: '1rem', toolTip: '1rem' },
   shadows: { level1: 'none', level2: 'none' },
 } as const;

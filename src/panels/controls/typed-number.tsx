@@ -82,6 +82,7 @@ export function TypedNumber(props: TypedNumberProps) {
       inputMode="decimal"
       autoComplete="off"
       spellCheck={false}
+      data-idle={draft === null}
       value={draft ?? shown}
       aria-label={props.name}
       aria-describedby={props.describedBy}

@@ -26,8 +26,8 @@ export const BOW_WORDS: Readonly<Record<BowKind, string>> = {
 
 /** What the word means, for those who do not say it every day. */
 export const BOW_MEANING: Readonly<Record<BowKind, string>> = {
-  'back-bow': 'a hump: the middle stands up',
-  relief: 'a hollow: the middle lies low',
+  'back-bow': 'a hump in the middle',
+  relief: 'a hollow in the middle',
   flat: 'neither hump nor hollow',
 };
 

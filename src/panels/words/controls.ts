@@ -50,8 +50,30 @@ export const LIST_WORDS = {
       next: 'next outwards',
       outer: 'outer pieces',
     },
+    shareHint: 'Both halves of the piece together. The outer pieces take what is left of the width.',
     rest: (percent: string) => `takes the rest: ${percent}`,
-    tooMuch: (percent: string, left: string) => `The inner pieces cannot take ${percent}: ${left} is left for them.`,
+  },
+  regions: {
+    title: 'Frets whose slot or tang differs',
+    none: 'All frets have the same slot and the same tang.',
+    add: 'Add a stretch of frets',
+    remove: (index: number) => `Take stretch ${index} away`,
+    removeShort: 'take away',
+    region: (index: number) => `Stretch ${index}`,
+    caption: 'Stretches of frets with a slot or tang of their own; a later one goes before an earlier one',
+    columns: {
+      fromFret: 'from fret',
+      toFret: 'to fret',
+      kerfMm: 'kerf',
+      tangWidthMm: 'tang',
+      studWidthMm: 'over studs',
+    },
+  },
+  reliefs: {
+    title: 'Measured relief at each fret',
+    perFret: 'A relief for each fret, in place of one number',
+    caption: 'Relief of the bare board at each fret, strings off; minus is a hump',
+    fret: (fret: number) => `Relief at fret ${fret}`,
   },
   binding: {
     title: 'Binding lines, from the wood outwards',
@@ -62,4 +84,15 @@ export const LIST_WORDS = {
     sawn: 'sawn through',
     whole: 'left whole',
   },
+} as const;
+
+export const SUMMARY_WORDS = {
+  frets: (count: number) => `${count} frets`,
+  slots: (kerf: string, depth: string) => `${kerf} kerf, ${depth} deep`,
+  binding: (lines: number) => (lines === 0 ? 'unbound' : `${lines} ${lines === 1 ? 'line' : 'lines'} of binding`),
+  strings: (count: number) => `${count} ${count === 1 ? 'string' : 'strings'} of your own`,
+  climate: 'climate change',
+  newNeck: 'a new neck',
+  refret: 'a refret',
+  bite: (factor: string) => `bite factor ${factor}`,
 } as const;

@@ -1,6 +1,7 @@
 /** Words of the panels around the picture. */
+import type { Severity } from '../../fretwork/check-types.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
-import type { FretOrder, Phase } from '../../state/rail.ts';
+import type { Phase } from '../../state/rail.ts';
 import type { SceneView } from '../../scene/types.ts';
 import type { Appearance } from '../../state/preferences.ts';
 
@@ -16,6 +17,7 @@ export const READOUT_WORDS = {
   fretted: 'With the frets in',
   strung: 'Strung',
   settled: (days: string) => `Settled, ${days}`,
+  settledPlain: 'Settled',
   force: 'Wedge force per fret',
   pull: 'String pull',
   waiting: 'computing',
@@ -29,9 +31,17 @@ export const READOUT_WORDS = {
 
 export const CHECK_WORDS = {
   title: 'Checks',
+  severities: { stop: 'Stop', warn: 'Mind', note: 'Note' } satisfies Record<Severity, string>,
   none: 'Nothing to object to.',
-  more: (count: number) => `${count} more`,
-  fewer: 'only the first',
+  more: (count: number, serious: number) =>
+    serious > 0 ? `${serious} more, and ${count - serious} notes` : `${count} ${count === 1 ? 'note' : 'notes'}`,
+  fewer: 'only the worst',
+  numbers: (value: string, kind: 'least' | 'most', limit: string) => `It is ${value}; at ${kind} ${limit}`,
+  fret: (fret: number) => `at fret ${fret}`,
+  frets: (first: number, last: number, count: number) =>
+    count === last - first + 1 ? `at frets ${first} to ${last}` : `at ${count} frets between ${first} and ${last}`,
+  change: (label: string) => `to ${label}`,
+  lists: { strings: 'the strings', binding: 'the binding lines' },
 } as const;
 
 export const CHART_WORDS = {
@@ -43,7 +53,7 @@ export const CHART_WORDS = {
   comparing: 'all three methods',
   summary: (state: string, lines: string) => `Line of the fret tops against a straightedge, ${state}. ${lines}`,
   line: (method: string, bow: string, fret: number) => `${method}: ${bow}, greatest near fret ${fret}.`,
-  table: 'The line as a table',
+  table: 'as a table',
   caption: (state: string) => `Fret tops against the straightedge, ${state}: minus is a hump, plus a hollow`,
   fret: 'Fret',
   hover: (fret: number, bow: string) => `fret ${fret}: ${bow}`,
@@ -58,12 +68,6 @@ export const PHASE_WORDS: Readonly<Record<Phase, string>> = {
   rod: 'rod set',
 };
 
-export const ORDER_WORDS: Readonly<Record<FretOrder, string>> = {
-  'nut-to-body': 'from nut to body',
-  'middle-out': 'from the middle out',
-  'every-other': 'every other one, then the rest',
-};
-
 export const RAIL_WORDS = {
   title: 'The way through the job',
   slider: 'Moment in the job',
@@ -71,7 +75,6 @@ export const RAIL_WORDS = {
   pause: 'Pause',
   back: 'Step back',
   forward: 'Step on',
-  order: 'Frets go in',
   bare: 'bare board, no frets',
   frets: (count: number, total: number) =>
     count === total ? `all ${total} frets in, no strings` : `${count} of ${total} frets in`,
@@ -105,9 +108,10 @@ export const PICTURE_WORDS = {
   times: (factor: string) => `×${factor}`,
   shown: (factor: string) => `bow shown ×${factor}`,
   trueShown: 'bow at true size',
-  fret: 'Fret in view',
-  strings: 'strings',
-  rod: 'rod',
+  fret: 'fret',
+  nutwards: 'nut',
+  bodywards: 'body',
+  shownGroup: 'Also shown',
   loading: 'The picture is being prepared.',
   unavailable: 'The picture cannot be drawn here',
   unavailableWhy: (reason: string) => `${reason} The numbers, the chart and the table work all the same.`,
@@ -131,6 +135,7 @@ export const PROJECT_WORDS = {
   opened: (name: string) => `Opened “${name}”.`,
   notOpened: (file: string) => `“${file}” was not opened; your build is unchanged.`,
   unreadable: 'The file could not be read.',
+  moreProblems: (count: number) => `and ${count} more`,
   tooBig: (size: string, most: string) => `The file is ${size}; a project file has at most ${most}.`,
   drop: 'Let go to open this project file',
   stepOpen: 'Open a project',

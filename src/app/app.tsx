@@ -1,0 +1,48 @@
+/** The shell: head, picture with its numbers, rail and chart, and the controls. */
+import { lazy, Suspense } from 'react';
+import { ChecksList } from '../panels/checks/checks-list.tsx';
+import { BowChart } from '../panels/chart/bow-chart.tsx';
+import { HelpDialog } from '../panels/help/help-dialog.tsx';
+import { Notices } from '../panels/notices/notices.tsx';
+import { ProjectBar } from '../panels/project/project-bar.tsx';
+import { useProjectDrop } from '../panels/project/use-drop.ts';
+import { Rail } from '../panels/rail/rail.tsx';
+import { Readouts } from '../panels/readouts/readouts.tsx';
+import { CONTROL_WORDS } from '../panels/words/controls.ts';
+import { PROJECT_WORDS } from '../panels/words/panels.ts';
+import { LiveDescription } from './live-description.tsx';
+import { Picture } from './picture.tsx';
+import { useAppearance } from './use-appearance.ts';
+import { APP_WORDS } from './words.ts';
+
+const Controls = lazy(() => import('../panels/controls/controls.tsx'));
+
+export function App() {
+  const palette = useAppearance();
+  const isOver = useProjectDrop();
+  return (
+    <>
+      <a className="skip" href="#controls">
+        {APP_WORDS.skip}
+      </a>
+      <ProjectBar />
+      <main className="stage">
+        <Readouts />
+        <ChecksList />
+        <Picture palette={palette} />
+        <Rail />
+        <BowChart />
+      </main>
+      <aside id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>
+        <h2 className="visually-hidden">{CONTROL_WORDS.title}</h2>
+        <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
+          <Controls />
+        </Suspense>
+      </aside>
+      <Notices />
+      <HelpDialog />
+      <LiveDescription />
+      {isOver && <div className="drop-here">{PROJECT_WORDS.drop}</div>}
+    </>
+  );
+}

@@ -1,0 +1,19 @@
+/** Starts the page. */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { listenToKeys } from '../panels/actions/keys.ts';
+import { connectSolver } from '../state/solver.ts';
+import { store } from '../state/store.ts';
+import { App } from './app.tsx';
+import { publishProbe } from './probe.ts';
+import './style/index.css';
+
+publishProbe(store);
+connectSolver(store);
+listenToKeys(store, window);
+
+createRoot(document.getElementById('root')!).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

@@ -1,0 +1,78 @@
+/** What lies over the picture: views at the top, the factor of the bow and the fret in view at the bottom. */
+import { SCENE_VIEWS } from '../scene/types.ts';
+import { store, useBackbow } from '../state/store.ts';
+import { BOW_FACTOR, drawnBowFactor } from '../state/view-slice.ts';
+import { ActionButton } from '../panels/actions/action-button.tsx';
+import { PICTURE_WORDS } from '../panels/words/panels.ts';
+
+function BowFactor() {
+  const trueScale = useBackbow((state) => state.trueScale);
+  const drawn = useBackbow(drawnBowFactor);
+  return (
+    <div className="bow-factor">
+      <label htmlFor="bow-factor">{trueScale ? PICTURE_WORDS.trueShown : PICTURE_WORDS.shown(String(drawn))}</label>
+      <input
+        id="bow-factor"
+        type="range"
+        min={BOW_FACTOR.min}
+        max={BOW_FACTOR.max}
+        step={1}
+        value={drawn}
+        aria-valuetext={PICTURE_WORDS.times(String(drawn))}
+        onChange={(event) => store.getState().setBowFactor(event.currentTarget.valueAsNumber)}
+      />
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={trueScale}
+          onChange={(event) => store.getState().setTrueScale(event.currentTarget.checked)}
+        />
+        {PICTURE_WORDS.trueSize}
+      </label>
+    </div>
+  );
+}
+
+function FretInView() {
+  const fret = useBackbow((state) => Math.min(state.selectedFret, state.build.fretCount));
+  const count = useBackbow((state) => state.build.fretCount);
+  return (
+    <div className="fret-in-view button-row">
+      <ActionButton id="previous-fret">‹ {PICTURE_WORDS.nutwards}</ActionButton>
+      <label>
+        <span>{PICTURE_WORDS.fret}</span>{' '}
+        <select value={fret} onChange={(event) => store.getState().selectFret(Number(event.currentTarget.value))}>
+          {Array.from({ length: count }, (_, index) => (
+            <option key={index} value={index + 1}>
+              {index + 1}
+            </option>
+          ))}
+        </select>
+      </label>
+      <ActionButton id="next-fret">{PICTURE_WORDS.bodywards} ›</ActionButton>
+    </div>
+  );
+}
+
+export function PictureTools() {
+  return (
+    <>
+      <fieldset className="views">
+        <legend className="visually-hidden">{PICTURE_WORDS.views}</legend>
+        {SCENE_VIEWS.map((view) => (
+          <ActionButton key={view} id={`view-${view}`} />
+        ))}
+      </fieldset>
+      <div className="picture-foot">
+        <BowFactor />
+        <fieldset className="shown button-row">
+          <legend className="visually-hidden">{PICTURE_WORDS.shownGroup}</legend>
+          <ActionButton id="lift" />
+          <ActionButton id="rod" />
+          <ActionButton id="arrows" />
+        </fieldset>
+        <FretInView />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,107 @@
+/** The picture of the neck with what belongs to it: the view, the factor of the bow, the fret in view. */
+import { lazy, memo, Suspense, useState, type ReactNode } from 'react';
+import type { ScenePalette, SceneShows } from '../scene/types.ts';
+import { createDrawnLine } from '../state/drawn-line.ts';
+import { store, useBackbow } from '../state/store.ts';
+import { PICTURE_WORDS } from '../panels/words/panels.ts';
+import { PictureBoundary } from './picture-boundary.tsx';
+import { PictureTools } from './picture-tools.tsx';
+import { probe } from './probe.ts';
+import { useDescription } from './use-description.ts';
+import { useMedia } from './use-media.ts';
+import { hasWebGl } from './webgl.ts';
+
+const NeckScene = lazy(async () => ({ default: (await import('../scene/index.ts')).NeckScene }));
+
+const drawnLine = createDrawnLine(store);
+
+function Placeholder({ children }: { readonly children: ReactNode }) {
+  return <div className="picture-placeholder">{children}</div>;
+}
+
+interface SceneProps {
+  readonly palette: ScenePalette;
+  readonly unavailable: (reason: string | null) => void;
+}
+
+/** The scene by itself: nothing of the rail is read here, so that scrubbing renders none of it. */
+const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
+  const solution = useBackbow((state) => state.solution);
+  const fallbackBuild = useBackbow((state) => (state.solution ? null : state.build));
+  const units = useBackbow((state) => state.unitSystem);
+  const view = useBackbow((state) => state.view);
+  const selectedFret = useBackbow((state) => state.selectedFret);
+  const lifted = useBackbow((state) => state.lifted);
+  const strung = useBackbow((state) => state.rail.phase !== 'bare' && state.rail.phase !== 'frets');
+  const showRod = useBackbow((state) => state.showRod);
+  const showArrows = useBackbow((state) => state.showArrows);
+  const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
+  const label = useDescription();
+  const build = solution?.build ?? fallbackBuild!;
+  const shows: SceneShows = { strings: strung, straightedge: view === 'edge', rod: showRod, arrows: showArrows };
+  return (
+    <NeckScene
+      build={build}
+      lineSource={drawnLine}
+      prediction={solution?.prediction ?? null}
+      method={build.method}
+      palette={palette}
+      units={units}
+      view={view}
+      selectedFret={Math.min(selectedFret, build.fretCount)}
+      onHoverFret={store.getState().hoverFret}
+      onPickFret={store.getState().selectFret}
+      reducedMotion={reducedMotion}
+      shows={shows}
+      lift={lifted ? 1 : 0}
+      liftedFret={selectedFret}
+      label={label}
+      onFrame={(frames) => {
+        probe.frames = frames;
+      }}
+      onUnavailable={unavailable}
+    />
+  );
+});
+
+export function Picture({ palette }: { readonly palette: ScenePalette }) {
+  const [reason, setReason] = useState<string | null>(() => (hasWebGl() ? null : PICTURE_WORDS.noWebGl));
+  // Without WebGL there is nothing to mount; a lost context may come back, so the scene stays mounted under the notice.
+  const [canDraw] = useState(reason === null);
+  return (
+    <section className="picture" aria-label={PICTURE_WORDS.title}>
+      <div className="picture-frame">
+        {canDraw && (
+          <PictureBoundary
+            fallback={(retry) => (
+              <Placeholder>
+                <p>{PICTURE_WORDS.unavailableWhy(PICTURE_WORDS.broke)}</p>
+                <button type="button" onClick={retry}>
+                  {PICTURE_WORDS.retry}
+                </button>
+              </Placeholder>
+            )}
+          >
+            <Suspense
+              fallback={
+                <Placeholder>
+                  <p className="quiet">{PICTURE_WORDS.loading}</p>
+                </Placeholder>
+              }
+            >
+              <Scene palette={palette} unavailable={setReason} />
+            </Suspense>
+          </PictureBoundary>
+        )}
+        {reason !== null && (
+          <Placeholder>
+            <output>
+              <strong>{PICTURE_WORDS.unavailable}.</strong> {PICTURE_WORDS.unavailableWhy(reason)}
+            </output>
+          </Placeholder>
+        )}
+      </div>
+      <PictureTools />
+    </section>
+  );
+}

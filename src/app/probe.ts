@@ -1,0 +1,28 @@
+/** What the page tells about itself, so that tests can wait for it: pictures drawn, and predictions shown. */
+import type { BackbowStore } from '../state/store.ts';
+
+export interface Probe {
+  frames: number;
+  predictionVersion: number;
+}
+
+declare global {
+  interface Window {
+    backbow?: Probe;
+  }
+}
+
+export const probe: Probe = { frames: 0, predictionVersion: 0 };
+
+/** Publishes the probe and counts a prediction when the page has shown it. */
+export function publishProbe(store: BackbowStore): void {
+  window.backbow = probe;
+  store.subscribe(({ solution }, before) => {
+    if (!solution || solution === before.solution) return;
+    const { version } = solution;
+    // The subscribers that draw run in the same turn; one frame later all of it is on screen.
+    requestAnimationFrame(() => {
+      probe.predictionVersion = version;
+    });
+  });
+}

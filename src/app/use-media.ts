@@ -1,0 +1,13 @@
+/** Whether a media query holds now. */
+import { useSyncExternalStore } from 'react';
+
+export function useMedia(query: string): boolean {
+  return useSyncExternalStore(
+    (changed) => {
+      const media = matchMedia(query);
+      media.addEventListener('change', changed);
+      return () => media.removeEventListener('change', changed);
+    },
+    () => matchMedia(query).matches,
+  );
+}

@@ -1,0 +1,3 @@
+export function isMac(): boolean {
+  return /mac|iphone|ipad/i.test(navigator.platform);
+}

@@ -1,0 +1,117 @@
+/** The way through the job: bare board, frets in one by one, strung, settling, rod set. Scrub it, step it, play it. */
+import { useEffect, useId, type KeyboardEvent } from 'react';
+import { useLines } from '../../state/lines.ts';
+import { railStops, stopIndex, type Phase, type RailPosition } from '../../state/rail.ts';
+import { store, useBackbow } from '../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
+import { stepsOfKey } from '../controls/step-keys.ts';
+import { bowText } from '../words/bow.ts';
+import { PHASE_WORDS, RAIL_WORDS } from '../words/panels.ts';
+import { railText } from './rail-text.ts';
+import { nearestStop, phaseSpans, stopPlaces } from './track.ts';
+import './rail.css';
+
+/** How long each stop stays while playing, ms: time enough to see one fret go in, longer where more happens. */
+const DWELL_MS: Readonly<Record<Phase, number>> = { bare: 700, frets: 220, strung: 1200, weeks: 650, rod: 1200 };
+
+function usePlaying(): void {
+  const playing = useBackbow((state) => state.playing);
+  const rail = useBackbow((state) => state.rail);
+  useEffect(() => {
+    if (!playing) return undefined;
+    const timer = setTimeout(() => {
+      if (!store.getState().stepRail(1)) store.getState().setPlaying(false);
+    }, DWELL_MS[rail.phase]);
+    return () => clearTimeout(timer);
+  }, [playing, rail]);
+}
+
+function Now() {
+  const build = useBackbow((state) => state.build);
+  const rail = useBackbow((state) => state.rail);
+  const system = useBackbow((state) => state.unitSystem);
+  const lines = useLines();
+  return (
+    <p className="rail-now">
+      <span>{railText(build, rail)}</span>
+      {lines && <strong>{bowText(lines[build.method].extremeMm, system)}</strong>}
+    </p>
+  );
+}
+
+/** A place on the track as a length, the thumb being as wide as it is. */
+function placed(share: number): string {
+  return `calc(var(--thumb) / 2 + ${share} * (100% - var(--thumb)))`;
+}
+
+function Track({ stops, index }: { readonly stops: readonly RailPosition[]; readonly index: number }) {
+  const id = useId();
+  const build = useBackbow((state) => state.build);
+  const { setRail, setPlaying } = store.getState();
+  const places = stopPlaces(stops);
+  const last = stops.length - 1;
+
+  function go(to: number): void {
+    setPlaying(false);
+    setRail(stops[Math.max(0, Math.min(last, to))]!);
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const steps = stepsOfKey(event);
+    if (steps === undefined) return;
+    event.preventDefault();
+    go(Number.isFinite(steps) ? index + Math.sign(steps) * Math.max(1, Math.abs(steps)) : steps > 0 ? last : 0);
+  }
+
+  return (
+    <div className="rail-track">
+      <input
+        type="range"
+        aria-label={RAIL_WORDS.slider}
+        aria-valuetext={railText(build, stops[index]!)}
+        aria-describedby={id}
+        min={0}
+        max={1}
+        step="any"
+        value={places[index]}
+        onChange={(event) => go(nearestStop(places, event.currentTarget.valueAsNumber))}
+        onKeyDown={onKeyDown}
+      />
+      <ol id={id} className="rail-phases">
+        {phaseSpans(stops).map(({ phase, first, last: end, from, to }) => (
+          <li
+            key={phase}
+            data-now={stops[index]!.phase === phase || undefined}
+            data-place={to === 0 ? 'start' : from === 1 ? 'end' : undefined}
+            style={{
+              insetInlineStart: placed(from),
+              inlineSize: `calc(${to - from} * (100% - var(--thumb)))`,
+            }}
+          >
+            <button type="button" onClick={() => go(phase === 'frets' ? end : first)}>
+              {PHASE_WORDS[phase]}
+            </button>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+export function Rail() {
+  const build = useBackbow((state) => state.build);
+  const rail = useBackbow((state) => state.rail);
+  usePlaying();
+  const stops = railStops(build);
+  return (
+    <section className="rail" aria-label={RAIL_WORDS.title}>
+      <div className="rail-buttons button-row">
+        <ActionButton id="play" />
+        <ActionButton id="step-back" />
+        <ActionButton id="step-on" />
+      </div>
+      <Track stops={stops} index={stopIndex(stops, rail)} />
+      <Now />
+    </section>
+  );
+}

@@ -1,0 +1,25 @@
+/** One large number with its name, its unit, and what it means. */
+import type { FigureText } from './figures.ts';
+import { READOUT_WORDS } from '../words/panels.ts';
+
+export function Figure({ figure, isNow }: { readonly figure: FigureText; readonly isNow: boolean }) {
+  return (
+    <div className="figure" data-figure={figure.id} data-now={isNow || undefined}>
+      <dt>{figure.label}</dt>
+      <dd>
+        {figure.value === undefined ? (
+          <span className="quiet">{READOUT_WORDS.waiting}</span>
+        ) : (
+          <>
+            <span className="figure-value">
+              {figure.value}
+              {figure.unit ? <span className="figure-unit">&nbsp;{figure.unit}</span> : null}
+            </span>{' '}
+            <span className="figure-word">{figure.word}</span>
+            {figure.detail ? <span className="figure-detail">{figure.detail}</span> : null}
+          </>
+        )}
+      </dd>
+    </div>
+  );
+}

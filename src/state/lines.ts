@@ -1,0 +1,24 @@
+/** The fret-top lines of the moment on the rail: computed on the page's own thread from what the worker found. */
+import { useMemo } from 'react';
+import { lineAt } from '../mechanics/states.ts';
+import { METHODS, type Method, type ReliefLine } from '../mechanics/prediction-types.ts';
+import { momentAt } from './rail.ts';
+import { useBackbow, type BackbowState } from './store.ts';
+
+export type Lines = Readonly<Record<Method, ReliefLine>>;
+
+/** Lines of all methods, or null before the first prediction. */
+export function linesOf(state: Pick<BackbowState, 'solution' | 'rail'>): Lines | null {
+  const { solution, rail } = state;
+  if (!solution) return null;
+  const moment = momentAt(solution.build, rail);
+  const entries = METHODS.map((method) => [method, lineAt(solution.prediction, method, moment)]);
+  return Object.fromEntries(entries) as Lines;
+}
+
+/** The same for a component. */
+export function useLines(): Lines | null {
+  const solution = useBackbow((state) => state.solution);
+  const rail = useBackbow((state) => state.rail);
+  return useMemo(() => linesOf({ solution, rail }), [solution, rail]);
+}
