@@ -26,7 +26,6 @@ export type CheckCode =
   | 'studs-overlap'
   | 'bend-too-flat'
   | 'bend-too-tight'
-  | 'stick-too-short'
   | 'little-oversize'
   | 'short-grain-at-end'
   | 'strung-too-soon'

@@ -1,12 +1,10 @@
-/** Checks of the wire: does it come out of what is bought, is it bent right, does it suit the player. */
+/** Checks of the wire: its studs, its bend, its length, and whether it suits the player. */
 import type { Build } from '../build/build.ts';
 import { metalById } from '../build/metals.ts';
 import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
-import type { FretEnd } from './ends.ts';
 import * as limits from './limits.ts';
 import { NICKEL_RELEASE_LIMIT } from './metal-comparison.ts';
-import { wirePieces } from './wire.ts';
 
 function studs(build: Build): Check[] {
   const wall = build.studPitchMm * build.tangDepthMm;
@@ -40,28 +38,14 @@ function bend(build: Build): Check[] {
   ];
 }
 
-function lengths(build: Build, ends: readonly FretEnd[]): Check[] {
-  const found: Check[] = [];
-  const long = wirePieces(build, ends).filter((piece) => piece.cutMm > build.stickLengthMm);
-  if (build.wireForm === 'stick' && long.length > 0) {
-    const measure = atLeast(Math.max(...long.map((piece) => piece.cutMm)), build.stickLengthMm, 'mm', 1);
-    const words = {
-      reason: 'The widest frets do not come out of one stick.',
-      remedy: 'Buy longer sticks or a coil.',
-    };
-    const frets = long.map((piece) => piece.fret);
-    found.push(check('stick-too-short', 'stop', 'stickLengthMm', measure, GEOMETRY, words, frets));
-  }
-  if (build.oversizeMm < limits.LEAST_OVERSIZE_MM) {
-    const measure = atLeast(limits.LEAST_OVERSIZE_MM, build.oversizeMm);
-    found.push(
-      check('little-oversize', 'note', 'oversizeMm', measure, PRACTICE, {
-        reason: 'There is next to no wire over the edges: a fret laid in a little to one side comes out short.',
-        remedy: 'Cut the pieces longer.',
-      }),
-    );
-  }
-  return found;
+function oversize(build: Build): Check[] {
+  if (build.oversizeMm >= limits.LEAST_OVERSIZE_MM) return [];
+  return [
+    check('little-oversize', 'note', 'oversizeMm', atLeast(limits.LEAST_OVERSIZE_MM, build.oversizeMm), PRACTICE, {
+      reason: 'There is next to no wire over the edges: a fret laid in a little to one side comes out short.',
+      remedy: 'Cut the pieces longer.',
+    }),
+  ];
 }
 
 function endOfBoard(build: Build): Check[] {
@@ -85,6 +69,6 @@ function nickel(build: Build): Check[] {
   ];
 }
 
-export function wireChecks(build: Build, ends: readonly FretEnd[]): Check[] {
-  return [...studs(build), ...bend(build), ...lengths(build, ends), ...endOfBoard(build), ...nickel(build)];
+export function wireChecks(build: Build): Check[] {
+  return [...studs(build), ...bend(build), ...oversize(build), ...endOfBoard(build), ...nickel(build)];
 }

@@ -65,7 +65,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...biteChecks(build),
     ...slotChecks(build, slots(build, ends)),
     ...endChecks(build, ends),
-    ...wireChecks(build, ends),
+    ...wireChecks(build),
     ...stringChecks(numbers),
     ...rodChecks(build, numbers),
     ...crownChecks(build, ends, numbers),

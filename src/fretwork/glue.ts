@@ -65,7 +65,8 @@ function slotVolumeMm3(build: Build, end: FretEnd): number {
   // Studs that overlap (see the check "studs-overlap") cannot take more than the whole gap.
   const shareOfWall = Math.min(1, build.studAreaMm2 / (build.studPitchMm * build.tangDepthMm));
   const studs = 2 * tangArea * shareOfWall * standsOut;
-  return slot - body * tangArea + chamfer - studs;
+  // Where body and kerf leave no room, the difference of equal volumes may round to just below zero.
+  return Math.max(0, slot - body * tangArea + chamfer - studs);
 }
 
 /** Glue per slot and in all; all zero for a press fit. */

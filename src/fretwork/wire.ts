@@ -67,7 +67,7 @@ export function wirePieces(build: Build, ends: readonly FretEnd[] = fretEnds(bui
   });
 }
 
-/** @throws {RangeError} when a piece is longer than a stick. */
+/** @throws {RangeError} when a piece is longer than a stick; in a valid build none is. */
 export function wireOrder(build: Build, pieces: readonly WirePiece[] = wirePieces(build)): WireOrder {
   const spareFrets = Math.ceil((pieces.length * build.wireSparePercent) / 100);
   const longest = pieces.reduce((a, b) => (b.cutMm > a.cutMm ? b : a));

@@ -78,7 +78,8 @@ describe('properties (seed 6501)', () => {
         const glue = glueNeeded(build);
         const full = glueNeeded({ ...build, glueReachPercent: 100 });
         for (const [index, slot] of glue.slots.entries()) {
-          expect(slot.volumeMm3).toBeGreaterThanOrEqual(-1e-9);
+          expect(slot.volumeMm3).toBeGreaterThanOrEqual(0);
+          expect(Number.isFinite(slot.beadMm)).toBe(true);
           expect(slot.volumeMm3).toBeLessThanOrEqual(full.slots[index]!.volumeMm3 + 1e-9);
         }
         const kerf = build.method === 'glue' ? Math.max(build.kerfMm, build.studWidthMm) : build.kerfMm;
@@ -101,6 +102,14 @@ describe('properties (seed 6501)', () => {
       expectNear(slot.volumeMm3, 0.6 * area - 0.5 * 0.8 * 2 * half, 1e-9, QUADRATURE);
     }
   });
+});
+
+it('a body that fills the kerf leaves no room, and no bead that is not a number', () => {
+  const build = { ...UNBOUND_FLAT, ...GLUED, kerfMm: 0.3, tangWidthMm: 0.3, studWidthMm: 0.3, tangDepthMm: 3 };
+  for (const reach of [100, 37, 1.5e-211]) {
+    const slot = glueNeeded({ ...build, glueReachPercent: reach }).slots[3]!;
+    expect([slot.volumeMm3 < 1e-9, Number.isFinite(slot.beadMm)]).toEqual([true, true]);
+  }
 });
 
 it('every glue has its times, its way out and its caution', () => {

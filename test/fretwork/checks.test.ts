@@ -1,0 +1,266 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { parameterById } from '../../src/build/parameters.ts';
+import { PRESETS } from '../../src/build/presets.ts';
+import { checkBuild } from '../../src/build/schema.ts';
+import type { Check, CheckCode, Severity } from '../../src/fretwork/check-types.ts';
+import { checkFretwork } from '../../src/fretwork/checks.ts';
+import type { CheckNumbers } from '../../src/fretwork/checks-from-forces.ts';
+import { validBuild } from './arbitrary-build.ts';
+import { BOUND_CONICAL } from './boards.ts';
+import { expectNear } from './near.ts';
+
+/** A build about which there is nothing to say but the reminder of dust. */
+const QUIET: Build = { ...defaultBuild(), boardWood: 'sugar-maple' };
+const BOUND: Partial<Build> = { bindingLineCount: 1, linesSawnThrough: 0, binding: BOUND_CONICAL.binding };
+
+interface Case {
+  readonly code: CheckCode;
+  readonly severity: Severity;
+  readonly change: Partial<Build>;
+  readonly numbers?: CheckNumbers;
+  readonly value?: number;
+  readonly limit?: number;
+}
+
+const rod = (slackReliefMm: number, leastReliefMm: number, mostReliefMm: number): CheckNumbers => ({
+  rod: { slackReliefMm, leastReliefMm, mostReliefMm },
+});
+const levelling = (reliefMm: readonly number[]): CheckNumbers => ({ levelling: { reliefMm } });
+/** A hump of one size in the middle of 22 frets, in a straight line otherwise. */
+const hump = (size: number) => Array.from({ length: 22 }, (_, index) => (index === 10 ? -size : 0));
+
+// Each value and limit is worked from the change: bite = (studs − kerf)/2 and so on.
+const CASES: readonly Case[] = [
+  { code: 'no-bite', severity: 'stop', change: { kerfMm: 0.8 }, value: (0.76 - 0.8) / 2, limit: 0.03 },
+  { code: 'no-bite', severity: 'warn', change: { kerfMm: 0.8, method: 'both' } },
+  { code: 'weak-bite', severity: 'warn', change: { kerfMm: 0.72 }, value: 0.02, limit: 0.03 },
+  { code: 'too-tight', severity: 'warn', change: { studWidthMm: 0.98 }, value: 0.2, limit: 0.15 },
+  { code: 'too-tight', severity: 'stop', change: { studWidthMm: 1.2 }, value: 0.31 },
+  { code: 'body-wedges', severity: 'warn', change: { kerfMm: 0.48 }, value: 0.48, limit: 0.5 },
+  { code: 'body-wedges', severity: 'stop', change: { kerfMm: 0.46 } },
+  {
+    code: 'loose-glue-fit',
+    severity: 'warn',
+    change: { method: 'glue', studWidthMm: 0.95 },
+    value: 0.45,
+    limit: 0.4,
+  },
+  { code: 'slot-too-shallow', severity: 'stop', change: { slotDepthMm: 1.9 }, value: 1.9, limit: 2.4 },
+  // Flat cut in a 305 mm radius, 56 mm wide: the drop at the last fret is 28²/(305 + √(305² − 28²)) = 1.28796.
+  {
+    code: 'slot-shallow-at-edge',
+    severity: 'stop',
+    change: { slotBottom: 'flat', slotDepthMm: 3 },
+    value: 3,
+    limit: 2.4 + 1.28796,
+  },
+  { code: 'little-air', severity: 'warn', change: { slotDepthMm: 2.2 }, value: 2.2, limit: 2.4 },
+  {
+    code: 'slot-deeper-than-needed',
+    severity: 'note',
+    change: { slotDepthMm: 4, boardThicknessMm: 8 },
+    value: 4,
+    limit: 3.9,
+  },
+  // 5.3 − 3 − 1.28796 = 1.01204 at the last fret.
+  { code: 'little-board-left', severity: 'warn', change: { boardThicknessMm: 5.3 }, value: 1.01204, limit: 1.2 },
+  { code: 'little-board-left', severity: 'stop', change: { boardThicknessMm: 4.8 }, value: 0.51204 },
+  // A radius of 150 mm drops by 28²/(150 + √(150² − 28²)) = 784/297.36350 = 2.63650 at the last fret.
+  {
+    code: 'board-edge-thin',
+    severity: 'warn',
+    change: { boardThicknessMm: 4.5, radiusNutMm: 150, slotBottom: 'flat', slotDepthMm: 4 },
+    value: 4.5 - 2.6365,
+    limit: 2,
+  },
+  { code: 'chamfer-too-wide', severity: 'warn', change: { chamferMm: 1 }, value: 1, limit: 0.91 },
+  { code: 'no-chamfer', severity: 'note', change: { chamferMm: 0.05 }, value: 0.05, limit: 0.1 },
+  {
+    code: 'slot-shows',
+    severity: 'warn',
+    change: { ...BOUND, endInsetMm: 0.7 },
+    value: 0.7,
+    limit: 0.5,
+  },
+  { code: 'shelf-short', severity: 'warn', change: { ...BOUND, endInsetMm: 0.3 }, value: 0.2, limit: 0.3 },
+  { code: 'tight-nip', severity: 'warn', change: { ...BOUND, nipClearanceMm: 0.1 }, value: 0.1, limit: 0.2 },
+  { code: 'string-near-end', severity: 'warn', change: { endBevelDegrees: 60 }, limit: 1.2 },
+  {
+    code: 'studs-overlap',
+    severity: 'stop',
+    change: { studAreaMm2: 1.5, studPitchMm: 1, tangDepthMm: 1.2 },
+    value: 1.5,
+    limit: 1.2,
+  },
+  { code: 'bend-too-flat', severity: 'warn', change: { wireRadiusPercent: 110 }, value: 110, limit: 100 },
+  { code: 'bend-too-tight', severity: 'warn', change: { wireRadiusPercent: 60 }, value: 60, limit: 70 },
+  { code: 'little-oversize', severity: 'note', change: { oversizeMm: 0.25 }, value: 0.25, limit: 0.5 },
+  { code: 'short-grain-at-end', severity: 'warn', change: { boardBeyondLastFretMm: 3 }, value: 3, limit: 4 },
+  { code: 'strung-too-soon', severity: 'warn', change: { method: 'both', restDays: 0.5 }, value: 0.5, limit: 1 },
+  { code: 'nickel', severity: 'warn', change: { nickelSensitivePlayer: true } },
+  {
+    code: 'string-near-breaking',
+    severity: 'warn',
+    change: {},
+    numbers: { stringStressRatios: [0.4, 0.9] },
+    value: 90,
+    limit: 80,
+  },
+  { code: 'string-near-breaking', severity: 'stop', change: {}, numbers: { stringStressRatios: [1.1] } },
+  // Wanted relief 0.15. One-way, slack at −0.2: nothing brings it forward.
+  {
+    code: 'back-bow-no-rod',
+    severity: 'stop',
+    change: { rodKind: 'one-way' },
+    numbers: rod(-0.2, -0.6, -0.2),
+    value: -0.2,
+    limit: 0.15,
+  },
+  { code: 'back-bow-no-rod', severity: 'stop', change: {}, numbers: rod(-0.5, -0.9, -0.1), value: -0.1, limit: 0.15 },
+  { code: 'forward-bow-no-rod', severity: 'stop', change: {}, numbers: rod(0.9, 0.5, 1.3), value: 0.5, limit: 0.15 },
+  // From 0.55 to 0.15 is 0.4 of a range of 0.45: 89 %.
+  { code: 'rod-near-limit', severity: 'warn', change: {}, numbers: rod(0.55, 0.1, 1), value: 88.8889, limit: 80 },
+  {
+    code: 'no-rod',
+    severity: 'warn',
+    change: { rodKind: 'none' },
+    numbers: rod(-0.1, -0.1, -0.1),
+    value: -0.1,
+    limit: 0.15,
+  },
+  // A hump of 0.4 on 1.2 with 0.05 spent besides: 0.75 left.
+  { code: 'crown-too-low', severity: 'stop', change: {}, numbers: levelling(hump(0.4)), value: 0.75, limit: 0.8 },
+  { code: 'last-levelling', severity: 'warn', change: {}, numbers: levelling(hump(0.32)), value: 0.83, limit: 0.8 },
+  { code: 'dust', severity: 'note', change: {} },
+  { code: 'dust-sensitising', severity: 'note', change: { boardWood: 'wenge' } },
+  { code: 'glue', severity: 'note', change: { method: 'both' } },
+  { code: 'listed-wood', severity: 'note', change: { laminates: [{ wood: 'bubinga', share: 1 }] } },
+];
+
+describe('each check speaks up', () => {
+  it.each(CASES)('$code ($severity)', ({ code, severity, change, numbers, value, limit }) => {
+    const build = { ...QUIET, ...change };
+    expect(checkBuild(build)).toMatchObject({ ok: true });
+    const found = checkFretwork(build, numbers).filter((check) => check.code === code);
+    expect(found).toHaveLength(1);
+    expect(found[0]!.severity).toBe(severity);
+    if (value !== undefined) expectNear(found[0]!.value!, value, 2e-5, 'worked by hand to five decimals');
+    if (limit !== undefined) expectNear(found[0]!.limit!, limit, 2e-5, 'worked by hand to five decimals');
+  });
+
+  it('and is quiet otherwise', () => {
+    expect(checkFretwork(QUIET).map((check) => check.code)).toEqual(['dust']);
+    const fine: CheckNumbers = {
+      stringStressRatios: [0.55, 0.5],
+      ...rod(0.2, -0.2, 0.6),
+      levelling: { reliefMm: hump(0) },
+    };
+    expect(checkFretwork(QUIET, fine).map((check) => check.code)).toEqual(['dust']);
+  });
+
+  it('covers every code', () => {
+    const codes: Record<CheckCode, true> = {
+      'no-bite': true,
+      'weak-bite': true,
+      'too-tight': true,
+      'body-wedges': true,
+      'loose-glue-fit': true,
+      'slot-too-shallow': true,
+      'slot-shallow-at-edge': true,
+      'little-air': true,
+      'slot-deeper-than-needed': true,
+      'little-board-left': true,
+      'board-edge-thin': true,
+      'chamfer-too-wide': true,
+      'no-chamfer': true,
+      'slot-shows': true,
+      'shelf-short': true,
+      'tight-nip': true,
+      'string-near-end': true,
+      'studs-overlap': true,
+      'bend-too-flat': true,
+      'bend-too-tight': true,
+      'little-oversize': true,
+      'short-grain-at-end': true,
+      'strung-too-soon': true,
+      nickel: true,
+      'string-near-breaking': true,
+      'back-bow-no-rod': true,
+      'forward-bow-no-rod': true,
+      'rod-near-limit': true,
+      'no-rod': true,
+      'crown-too-low': true,
+      'last-levelling': true,
+      dust: true,
+      'dust-sensitising': true,
+      glue: true,
+      'listed-wood': true,
+    };
+    expect([...new Set(CASES.map((entry) => entry.code))].sort()).toEqual(Object.keys(codes).sort());
+  });
+});
+
+describe('nickel', () => {
+  it('is quiet with a nickel-free alloy, and without a sensitive player', () => {
+    const codes = (change: Partial<Build>) => checkFretwork({ ...QUIET, ...change }).map((check) => check.code);
+    expect(codes({ nickelSensitivePlayer: true, wireMetal: 'copper-tin-iron' })).not.toContain('nickel');
+    expect(codes({ wireMetal: 'nickel-silver-18' })).not.toContain('nickel');
+    expect(codes({ nickelSensitivePlayer: true, wireMetal: 'stainless' })).toContain('nickel');
+  });
+});
+
+describe('rod', () => {
+  it('a back-bow that the slack one-way rod leaves within the tolerance is let pass', () => {
+    const codes = checkFretwork({ ...QUIET, rodKind: 'one-way' }, rod(0.11, -0.3, 0.11)).map((check) => check.code);
+    expect(codes).not.toContain('back-bow-no-rod');
+  });
+
+  it('says which kind of rod cannot do it', () => {
+    const reason = (rodKind: Build['rodKind']) =>
+      checkFretwork({ ...QUIET, rodKind }, rod(-0.3, -0.6, -0.2)).find((check) => check.code === 'back-bow-no-rod')!
+        .reason;
+    expect(reason('one-way')).toMatch(/one-way rod .* no turn of the nut/);
+    expect(reason('two-way')).not.toMatch(/one-way/);
+  });
+});
+
+it('no preset is stopped', () => {
+  for (const { id, build } of PRESETS) {
+    expect([id, checkFretwork(build).filter((check) => check.severity === 'stop')]).toEqual([id, []]);
+  }
+});
+
+describe('properties (seed 6701)', () => {
+  it('every check names a parameter, both sides of its limit, a reason and a remedy; worst first; nothing is NaN', () => {
+    const RANK = { stop: 0, warn: 1, note: 2 };
+    const known = (check: Check) =>
+      check.parameter === 'strings' || check.parameter === 'binding' || parameterById(check.parameter).id !== '';
+    fc.assert(
+      fc.property(validBuild, (build) => {
+        const found = checkFretwork(build);
+        for (const [index, check] of found.entries()) {
+          expect(known(check)).toBe(true);
+          expect(check.reason.length).toBeGreaterThan(20);
+          expect(check.remedy.length).toBeGreaterThan(10);
+          expect(check.source).not.toBe('');
+          expect(RANK[check.severity]).toBeGreaterThanOrEqual(RANK[found[index - 1]?.severity ?? 'stop']);
+          expect(check.limit === null).toBe(check.limitKind === null);
+          const wrong =
+            check.limitKind === 'least'
+              ? check.value! < check.limit!
+              : check.limitKind === 'most'
+                ? check.value! > check.limit!
+                : check.value === null;
+          expect([check.code, check.value, check.limit, wrong]).toEqual([check.code, check.value, check.limit, true]);
+          for (const fret of check.frets) {
+            expect(fret).toBeGreaterThanOrEqual(1);
+            expect(fret).toBeLessThanOrEqual(build.fretCount);
+          }
+        }
+      }),
+      { seed: 6701, numRuns: 200 },
+    );
+  });
+});
