@@ -33,11 +33,14 @@ import { startingRelief } from './starting.ts';
 import { seat, type Seating } from './seating.ts';
 import { describeLine, lineAt, straightedgeOf } from './states.ts';
 import { predictString } from './strings.ts';
+import { STRESS_WINDOW_MM, stressAround, stressDepthMm, type StressField } from './stress.ts';
 import { contactsOf, workingKerfMm } from './wire-contact.ts';
 
 export interface Predictor {
   /** @throws {RangeError} only for a build that validation refuses. */
   predict(build: Build, deviations?: Deviations): Prediction;
+  /** Stress in the wood around one slot right after all frets went in with the build's method (none in a glue fit). */
+  stress(build: Build, fret: number): StressField;
 }
 
 interface SolvedNeck {
@@ -66,6 +69,15 @@ export function createPredictor(): Predictor {
   return {
     predict: (build, deviations = AS_STATED) =>
       predictOn(solvedNeck(describeNeck(build, deviations)), build, deviations),
+    stress: (build, fret) => {
+      const neck = solvedNeck(describeNeck(build, AS_STATED));
+      const contacts = contactsOf(build, AS_STATED);
+      const wedgeN =
+        build.method === 'glue'
+          ? new Float64Array(contacts.length)
+          : seat(contacts, slotFlexibility(neck.influence(EMPTY))).forceN;
+      return stressAround(neck.model, { wedgeN }, fret, STRESS_WINDOW_MM, stressDepthMm(build));
+    },
   };
 }
 
@@ -101,7 +113,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   const strain = build.climateOn ? mismatchStrain(build.boardMoistureChange, build.neckMoistureChange) : 0;
 
   const contacts = contactsOf(build, deviations);
-  const flexibility = empty.openingMm.subarray(0, contacts.length ** 2) as Float64Array;
+  const flexibility = slotFlexibility(empty);
   const pressed = seat(contacts, flexibility);
   const pressedWedgeMm = wedgeLines(empty, pressed.forceN, edge);
   const noWedgeMm = new Float64Array(pressedWedgeMm.length);
@@ -167,6 +179,11 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     MethodPrediction
   >;
   return { ...head, methods };
+}
+
+/** C: how far a force of 1 N in slot j opens slot i, mm; row j, column i (it is symmetric). */
+function slotFlexibility(empty: Influence): Float64Array {
+  return empty.openingMm.subarray(0, empty.slots ** 2);
 }
 
 /** What each fret does by itself with its wedge force: relief, frets × stations. */

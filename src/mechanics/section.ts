@@ -35,6 +35,8 @@ export interface Section {
   /** Depth of the back at the centre line, heel included. */
   bottomMm(xMm: number): number;
   widthMm(xMm: number): number;
+  /** Width of wood at (x, y), channel left out. */
+  chordMm(xMm: number, yMm: number): number;
   /** Writes c11, c12, c22, c66 at (x, y) into `out` from `at`. */
   stiffness(xMm: number, yMm: number, out: Float64Array, at: number): void;
 }
@@ -67,6 +69,24 @@ export function createSection(description: NeckDescription): Section {
     out[at + 3]! += c[3] * width;
   };
 
+  /** Half the width of the section at a depth below the board, and where the channel ends. */
+  const halfChord = (x: number, below: number, width: number) => {
+    const beyondJoint = d.heel !== null && x > d.jointMm;
+    if (beyondJoint) return width / 2;
+    return backChordMm(below, plainDepth(x) + heelMm(x), width, d.backShoulderMm, d.backExponent) / 2;
+  };
+  const halfChannel = (x: number, below: number, width: number) => {
+    if (d.channel === null || x < d.channel.fromMm || x > d.channel.toMm || below >= channelDepth(x)) return 0;
+    return (d.channel.widthAtMidMm * width) / midWidth / 2;
+  };
+  const chordMm = (x: number, y: number): number => {
+    const width = widthMm(x);
+    const below = y - d.boardThicknessMm;
+    if (below < 0) return width;
+    const half = halfChord(x, below, width);
+    return 2 * (half - Math.min(half, halfChannel(x, below, width)));
+  };
+
   const stiffness = (x: number, y: number, out: Float64Array, at: number): void => {
     out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
     const width = widthMm(x);
@@ -75,14 +95,8 @@ export function createSection(description: NeckDescription): Section {
       return;
     }
     const below = y - d.boardThicknessMm;
-    const beyondJoint = d.heel !== null && x > d.jointMm;
-    const half =
-      (beyondJoint ? width : backChordMm(below, plainDepth(x) + heelMm(x), width, d.backShoulderMm, d.backExponent)) /
-      2;
-    let from = 0;
-    if (d.channel !== null && x >= d.channel.fromMm && x <= d.channel.toMm && below < channelDepth(x)) {
-      from = Math.min(half, (d.channel.widthAtMidMm * width) / midWidth / 2);
-    }
+    const half = halfChord(x, below, width);
+    const from = Math.min(half, halfChannel(x, below, width));
     // Pieces from the centre outwards; the outermost takes whatever is left.
     let inner = 0;
     for (let k = 0; k < pieces.length; k += 1) {
@@ -99,5 +113,5 @@ export function createSection(description: NeckDescription): Section {
     }
   };
 
-  return { description, topMm, slotFloorMm, contactFloorMm, channelFloorMm, bottomMm, widthMm, stiffness };
+  return { description, topMm, slotFloorMm, contactFloorMm, channelFloorMm, bottomMm, widthMm, chordMm, stiffness };
 }
