@@ -10,7 +10,7 @@ function BowFactor() {
   const drawn = useBackbow(drawnBowFactor);
   return (
     <div className="bow-factor">
-      <label htmlFor="bow-factor">{trueScale ? PICTURE_WORDS.trueShown : PICTURE_WORDS.shown(String(drawn))}</label>
+      <label htmlFor="bow-factor">{PICTURE_WORDS.enlarged(String(drawn))}</label>
       <input
         id="bow-factor"
         type="range"
@@ -54,25 +54,30 @@ function FretInView() {
   );
 }
 
+/** Which view of the neck the picture shows. */
+export function PictureViews() {
+  return (
+    <fieldset className="views">
+      <legend className="visually-hidden">{PICTURE_WORDS.views}</legend>
+      {SCENE_VIEWS.map((view) => (
+        <ActionButton key={view} id={`view-${view}`} />
+      ))}
+    </fieldset>
+  );
+}
+
+/** What else it shows, and how much larger than life the bow is. */
 export function PictureTools() {
   return (
-    <>
-      <fieldset className="views">
-        <legend className="visually-hidden">{PICTURE_WORDS.views}</legend>
-        {SCENE_VIEWS.map((view) => (
-          <ActionButton key={view} id={`view-${view}`} />
-        ))}
+    <div className="picture-foot">
+      <BowFactor />
+      <fieldset className="shown button-row">
+        <legend className="visually-hidden">{PICTURE_WORDS.shownGroup}</legend>
+        <ActionButton id="lift">{PICTURE_WORDS.lift}</ActionButton>
+        <ActionButton id="rod">{PICTURE_WORDS.rod}</ActionButton>
+        <ActionButton id="arrows">{PICTURE_WORDS.forces}</ActionButton>
       </fieldset>
-      <div className="picture-foot">
-        <BowFactor />
-        <fieldset className="shown button-row">
-          <legend className="visually-hidden">{PICTURE_WORDS.shownGroup}</legend>
-          <ActionButton id="lift" />
-          <ActionButton id="rod" />
-          <ActionButton id="arrows" />
-        </fieldset>
-        <FretInView />
-      </div>
-    </>
+      <FretInView />
+    </div>
   );
 }

@@ -5,7 +5,7 @@ import { createDrawnLine } from '../state/drawn-line.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
 import { PictureBoundary } from './picture-boundary.tsx';
-import { PictureTools } from './picture-tools.tsx';
+import { PictureTools, PictureViews } from './picture-tools.tsx';
 import { probe } from './probe.ts';
 import { useDescription } from './use-description.ts';
 import { useMedia } from './use-media.ts';
@@ -70,6 +70,7 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
   const [canDraw] = useState(reason === null);
   return (
     <section className="picture" aria-label={PICTURE_WORDS.title}>
+      <PictureViews />
       <div className="picture-frame">
         {canDraw && (
           <PictureBoundary

@@ -95,8 +95,8 @@ interface Scaled {
 
 function HeightAxis({ scales, size, system }: Pick<ChartDrawingProps, 'size' | 'system'> & Scaled) {
   const { y } = scales;
-  const shown = scaleLinear(y.domain().map((mm) => toDisplay(mm, 'mm', system)));
-  const ticks = shown.ticks(Math.max(3, Math.round(size.height / 34)));
+  const shown = scaleLinear().domain(y.domain().map((mm) => toDisplay(mm, 'mm', system)));
+  const ticks = shown.ticks(Math.max(3, Math.round(size.height / 40)));
   const digits = Math.max(...ticks.map((tick) => (String(Number(tick.toFixed(6))).split('.')[1] ?? '').length));
   const left = MARGIN.left - 8;
   return (

@@ -25,19 +25,14 @@ function usual(parameter: Parameter, system: UnitSystem): string {
 export function Hint() {
   const parameter = useHint((state) => state.parameter);
   const system = useBackbow((state) => state.unitSystem);
+  if (!parameter) return <p className="hint hint-empty quiet">{CONTROL_WORDS.hintEmpty}</p>;
   return (
     <div className="hint" role="note" aria-label={CONTROL_WORDS.hintTitle}>
-      {parameter ? (
-        <>
-          <h3>{parameter.label}</h3>
-          <p>{parameter.hint}</p>
-          <p className="quiet">
-            {usual(parameter, system)} {parameter.source === '' ? '' : CONTROL_WORDS.from(parameter.source)}
-          </p>
-        </>
-      ) : (
-        <p className="quiet">{CONTROL_WORDS.hintEmpty}</p>
-      )}
+      <h3>{parameter.label}</h3>
+      <p>{parameter.hint}</p>
+      <p className="quiet">
+        {usual(parameter, system)} {parameter.source === '' ? '' : CONTROL_WORDS.from(parameter.source)}
+      </p>
     </div>
   );
 }

@@ -94,11 +94,22 @@ function AppearanceSwitch() {
 }
 
 export function ProjectBar() {
+  // On a narrow screen the picture comes first: the tools wait behind one button.
+  const [open, setOpen] = useState(false);
   return (
     <header className="project-bar">
       <h1>Backbow</h1>
       <BuildName />
-      <div className="bar-tools">
+      <button
+        type="button"
+        className="bar-menu"
+        aria-expanded={open}
+        aria-controls="bar-tools"
+        onClick={() => setOpen(!open)}
+      >
+        {PROJECT_WORDS.menu}
+      </button>
+      <div id="bar-tools" className="bar-tools" data-open={open || undefined}>
         <PresetPicker />
         <ActionButton id="open" />
         <ActionButton id="save" />

@@ -15,8 +15,11 @@ export function Figure({ figure, isNow }: { readonly figure: FigureText; readonl
               {figure.value}
               {figure.unit ? <span className="figure-unit">&nbsp;{figure.unit}</span> : null}
             </span>{' '}
-            <span className="figure-word">{figure.word}</span>
-            {figure.detail ? <span className="figure-detail">{figure.detail}</span> : null}
+            <span className="figure-says">
+              {figure.word ? <strong>{figure.word}</strong> : null}
+              {figure.word && figure.detail ? ', ' : null}
+              {figure.detail}
+            </span>
           </>
         )}
       </dd>

@@ -26,9 +26,9 @@ export const BOW_WORDS: Readonly<Record<BowKind, string>> = {
 
 /** What the word means, for those who do not say it every day. */
 export const BOW_MEANING: Readonly<Record<BowKind, string>> = {
-  'back-bow': 'a hump in the middle',
-  relief: 'a hollow in the middle',
-  flat: 'neither hump nor hollow',
+  'back-bow': 'a hump',
+  relief: 'a hollow',
+  flat: 'no hump, no hollow',
 };
 
 /** "0.29 mm back-bow", "0.06 mm relief" or "flat". */

@@ -103,7 +103,7 @@ export const VIEW_WORDS: Readonly<Record<SceneView, { label: string; says: strin
 export const PICTURE_WORDS = {
   title: 'The neck',
   views: 'View',
-  factor: 'Bow shown',
+  enlarged: (factor: string) => `bow ×${factor}`,
   trueSize: 'true size',
   times: (factor: string) => `×${factor}`,
   shown: (factor: string) => `bow shown ×${factor}`,
@@ -112,6 +112,9 @@ export const PICTURE_WORDS = {
   nutwards: 'nut',
   bodywards: 'body',
   shownGroup: 'Also shown',
+  lift: 'lift fret',
+  rod: 'rod',
+  forces: 'forces',
   loading: 'The picture is being prepared.',
   unavailable: 'The picture cannot be drawn here',
   unavailableWhy: (reason: string) => `${reason} The numbers, the chart and the table work all the same.`,
@@ -123,8 +126,8 @@ export const PICTURE_WORDS = {
 } as const;
 
 export const PROJECT_WORDS = {
+  menu: 'Menu',
   presets: 'Start from',
-  choose: 'choose a neck …',
   name: 'Name of the build',
   open: 'Open …',
   save: 'Save',
