@@ -3,7 +3,7 @@ import type { Build } from '../build/build.ts';
 import { atLeast, atMost, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';
-import { chamferLimitMm, type Slot } from './slots.ts';
+import type { Slot } from './slots.ts';
 
 /** Slack for sums of decimals, mm. */
 const SLACK_MM = 1e-9;
@@ -84,16 +84,20 @@ function boardLeft(rows: readonly Slot[]): Check[] {
   return found;
 }
 
-function chamfer(build: Build): Check[] {
-  const limit = chamferLimitMm(build);
-  if (build.chamferMm > limit + SLACK_MM) {
-    return [
-      check('chamfer-too-wide', 'warn', 'chamferMm', atMost(limit, build.chamferMm), GEOMETRY, {
-        reason:
-          'The chamfer is wider than the crown’s overhang: it shows as a groove beside the fret and collects dirt.',
-        remedy: 'Break the edges less, or take wire with a wider crown.',
-      }),
-    ];
+function chamfer(build: Build, rows: readonly Slot[]): Check[] {
+  const wide = worst(
+    rows,
+    (row) => build.chamferMm > row.chamferLimitMm + SLACK_MM,
+    (row) => row.chamferLimitMm,
+    'least',
+  );
+  if (wide) {
+    const words = {
+      reason: 'The chamfer is wider than the crown’s overhang: it shows as a groove beside the fret and collects dirt.',
+      remedy: 'Break the edges less, or take wire with a wider crown.',
+    };
+    const measure = atMost(wide.value, build.chamferMm);
+    return [check('chamfer-too-wide', 'warn', 'chamferMm', measure, GEOMETRY, words, wide.frets)];
   }
   if (build.chamferMm >= limits.LEAST_CHAMFER_MM) return [];
   return [
@@ -106,5 +110,5 @@ function chamfer(build: Build): Check[] {
 }
 
 export function slotChecks(build: Build, rows: readonly Slot[]): Check[] {
-  return [...depth(build, rows), ...boardLeft(rows), ...chamfer(build)];
+  return [...depth(build, rows), ...boardLeft(rows), ...chamfer(build, rows)];
 }

@@ -16,7 +16,7 @@
  */
 import type { Build } from '../build/build.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
-import { workingKerfMm } from './kerf.ts';
+import { seatAt } from './kerf.ts';
 import { slotDepthAtMm } from './slots.ts';
 
 const DROP_MM3 = 50;
@@ -51,17 +51,17 @@ function integrate(f: (z: number) => number, from: number, to: number): number {
 }
 
 function slotVolumeMm3(build: Build, end: FretEnd): number {
-  const kerf = workingKerfMm(build);
+  const { kerfMm: kerf, tangWidthMm, studWidthMm } = seatAt(build, end.fret);
   const reach = build.glueReachPercent / 100;
   if (reach === 0) return 0;
-  const body = Math.min(build.tangWidthMm, kerf);
+  const body = Math.min(tangWidthMm, kerf);
   const filled = (z: number) => reach * slotDepthAtMm(build, end.radiusMm, z);
   const tangWetted = (z: number) => Math.min(build.tangDepthMm, filled(z));
 
   const slot = 2 * integrate((z) => kerf * filled(z), 0, end.slotHalfMm);
   const tangArea = 2 * integrate(tangWetted, 0, end.tangHalfMm);
   const chamfer = build.chamferMm ** 2 * 2 * end.slotHalfMm;
-  const standsOut = Math.min((build.studWidthMm - build.tangWidthMm) / 2, (kerf - body) / 2);
+  const standsOut = Math.min((studWidthMm - tangWidthMm) / 2, (kerf - body) / 2);
   // Studs that overlap (see the check "studs-overlap") cannot take more than the whole gap.
   const shareOfWall = Math.min(1, build.studAreaMm2 / (build.studPitchMm * build.tangDepthMm));
   const studs = 2 * tangArea * shareOfWall * standsOut;

@@ -18,7 +18,7 @@
 import type { Build } from '../build/build.ts';
 import { lastFretMm, sagittaMm } from '../build/neck-shape.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
-import { workingKerfMm } from './kerf.ts';
+import { seatAt } from './kerf.ts';
 
 export interface Slot {
   readonly fret: number;
@@ -63,9 +63,9 @@ export function slotDepthNeededMm(build: Build, end: FretEnd): number {
   return build.slotBottom === 'flat' ? straight + sagittaMm(end.radiusMm, end.tangHalfMm) : straight;
 }
 
-/** Widest chamfer per slot edge that the crown covers; negative when the crown is narrower than the kerf. */
-export function chamferLimitMm(build: Build): number {
-  return (build.crownWidthMm - workingKerfMm(build)) / 2;
+/** Widest chamfer per slot edge that the crown covers at a fret; negative when the crown is narrower than the kerf. */
+export function chamferLimitMm(build: Build, fret: number): number {
+  return (build.crownWidthMm - seatAt(build, fret).kerfMm) / 2;
 }
 
 function slotOf(build: Build, end: FretEnd, previousXMm: number): Slot {
@@ -80,7 +80,7 @@ function slotOf(build: Build, end: FretEnd, previousXMm: number): Slot {
     radiusMm: end.radiusMm,
     lengthMm: 2 * end.slotHalfMm,
     open: end.slotOpen,
-    kerfMm: workingKerfMm(build),
+    kerfMm: seatAt(build, end.fret).kerfMm,
     depthMm: build.slotDepthMm,
     depthNeededMm: slotDepthNeededMm(build, end),
     depthAtEndMm: slotDepthAtMm(build, end.radiusMm, end.slotHalfMm),
@@ -89,7 +89,7 @@ function slotOf(build: Build, end: FretEnd, previousXMm: number): Slot {
     leftAtCentreMm,
     leftLeastMm: build.slotBottom === 'flat' ? leftAtCentreMm : leftAtCentreMm - dropAtSlotEnd,
     edgeThicknessMm: build.boardThicknessMm - sagittaMm(end.radiusMm, end.boardHalfMm),
-    chamferLimitMm: chamferLimitMm(build),
+    chamferLimitMm: chamferLimitMm(build, end.fret),
   };
 }
 

@@ -6,16 +6,18 @@ import type { Build } from '../build/build.ts';
 import { glueById } from '../build/glues.ts';
 import { bendFor, type Bend } from './bending.ts';
 import { cautionsFor, type CautionId } from './cautions.ts';
-import { fretEnds, type FretEnd } from './ends.ts';
+import { fretEnds } from './ends.ts';
 import { glueNeeded } from './glue.ts';
 import { tightestRadiusMm } from './metal-comparison.ts';
 import type { Quantity } from './quantity.ts';
 import { seatingQuarters } from './seating-order.ts';
-import { chamferLimitMm, slots } from './slots.ts';
-import { workingKerfMm } from './kerf.ts';
+import { slots, type Slot } from './slots.ts';
+import { seatGroups } from './kerf.ts';
 import { wireOrder, wirePieces } from './wire.ts';
 
 export type StepId =
+  | 'pull'
+  | 'mend'
   | 'level-board'
   | 'saw'
   | 'clean'
@@ -62,16 +64,37 @@ function nearlyStraight(bend: Bend): boolean {
   return Math.abs(bend.bendToRadiusMm) > 10_000;
 }
 
-function sawing(build: Build, ends: readonly FretEnd[]): Step {
-  const rows = slots(build, ends);
-  const stopped = ends.some((end) => !end.slotOpen);
-  const flat = build.slotBottom === 'flat';
+/** Refret only: getting the old frets out, and the board sound again. */
+function pulling(): Step[] {
+  return [
+    {
+      id: 'pull',
+      title: 'Pull the old frets',
+      text: 'Look in the record how they were seated: glue lets go with heat. Warm each fret with an iron, start at an end with flush-ground nippers, and lift in small bites along the slot without prying. Keep them in order until the new ones are in.',
+      quantities: [],
+      cautions: ['wire-ends'],
+    },
+    {
+      id: 'mend',
+      title: 'Mend the slots',
+      text: 'Glue lifted chips back before anything else. Measure the kerf of every slot and enter the odd ones as a region: old slots are rarely alike. Measure the bow of the bare board too.',
+      quantities: [],
+      cautions: ['dust'],
+    },
+  ];
+}
+
+function sawing(build: Build, rows: readonly Slot[]): Step {
+  const stopped = rows.some((row) => !row.open);
+  const refret = build.job === 'refret';
   return {
     id: 'saw',
-    title: 'Saw the slots',
+    title: refret ? 'Deepen the slots where needed' : 'Saw the slots',
     text: [
-      'Saw against a fence, square to the centre line. Try saw and depth stop on an offcut of the same board first.',
-      flat
+      refret
+        ? 'Only where a gauge shows less than the depth needed. A saw with more set than the old one widens the slot: match its kerf.'
+        : 'Saw against a fence, square to the centre line. Try saw and depth stop on an offcut of the same board first.',
+      build.slotBottom === 'flat'
         ? 'The cut is straight, so it is shallower at the edges by the board’s drop: set the stop at the centre line.'
         : 'The floor follows the radius: the same depth everywhere below the surface.',
       stopped
@@ -79,13 +102,16 @@ function sawing(build: Build, ends: readonly FretEnd[]): Step {
         : 'The slots run out through both edges.',
     ].join(' '),
     quantities: [
-      mm('Kerf', workingKerfMm(build)),
+      ...spread(
+        'Kerf',
+        rows.map((row) => row.kerfMm),
+      ),
       mm('Depth at the centre line', build.slotDepthMm),
       ...spread(
         'Depth needed there',
         rows.map((row) => row.depthNeededMm),
       ),
-      ...spread('Board left below, least', [Math.min(...rows.map((row) => row.leftLeastMm))]),
+      mm('Board left below, least', Math.min(...rows.map((row) => row.leftLeastMm))),
     ],
     cautions: ['dust', 'dust-sensitising', 'listed-wood'],
   };
@@ -122,6 +148,8 @@ function seating(build: Build): Step {
 /** All steps of this build, in order; those that it has no use for are left out. */
 export function fretworkSteps(build: Build): Step[] {
   const ends = fretEnds(build);
+  const rows = slots(build, ends);
+  const groups = seatGroups(build);
   const pieces = wirePieces(build, ends);
   const order = wireOrder(build, pieces);
   const bend = bendFor(build, tightestRadiusMm(build));
@@ -131,6 +159,7 @@ export function fretworkSteps(build: Build): Step[] {
   const bound = build.bindingLineCount > 0;
 
   const steps: (Step | false)[] = [
+    ...(build.job === 'refret' ? pulling() : []),
     {
       id: 'level-board',
       title: 'Level the board',
@@ -138,7 +167,7 @@ export function fretworkSteps(build: Build): Step[] {
       quantities: [],
       cautions: ['dust'],
     },
-    sawing(build, ends),
+    sawing(build, rows),
     {
       id: 'clean',
       title: 'Clean the slots out',
@@ -151,9 +180,18 @@ export function fretworkSteps(build: Build): Step[] {
       title: 'Gauge the kerf',
       text: 'Try a feeler gauge or a length of tang in every tenth slot and in the offcut. A few hundredths of a millimetre decide between no bite and a bowed neck: enter what you measure, and look at the prediction again.',
       quantities: [
-        mm('Kerf in this plan', workingKerfMm(build)),
-        mm('Tang body', build.tangWidthMm),
-        mm('Over the studs', build.studWidthMm),
+        ...spread(
+          'Kerf in this plan',
+          groups.map(({ seat }) => seat.kerfMm),
+        ),
+        ...spread(
+          'Tang body',
+          groups.map(({ seat }) => seat.tangWidthMm),
+        ),
+        ...spread(
+          'Over the studs',
+          groups.map(({ seat }) => seat.studWidthMm),
+        ),
       ],
       cautions: [],
     },
@@ -161,7 +199,10 @@ export function fretworkSteps(build: Build): Step[] {
       id: 'chamfer',
       title: 'Chamfer the slot edges',
       text: 'Break both edges of every slot with a fine triangular file. The chamfer lets the crown sit flat, and lets the next repairer lift the fret without tearing chips from the board. It must stay under the crown.',
-      quantities: [mm('Chamfer per edge', build.chamferMm), mm('At most', chamferLimitMm(build))],
+      quantities: [
+        mm('Chamfer per edge', build.chamferMm),
+        mm('At most', Math.min(...rows.map((row) => row.chamferLimitMm))),
+      ],
       cautions: ['dust'],
     },
     {

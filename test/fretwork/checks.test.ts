@@ -202,6 +202,22 @@ describe('each check speaks up', () => {
   });
 });
 
+describe('regions', () => {
+  const regions = [{ fromFret: 12, toFret: 14, kerfMm: 0.8, tangWidthMm: 0.5, studWidthMm: 0.76 }];
+
+  it('are named by their frets', () => {
+    const found = checkFretwork({ ...QUIET, regions }).filter((check) => check.code === 'no-bite');
+    expect(found.map((check) => check.frets)).toEqual([[12, 13, 14]]);
+  });
+
+  it('a tang that wedges on purpose in a refret is a warning, not a stop', () => {
+    const fat = [{ fromFret: 1, toFret: 5, kerfMm: 0.58, tangWidthMm: 0.62, studWidthMm: 0.76 }];
+    const severity = (job: Build['job']) =>
+      checkFretwork({ ...QUIET, job, regions: fat }).find((check) => check.code === 'body-wedges')!.severity;
+    expect([severity('new'), severity('refret')]).toEqual(['stop', 'warn']);
+  });
+});
+
 describe('nickel', () => {
   it('is quiet with a nickel-free alloy, and without a sensitive player', () => {
     const codes = (change: Partial<Build>) => checkFretwork({ ...QUIET, ...change }).map((check) => check.code);

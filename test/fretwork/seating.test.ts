@@ -154,6 +154,12 @@ describe('steps', () => {
     expect(ids({ ...UNBOUND_FLAT, chamferMm: 0 })).not.toContain('chamfer');
   });
 
+  it('a refret begins with getting the old frets out', () => {
+    const steps = fretworkSteps({ ...UNBOUND_FLAT, job: 'refret' });
+    expect(steps.slice(0, 2).map((step) => step.id)).toEqual(['pull', 'mend']);
+    expect(steps.find((step) => step.id === 'saw')!.title).toBe('Deepen the slots where needed');
+  });
+
   it('come in the order of the work', () => {
     const order = ids({ ...BOUND_CONICAL, method: 'both' });
     const before = (a: string, b: string) => order.indexOf(a as never) < order.indexOf(b as never);

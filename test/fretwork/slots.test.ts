@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fretEnds } from '../../src/fretwork/ends.ts';
-import { workingKerfMm } from '../../src/fretwork/kerf.ts';
+import { seatAt, seatGroups, workingKerfMm } from '../../src/fretwork/kerf.ts';
 import { chamferLimitMm, slotDepthAtMm, slots } from '../../src/fretwork/slots.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, FLAT_CUT_TIGHT, UNBOUND_FLAT } from './boards.ts';
@@ -90,7 +90,28 @@ describe('closed forms', () => {
     expect(workingKerfMm({ ...build, method: 'both' })).toBe(0.58);
     expect(workingKerfMm({ ...build, method: 'glue' })).toBe(0.76);
     expect(workingKerfMm({ ...build, method: 'glue', kerfMm: 0.8 })).toBe(0.8);
-    expectNear(chamferLimitMm({ ...build, method: 'glue' }), 0.82, ROUNDING, '(2.40 − 0.76)/2');
+    expectNear(chamferLimitMm({ ...build, method: 'glue' }, 1), 0.82, ROUNDING, '(2.40 − 0.76)/2');
+  });
+});
+
+describe('regions of frets with slots or tangs of their own', () => {
+  const build = {
+    ...UNBOUND_FLAT,
+    method: 'press' as const,
+    regions: [
+      { fromFret: 3, toFret: 8, kerfMm: 0.64, tangWidthMm: 0.54, studWidthMm: 0.8 },
+      { fromFret: 8, toFret: 9, kerfMm: 0.7, tangWidthMm: 0.5, studWidthMm: 0.9 },
+    ],
+  };
+
+  it('the last region that holds a fret decides its slot, its chamfer and its group', () => {
+    const rows = slots(build);
+    expect([2, 3, 8, 9, 10].map((fret) => rows[fret - 1]!.kerfMm)).toEqual([0.58, 0.64, 0.7, 0.7, 0.58]);
+    expectNear(rows[7]!.chamferLimitMm, 0.85, ROUNDING, '(2.40 − 0.70)/2');
+    expect(seatAt({ ...build, method: 'glue' }, 4)).toEqual({ kerfMm: 0.8, tangWidthMm: 0.54, studWidthMm: 0.8 });
+    const groups = seatGroups(build);
+    expect(groups.map((group) => group.frets.length)).toEqual([17, 5, 2]);
+    expect(groups[1]!.frets).toEqual([3, 4, 5, 6, 7]);
   });
 });
 
