@@ -1,0 +1,63 @@
+/**
+ * `npm run --silent predict` as a user meets it. What the numbers are is the mechanics' own tests' business.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { defaultBuild } from '../../src/build/build.ts';
+import { writeProject } from '../../src/build/file.ts';
+import { root } from './project.mjs';
+
+let folder = '';
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'backbow-'));
+  mkdirSync(join(folder, 'a folder'));
+  writeFileSync(join(folder, 'neck.json'), writeProject(defaultBuild()));
+  writeFileSync(join(folder, 'wide.json'), writeProject({ ...defaultBuild(), kerfMm: 3, fretCount: 50 }));
+  writeFileSync(join(folder, 'broken.json'), '{ "format": ');
+  writeFileSync(join(folder, 'other.json'), '{ "format": "something else" }');
+});
+
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+function predict(...files: string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'test/tools/predict.mjs'), ...files], {
+    cwd: root,
+    env: { ...process.env, INIT_CWD: folder },
+    encoding: 'utf8',
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+test('a project file in the folder from which npm was called gives JSON and nothing else', () => {
+  const { code, out, err } = predict('neck.json');
+  expect([code, err]).toEqual([0, '']);
+  expect(JSON.parse(out)).toMatchObject({ format: 'backbow prediction', version: 1 });
+});
+
+test('every wrong value is named with its range, on standard error, with exit code 2', () => {
+  const { code, out, err } = predict('wide.json');
+  expect([code, out]).toEqual([2, '']);
+  expect(err).toMatch(/^Kerf .*\b3\b.*\b0\.3 to 1\.2 mm/m);
+  expect(err).toMatch(/^Frets .*\b50\b.*\b12 to 36\b/m);
+});
+
+test.each([
+  ['a file that is not there', ['nowhere.json'], 'nowhere.json'],
+  ['a folder', ['a folder'], 'a folder'],
+  ['a file that is no JSON', ['broken.json'], 'not JSON'],
+  ['JSON of something else', ['other.json'], 'not a project file'],
+  ['no file', [], 'Usage'],
+  ['two files', ['neck.json', 'wide.json'], 'Usage'],
+])('%s gives a message without a stack trace and exit code 2', (_kind, files, message) => {
+  const { code, out, err } = predict(...files);
+  expect([code, out]).toEqual([2, '']);
+  expect(err).toContain(message);
+  expect(err).not.toMatch(/\n\s+at /);
+  expect(err.trim().split('\n')).toHaveLength(1);
+});
