@@ -1,0 +1,347 @@
+/** The plan as tables: one source for the sheet, the screen and the CSV files. Values in stored units; see `shownTable`. */
+import type { Build } from '../build/build.ts';
+import { displayDigits, displayUnit, formatNumber, toDisplay, type Unit, type UnitSystem } from '../build/units.ts';
+import type { FretworkPlan } from './plan.ts';
+
+export interface Column {
+  readonly id: string;
+  readonly label: string;
+  /** Undefined for words. */
+  readonly unit?: Unit;
+  /** Digits after the point in the stored unit. */
+  readonly digits?: number;
+}
+
+/** A number with a unit of its own, in a column of words. */
+export interface OwnUnit {
+  readonly before?: string;
+  readonly value: number;
+  readonly unit: Unit;
+  readonly digits: number;
+}
+
+/** null = blank: does not apply, or to be filled in by hand. A list of numbers is shown with spaces between. */
+export type Cell = number | readonly number[] | string | OwnUnit | null;
+
+export interface Table {
+  readonly id: TableId;
+  readonly title: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+export const TABLE_IDS = ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'] as const;
+export type TableId = (typeof TABLE_IDS)[number];
+
+const number = (id: string, label: string, unit: Unit = 'mm', digits = 2): Column => ({ id, label, unit, digits });
+const count = (id: string, label: string): Column => number(id, label, '', 0);
+const words = (id: string, label: string): Column => ({ id, label });
+
+/** A radius as a cell; "flat" or "straight" instead of an endless one. */
+const radius = (valueMm: number, endless: string): Cell => (Number.isFinite(valueMm) ? valueMm : endless);
+
+export function slotTable(plan: FretworkPlan): Table {
+  return {
+    id: 'slots',
+    title: 'Slots',
+    columns: [
+      count('fret', 'Fret'),
+      number('x', 'From the nut'),
+      number('back', 'From the last fret'),
+      number('gap', 'From the fret before'),
+      number('width', 'Board width'),
+      number('radius', 'Board radius', 'mm', 0),
+      number('length', 'Slot length'),
+      words('ends', 'Slot ends'),
+      number('kerf', 'Kerf', 'mm', 3),
+      number('depth', 'Depth'),
+      number('needed', 'Depth needed'),
+      number('end-depth', 'Depth at the end'),
+      number('left', 'Board left, centre'),
+      number('left-least', 'Board left, least'),
+      number('chamfer', 'Chamfer, at most'),
+    ],
+    rows: plan.slots.map((slot) => [
+      slot.fret,
+      slot.xMm,
+      slot.fromLastFretMm,
+      slot.fromPreviousMm,
+      slot.boardWidthMm,
+      radius(slot.radiusMm, 'flat'),
+      slot.lengthMm,
+      slot.open ? 'open' : 'stopped',
+      slot.kerfMm,
+      slot.depthMm,
+      slot.depthNeededMm,
+      slot.depthAtEndMm,
+      slot.leftAtCentreMm,
+      slot.leftLeastMm,
+      slot.chamferLimitMm,
+    ]),
+  };
+}
+
+export function wireTable(plan: FretworkPlan): Table {
+  return {
+    id: 'wire',
+    title: 'Wire',
+    columns: [
+      count('fret', 'Fret'),
+      number('arc', 'Along the arc'),
+      number('oversize', 'Oversize per end'),
+      number('cut', 'Length to cut', 'mm', 1),
+      number('nip', 'Nip per end'),
+      number('tang', 'Tang left'),
+      number('shelf', 'Shelf per end'),
+      number('bevel', 'Bevel loss per end'),
+      number('filed', 'Filed length'),
+      number('bend', 'Bend to radius', 'mm', 0),
+    ],
+    rows: plan.wire.map((piece, index) => {
+      const { bendToRadiusMm } = plan.bends[index]!;
+      return [
+        piece.fret,
+        piece.arcMm,
+        piece.oversizeMm,
+        piece.cutMm,
+        piece.nipMm,
+        piece.tangMm,
+        piece.shelfMm,
+        piece.bevelLossMm,
+        piece.filedMm,
+        radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, 'straight'),
+      ];
+    }),
+  };
+}
+
+/** One row per stick; undefined when the wire comes in a coil. */
+export function cuttingTable(plan: FretworkPlan): Table | undefined {
+  const cutting = plan.order.sticks?.plan;
+  if (!cutting) return undefined;
+  return {
+    id: 'cutting',
+    title: 'Cutting plan',
+    columns: [
+      count('stick', 'Stick'),
+      words('frets', 'Frets, longest first'),
+      number('lengths', 'Lengths', 'mm', 1),
+      number('left', 'Left over', 'mm', 1),
+    ],
+    rows: cutting.sticks.map((stick, index) => [
+      index + 1,
+      stick.pieces.map((piece) => (piece.spare ? 'spare' : String(piece.fret))).join(' '),
+      stick.pieces.map((piece) => piece.lengthMm),
+      stick.leftMm,
+    ]),
+  };
+}
+
+export function seatingTable(plan: FretworkPlan): Table {
+  const quarterOf = new Map(
+    plan.seating.quarters.flatMap(({ frets }, index) => frets.map((fret) => [fret, index + 1] as const)),
+  );
+  const turnOf = new Map(plan.seating.quarters.flatMap(({ frets }) => frets).map((fret, index) => [fret, index + 1]));
+  const dry = plan.glueRecipe === undefined;
+  return {
+    id: 'seating',
+    title: 'Seating',
+    columns: [
+      count('fret', 'Fret'),
+      count('turn', 'Goes in as number'),
+      count('quarter', 'Quarter'),
+      number('force', 'Seating force', 'N', 0),
+      number('pressure', 'Pressure under the caul', 'MPa', 1),
+      number('wedge', 'Wedge force', 'N', 0),
+      number('pull', 'Pull-out force', 'N', 0),
+      number('glue', 'Glue', 'mm³', 0),
+      number('bead', 'Bead', 'mm', 1),
+    ],
+    rows: plan.glue.slots.map(({ fret, volumeMm3, beadMm }, index) => {
+      const force = plan.seating.forces?.[index];
+      return [
+        fret,
+        turnOf.get(fret)!,
+        quarterOf.get(fret)!,
+        force?.seatingForceN ?? null,
+        force?.pressureMPa ?? null,
+        force?.wedgeForceN ?? null,
+        force?.pullOutForceN ?? null,
+        dry ? null : volumeMm3,
+        dry ? null : beadMm,
+      ];
+    }),
+  };
+}
+
+/** With a blank for what the straightedge shows. */
+export function quarterTable(plan: FretworkPlan): Table {
+  return {
+    id: 'quarters',
+    title: 'Bow while seating',
+    columns: [
+      count('quarter', 'After quarter'),
+      words('frets', 'Frets of this quarter'),
+      count('in', 'Frets in'),
+      number('expected', 'Bow expected'),
+      number('least', 'Band from'),
+      number('most', 'Band to'),
+      number('measured', 'Bow measured'),
+    ],
+    rows: plan.seating.quarters.map((quarter, index) => [
+      index + 1,
+      quarter.frets.join(' '),
+      quarter.fretsIn,
+      quarter.expectedBowMm ?? null,
+      quarter.bandMm?.[0] ?? null,
+      quarter.bandMm?.[1] ?? null,
+      null,
+    ]),
+  };
+}
+
+/** Undefined when the mechanics were not asked. */
+export function levellingTable(plan: FretworkPlan): Table | undefined {
+  if (!plan.levelling) return undefined;
+  return {
+    id: 'levelling',
+    title: 'Levelling',
+    columns: [
+      count('fret', 'Fret'),
+      number('above', 'Above the line', 'mm', 3),
+      number('removed', 'Taken off', 'mm', 3),
+      number('left', 'Crown left'),
+      count('again', 'Levellings left'),
+      number('measured', 'Crown measured'),
+    ],
+    rows: plan.levelling.map((row) => [
+      row.fret,
+      row.aboveLineMm,
+      row.removedMm,
+      row.crownLeftMm,
+      Number.isFinite(row.levellingsLeft) ? row.levellingsLeft : 'any',
+      null,
+    ]),
+  };
+}
+
+export function metalTable(plan: FretworkPlan): Table {
+  return {
+    id: 'metals',
+    title: 'Wire metals',
+    columns: [
+      words('metal', 'Metal'),
+      words('chosen', 'Chosen'),
+      words('nickel', 'Nickel'),
+      number('hardness', 'Hardness HV', '', 0),
+      number('wear', 'Wear life over the chosen', '', 2),
+      number('modulus', 'Stiffness', 'GPa', 0),
+      number('yield', 'Yield strength', 'MPa', 0),
+      number('bend', 'Bend to radius', 'mm', 0),
+      number('stays', 'Of the bend stays', '%', 0),
+      words('force', 'Effect on the wedge force'),
+      words('source', 'Source'),
+    ],
+    rows: plan.metals.map(({ metal, chosen, wearLifeRatio, bendToRadiusMm, bendStays }) => [
+      metal.label,
+      chosen ? 'yes' : '',
+      metal.nickelFree ? 'free' : 'contains',
+      metal.hardnessHV,
+      wearLifeRatio,
+      metal.modulusGPa,
+      metal.yieldMPa,
+      radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, 'straight'),
+      bendStays * 100,
+      'none',
+      metal.mark === 'mem' ? `${metal.source}, from memory` : metal.source,
+    ]),
+  };
+}
+
+export function checkTable(plan: FretworkPlan): Table {
+  return {
+    id: 'checks',
+    title: 'Checks',
+    columns: [
+      words('severity', 'Weight'),
+      words('code', 'Check'),
+      words('parameter', 'Parameter'),
+      words('value', 'Found'),
+      words('limit', 'Limit'),
+      words('frets', 'Frets'),
+      words('reason', 'Reason'),
+      words('remedy', 'What to do'),
+      words('source', 'Source'),
+    ],
+    rows: plan.checks.map((check) => {
+      const { value, limit, limitKind, unit, digits } = check;
+      return [
+        check.severity,
+        check.code,
+        check.parameter,
+        value === null ? null : { value, unit, digits },
+        limit === null ? null : { before: `at ${limitKind} `, value: limit, unit, digits },
+        check.frets.length === 0 ? null : check.frets.join(' '),
+        check.reason,
+        check.remedy,
+        check.source,
+      ];
+    }),
+  };
+}
+
+/** Every table that this plan has. */
+export function planTables(plan: FretworkPlan): Table[] {
+  return [
+    slotTable(plan),
+    wireTable(plan),
+    cuttingTable(plan),
+    seatingTable(plan),
+    quarterTable(plan),
+    levellingTable(plan),
+    metalTable(plan),
+    checkTable(plan),
+  ].filter((table) => table !== undefined);
+}
+
+/** Header of a column with its unit, e.g. "Kerf (mm)". */
+export function columnHeader(column: Column, system: UnitSystem): string {
+  const unit = column.unit === undefined ? '' : displayUnit(column.unit, system).label;
+  return unit === '' ? column.label : `${column.label} (${unit})`;
+}
+
+function numberText(value: number, unit: Unit, digits: number, system: UnitSystem): string {
+  return formatNumber(toDisplay(value, unit, system), displayDigits(digits, unit, system));
+}
+
+/** A cell as text in a unit system; blank for null. */
+export function cellText(cell: Cell, column: Column, system: UnitSystem): string {
+  if (cell === null) return '';
+  if (typeof cell === 'string') return cell;
+  const { unit = '', digits = 2 } = column;
+  if (typeof cell === 'number') return numberText(cell, unit, digits, system);
+  if ('value' in cell) {
+    const label = displayUnit(cell.unit, system).label;
+    return `${cell.before ?? ''}${numberText(cell.value, cell.unit, cell.digits, system)}${label === '' ? '' : ` ${label}`}`;
+  }
+  return cell.map((value) => numberText(value, unit, digits, system)).join(' ');
+}
+
+/** A table as text, ready to print. */
+export function shownTable(table: Table, system: UnitSystem): { header: string[]; rows: string[][] } {
+  return {
+    header: table.columns.map((column) => columnHeader(column, system)),
+    rows: table.rows.map((row) => row.map((cell, index) => cellText(cell, table.columns[index]!, system))),
+  };
+}
+
+/** Name of a table's file. */
+export function tableFileName(build: Pick<Build, 'name'>, table: Table): string {
+  const stem = build.name
+    .normalize('NFKD')
+    .replaceAll(/\p{Mark}/gu, '')
+    .replaceAll(/[^\p{Letter}\p{Number}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .toLowerCase();
+  return `${stem === '' ? 'neck' : stem}-${table.id}.csv`;
+}
