@@ -40,11 +40,17 @@ export function niceStep(step: number): number {
   return Number(nearest.toPrecision(3));
 }
 
+/** Digits after the point that a step needs: 2 for 0.25. */
+function decimalsOf(step: number): number {
+  const text = step.toFixed(STORED_DIGITS).replace(/0+$/, '');
+  return text.length - text.indexOf('.') - 1;
+}
+
 export function displayScale(parameter: Scaled, system: UnitSystem): DisplayScale {
   const { unit } = parameter;
   const { label, factor } = displayUnit(unit, system);
   const step = factor === 1 ? parameter.step : niceStep(parameter.step * factor);
-  const enough = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const enough = decimalsOf(step);
   const digits = parameter.integer ? 0 : Math.max(displayDigits(parameter.digits, unit, system), enough);
   return {
     unitLabel: label,

@@ -1,0 +1,160 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { defaultBuild, type Build } from '../../src/build/build.ts';
+import type { Prediction } from '../../src/mechanics/prediction-types.ts';
+import { createSolver, type SolverListener, type SolverWorker } from '../../src/state/solver-client.ts';
+
+const PATIENCE_MS = 1000;
+const named = (name: string): Build => ({ ...defaultBuild(), name });
+const prediction = { stringPullN: 1 } as Prediction;
+
+/** A worker whose answers the test gives. */
+class FakeWorker implements SolverWorker {
+  readonly asked: string[] = [];
+  ended = false;
+  private answers: { resolve: (p: Prediction) => void; reject: (e: Error) => void }[] = [];
+  private crashed: () => void = () => undefined;
+
+  predict(build: Build): Promise<Prediction> {
+    this.asked.push(build.name);
+    return new Promise((resolve, reject) => {
+      this.answers.push({ resolve, reject });
+    });
+  }
+
+  onCrash(crashed: () => void): void {
+    this.crashed = crashed;
+  }
+
+  end(): void {
+    this.ended = true;
+  }
+
+  async answer(): Promise<void> {
+    this.answers.shift()!.resolve(prediction);
+    await vi.advanceTimersByTimeAsync(0);
+  }
+
+  async fail(message: string): Promise<void> {
+    this.answers.shift()!.reject(new Error(message));
+    await vi.advanceTimersByTimeAsync(0);
+  }
+
+  crash(): void {
+    this.crashed();
+  }
+}
+
+let workers: FakeWorker[];
+let told: string[];
+const listener: SolverListener = {
+  working: () => undefined,
+  solved: (build) => told.push(`solved ${build.name}`),
+  restarted: () => told.push('restarted'),
+  failed: (reason) => told.push(`failed: ${reason}`),
+};
+
+function solver() {
+  return createSolver(
+    () => {
+      const worker = new FakeWorker();
+      workers.push(worker);
+      return {
+        predict: (build) => worker.predict(build),
+        onCrash: (crashed) => worker.onCrash(crashed),
+        end: () => worker.end(),
+      };
+    },
+    listener,
+    PATIENCE_MS,
+  );
+}
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  workers = [];
+  told = [];
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+test('the latest value wins: of those that came meanwhile only the newest is computed', async () => {
+  const { request } = solver();
+  for (const name of ['a', 'b', 'c', 'd']) request(named(name));
+  expect(workers[0]!.asked).toEqual(['a']);
+  await workers[0]!.answer();
+  await workers[0]!.answer();
+  expect(workers[0]!.asked).toEqual(['a', 'd']);
+  expect(told).toEqual(['solved a', 'solved d']);
+});
+
+describe('a worker that is lost', () => {
+  test('by crashing is replaced, and the newest build is computed', async () => {
+    const { request } = solver();
+    request(named('a'));
+    request(named('b'));
+    workers[0]!.crash();
+    expect(workers[0]!.ended).toBe(true);
+    expect(workers[1]!.asked).toEqual(['b']);
+    await workers[1]!.answer();
+    expect(told).toEqual(['restarted', 'solved b']);
+  });
+
+  test('by falling silent is replaced, and its late answer counts for nothing', async () => {
+    const { request } = solver();
+    request(named('a'));
+    await vi.advanceTimersByTimeAsync(PATIENCE_MS + 1);
+    expect(workers).toHaveLength(2);
+    await workers[0]!.answer();
+    await workers[1]!.answer();
+    expect(told).toEqual(['restarted', 'solved a']);
+  });
+
+  test('while idle is replaced when it is needed', async () => {
+    const { request } = solver();
+    request(named('a'));
+    await workers[0]!.answer();
+    workers[0]!.crash();
+    request(named('b'));
+    expect(workers[1]!.asked).toEqual(['b']);
+  });
+
+  test('again and again ends the trying, until the next request', () => {
+    const { request } = solver();
+    request(named('a'));
+    for (let loss = 0; loss < 4; loss += 1) workers.at(-1)!.crash();
+    expect(told).toEqual(['restarted', 'restarted', 'restarted', expect.stringMatching(/^failed: /)]);
+    expect(workers).toHaveLength(4);
+    request(named('b'));
+    expect(workers.at(-1)!.asked).toEqual(['b']);
+  });
+});
+
+test('an error is told, without another worker', async () => {
+  const { request } = solver();
+  request(named('a'));
+  await workers[0]!.fail('kerf too wide');
+  expect(told).toEqual(['failed: kerf too wide']);
+  expect(workers).toHaveLength(1);
+});
+
+test('an error of a build that has been superseded is not told', async () => {
+  const { request } = solver();
+  request(named('a'));
+  request(named('b'));
+  await workers[0]!.fail('kerf too wide');
+  await workers[0]!.answer();
+  expect(told).toEqual(['solved b']);
+});
+
+test('after the end nothing more comes', async () => {
+  const { request, end } = solver();
+  request(named('a'));
+  end();
+  await workers[0]!.answer();
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS * 2);
+  request(named('b'));
+  expect(workers).toHaveLength(1);
+  expect(workers[0]!.ended).toBe(true);
+  expect(told).toEqual([]);
+});
