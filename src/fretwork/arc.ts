@@ -1,11 +1,11 @@
 /**
  * Lengths along the board's arc.
  *
- *   arc from the crown to z     a(z) = R·asin(z/R)          z = distance from the centre line as seen from above, mm
- *   and back                    z(a) = R·sin(a/R)           R = board radius there, mm; flat board: a = z
+ *   arc from the crown to z     a(z) = R·asin(z/R)          flat board: a = z
  *
- * Source: the circle. Assumed: the fret stands square to the centre line, so the section under it is a circle of the
- * board's radius at that x even on a conical board.
+ * z = distance from the centre line as seen from above, R = board radius there, mm. Source: the circle.
+ * Assumed: the fret stands square to the centre line, so the section under it is a circle of the board's radius at that x
+ * even on a conical board.
  */
 
 /** @throws {RangeError} when z lies outside the circle. */
@@ -15,9 +15,4 @@ export function arcMm(radiusMm: number, zMm: number): number {
     throw new RangeError(`half width ${zMm} mm is more than the board radius of ${radiusMm} mm`);
   }
   return radiusMm * Math.asin(zMm / radiusMm);
-}
-
-/** Distance from the centre line, seen from above, of the point at `arcMm` along the board. */
-export function acrossMm(radiusMm: number, alongMm: number): number {
-  return radiusMm === Infinity ? alongMm : radiusMm * Math.sin(alongMm / radiusMm);
 }

@@ -17,6 +17,7 @@
 import type { Build } from '../build/build.ts';
 import { metalById, type Metal } from '../build/metals.ts';
 import { sagittaMm } from '../build/neck-shape.ts';
+import { fretEnds, type FretEnd } from './ends.ts';
 
 /** Share of a bend that stays, for ξ ≥ 0. @throws {RangeError} when ξ is negative or no number. */
 export function springbackRatio(xi: number): number {
@@ -111,6 +112,22 @@ export function bendFor(build: Build, boardRadiusMm: number, metalId: string = b
 /** Gap between the ends of the free wire and the board when its middle touches, mm; negative: the middle stands off. */
 export function endMisfitMm(boardRadiusMm: number, wireRadiusMm: number, halfLengthMm: number): number {
   return sagittaMm(boardRadiusMm, halfLengthMm) - sagittaMm(wireRadiusMm, halfLengthMm);
+}
+
+/** The bend of one fret, and how it lies on its board before it is pressed. */
+export interface FretBend extends Bend {
+  readonly fret: number;
+  /** How far the middle stands off when the ends touch; negative: the ends stand off. */
+  readonly middleStandsOffMm: number;
+}
+
+/** Each fret bent for its own radius: on a conical board they differ. */
+export function fretBends(build: Build, ends: readonly FretEnd[] = fretEnds(build)): FretBend[] {
+  return ends.map((end) => {
+    const bend = bendFor(build, end.radiusMm);
+    const misfit = endMisfitMm(end.radiusMm, bend.wantedRadiusMm, end.crownFootHalfMm);
+    return { ...bend, fret: end.fret, middleStandsOffMm: misfit === 0 ? 0 : -misfit };
+  });
 }
 
 export interface WrongRadius {

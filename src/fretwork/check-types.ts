@@ -35,6 +35,7 @@ export type CheckCode =
   | 'forward-bow-no-rod'
   | 'rod-near-limit'
   | 'no-rod'
+  | 'one-way-rod-pushes'
   | 'crown-too-low'
   | 'last-levelling'
   | 'dust'

@@ -5,7 +5,7 @@
 import type { Build } from '../build/build.ts';
 import { glueById } from '../build/glues.ts';
 import { cautionsFor } from './cautions.ts';
-import { atLeast, check, NO_MEASURE, PRACTICE } from './check-making.ts';
+import { atLeast, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
 import { crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
@@ -23,6 +23,16 @@ function settingTime(build: Build): Check[] {
     check('strung-too-soon', 'warn', 'restDays', atLeast(days, build.restDays, 'day', 1), PRACTICE, {
       reason: 'The strings go on before the glue has set through: it creeps, and the slots stay open.',
       remedy: 'Wait longer, or take a glue that sets sooner.',
+    }),
+  ];
+}
+
+function rodSetting(build: Build): Check[] {
+  if (build.rodKind !== 'one-way' || build.rodSettingPercent >= 0) return [];
+  return [
+    check('one-way-rod-pushes', 'stop', 'rodSettingPercent', atLeast(0, build.rodSettingPercent, '%', 0), GEOMETRY, {
+      reason: 'A one-way rod can only pull the neck back; a setting below nothing is one that it does not have.',
+      remedy: 'Set it to slack or more, or build in a two-way rod.',
     }),
   ];
 }
@@ -69,6 +79,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...stringChecks(numbers),
     ...rodChecks(build, numbers),
     ...crownChecks(build, ends, numbers),
+    ...rodSetting(build),
     ...settingTime(build),
     ...reminders(build),
   ].sort((a, b) => RANK[a.severity] - RANK[b.severity]);

@@ -1,7 +1,7 @@
 /** The whole fretwork plan of a build as plain data: what sheet, tables, template and picture read. */
 import type { Build } from '../build/build.ts';
 import { glueById, type Glue as GlueRecipe } from '../build/glues.ts';
-import { bendFor, WRONG_RADIUS, type Bend, type WrongRadius } from './bending.ts';
+import { bendFor, fretBends, WRONG_RADIUS, type Bend, type FretBend, type WrongRadius } from './bending.ts';
 import { cautionsFor, type Caution } from './cautions.ts';
 import type { Check } from './check-types.ts';
 import { checkFretwork } from './checks.ts';
@@ -28,7 +28,7 @@ export interface FretworkPlan {
   readonly order: WireOrder;
   /** The bend for all frets, over the tightest radius of the board, and for each fret by itself. */
   readonly bend: Bend;
-  readonly bends: readonly Bend[];
+  readonly bends: readonly FretBend[];
   readonly wrongRadius: readonly WrongRadius[];
   readonly glue: Glue;
   /** Undefined for a press fit. */
@@ -56,7 +56,7 @@ export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkP
     wire,
     order: wireOrder(build, wire),
     bend: bendFor(build, tightestRadiusMm(build)),
-    bends: ends.map((end) => bendFor(build, end.radiusMm)),
+    bends: fretBends(build, ends),
     wrongRadius: WRONG_RADIUS,
     glue: glueNeeded(build, ends),
     ...(build.method === 'press' ? {} : { glueRecipe: glueById(build.glueKind) }),

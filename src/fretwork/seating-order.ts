@@ -6,7 +6,8 @@
  *   body first    the same from the last fret
  *
  * Spread out, each quarter covers the whole board, so the bow after m quarters has the shape of the whole and about m/4 of
- * its height: the straightedge tells after the first quarter, when three quarters can still be changed.
+ * its height: the straightedge tells after the first quarter, when three quarters can still be changed. From the nut on,
+ * the first quarter makes more than its share (few frets over the body do much); from the last fret on, next to nothing.
  * Source: superposition of equal wedges at even spacing; the practice of alternating is common practice, no source.
  */
 import type { Build } from '../build/build.ts';

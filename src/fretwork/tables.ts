@@ -96,9 +96,10 @@ export function wireTable(plan: FretworkPlan): Table {
       number('bevel', 'Bevel loss per end'),
       number('filed', 'Filed length'),
       number('bend', 'Bend to radius', 'mm', 0),
+      number('off', 'Middle stands off'),
     ],
     rows: plan.wire.map((piece, index) => {
-      const { bendToRadiusMm } = plan.bends[index]!;
+      const { bendToRadiusMm, middleStandsOffMm } = plan.bends[index]!;
       return [
         piece.fret,
         piece.arcMm,
@@ -110,6 +111,7 @@ export function wireTable(plan: FretworkPlan): Table {
         piece.bevelLossMm,
         piece.filedMm,
         radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, 'straight'),
+        middleStandsOffMm,
       ];
     }),
   };

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { METALS, metalById } from '../../src/build/metals.ts';
 import {
   bendFor,
+  fretBends,
   bendTo,
   endMisfitMm,
   radiusAfterMm,
@@ -133,6 +134,15 @@ describe('misfit', () => {
     expectNear(endMisfitMm(305, 274.5, 27), -0.13366, 3e-5, 'small difference, worked by hand to five decimals');
     expect(endMisfitMm(305, 305, 27)).toBe(0);
     expectNear(endMisfitMm(305, Infinity, 27), 1.19743, 5e-6, 'worked by hand to five decimals');
+  });
+
+  it('of each fret: the ends touch first when the wire is tighter than the board', () => {
+    // Fret 12: board 184, wire 165.6, half length 28.91962 − 0.1 = 28.81962:
+    // 165.6 − √(165.6² − 28.81962²) = 2.52704; 184 − √(184² − 28.81962²) = 2.27100; 0.25604
+    const [bend] = fretBends({ ...FLAT_CUT_TIGHT, wireRadiusPercent: 90 }).slice(11);
+    expectNear(bend!.middleStandsOffMm, 0.25604, 1e-4, 'small difference, worked by hand to five decimals');
+    expect(fretBends(UNBOUND_FLAT).every((flat) => flat.middleStandsOffMm === 0)).toBe(true);
+    expect(fretBends({ ...FLAT_CUT_TIGHT, wireRadiusPercent: 115 })[0]!.middleStandsOffMm).toBeLessThan(0);
   });
 
   it('has a remedy for every wrong radius', () => {
