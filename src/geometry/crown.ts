@@ -9,7 +9,7 @@ import { arcPoint } from './arc.ts';
 import { crownArc } from './crown-profile.ts';
 import type { MeshWriter, Vertex } from './mesh.ts';
 
-const ARC_SEGMENTS = 10;
+const ARC_SEGMENTS = 18;
 const CAP_COLUMNS = 6;
 const LONGEST_STEP_MM = 4.5;
 /** Share of the crown's width by which the corners of a filed end are drawn back (practice). */
@@ -77,7 +77,8 @@ export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed
   };
 
   const longest = endAt(0, 0);
-  const steps = Math.max(4, Math.ceil((2 * longest) / LONGEST_STEP_MM));
+  // Even, so that one ring stands in the middle: the apex of the fret is exact.
+  const steps = 2 * Math.max(2, Math.ceil(longest / LONGEST_STEP_MM));
   const ring = (index: number): Vertex[][] =>
     outline.map((run) =>
       run.map((point) => {

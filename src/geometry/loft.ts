@@ -115,19 +115,30 @@ export function writeFace(writer: MeshWriter, x: number, section: LoftSection, f
   }
 }
 
-/** Adds the step face between two sections at one x, seen from the side of the smaller one. */
-export function writeStep(
-  writer: MeshWriter,
-  x: number,
-  before: LoftSection,
-  after: LoftSection,
-  facing: 1 | -1,
-): void {
-  const at = ([px, py, pz]: [number, number, number]): Vertex => writer.vertex(px, py, pz, facing, 0, 0);
-  const a = outlineOf(x, before).map(at);
-  const b = outlineOf(x, after).map(at);
-  for (let i = 0; i < a.length; i++) {
-    const next = (i + 1) % a.length;
-    writer.quad(a[i], a[next], b[next], b[i]);
+/**
+ * Adds the step face between a section and a smaller one inside it, both at x, seen from the smaller one's side. The two
+ * outlines are sewn together by their direction from the middle of the top.
+ */
+export function writeStep(writer: MeshWriter, x: number, before: LoftSection, after: LoftSection): void {
+  const ring = (section: LoftSection): { corners: Vertex[]; angles: number[] } => {
+    const points = outlineOf(x, section);
+    return {
+      corners: points.map(([px, py, pz]) => writer.vertex(px, py, pz, 1, 0, 0)),
+      angles: points.map(([, py, pz]) => Math.atan2(before.topMm - py, pz)),
+    };
+  };
+  const [a, b] = [ring(before), ring(after)];
+  const end = a.corners.length - 1;
+  let [i, j] = [0, 0];
+  while (i < end || j < end) {
+    if (j === end || (i < end && a.angles[i + 1] <= b.angles[j + 1])) {
+      writer.triangle(a.corners[i], a.corners[i + 1], b.corners[j]);
+      i += 1;
+    } else {
+      writer.triangle(a.corners[i], b.corners[j + 1], b.corners[j]);
+      j += 1;
+    }
   }
+  // The flat tops lie on one line: these two triangles have no area and only close the seam.
+  writer.quad(a.corners[end], a.corners[0], b.corners[0], b.corners[end]);
 }

@@ -60,16 +60,17 @@ export function markersMesh(build: Build, sideColour: string): Mesh {
     const room = at - before - build.crownWidthMm;
     const width = boardWidthMm(build, middle);
     const halfLength = Math.min(5.5, room * 0.36);
-    const halfWidth = halfLength * 0.36;
+    const halfWidth = halfLength * 0.28;
     writer.colour(FACE_COLOUR);
     writer.anchor(null);
     for (const place of fret % 12 === 0 ? [-0.24, 0.24] : [0.24]) {
       const z0 = place * width;
       const outline = Array.from({ length: OUTLINE }, (_, i): [number, number, number] => {
-        const angle = (2 * Math.PI * i) / OUTLINE;
-        // A seed: two arcs meeting in points.
-        const x = middle + halfLength * Math.cos(angle);
-        const z = z0 - halfWidth * Math.sign(Math.sin(angle)) * Math.sin(angle) ** 2;
+        // A seed: two arcs that meet in points; from the body end back on one side, forth on the other.
+        const share = (2 * i) / OUTLINE;
+        const place = share <= 1 ? 1 - 2 * share : 2 * share - 3;
+        const x = middle + halfLength * place;
+        const z = z0 + (share <= 1 ? -1 : 1) * halfWidth * (1 - place * place);
         return [x, surfaceHeightMm(build, x, z), z];
       });
       const [slopeX, slopeZ] = surfaceSlope(build, middle, z0);

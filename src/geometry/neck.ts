@@ -111,18 +111,19 @@ export function neckMesh(build: Build): Mesh {
   const joint = bodyJointMm(build);
   const end = boardEndMm(build);
   const heelBegins = Math.max(60, joint - build.heelLengthMm * 1.6 - 10);
+  const heelStep = Math.min(2.5, build.heelLengthMm / 14);
   const heel = build.heelStyle === 'set' ? setSection : blockSection;
   const at: SectionAt = (x) => (x < 0 ? headSection(build, x) : heel(build, x));
   const toHeel = joined(columns(-HEAD_STUB_MM, -40, 4), columns(-40, 0, 2.5), columns(0, heelBegins, STEP_MM));
   writeFace(writer, -HEAD_STUB_MM, at(-HEAD_STUB_MM), -1);
   if (build.heelStyle === 'block') {
-    writeSkin(writer, at, joined(toHeel, columns(heelBegins, joint, 2.5), columns(joint, end, STEP_MM)));
+    writeSkin(writer, at, joined(toHeel, columns(heelBegins, joint, heelStep), columns(joint, end, STEP_MM)));
     writeFace(writer, end, at(end), 1);
   } else {
     const cap = Math.min(joint + SET_HEEL_INTO_BODY_MM, mix(joint, end, 0.5));
     const tenon: SectionAt = (x) => tenonSection(build, x);
-    writeSkin(writer, at, joined(toHeel, columns(heelBegins, joint, 2.5), columns(joint, cap, STEP_MM)));
-    writeStep(writer, cap, at(cap), tenon(cap), 1);
+    writeSkin(writer, at, joined(toHeel, columns(heelBegins, joint, heelStep), columns(joint, cap, STEP_MM)));
+    writeStep(writer, cap, at(cap), tenon(cap));
     writeSkin(writer, tenon, columns(cap, end - 2, STEP_MM));
     writeFace(writer, end - 2, tenon(end - 2), 1);
   }

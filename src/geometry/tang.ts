@@ -5,6 +5,7 @@
  *   height over the wall: (stud width − tang width)/2
  *
  * A area of one stud, t tang depth. Studs stand opposite each other, at their pitch, the middle of the wire between two.
+ * The ends are cut upright: at depth h below the surface the tang ends at φ = asin(b/(R − h)), b its half-length from above.
  * Assumed: their outline (a flat-topped ridge across the tang, sloping on all sides); the area and the width are the build's.
  */
 import type { Build } from '../build/build.ts';
@@ -55,6 +56,9 @@ export function studPlacesMm(build: Build, halfMm: number): number[] {
 export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs: boolean): void {
   const { radiusMm, xMm } = end;
   const reach = arcMm(radiusMm, end.tangHalfMm);
+  /** Where the upright end stands at a depth, as a distance along the surface. */
+  const endAt = (down: number): number =>
+    radiusMm === Infinity ? reach : radiusMm * Math.asin(end.tangHalfMm / (radiusMm - down));
   const half = build.tangWidthMm / 2;
   const stud = studShape(build);
   const ridged = studs && stud.heightMm > 0;
@@ -97,7 +101,8 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
     distance: number,
     [normalAlong, normalUp, normalAcross]: readonly [number, number, number],
   ): Vertex => {
-    const { y, z, upY, upZ } = arcPoint(radiusMm, distance, -down);
+    const whole = Math.abs(distance) === reach ? Math.sign(distance) * endAt(down) : distance;
+    const { y, z, upY, upZ } = arcPoint(radiusMm, whole, -down);
     return writer.vertex(
       xMm + along,
       y,
@@ -110,22 +115,58 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
   const heightAt = (s: number, l: number): number =>
     ridged && stations[s]?.raised && levels[l]?.raised ? stud.heightMm : 0;
 
+  // Flat quads share their corners; those of the studs have their own, so that their edges stay crisp.
   for (const side of [-1, 1] as const) {
-    const wall = levels.map(({ down }, l) =>
-      stations.map(({ at }, s) => {
-        // Slopes of the ridge by differences between the neighbouring corners.
-        const [s0, s1] = [Math.max(0, s - 1), Math.min(stations.length - 1, s + 1)];
-        const [l0, l1] = [Math.max(0, l - 1), Math.min(levels.length - 1, l + 1)];
-        const across = (heightAt(s1, l) - heightAt(s0, l)) / (stations[s1].at - stations[s0].at || 1);
-        const downwards = (heightAt(s, l1) - heightAt(s, l0)) / (levels[l1].down - levels[l0].down || 1);
-        return put(side * (half + heightAt(s, l)), down, at, [side, downwards, -across]);
-      }),
-    );
+    const shared = new Map<number, Vertex>();
+    const flat = (s: number, l: number): Vertex => {
+      const key = l * stations.length + s;
+      const known = shared.get(key);
+      if (known !== undefined) return known;
+      const made = put(side * half, levels[l].down, stations[s].at, [side, 0, 0]);
+      shared.set(key, made);
+      return made;
+    };
     for (let l = 0; l + 1 < levels.length; l++) {
       for (let s = 0; s + 1 < stations.length; s++) {
-        const [a, b, c, d] = [wall[l][s], wall[l + 1][s], wall[l + 1][s + 1], wall[l][s + 1]];
-        if (side === 1) writer.quad(a, d, c, b);
-        else writer.quad(a, b, c, d);
+        const corners: readonly [number, number][] =
+          side === 1
+            ? [
+                [s, l],
+                [s + 1, l],
+                [s + 1, l + 1],
+                [s, l + 1],
+              ]
+            : [
+                [s, l],
+                [s, l + 1],
+                [s + 1, l + 1],
+                [s + 1, l],
+              ];
+        const heights = corners.map(([i, j]) => heightAt(i, j));
+        if (heights.every((height) => height === 0)) {
+          const [a, b, c, d] = corners.map(([i, j]) => flat(i, j));
+          writer.quad(a, b, c, d);
+          continue;
+        }
+        // Two plane triangles, each with its own slopes along the wire and downwards.
+        for (const turn of [
+          [0, 1, 2],
+          [0, 2, 3],
+        ]) {
+          const [p, q, r] = turn.map((k) => {
+            const [i, j] = corners[k];
+            return { height: heights[k], at: stations[i].at, down: levels[j].down };
+          });
+          const [qa, qd, qh] = [q.at - p.at, q.down - p.down, q.height - p.height];
+          const [ra, rd, rh] = [r.at - p.at, r.down - p.down, r.height - p.height];
+          const area = qa * rd - qd * ra;
+          const across = (qh * rd - qd * rh) / area;
+          const downwards = (qa * rh - qh * ra) / area;
+          const [a, b, c] = [p, q, r].map(({ height, down, at }) =>
+            put(side * (half + height), down, at, [side, downwards, -across]),
+          );
+          writer.triangle(a, b, c);
+        }
       }
     }
   }

@@ -92,8 +92,8 @@ export function createMaterials(grain: DataTexture): Materials {
   const materials = {
     neck: wood(neckUniforms, false),
     board: wood(boardUniforms, true),
-    binding: plain(0.9, true),
-    plain: plain(0.9, false),
+    binding: plain(0.35, true),
+    plain: plain(0.35, false),
     strings: new ShaderMaterial({
       uniforms: { ...light, ...marks, uMetal: { value: new Vector3() }, uRough: { value: 0.3 } },
       vertexShader: VERTEX,

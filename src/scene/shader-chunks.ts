@@ -1,5 +1,6 @@
 /**
- * The light of the picture, as shader text: a tall north window up to the left of the viewer, a bright ceiling, a warm bench.
+ * The light of the picture, as shader text: a north window up to the left, a skylight beyond the bench that the wire mirrors,
+ * a warm bench below.
  *
  * The light stands still beside the viewer and the neck is turned in it, so it flatters the wire from every side. All
  * colours are linear until `encode`. Wood: diffuse light with a soft oily sheen. Metal: the room mirrored, blurred where the
@@ -10,6 +11,7 @@ uniform vec3 uBench;
 
 const vec3 WINDOW = vec3(-0.443, 0.717, 0.539);
 const vec3 WINDOW_RIGHT = vec3(0.7725, 0.0, 0.635);
+const vec3 SKYLIGHT = vec3(0.0, 0.894, -0.447);
 const vec3 SKY = vec3(0.98, 1.0, 1.04);
 
 vec3 encode(vec3 c) {
@@ -20,9 +22,9 @@ vec3 encode(vec3 c) {
 // Light that falls on a matt surface with view-space normal n.
 vec3 daylight(vec3 n) {
   float w = dot(n, WINDOW);
-  float window = pow(clamp(0.5 + 0.5 * w, 0.0, 1.0), 1.6);
+  float window = pow(clamp(0.5 + 0.5 * w, 0.0, 1.0), 1.15);
   float up = 0.5 + 0.5 * n.y;
-  return SKY * window * 0.86 + mix(uBench * 0.42, vec3(0.30, 0.30, 0.31), up) * (0.55 + 0.45 * up);
+  return SKY * window * 0.8 + mix(uBench * 0.42, vec3(0.30, 0.30, 0.31), up) * (0.55 + 0.45 * up);
 }
 
 // What is seen in the direction d, blurred over about 'blur' radians.
@@ -37,6 +39,12 @@ vec3 room(vec3 d, float blur) {
   float pane = smoothstep(0.62 + soft, 0.62 - soft, abs(x)) * smoothstep(0.55 + soft, 0.55 - soft, abs(y));
   pane *= 1.0 - 0.35 * smoothstep(0.06 + blur, 0.0, abs(x)) * step(blur, 0.2);
   c += SKY * pane * step(0.05, front) * 2.3 / (1.0 + 2.2 * blur);
+  // The skylight: a long pane across, high beyond the bench.
+  float back = dot(d, SKYLIGHT);
+  float u = d.x / max(back, 0.05);
+  float w = dot(d, vec3(0.0, 0.447, 0.894)) / max(back, 0.05);
+  float strip = smoothstep(1.5 + soft, 1.5 - soft, abs(u + 0.25)) * smoothstep(0.42 + soft, 0.42 - soft, abs(w));
+  c += SKY * strip * step(0.05, back) * 2.0 / (1.0 + 1.4 * blur);
   float door = smoothstep(0.35 + soft, 0.1, distance(d, normalize(vec3(0.85, 0.25, 0.45))));
   return c + vec3(0.55, 0.5, 0.44) * door;
 }
@@ -61,17 +69,18 @@ vec3 wood(vec3 p, vec3 n, vec3 colour, vec3 dark, vec4 figure, vec3 more) {
   float endGrain = smoothstep(0.55, 0.85, abs(n.x));
   vec2 along = vec2(p.x / 150.0, 1.0 / 30.0);
   vec4 t = 0.5 * (texture2D(uGrain, vec2(along.x, a * along.y)) + texture2D(uGrain, vec2(along.x + 0.37, b * along.y)));
+  vec4 fine = texture2D(uGrain, vec2(p.x / 31.0, a / 6.3));
   vec4 e = texture2D(uGrain, p.yz * vec2(0.061, 0.053) + more.z);
   float turn = fract(ring + 0.9 * (t.b - 0.5));
   float latewood = smoothstep(0.15, 0.9, turn) * (1.0 - smoothstep(0.9, 1.0, turn));
   float seen = 1.0 - smoothstep(0.25, 0.7, fwidth(ring));
   float shade = figure.x * 0.55 * (mix(0.4, latewood, seen) - 0.4);
-  float fibre = (t.r - 0.5) * figure.z * 0.95;
+  float fibre = ((t.r - 0.5) * 0.8 + (fine.r - 0.5) * 0.45) * figure.z;
   float streak = smoothstep(0.50, 0.68, t.b + 0.25 * (t.r - 0.5)) * more.x;
   float depth = shade + fibre + 0.75 * streak + 0.10 * (t.a - 0.5);
   depth = mix(depth, 1.3 * shade + 0.35 * (e.a - 0.5) + 0.3, endGrain);
   vec3 c = mix(colour, dark, clamp(0.22 + depth, -0.35, 1.15));
-  float pores = mix(t.g * 1.4, 1.2 * smoothstep(0.62, 0.74, e.a), endGrain);
+  float pores = mix(t.g * 1.2 + fine.g * 0.6, 1.2 * smoothstep(0.62, 0.74, e.a), endGrain);
   c *= 1.0 - 0.42 * figure.w * clamp(pores, 0.0, 1.0);
   return max(c * mix(1.0, 0.8, endGrain), 0.0);
 }
@@ -165,7 +174,7 @@ void main() {
   light *= (1.0 - 0.82 * vShade.x) * (1.0 - 0.5 * vShade.y);
   gloss = (1.0 - vShade.x) * (1.0 - 0.6 * vShade.y);
 #endif
-  vec3 body = c * light + sheen(n, v, 0.42, 0.8) * gloss * (1.0 - 0.7 * smoothstep(0.5, 0.9, abs(vRestNormal.x)));
+  vec3 body = c * light + sheen(n, v, 0.42, 0.5) * gloss * (1.0 - 0.7 * smoothstep(0.5, 0.9, abs(vRestNormal.x)));
   gl_FragColor = vec4(encode(body), uSeeThrough);
 }
 `;
@@ -188,7 +197,7 @@ void main() {
   light *= (1.0 - 0.82 * vShade.x) * (1.0 - 0.5 * vShade.y);
 #endif
   vec3 c = pow(vTint, vec3(2.2));
-  gl_FragColor = vec4(encode(c * light + sheen(n, v, 0.25, uSheen)), 1.0);
+  gl_FragColor = vec4(encode(c * light + sheen(n, v, 0.3, uSheen)), 1.0);
 }
 `;
 

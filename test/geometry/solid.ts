@@ -2,6 +2,7 @@
  * Judging a mesh as a solid: closed and consistently oriented by counting directed edges, and by the manifold-3d library,
  * which refuses what is not an oriented 2-manifold and gives volume and genus.
  */
+import { createHash } from 'node:crypto';
 import Module from 'manifold-3d';
 import type { Mesh } from '../../src/geometry/mesh.ts';
 
@@ -131,4 +132,112 @@ export function worstNormal(mesh: Mesh, leastAreaMm2 = 1e-4): number {
     }
   }
   return worst;
+}
+
+type Point = readonly [number, number, number];
+
+/** Does the segment p–q pass through the inside of the triangle a-b-c? Touching at its rim or its ends does not count. */
+function pierces(p: Point, q: Point, a: Point, b: Point, c: Point): boolean {
+  const sub = (u: Point, v: Point): Point => [u[0] - v[0], u[1] - v[1], u[2] - v[2]];
+  const cross = (u: Point, v: Point): Point => [
+    u[1] * v[2] - u[2] * v[1],
+    u[2] * v[0] - u[0] * v[2],
+    u[0] * v[1] - u[1] * v[0],
+  ];
+  const dot = (u: Point, v: Point): number => u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
+  const [ab, ac] = [sub(b, a), sub(c, a)];
+  const direction = sub(q, p);
+  const normal = cross(ab, ac);
+  const size = Math.hypot(...normal);
+  if (size < 1e-9) return false;
+  const [before, after] = [dot(sub(p, a), normal) / size, dot(sub(q, a), normal) / size];
+  // Both ends must lie clearly on different sides: half a micrometre covers the arrays' single precision.
+  if (before * after >= 0 || Math.min(Math.abs(before), Math.abs(after)) < 5e-4) return false;
+  const t = before / (before - after);
+  const at: Point = [p[0] + t * direction[0], p[1] + t * direction[1], p[2] + t * direction[2]];
+  const v = dot(cross(sub(at, a), ac), normal) / (size * size);
+  const w = dot(cross(ab, sub(at, a)), normal) / (size * size);
+  return v > 1e-3 && w > 1e-3 && v + w < 1 - 1e-3;
+}
+
+/**
+ * Places where an edge of the mesh passes through one of its triangles. Triangles are sorted into slices along x, so only
+ * near ones are compared.
+ */
+export function selfCrossings(mesh: Mesh): string[] {
+  const { corners, points } = welded(mesh);
+  const at = (index: number): Point => points[index] as unknown as Point;
+  const slices = new Map<number, number[]>();
+  const xs = points.map(([x]) => x);
+  const width = Math.max(0.5, (Math.max(...xs) - Math.min(...xs)) / 400);
+  for (let t = 0; t < corners.length; t += 3) {
+    const [x0, x1, x2] = [xs[corners[t]], xs[corners[t + 1]], xs[corners[t + 2]]];
+    const last = Math.floor(Math.max(x0, x1, x2) / width);
+    for (let s = Math.floor(Math.min(x0, x1, x2) / width); s <= last; s++) {
+      const slice = slices.get(s);
+      if (slice) slice.push(t);
+      else slices.set(s, [t]);
+    }
+  }
+  // Box of each triangle: least x, y, z, then most.
+  const boxes = new Float64Array(corners.length * 2);
+  for (let t = 0; t < corners.length; t += 3) {
+    for (let axis = 0; axis < 3; axis++) {
+      const values = [0, 1, 2].map((k) => points[corners[t + k]][axis]);
+      boxes[2 * t + axis] = Math.min(...values);
+      boxes[2 * t + axis + 3] = Math.max(...values);
+    }
+  }
+  const apart = (t: number, u: number, axis: number): boolean =>
+    boxes[2 * u + axis] > boxes[2 * t + axis + 3] || boxes[2 * u + axis + 3] < boxes[2 * t + axis];
+  const found = new Set<string>();
+  for (const members of slices.values()) {
+    for (const t of members) {
+      const triangle = corners.slice(t, t + 3);
+      for (const u of members) {
+        if (u === t || apart(t, u, 0) || apart(t, u, 1) || apart(t, u, 2)) continue;
+        const second = corners.slice(u, u + 3);
+        for (let k = 0; k < 3; k++) {
+          const [from, to] = [second[k], second[(k + 1) % 3]];
+          if (triangle.includes(from) || triangle.includes(to)) continue;
+          if (pierces(at(from), at(to), at(triangle[0]), at(triangle[1]), at(triangle[2]))) {
+            found.add(
+              `${at(from).join(' ')} → ${at(to).join(' ')} through ${triangle.map((i) => at(i).join(' ')).join(' | ')}`,
+            );
+          }
+        }
+      }
+    }
+  }
+  return [...found].slice(0, 5);
+}
+
+/** What the tests ask of a solid, judged once for each distinct mesh. */
+export interface Judgement {
+  readonly loose: string[];
+  readonly crossings: string[];
+  readonly signedVolumeMm3: number;
+  readonly solid: Solid;
+  readonly worstNormal: number;
+}
+
+const judged = new Map<string, Judgement>();
+
+export function judge(mesh: Mesh): Judgement {
+  const key = createHash('sha1')
+    .update(new Uint8Array(mesh.positions.buffer))
+    .update(new Uint8Array(mesh.indices.buffer))
+    .digest('hex');
+  let judgement = judged.get(key);
+  if (!judgement) {
+    judgement = {
+      loose: looseEdges(mesh),
+      crossings: selfCrossings(mesh),
+      signedVolumeMm3: signedVolumeMm3(mesh),
+      solid: solidOf(mesh),
+      worstNormal: worstNormal(mesh),
+    };
+    judged.set(key, judgement);
+  }
+  return judgement;
 }

@@ -123,7 +123,7 @@ export function homeOf(
         reader,
         [x, x],
         [edge - build.boardThicknessMm * 0.75, edge + build.crownHeightMm * 2.2],
-        [half - 9, half + 2],
+        [half - 13, half + 3],
       );
       return fitted(start(62, 20, 12), points, aspect, room(0.12, 0.12, 0.16));
     }
