@@ -1,37 +1,17 @@
 /** What a careful maker would say of this build: the worst first, the rest on demand, each with what to change. */
 import { useMemo, useState } from 'react';
 import type { Check } from '../../fretwork/check-types.ts';
-import { parameterById } from '../../build/parameters.ts';
-import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import type { UnitSystem } from '../../build/units.ts';
 import { useBackbow } from '../../state/store.ts';
 import { useReveal } from '../controls/reveal-store.ts';
 import { CHECK_WORDS } from '../words/panels.ts';
+import { checkFacts, labelOf } from './check-text.ts';
 import { checksOf } from './checks-of.ts';
 import './checks.css';
 
-/** "0.02 mm; at least 0.05 mm", or nothing where the check is not about a number. */
-function numbersText(check: Check, system: UnitSystem): string | undefined {
-  const { value, limit, limitKind, unit, digits } = check;
-  if (value === null) return undefined;
-  const say = (number: number) => formatQuantity(number, unit, digits, system);
-  if (limit === null || limitKind === null) return say(value);
-  return CHECK_WORDS.numbers(say(value), limitKind, say(limit));
-}
-
-function whereText(frets: readonly number[]): string | undefined {
-  if (frets.length === 0) return undefined;
-  return frets.length === 1 ? CHECK_WORDS.fret(frets[0]!) : CHECK_WORDS.frets(frets[0]!, frets.at(-1)!, frets.length);
-}
-
-function labelOf(parameter: Check['parameter']): string {
-  return parameter === 'strings' || parameter === 'binding'
-    ? CHECK_WORDS.lists[parameter]
-    : parameterById(parameter).label;
-}
-
 function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {
   const reveal = useReveal((state) => state.reveal);
-  const facts = [numbersText(check, system), whereText(check.frets)].filter((text) => text !== undefined);
+  const facts = checkFacts(check, system);
   return (
     <li className={`check check-${check.severity}`} data-check={check.code}>
       <strong>{CHECK_WORDS.severities[check.severity]}</strong>

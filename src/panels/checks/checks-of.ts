@@ -1,21 +1,36 @@
 /** The checks of a build with the numbers of its prediction. */
 import type { Check } from '../../fretwork/check-types.ts';
 import { checkFretwork } from '../../fretwork/checks.ts';
-import { lineAt } from '../../mechanics/states.ts';
+import type { CheckNumbers } from '../../fretwork/checks-from-forces.ts';
+import { sampleLine } from '../../mechanics/relief.ts';
+import { levellingMoment, lineAt } from '../../mechanics/states.ts';
 import type { Solution } from '../../state/solution-slice.ts';
 
-/** Worst first, as the library orders them. */
-export function checksOf({ build, prediction }: Solution): Check[] {
+/** The state in which the crowns are reckoned to be levelled: as the build says, else on the bench with the strings off. */
+export function levellingState({ build }: Pick<Solution, 'build'>): 'bare' | 'strung' {
+  return build.levelledIn === 'strung' ? 'strung' : 'bare';
+}
+
+/** What the checks ask of the mechanics. */
+export function checkNumbersOf(solution: Solution): CheckNumbers {
+  const { build, prediction } = solution;
   const settled = (rodPercent: number) =>
     lineAt(prediction, build.method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
   const { leastPercent, mostPercent } = prediction.rod;
   const [atLeast, atMost] = [settled(leastPercent), settled(mostPercent)];
-  return checkFretwork(build, {
+  const filed = lineAt(prediction, build.method, levellingMoment(levellingState(solution)));
+  return {
     stringStressRatios: prediction.strings.map((string) => string.stressRatio),
     rod: {
       slackReliefMm: settled(0),
       leastReliefMm: Math.min(atLeast, atMost),
       mostReliefMm: Math.max(atLeast, atMost),
     },
-  });
+    levelling: { reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)) },
+  };
+}
+
+/** Worst first, as the library orders them. */
+export function checksOf(solution: Solution): Check[] {
+  return checkFretwork(solution.build, checkNumbersOf(solution));
 }
