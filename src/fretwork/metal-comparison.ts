@@ -74,7 +74,7 @@ export const METAL_FACTS: readonly Fact[] = [
     id: 'nickel-stainless',
     text: 'Stainless steel 304 contains about 8 to 10 % nickel and gives off hardly any: under 0.05 to 0.08 µg/cm² in a week. Free-machining grades with sulphur (303) exceed the limit. A person who reacts to nickel should still ask a doctor.',
     source:
-      'Stainless Steel – The Safe Choice (European stainless steel association); nickel release rates of 316L, 304, 303 and 201 (abstract)',
+      'Euro Inox, Stainless Steel – The Safe Choice; a study of 316L, 304, 303 and 201 in artificial sweat (abstract)',
     mark: 'src',
   },
   {
