@@ -1,0 +1,192 @@
+/**
+ * The solid finite-element cases: every file of the folder solid-fe, read strictly, and what the library makes of it.
+ * A case is added by dropping its file in.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import * as z from 'zod/mini';
+import { fretPositionsMm } from '../../src/build/neck-shape.ts';
+import { EMPTY, UNCUT, type Linear, type NeckDescription, type NeckWood } from '../../src/mechanics/description.ts';
+import { combineLine, combineOpening, createNeckModel, solveInfluence, stringCases, type Influence } from '../../src/mechanics/influence.ts';
+import type { Refinement } from '../../src/mechanics/mesh.ts';
+import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
+
+export const SOLID_FE_FOLDER = new URL('solid-fe/', import.meta.url);
+
+const size = z.number().check(z.positive());
+const text = z.string();
+
+const caseSchema = z.object({
+  id: text,
+  method: text,
+  geometry: z.object({
+    scaleLengthMm: size,
+    frets: z.int().check(z.minimum(12), z.maximum(36)),
+    widthNutMm: size,
+    widthLastFretMm: size,
+    boardThicknessCentreMm: size,
+    boardRadiusMm: z.nullable(size),
+    totalThicknessFret1Mm: size,
+    totalThicknessFret12Mm: size,
+    backShoulderMm: size,
+    backExponent: size,
+    modelLengthMm: size,
+    slot: z.object({ kerfMm: size, depthMm: size, contactDepthMm: size }),
+    rodChannel: z.nullable(z.object({ widthAtMidNeckMm: size, depthBelowBoardMm: size, depthRule: text })),
+  }),
+  woods: z.object({
+    boardE: size,
+    neckE: z.nullable(size),
+    neckLaminates: z.nullable(
+      z.array(z.object({ toHalfWidthFraction: size, E: size })).check(z.minLength(1)),
+    ),
+  }),
+  loads: z.object({ wedge: text, oneFret: text, strings: text }),
+  results: z.object({
+    wedgeAllMm: z.nullable(z.number()),
+    oneFretMm: z.nullable(z.number()),
+    stringsSlotsEmptyMm: z.nullable(z.number()),
+    stringsNoSlotsMm: z.nullable(z.number()),
+    slotOpeningUmPerKN: z.nullable(z.array(z.nullable(z.number()))),
+  }),
+});
+
+export type SolidFeCase = z.infer<typeof caseSchema> & {
+  readonly file: string;
+  /** Read out of the sentences that describe method and loads. */
+  readonly ratios: Pick<NeckWood, 'depthRatio' | 'shearRatio' | 'poisson'>;
+  readonly wedgeN: number;
+  readonly fret: number;
+  readonly pullN: number;
+  readonly aboveCrownMm: number;
+  readonly channelMostShare: number;
+};
+
+/** @throws {Error} naming the file and the field that it cannot read. */
+export function readSolidFeCase(file: string, content: string): SolidFeCase {
+  const fail = (field: string, why: string): never => {
+    throw new Error(`solid-fe/${file}: ${field} ${why}`);
+  };
+  let data: unknown;
+  try {
+    data = JSON.parse(content);
+  } catch (error) {
+    return fail('the file', `is not JSON (${(error as Error).message})`);
+  }
+  const parsed = z.safeParse(caseSchema, data);
+  if (!parsed.success) {
+    const [issue] = parsed.error.issues;
+    return fail(issue!.path.map(String).join('.') || 'the file', `cannot be read: ${issue!.message}`);
+  }
+  const solid = parsed.data;
+  const find = (field: string, sentence: string, pattern: RegExp): number => {
+    const value = Number(pattern.exec(sentence)?.[1]);
+    return Number.isFinite(value) ? value : fail(field, `does not say ${pattern.source}: "${sentence}"`);
+  };
+  const { geometry, woods, results, loads, method } = solid;
+  if ((woods.neckE === null) === (woods.neckLaminates === null)) fail('woods', 'must give neckE or neckLaminates');
+  const openings = results.slotOpeningUmPerKN;
+  if (openings && openings.length !== geometry.frets) {
+    fail('results.slotOpeningUmPerKN', `has ${openings.length} numbers for ${geometry.frets} frets`);
+  }
+  const fret = find('loads.oneFret', loads.oneFret, /slot (\d+)/);
+  if (fret < 1 || fret > geometry.frets) fail('loads.oneFret', `names slot ${fret} of ${geometry.frets}`);
+  if (Object.values(results).every((value) => value === null)) fail('results', 'has no number');
+  return {
+    ...solid,
+    file,
+    ratios: {
+      depthRatio: find('method', method, /E_y\/E_x=([\d.]+)/),
+      shearRatio: find('method', method, /G_xy\/E_x=([\d.]+)/),
+      poisson: find('method', method, /nu_xy=([\d.]+)/),
+    },
+    wedgeN: find('loads.wedge', loads.wedge, /([\d.]+) N\b/),
+    fret,
+    pullN: find('loads.strings', loads.strings, /([\d.]+) N\b/),
+    aboveCrownMm: find('loads.strings', loads.strings, /([\d.]+) mm above the crown/),
+    channelMostShare: geometry.rodChannel
+      ? find('geometry.rodChannel.depthRule', geometry.rodChannel.depthRule, /at most ([\d.]+) of/)
+      : 1,
+  };
+}
+
+/** Every case of a folder, by file name. @throws {Error} when there is none, or one that cannot be read. */
+export function readSolidFeCases(folder: URL = SOLID_FE_FOLDER): SolidFeCase[] {
+  const files = readdirSync(folder).filter((file) => file.endsWith('.json')).sort();
+  if (files.length === 0) throw new Error('the folder of solid finite-element cases is empty');
+  return files.map((file) => readSolidFeCase(file, readFileSync(new URL(file, folder), 'utf8')));
+}
+
+function through(x1: number, value1: number, x2: number, value2: number): Linear {
+  const slope = (value2 - value1) / (x2 - x1);
+  return { atNut: value1 - slope * x1, slope };
+}
+
+export function describeSolidFeCase({ geometry: g, woods, ratios, channelMostShare }: SolidFeCase): NeckDescription {
+  const frets = fretPositionsMm(g.scaleLengthMm, g.frets);
+  const wood = (modulusMPa: number): NeckWood => ({ modulusMPa, ...ratios });
+  const laminates = woods.neckLaminates ?? [{ toHalfWidthFraction: 1, E: woods.neckE! }];
+  return {
+    lengthMm: g.modelLengthMm,
+    jointMm: g.modelLengthMm,
+    support: 'plane',
+    fretXMm: frets,
+    widthMm: through(0, g.widthNutMm, frets.at(-1)!, g.widthLastFretMm),
+    boardThicknessMm: g.boardThicknessCentreMm,
+    boardRadiusMm: g.boardRadiusMm === null ? null : { atNut: g.boardRadiusMm, slope: 0 },
+    totalThicknessMm: through(frets[0]!, g.totalThicknessFret1Mm, frets[11]!, g.totalThicknessFret12Mm),
+    backShoulderMm: g.backShoulderMm,
+    backExponent: g.backExponent,
+    heel: null,
+    channel: g.rodChannel && {
+      widthAtMidMm: g.rodChannel.widthAtMidNeckMm,
+      depthMm: g.rodChannel.depthBelowBoardMm,
+      mostShare: channelMostShare,
+      fromMm: 0,
+      toMm: g.modelLengthMm,
+    },
+    bars: null,
+    board: wood(woods.boardE),
+    neck: laminates.map((laminate) => ({ toHalfWidthFraction: laminate.toHalfWidthFraction, wood: wood(laminate.E) })),
+    slot: { ...g.slot, bottom: 'radiused' },
+    rod: null,
+  };
+}
+
+export interface SolidFeResults {
+  /** Back-bow positive, as in the files. */
+  readonly wedgeAllMm: number;
+  readonly oneFretMm: number;
+  readonly stringsSlotsEmptyMm: number;
+  readonly stringsNoSlotsMm: number;
+  readonly slotOpeningUmPerKN: readonly number[];
+}
+
+/** The library's results for a case, measured as the case is. */
+export function solveSolidFeCase(solid: SolidFeCase, refinement: Refinement = 1): SolidFeResults {
+  const description = describeSolidFeCase(solid);
+  const model = createNeckModel(description, refinement);
+  const empty = solveInfluence(model, EMPTY);
+  const uncut = solveInfluence(model, UNCUT, 'named');
+  const frets = description.fretXMm;
+  const from = frets[0]!;
+  const to = frets.at(-1)!;
+  const backBow = (influence: Influence, combination: Parameters<typeof combineLine>[1]) => {
+    const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, to);
+    return -extremeRelief(influence.stationXMm, relief, from, to).extremeMm;
+  };
+  const wedges = (inSlot: (slot: number) => boolean) => ({
+    wedgeN: frets.map((_, index) => (inSlot(index + 1) ? solid.wedgeN : 0)),
+  });
+  const all = wedges(() => true);
+  const strings = { cases: stringCases(solid.pullN, solid.aboveCrownMm, 0) };
+  return {
+    wedgeAllMm: backBow(empty, all),
+    oneFretMm: backBow(
+      empty,
+      wedges((slot) => slot === solid.fret),
+    ),
+    stringsSlotsEmptyMm: backBow(empty, strings),
+    stringsNoSlotsMm: backBow(uncut, strings),
+    slotOpeningUmPerKN: [...combineOpening(empty, all)].map((openingMm) => (openingMm * 1e6) / solid.wedgeN),
+  };
+}
