@@ -4,8 +4,8 @@
  *
  * The sum of the basis lines is that of states.ts, with each sample's own factors.
  */
-import { sampleLine } from '../relief.ts';
 import type { Method, Moment } from '../prediction-types.ts';
+import { sampleLine } from '../relief.ts';
 import { bandOf, type Band } from './band.ts';
 import { stringLineGrowthOf, wedgeLineLeftOf } from './time-factors.ts';
 import type { Sampled } from './types.ts';
@@ -21,41 +21,17 @@ export interface LineBand {
   readonly extreme: Band;
 }
 
-/** How much of each basis line every sample holds at a moment: r = start·b + Σ wedgesIn·w_in + Σ wedgesAll·w_all + … */
-interface SampleShares {
-  readonly start: number;
-  readonly wedgesIn: Float64Array;
-  /** What levelling took of the line of all frets; undefined = nothing. */
-  readonly wedgesAll: Float64Array | undefined;
-  readonly strings: Float64Array | undefined;
-  readonly rod: number;
-  readonly climate: number;
+/** Relaxation and creep of every sample at one time; the same for all methods. */
+export interface SampledMoment {
+  readonly wedges: Float64Array;
+  readonly strings: Float64Array;
 }
 
-function sharesOf(sampled: Sampled, moment: Moment): SampleShares {
-  const { samples, time, levelledIn } = sampled;
-  if (!moment.strung) {
-    const wedgesIn = new Float64Array(samples).fill(1);
-    return { start: 1, wedgesIn, wedgesAll: undefined, strings: undefined, rod: 0, climate: 0 };
-  }
-  const wedgesIn = wedgeLineLeftOf(sampled, time.restDays + moment.days);
-  const strings = stringLineGrowthOf(sampled, moment.days);
-  const rod = moment.rodPercent / 100;
-  if (moment.ofWood || levelledIn === 'none') {
-    return { start: 1, wedgesIn, wedgesAll: undefined, strings, rod, climate: 1 };
-  }
-  if (levelledIn === 'bare') {
-    return { start: 0, wedgesIn, wedgesAll: new Float64Array(samples).fill(-1), strings, rod, climate: 1 };
-  }
-  const filed = wedgeLineLeftOf(sampled, time.restDays).map((left) => -left);
-  const filedStrings = stringLineGrowthOf(sampled, 0);
+/** @param days since the strings went on. */
+export function sampledMoment(sampled: Sampled, days: number): SampledMoment {
   return {
-    start: 0,
-    wedgesIn,
-    wedgesAll: filed,
-    strings: strings.map((share, i) => share - filedStrings[i]!),
-    rod,
-    climate: 0,
+    wedges: wedgeLineLeftOf(sampled, sampled.time.restDays + days),
+    strings: stringLineGrowthOf(sampled, days),
   };
 }
 
@@ -68,86 +44,143 @@ export function kindLines(sampled: Sampled, method: Method, fretsIn?: readonly n
     const line = lines[sampled.kindOfFret[fret - 1]!]!;
     for (let j = 0; j < points; j += 1) line[j]! += wedgeMm[(fret - 1) * points + j]!;
   };
-  const frets = sampled.kindOfFret.length;
   if (fretsIn) fretsIn.forEach(add);
-  else for (let fret = 1; fret <= frets; fret += 1) add(fret);
+  else for (let fret = 1; fret <= sampled.kindOfFret.length; fret += 1) add(fret);
   return lines;
+}
+
+/** A line at the points, times an amount for each sample. */
+interface Term {
+  readonly line: Float64Array;
+  readonly amount: Float64Array;
+}
+
+/** The terms whose sum is the line of every sample at a moment, and the line that all samples share. */
+interface Terms {
+  readonly fixed: Float64Array | undefined;
+  readonly terms: readonly Term[];
+}
+
+function times(a: Float64Array, b: Float64Array): Float64Array {
+  const out = new Float64Array(a.length);
+  for (let i = 0; i < a.length; i += 1) out[i] = a[i]! * b[i]!;
+  return out;
+}
+
+function scaled(a: Float64Array, factor: number): Float64Array {
+  const out = new Float64Array(a.length);
+  for (let i = 0; i < a.length; i += 1) out[i] = a[i]! * factor;
+  return out;
+}
+
+/** @param at relaxation and creep at the moment, where they are known already. */
+function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledMoment): Terms {
+  const of = sampled.methods[method];
+  const { levelledIn, startingMm } = sampled;
+  const wedgesIn = kindLines(sampled, method, moment.fretsIn);
+  if (!moment.strung) {
+    return { fixed: startingMm, terms: wedgesIn.map((line, kind) => ({ line, amount: of.wedgeFactors[kind]! })) };
+  }
+  const now = at ?? sampledMoment(sampled, moment.days);
+  const terms: Term[] = wedgesIn.map((line, kind) => ({ line, amount: times(of.wedgeFactors[kind]!, now.wedges) }));
+  const filed = moment.ofWood || levelledIn === 'none' ? undefined : levelledIn;
+  const then = filed === 'strung' ? sampledMoment(sampled, 0) : undefined;
+  const strings = then ? now.strings.map((share, i) => share - then.strings[i]!) : now.strings;
+  terms.push({ line: of.stringsMm, amount: times(of.stringsFactor, strings) });
+  if (moment.rodPercent !== 0) terms.push({ line: of.rodMm, amount: scaled(of.rodFactor, moment.rodPercent / 100) });
+  if (filed !== 'strung') terms.push({ line: of.climateMm, amount: of.climateFactor });
+  if (filed) {
+    kindLines(sampled, method).forEach((line, kind) => {
+      const factor = of.wedgeFactors[kind]!;
+      terms.push({ line: scaled(line, -1), amount: then ? times(factor, then.wedges) : factor });
+    });
+  }
+  const lasting = terms.filter(({ line }) => line.some((height) => height !== 0));
+  return { fixed: filed ? undefined : startingMm, terms: lasting };
+}
+
+/** Relief of every sample at one point. */
+function reliefAtPoint({ fixed, terms }: Terms, point: number, out: Float64Array): void {
+  out.fill(fixed ? fixed[point]! : 0);
+  for (const { line, amount } of terms) {
+    const height = line[point]!;
+    for (let i = 0; i < out.length; i += 1) out[i]! += height * amount[i]!;
+  }
 }
 
 function checkMoment(sampled: Sampled, moment: Moment): void {
   const frets = sampled.kindOfFret.length;
   if (!(moment.days >= 0)) throw new RangeError(`days since stringing is ${moment.days}; it must be 0 or more days`);
-  if (!Number.isFinite(moment.rodPercent)) throw new RangeError(`rod setting is ${moment.rodPercent}; it must be a number`);
+  if (!(Math.abs(moment.rodPercent) <= 100)) {
+    throw new RangeError(`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
+  }
   for (const fret of moment.fretsIn ?? []) {
     if (!Number.isInteger(fret) || fret < 1 || fret > frets)
       throw new RangeError(`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
   }
 }
 
-/**
- * Relief of every sample at a moment: points × samples, row-major.
- * @throws {RangeError} for a fret that the neck does not have, a negative time or a rod setting that is no number.
- */
-export function sampleLines(sampled: Sampled, method: Method, moment: Moment): Float64Array {
-  checkMoment(sampled, moment);
-  const { samples, startingMm } = sampled;
-  const of = sampled.methods[method];
-  const points = sampled.xMm.length;
-  const shares = sharesOf(sampled, moment);
-  const out = new Float64Array(points * samples);
-  const add = (line: Float64Array, factor: Float64Array, share: Float64Array | number) => {
-    const amount = typeof share === 'number' ? factor.map((value) => value * share) : factor.map((value, i) => value * share[i]!);
-    for (let j = 0; j < points; j += 1) {
-      const height = line[j]!;
-      if (height === 0) continue;
-      const row = j * samples;
-      for (let i = 0; i < samples; i += 1) out[row + i]! += height * amount[i]!;
-    }
-  };
-  if (shares.start !== 0) {
-    for (let j = 0; j < points; j += 1) out.fill(startingMm[j]!, j * samples, (j + 1) * samples);
+/** Calls back with the relief of every sample at each point of a range; the array is used again for the next. */
+function eachPoint(
+  terms: Terms,
+  samples: number,
+  from: number,
+  to: number,
+  use: (relief: Float64Array, j: number) => void,
+) {
+  const relief = new Float64Array(samples);
+  for (let j = from; j <= to; j += 1) {
+    reliefAtPoint(terms, j, relief);
+    use(relief, j);
   }
-  kindLines(sampled, method, moment.fretsIn).forEach((line, kind) => add(line, of.wedgeFactors[kind]!, shares.wedgesIn));
-  const { wedgesAll, strings } = shares;
-  if (wedgesAll) kindLines(sampled, method).forEach((line, kind) => add(line, of.wedgeFactors[kind]!, wedgesAll));
-  if (strings) add(of.stringsMm, of.stringsFactor, strings);
-  if (shares.rod !== 0) add(of.rodMm, of.rodFactor, shares.rod);
-  if (shares.climate !== 0) add(of.climateMm, of.climateFactor, shares.climate);
-  return out;
 }
 
-/** Relief of greatest size under the straightedge, with its sign, of every sample. */
-export function sampleExtremes(sampled: Sampled, lines: Float64Array): Float64Array {
-  const { samples, spanFrom, spanTo } = sampled;
-  const extremes = new Float64Array(samples);
-  for (let j = spanFrom; j <= spanTo; j += 1) {
-    const row = j * samples;
-    for (let i = 0; i < samples; i += 1) {
-      const value = lines[row + i]!;
-      if (Math.abs(value) > Math.abs(extremes[i]!)) extremes[i] = value;
-    }
+function keepExtremes(relief: Float64Array, extremes: Float64Array): void {
+  for (let i = 0; i < relief.length; i += 1) {
+    const value = relief[i]!;
+    if (Math.abs(value) > Math.abs(extremes[i]!)) extremes[i] = value;
   }
+}
+
+/** Relief of greatest size under the straightedge, with its sign, of every sample. @throws {RangeError} as `bandAt`. */
+export function sampleExtremes(sampled: Sampled, method: Method, moment: Moment, at?: SampledMoment): Float64Array {
+  checkMoment(sampled, moment);
+  const extremes = new Float64Array(sampled.samples);
+  const terms = termsOf(sampled, method, moment, at);
+  eachPoint(terms, sampled.samples, sampled.spanFrom, sampled.spanTo, (relief) => keepExtremes(relief, extremes));
   return extremes;
+}
+
+/** Relief of every sample at every point: points × samples. @throws {RangeError} as `bandAt`. */
+export function sampleLines(sampled: Sampled, method: Method, moment: Moment): Float64Array {
+  checkMoment(sampled, moment);
+  const points = sampled.xMm.length;
+  const out = new Float64Array(points * sampled.samples);
+  eachPoint(termsOf(sampled, method, moment), sampled.samples, 0, points - 1, (relief, j) =>
+    out.set(relief, j * sampled.samples),
+  );
+  return out;
 }
 
 /**
  * The band of the fret-top line at a moment.
- * @throws {RangeError} for a fret that the neck does not have, a negative time or a rod setting that is no number.
+ * @throws {RangeError} for a fret that the neck does not have, a negative time or a rod setting outside ±100 %.
  */
 export function bandAt(sampled: Sampled, method: Method, moment: Moment): LineBand {
-  const lines = sampleLines(sampled, method, moment);
-  const extreme = bandOf(sampleExtremes(sampled, lines));
+  checkMoment(sampled, moment);
   const points = sampled.xMm.length;
+  const extremes = new Float64Array(sampled.samples);
   const p05Mm = new Float64Array(points);
   const p50Mm = new Float64Array(points);
   const p95Mm = new Float64Array(points);
-  for (let j = 0; j < points; j += 1) {
-    const band = bandOf(lines.subarray(j * sampled.samples, (j + 1) * sampled.samples));
+  eachPoint(termsOf(sampled, method, moment), sampled.samples, 0, points - 1, (relief, j) => {
+    if (j >= sampled.spanFrom && j <= sampled.spanTo) keepExtremes(relief, extremes);
+    const band = bandOf(relief);
     p05Mm[j] = band.p05;
     p50Mm[j] = band.p50;
     p95Mm[j] = band.p95;
-  }
-  return { xMm: sampled.xMm, p05Mm, p50Mm, p95Mm, extreme };
+  });
+  return { xMm: sampled.xMm, p05Mm, p50Mm, p95Mm, extreme: bandOf(extremes) };
 }
 
 /** The band at one place along the neck, linear between the points. */

@@ -98,12 +98,15 @@ export function spreadsOf(build: Build, biteLogSpread: number = BITE_LOG_SPREAD)
   };
 }
 
-/** The deviations that standard normal deviates stand for. @param deviates in the order of `INPUTS`, from `offset` on. */
-export function deviationsAt(spreads: Spreads, deviates: ArrayLike<number>, offset = 0): Deviations {
+/** The deviation of one input that a standard normal deviate stands for: a factor, or an offset in mm. */
+export function deviationAt(spreads: Spreads, { id, kind }: InputDescription, deviate: number): number {
+  const shift = spreads[id] * deviate;
+  return kind === 'factor' ? Math.exp(shift) : shift;
+}
+
+/** All deviations of one neck. @param deviates standard normal, in the order of `INPUTS`. */
+export function deviationsAt(spreads: Spreads, deviates: ArrayLike<number>): Deviations {
   const out: Record<UncertainInput, number> = { ...AS_STATED };
-  INPUTS.forEach(({ id, kind }, index) => {
-    const shift = spreads[id] * deviates[offset + index]!;
-    out[id] = kind === 'factor' ? Math.exp(shift) : shift;
-  });
+  INPUTS.forEach((input, index) => (out[input.id] = deviationAt(spreads, input, deviates[index]!)));
   return out;
 }

@@ -45,14 +45,14 @@ export function normalQuantile(probability: number): number {
 }
 
 /**
- * `samples` × `inputs` standard normal deviates, one row a sample.
+ * Standard normal deviates: `inputs` × `samples`, one row an input.
  * @param seed a whole number; the same seed gives the same deviates.
  */
 export function normalDeviates(seed: number, samples: number, inputs: number): Float64Array {
   const random = xoroshiro128plus(seed);
   const out = new Float64Array(samples * inputs);
-  const strip = new Float64Array(samples);
   for (let input = 0; input < inputs; input += 1) {
+    const strip = out.subarray(input * samples, (input + 1) * samples);
     for (let i = 0; i < samples; i += 1) {
       // Open at both ends: 2^-54 keeps the first strip off zero.
       strip[i] = normalQuantile((i + uniformFloat64(random) + 2 ** -54) / (samples + 2 ** -50));
@@ -63,7 +63,6 @@ export function normalDeviates(seed: number, samples: number, inputs: number): F
       strip[i] = strip[j]!;
       strip[j] = kept;
     }
-    for (let i = 0; i < samples; i += 1) out[i * inputs + input] = strip[i]!;
   }
   return out;
 }

@@ -10,7 +10,10 @@ import { contactForce, type Contact } from '../contact.ts';
 import type { Deviations } from '../deviations.ts';
 
 /** The contact with deviations on top; the same as contactsOf (wire-contact.ts) gives with them. */
-export function deviatedContact(contact: Contact, deviations: Deviations): Contact {
+export function deviatedContact(
+  contact: Contact,
+  deviations: Pick<Deviations, 'density' | 'crushing' | 'kerfMm' | 'studWidthMm' | 'studSoftness' | 'bite'>,
+): Contact {
   const { density, crushing, kerfMm, studWidthMm, studSoftness, bite } = deviations;
   return {
     studForceN: contact.studForceN * density * bite,

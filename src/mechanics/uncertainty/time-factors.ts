@@ -1,15 +1,15 @@
 /**
  * Relaxation and creep of every sample at one time.
  *
- *   ω(t; a·f, c) = ω(t; a·f, 0) + c·(ω(t; a·f, 1) − ω(t; a·f, 0))      exact: creep enters linearly (time.ts)
+ *   ω(t; a·f, c) = r(t; a·f) + c·g(t; a·f)      exact, since creep enters linearly (time.ts): g = ω(t; ·, 1) − r
  *
- * f factor on the relaxation a, c factor on creep. In ln f both parts are smooth: a Chebyshev series of degree 9 over the
- * range of the samples holds them to 1e-7, so that the hereditary integral is taken 20 times instead of thousands.
+ * r force left, f factor on the relaxation a, c factor on creep. g holds the hereditary integral; it is smooth in ln f, so
+ * a Chebyshev series of degree 6 over the range of the samples stands for it, and 7 integrals for thousands.
  */
 import type { TimeInputs } from '../prediction-types.ts';
-import { stringLineGrowth, wedgeLineLeft } from '../time.ts';
+import { stringLineGrowth, wedgeForceLeft, wedgeLineLeft } from '../time.ts';
 
-const DEGREE = 9;
+const DEGREE = 6;
 
 /** Coefficients of the Chebyshev series of a function on −1 … 1. */
 function chebyshev(of: (u: number) => number): number[] {
@@ -41,23 +41,28 @@ export interface SampledTime {
 
 /** ω of each sample, `days` after the frets went in. */
 export function wedgeLineLeftOf({ time, relaxation, creep }: SampledTime, days: number): Float64Array {
-  if (days <= 0) return new Float64Array(relaxation.length).fill(1);
+  const samples = relaxation.length;
+  const out = new Float64Array(samples).fill(1);
+  if (days <= 0) return out;
   let least = Infinity;
-  let most = -Infinity;
+  let most = 0;
   for (const factor of relaxation) {
     if (factor < least) least = factor;
     if (factor > most) most = factor;
   }
   const middle = Math.log(least * most) / 2;
   const half = Math.max(1e-9, Math.log(most / least) / 2);
-  const left = (u: number, amountOfCreep: number) =>
-    wedgeLineLeft(days, time.wedgeRelaxation * Math.exp(middle + half * u), amountOfCreep);
-  const still = chebyshev((u) => left(u, 0));
-  const creeping = chebyshev((u) => left(u, 1) - left(u, 0));
-  return relaxation.map((factor, i) => {
-    const u = (Math.log(factor) - middle) / half;
-    return seriesAt(still, u) + time.creepFactor * creep[i]! * seriesAt(creeping, u);
+  const creeping = chebyshev((u) => {
+    const amount = time.wedgeRelaxation * Math.exp(middle + half * u);
+    return wedgeLineLeft(days, amount, 1) - wedgeForceLeft(days, amount);
   });
+  const perAmount = 1 / wedgeForceLeft(days, 1) - 1;
+  for (let i = 0; i < samples; i += 1) {
+    const force = 1 / (1 + time.wedgeRelaxation * relaxation[i]! * perAmount);
+    const u = (Math.log(relaxation[i]!) - middle) / half;
+    out[i] = force + time.creepFactor * creep[i]! * seriesAt(creeping, u);
+  }
+  return out;
 }
 
 /** 1 + φ of each sample, `days` after the strings went on. */

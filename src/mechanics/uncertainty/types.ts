@@ -95,11 +95,16 @@ export interface Uncertainty {
   /** Factors on the wedges' relaxation and on creep, one a sample. */
   readonly relaxation: Float64Array;
   readonly creep: Float64Array;
-  /** Standard normal deviates, samples × inputs in the order of `INPUTS`. */
+  /** Standard normal deviates, inputs × samples, in the order of `INPUTS`. */
   readonly deviates: Float32Array;
   readonly methods: Readonly<Record<Method, MethodUncertainty>>;
 }
 
 /** The part of it that the band of a moment rests on. */
-export type SampledLines = Omit<MethodUncertainty, 'fretted' | 'strung' | 'settled' | 'rodSet' | 'wedgeForceN' | 'rodPercentForTarget' | 'timeCourse' | 'scatter'>;
-export type Sampled = Omit<Uncertainty, 'methods' | 'seed'> & { readonly methods: Readonly<Record<Method, SampledLines>> };
+export type SampledLines = Omit<
+  MethodUncertainty,
+  'fretted' | 'strung' | 'settled' | 'rodSet' | 'wedgeForceN' | 'rodPercentForTarget' | 'timeCourse' | 'scatter'
+>;
+export type Sampled = Omit<Uncertainty, 'methods' | 'seed'> & {
+  readonly methods: Readonly<Record<Method, SampledLines>>;
+};

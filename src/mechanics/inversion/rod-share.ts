@@ -1,0 +1,92 @@
+/**
+ * The amount p of a line k(x) that, added to a line a(x), brings the relief of greatest size to a target.
+ *
+ *   e(p) = the value of greatest size, with its sign, of a(x) + p·k(x) under the straightedge;   find e(p) = T
+ *
+ * Where k has one sign under the straightedge, e falls (k < 0) or rises (k > 0) with p throughout, and p lies between the
+ * least and the greatest of (T − a_j)/k_j: bisection between them. Where k changes sign, the settings out to ±`WIDEST` are
+ * searched in steps for the crossing nearest to zero. e jumps where the line is humped as much as it is hollow: a target
+ * inside the jump has no solution; the p at the jump is given, and e there tells.
+ */
+
+/** Greatest size of p that is searched where k changes sign. */
+const WIDEST = 5;
+const STEPS = 100;
+const BISECTIONS = 60;
+/** Relief at the ends of the straightedge is zero but for rounding: no setting moves it. In parts of the largest value. */
+const NOTHING = 1e-9;
+
+/** A line under the straightedge: `value(j)` for from ≤ j ≤ to. */
+export interface SpanLine {
+  readonly values: ArrayLike<number>;
+  readonly offset?: number;
+  readonly stride?: number;
+}
+
+function at({ values, offset = 0, stride = 1 }: SpanLine, j: number): number {
+  return values[offset + j * stride]!;
+}
+
+/** Value of greatest size, with its sign, of a + p·k for from ≤ j ≤ to. */
+export function extremeOfSum(a: SpanLine, k: SpanLine, factor: number, from: number, to: number): number {
+  let extreme = 0;
+  for (let j = from; j <= to; j += 1) {
+    const value = at(a, j) + factor * at(k, j);
+    if (Math.abs(value) > Math.abs(extreme)) extreme = value;
+  }
+  return extreme;
+}
+
+/**
+ * p, or undefined when no p within reach brings the relief to the target.
+ * @param bisections how closely: 60 for full precision, 20 for a millionth of the bracket.
+ */
+export function shareForTarget(
+  a: SpanLine,
+  k: SpanLine,
+  from: number,
+  to: number,
+  target: number,
+  bisections: number = BISECTIONS,
+): number | undefined {
+  let size = 0;
+  for (let j = from; j <= to; j += 1) size = Math.max(size, Math.abs(at(k, j)));
+  if (size === 0) return undefined;
+  let low = Infinity;
+  let high = -Infinity;
+  let positive = false;
+  let negative = false;
+  for (let j = from; j <= to; j += 1) {
+    const slope = at(k, j);
+    if (Math.abs(slope) <= NOTHING * size) continue;
+    if (slope > 0) positive = true;
+    else negative = true;
+    const p = (target - at(a, j)) / slope;
+    low = Math.min(low, p);
+    high = Math.max(high, p);
+  }
+  const over = (p: number) => extremeOfSum(a, k, p, from, to) > target;
+  if (positive !== negative) return bisect(over, low, high, bisections);
+  let found: number | undefined;
+  for (let step = 1; step <= 2 * STEPS; step += 1) {
+    const p0 = ((step - 1 - STEPS) / STEPS) * WIDEST;
+    const p1 = ((step - STEPS) / STEPS) * WIDEST;
+    if (over(p0) === over(p1)) continue;
+    const p = bisect(over, p0, p1, bisections);
+    if (found === undefined || Math.abs(p) < Math.abs(found)) found = p;
+  }
+  return found;
+}
+
+/** Where `test` changes between two points; the two need not differ in it, then the end nearest to a change is given. */
+function bisect(test: (p: number) => boolean, from: number, to: number, bisections: number): number {
+  const atFrom = test(from);
+  let low = from;
+  let high = to;
+  for (let i = 0; i < bisections; i += 1) {
+    const middle = (low + high) / 2;
+    if (test(middle) === atFrom) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

@@ -1,0 +1,115 @@
+/**
+ * The band of a prediction: model, samples, readouts. In steps between which it can be given up, since each of the
+ * predictions under it takes tens of milliseconds.
+ */
+import type { Build } from '../../build/build.ts';
+import { createPredictor, type Predictor } from '../predict.ts';
+import { METHODS, type Method } from '../prediction-types.ts';
+import { spreadsOf } from './inputs.ts';
+import { MODEL_STEPS, modelSteps } from './model.ts';
+import { readoutsOf } from './readouts.ts';
+import { drawSamples } from './sampling.ts';
+import { timeCourses } from './time-course.ts';
+import type { MethodUncertainty, Uncertainty } from './types.ts';
+
+export interface EstimateOptions {
+  /** Whole number; the same seed gives the same band. */
+  readonly seed?: number;
+  readonly samples?: number;
+  /** Standard deviation of ln bite: what the bench log leaves of it (bench-log/posterior.ts); 0.4 without a log. */
+  readonly biteLogSpread?: number;
+}
+
+export const STANDARD_SEED = 1;
+export const STANDARD_SAMPLES = 2000;
+const MOST_SAMPLES = 100_000;
+
+/** How far it has come: done of total steps. */
+export interface Progress {
+  readonly done: number;
+  readonly total: number;
+}
+
+export interface Estimator {
+  /** One step a call of `next`; the last returns the band. */
+  steps(build: Build, options?: EstimateOptions): Generator<Progress, Uncertainty>;
+  /**
+   * The same, asking between steps whether to stop.
+   * @param shouldStop asked before each step; when it says so the answer is null.
+   * @param breathe lets others run between steps, e.g. so that messages to a worker arrive.
+   */
+  estimate(
+    build: Build,
+    options?: EstimateOptions,
+    shouldStop?: () => boolean,
+    breathe?: () => Promise<void>,
+    onProgress?: (progress: Progress) => void,
+  ): Promise<Uncertainty | null>;
+}
+
+function nextTask(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+/**
+ * @param predictor predicts the build itself and its contacts; necks with other moduli are kept apart, so that they do
+ * not push out the necks that it keeps.
+ * @throws {RangeError} from `steps` and `estimate` for a number of samples or a seed that cannot be.
+ */
+export function createEstimator(predictor: Predictor): Estimator {
+  const aside = createPredictor();
+
+  function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {
+    const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread } = options;
+    if (!Number.isInteger(samples) || samples < 100 || samples > MOST_SAMPLES) {
+      throw new RangeError(`number of samples is ${samples}; it must be a whole number from 100 to ${MOST_SAMPLES}`);
+    }
+    if (!Number.isInteger(seed)) throw new RangeError(`seed is ${seed}; it must be a whole number`);
+    if (biteLogSpread !== undefined && !(biteLogSpread >= 0)) {
+      throw new RangeError(`spread of ln bite is ${biteLogSpread}; it must be 0 or more`);
+    }
+    const total = MODEL_STEPS + 2 + METHODS.length;
+    let done = 0;
+    const solving = modelSteps(build, spreadsOf(build, biteLogSpread), predictor, aside);
+    let solved = solving.next();
+    while (!solved.done) {
+      yield { done: (done += 1), total };
+      solved = solving.next();
+    }
+    const model = solved.value;
+    const draws = drawSamples(model, seed, samples);
+    yield { done: (done += 1), total };
+    const courses = timeCourses(draws, model.prediction);
+    yield { done: (done += 1), total };
+    const methods: Partial<Record<Method, MethodUncertainty>> = {};
+    for (const method of METHODS) {
+      methods[method] = {
+        ...draws.methods[method],
+        ...readoutsOf(draws, model.prediction, method, build),
+        timeCourse: courses[method],
+      };
+      yield { done: (done += 1), total };
+    }
+    const { meanForceN: _, ...sampled } = draws;
+    return { ...sampled, seed, methods: methods as Record<Method, MethodUncertainty> };
+  }
+
+  async function estimate(
+    build: Build,
+    options: EstimateOptions = {},
+    shouldStop: () => boolean = () => false,
+    breathe: () => Promise<void> = nextTask,
+    onProgress: (progress: Progress) => void = () => undefined,
+  ): Promise<Uncertainty | null> {
+    const running = steps(build, options);
+    for (;;) {
+      if (shouldStop()) return null;
+      const step = running.next();
+      if (step.done) return step.value;
+      onProgress(step.value);
+      await breathe();
+    }
+  }
+
+  return { steps, estimate };
+}

@@ -1,0 +1,82 @@
+/** Draws the samples: the factors of every sample on the basis lines of a model. */
+import { METHODS, type Method } from '../prediction-types.ts';
+import { answersAt } from './answer.ts';
+import { deviationAt, INPUTS, type UncertainInput } from './inputs.ts';
+import type { ResponseModel } from './model.ts';
+import { normalDeviates } from './normal.ts';
+import { deviatedContact, seatOne } from './one-slot.ts';
+import type { Sampled, SampledLines } from './types.ts';
+
+export interface Draws extends Sampled {
+  /** Mean wedge force of the frets of every sample, N. */
+  readonly meanForceN: Float64Array;
+}
+
+/** The factors of samples whose deviates are given, inputs × samples. */
+export function factorsOf(model: ResponseModel, deviates: Float64Array): Draws {
+  const samples = deviates.length / INPUTS.length;
+  const { kinds } = model;
+  const deviations = Object.fromEntries(
+    INPUTS.map((input, row) => [
+      input.id,
+      deviates.subarray(row * samples, (row + 1) * samples).map((z) => deviationAt(model.spreads, input, z)),
+    ]),
+  ) as Record<UncertainInput, Float64Array>;
+  const flexibility = answersAt(model.flexibility, deviates);
+  const perForce = answersAt(model.wedgeLine, deviates);
+  const meanForceN = new Float64Array(samples);
+  const frets = kinds.reduce((sum, kind) => sum + kind.frets.length, 0);
+  const wedgeFactors = kinds.map((kind) => {
+    const factors = new Float64Array(samples);
+    for (let i = 0; i < samples; i += 1) {
+      const contact = deviatedContact(kind.contact, {
+        density: deviations.density[i]!,
+        crushing: deviations.crushing[i]!,
+        kerfMm: deviations.kerfMm[i]!,
+        studWidthMm: deviations.studWidthMm[i]!,
+        studSoftness: deviations.studSoftness[i]!,
+        bite: deviations.bite[i]!,
+      });
+      const force = seatOne(contact, kind.flexibilityMmN * flexibility[i]!) / kind.referenceN;
+      factors[i] = force * perForce[i]!;
+      meanForceN[i]! += force * kind.meanReferenceN * (kind.frets.length / frets);
+    }
+    return factors;
+  });
+
+  const kindOfFret = new Int32Array(frets);
+  kinds.forEach((kind, g) => kind.frets.forEach((fret) => (kindOfFret[fret - 1] = g)));
+  const sampledLines = (method: Method): SampledLines => {
+    const { wedgeMm, stringsMm, rodMm, climateMm, strings, rod, climate } = model.methods[method];
+    return {
+      wedgeMm,
+      stringsMm,
+      rodMm,
+      climateMm,
+      wedgeFactors,
+      stringsFactor: answersAt(strings, deviates),
+      rodFactor: answersAt(rod, deviates),
+      climateFactor: answersAt(climate, deviates),
+    };
+  };
+  return {
+    samples,
+    xMm: model.xMm,
+    spanFrom: model.spanFrom,
+    spanTo: model.spanTo,
+    time: model.time,
+    levelledIn: model.levelledIn,
+    startingMm: model.startingMm,
+    kindOfFret,
+    relaxation: deviations.relaxation,
+    creep: deviations.creep,
+    deviates: Float32Array.from(deviates),
+    methods: Object.fromEntries(METHODS.map((method) => [method, sampledLines(method)])) as Sampled['methods'],
+    meanForceN,
+  };
+}
+
+/** `samples` samples of a model. The same seed gives the same samples. */
+export function drawSamples(model: ResponseModel, seed: number, samples: number): Draws {
+  return factorsOf(model, normalDeviates(seed, samples, INPUTS.length));
+}
