@@ -10,6 +10,7 @@ import { Rail } from '../panels/rail/rail.tsx';
 import { Readouts } from '../panels/readouts/readouts.tsx';
 import { CONTROL_WORDS } from '../panels/words/controls.ts';
 import { PROJECT_WORDS } from '../panels/words/panels.ts';
+import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
@@ -41,6 +42,7 @@ export function App() {
       </aside>
       <Notices />
       <HelpDialog />
+      <Dialogs />
       <LiveDescription />
       {isOver && <div className="drop-here">{PROJECT_WORDS.drop}</div>}
     </>

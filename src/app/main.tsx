@@ -5,10 +5,12 @@ import { listenToKeys } from '../panels/actions/keys.ts';
 import { connectSolver } from '../state/solver.ts';
 import { store } from '../state/store.ts';
 import { App } from './app.tsx';
+import { followAddress } from './follow-address.ts';
 import { publishProbe } from './probe.ts';
 import './style/index.css';
 
 publishProbe(store);
+followAddress(store);
 connectSolver(store);
 listenToKeys(store, window);
 

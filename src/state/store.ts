@@ -2,12 +2,13 @@
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { createBuildSlice, type BuildSlice } from './build-slice.ts';
+import { createDialogSlice, type DialogSlice } from './dialog-slice.ts';
 import { loadPreferences, type Preferences } from './preferences.ts';
 import { createRailSlice, type RailSlice } from './rail-slice.ts';
 import { createSolutionSlice, type SolutionSlice } from './solution-slice.ts';
 import { createViewSlice, type ViewSlice } from './view-slice.ts';
 
-export type BackbowState = BuildSlice & ViewSlice & RailSlice & SolutionSlice;
+export type BackbowState = BuildSlice & ViewSlice & RailSlice & SolutionSlice & DialogSlice;
 export type BackbowStore = StoreApi<BackbowState>;
 
 /** A store of its own; the page uses the one below, tests make theirs. */
@@ -17,6 +18,7 @@ export function createBackbowStore(preferences: Preferences = loadPreferences())
     ...createViewSlice(preferences)(...api),
     ...createRailSlice(...api),
     ...createSolutionSlice(...api),
+    ...createDialogSlice(...api),
   }));
 }
 

@@ -35,7 +35,7 @@ export function listenToKeys(store: BackbowStore, target: Pick<Window, 'addEvent
     const action = BY_COMBO.get(comboOf(event));
     if (!action || isTyping(event.target, isMod)) return;
     if (!isMod && !state.singleKeys && action.id !== 'help') return;
-    if (state.helpOpen && action.id !== 'help') return;
+    if ((state.helpOpen && action.id !== 'help') || state.dialog !== null) return;
     event.preventDefault();
     if (action.enabled?.(state) === false) return;
     void action.run(store);

@@ -4,6 +4,7 @@ import { SCENE_VIEWS } from '../../scene/types.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
+import { SHARE_WORDS } from '../share/words.ts';
 import { ACTION_WORDS } from '../words/actions.ts';
 import { METHOD_WORDS, PROJECT_WORDS, RAIL_WORDS, VIEW_WORDS } from '../words/panels.ts';
 import type { Action, ActionGroup } from './types.ts';
@@ -38,6 +39,10 @@ export const ACTIONS: readonly Action[] = [
     run: (store) => openProject(store),
   }),
   action('project', 'save', ['Mod+S'], { label: PROJECT_WORDS.save, run: (store) => saveProject(store) }),
+  action('project', 'share', ['S'], {
+    label: SHARE_WORDS.action,
+    run: (store) => store.getState().openDialog('share'),
+  }),
   action('edit', 'undo', ['Mod+Z'], {
     label: (state) => PROJECT_WORDS.undo(state.history.past.at(-1)?.label),
     enabled: (state) => state.history.past.length > 0,

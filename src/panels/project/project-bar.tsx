@@ -113,6 +113,7 @@ export function ProjectBar() {
         <PresetPicker />
         <ActionButton id="open" />
         <ActionButton id="save" />
+        <ActionButton id="share" />
         <ActionButton id="undo">{PROJECT_WORDS.undo(undefined)}</ActionButton>
         <ActionButton id="redo">{PROJECT_WORDS.redo(undefined)}</ActionButton>
         <UnitSwitch />

@@ -1,0 +1,15 @@
+/** The dialogs of the page, each loaded when it is first opened. */
+import { lazy, Suspense } from 'react';
+import type { DialogId } from '../state/dialog-slice.ts';
+import { useBackbow } from '../state/store.ts';
+
+const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
+  share: lazy(async () => ({ default: (await import('../panels/share/share-dialog.tsx')).ShareDialog })),
+  received: lazy(async () => ({ default: (await import('../panels/share/received-dialog.tsx')).ReceivedDialog })),
+};
+
+export function Dialogs() {
+  const dialog = useBackbow((state) => state.dialog);
+  const Shown = dialog === null ? undefined : DIALOGS[dialog];
+  return <Suspense>{Shown && <Shown />}</Suspense>;
+}

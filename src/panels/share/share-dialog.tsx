@@ -1,0 +1,102 @@
+/** Sharing the neck, or a comparison, as a link or as a file. */
+import { useId } from 'react';
+import { formatNumber } from '../../build/units.ts';
+import { METHODS } from '../../mechanics/prediction-types.ts';
+import { addressOf } from '../../state/share/address.ts';
+import { writeLink } from '../../state/share/link.ts';
+import { store, useBackbow } from '../../state/store.ts';
+import { Dialog } from '../dialog/dialog.tsx';
+import { METHOD_WORDS } from '../words/panels.ts';
+import { problemTexts } from '../words/problems.ts';
+import { compose, useCompose, type What } from './compose-store.ts';
+import { LinkField } from './link-field.tsx';
+import { saveShared } from './save-shared.ts';
+import { sharedOf, waysOf } from './shared-of.ts';
+import { SHARE_WORDS } from './words.ts';
+import './share.css';
+
+const WHATS: readonly What[] = ['build', 'methods'];
+
+function WhatToShare() {
+  const name = useId();
+  const what = useCompose((state) => state.what);
+  return (
+    <fieldset className="choices">
+      <legend>{SHARE_WORDS.what}</legend>
+      {WHATS.map((option) => (
+        <label key={option} className="tick">
+          <input type="radio" name={name} checked={option === what} onChange={() => compose({ what: option })} />
+          {SHARE_WORDS.whats[option]}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function WaysToShare() {
+  const build = useBackbow((state) => state.build);
+  const system = useBackbow((state) => state.unitSystem);
+  const methods = useCompose((state) => state.methods);
+  const { builds, impossible } = waysOf(build);
+  return (
+    <fieldset className="choices">
+      <legend>{SHARE_WORDS.methods}</legend>
+      {builds.map(({ method }) => (
+        <label key={method} className="tick">
+          <input
+            type="checkbox"
+            checked={methods.includes(method)}
+            onChange={(event) => {
+              const { checked } = event.currentTarget;
+              compose({ methods: METHODS.filter((m) => (m === method ? checked : methods.includes(m))) });
+            }}
+          />
+          {METHOD_WORDS[method].label}
+        </label>
+      ))}
+      {impossible.map(({ method, problems }) => (
+        <p key={method} className="quiet">
+          {SHARE_WORDS.cannot(METHOD_WORDS[method].label, problemTexts(problems, system).join(' '))}
+        </p>
+      ))}
+    </fieldset>
+  );
+}
+
+function Result() {
+  const build = useBackbow((state) => state.build);
+  const { what, methods, as, page } = useCompose();
+  const shared = sharedOf(build, { what, methods, others: [], page: as === 'customer' ? page : null });
+  if (!shared) return <p>{SHARE_WORDS.atLeastTwo}</p>;
+  const link = writeLink(shared);
+  return (
+    <>
+      {link.ok ? (
+        <LinkField address={addressOf(location.href, { kind: as, link: link.text })} />
+      ) : (
+        link.trouble.code === 'too-long' && (
+          <p className="refusal">
+            {SHARE_WORDS.tooLong(formatNumber(link.trouble.length, 0), formatNumber(link.trouble.most, 0))}
+          </p>
+        )
+      )}
+      <div className="button-row">
+        <button type="button" onClick={() => saveShared(shared)}>
+          {SHARE_WORDS.file}
+        </button>
+      </div>
+    </>
+  );
+}
+
+export function ShareDialog() {
+  const what = useCompose((state) => state.what);
+  return (
+    <Dialog title={SHARE_WORDS.title} onClose={store.getState().closeDialog} className="share">
+      <WhatToShare />
+      {what === 'methods' && <WaysToShare />}
+      <Result />
+      <p className="quiet">{SHARE_WORDS.privacy}</p>
+    </Dialog>
+  );
+}
