@@ -131,6 +131,10 @@ const RULES: readonly Rule[] = [
     b.rodKind === 'none'
       ? undefined
       : limit(b, 'rodEndMm', 'max', boardEndMm(b) - 5, 'the rod must end under the board'),
+  (b) =>
+    b.rodKind === 'one-way'
+      ? limit(b, 'rodSettingPercent', 'min', 0, 'a one-way rod can only bend the neck backwards')
+      : undefined,
   (b) => {
     if (b.barCount === 0) return undefined;
     const depth = totalThicknessMm(b, 0) - b.boardThicknessMm - LEAST_UNDER_BAR_MM;

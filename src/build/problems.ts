@@ -30,6 +30,6 @@ export interface Problem {
 export function describeValue(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'number') return String(value);
-  const text = JSON.stringify(value) ?? String(value);
+  const text = JSON.stringify(value) ?? typeof value;
   return text.length > 40 ? `${text.slice(0, 37)}…` : text;
 }

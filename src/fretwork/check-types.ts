@@ -35,7 +35,6 @@ export type CheckCode =
   | 'forward-bow-no-rod'
   | 'rod-near-limit'
   | 'no-rod'
-  | 'one-way-rod-pushes'
   | 'crown-too-low'
   | 'last-levelling'
   | 'dust'

@@ -27,16 +27,6 @@ function settingTime(build: Build): Check[] {
   ];
 }
 
-function rodSetting(build: Build): Check[] {
-  if (build.rodKind !== 'one-way' || build.rodSettingPercent >= 0) return [];
-  return [
-    check('one-way-rod-pushes', 'stop', 'rodSettingPercent', atLeast(0, build.rodSettingPercent, '%', 0), GEOMETRY, {
-      reason: 'A one-way rod can only pull the neck back; a setting below nothing is one that it does not have.',
-      remedy: 'Set it to slack or more, or build in a two-way rod.',
-    }),
-  ];
-}
-
 const REMINDERS = [
   ['dust', 'boardWood', 'Extract, wear a mask, vacuum.'],
   ['dust-sensitising', 'boardWood', 'Cover up, and stop at the first sign of irritation.'],
@@ -79,7 +69,6 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...stringChecks(numbers),
     ...rodChecks(build, numbers),
     ...crownChecks(build, ends, numbers),
-    ...rodSetting(build),
     ...settingTime(build),
     ...reminders(build),
   ].sort((a, b) => RANK[a.severity] - RANK[b.severity]);

@@ -130,12 +130,6 @@ const CASES: readonly Case[] = [
     value: -0.1,
     limit: 0.15,
   },
-  {
-    code: 'one-way-rod-pushes',
-    severity: 'stop',
-    change: { rodKind: 'one-way', rodSettingPercent: -30 },
-    value: -30,
-  },
   // A hump of 0.4 on 1.2 with 0.05 spent besides: 0.75 left.
   { code: 'crown-too-low', severity: 'stop', change: {}, numbers: levelling(hump(0.4)), value: 0.75, limit: 0.8 },
   { code: 'last-levelling', severity: 'warn', change: {}, numbers: levelling(hump(0.32)), value: 0.83, limit: 0.8 },
@@ -197,7 +191,6 @@ describe('each check speaks up', () => {
       'forward-bow-no-rod': true,
       'rod-near-limit': true,
       'no-rod': true,
-      'one-way-rod-pushes': true,
       'crown-too-low': true,
       'last-levelling': true,
       dust: true,
