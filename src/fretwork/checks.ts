@@ -5,7 +5,7 @@
 import type { Build } from '../build/build.ts';
 import { glueById } from '../build/glues.ts';
 import { cautionsFor } from './cautions.ts';
-import { atLeast, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
+import { atLeast, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
 import { crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
