@@ -1,7 +1,7 @@
 /** The board's wood with its slots, and the lines of binding along its edges. */
 import { bindingInUse, type Build } from '../build/build.ts';
-import { boardEndMm, fretPositionsMm } from '../build/neck-shape.ts';
-import { halfWidthToLineMm, sawnLines } from './edges.ts';
+import { boardEndMm, fretPositionsMm, lastFretMm } from '../build/neck-shape.ts';
+import { bindingFromLineMm, sawnLines } from './edges.ts';
 import type { Mesh } from './mesh.ts';
 import { stripMesh } from './strip.ts';
 
@@ -17,12 +17,19 @@ function common(build: Build) {
   };
 }
 
+/** Lateral line of the outside of line `line` (0 = the wood alone), on one side. */
+function edgeOf(build: Build, line: number, side: 1 | -1): (xMm: number) => number {
+  const atNut = build.widthNutMm / 2 - bindingFromLineMm(build, line);
+  const slope = (build.widthLastFretMm - build.widthNutMm) / 2 / lastFretMm(build);
+  return (x) => side * (atNut + slope * x);
+}
+
 /** The wood of the board between its bindings, sawn through from side to side. One closed solid. */
 export function boardMesh(build: Build): Mesh {
   return stripMesh({
     ...common(build),
-    leftMm: (x) => -halfWidthToLineMm(build, 0, x),
-    rightMm: (x) => halfWidthToLineMm(build, 0, x),
+    leftMm: edgeOf(build, 0, -1),
+    rightMm: edgeOf(build, 0, 1),
     segmentsAcross: build.boardShape === 'flat' ? 1 : SEGMENTS_ACROSS_BOARD,
     slotted: true,
   });
@@ -34,12 +41,10 @@ export function boardMesh(build: Build): Mesh {
  */
 export function bindingMeshes(build: Build): Mesh[] {
   return bindingInUse(build).flatMap(({ colour }, line) => {
-    const inner = (x: number): number => halfWidthToLineMm(build, line, x);
-    const outer = (x: number): number => halfWidthToLineMm(build, line + 1, x);
     const shared = { ...common(build), segmentsAcross: 1, slotted: line < sawnLines(build), colour };
     return [
-      stripMesh({ ...shared, leftMm: (x) => -outer(x), rightMm: (x) => -inner(x) }),
-      stripMesh({ ...shared, leftMm: inner, rightMm: outer }),
+      stripMesh({ ...shared, leftMm: edgeOf(build, line + 1, -1), rightMm: edgeOf(build, line, -1) }),
+      stripMesh({ ...shared, leftMm: edgeOf(build, line, 1), rightMm: edgeOf(build, line + 1, 1) }),
     ];
   });
 }

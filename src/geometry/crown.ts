@@ -41,7 +41,9 @@ export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed
     along: number,
     up: number,
     distance: number,
-    [normalAlong, normalUp, normalAcross]: readonly [number, number, number],
+    normalAlong: number,
+    normalUp: number,
+    normalAcross: number,
   ): Vertex => {
     const { y, z, upY, upZ } = arcPoint(radiusMm, distance, up);
     return writer.vertex(
@@ -79,22 +81,22 @@ export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed
   const longest = endAt(0, 0);
   // Even, so that one ring stands in the middle: the apex of the fret is exact.
   const steps = 2 * Math.max(2, Math.ceil(longest / LONGEST_STEP_MM));
+  // Where each point of the outline ends: the last full ring, and the eased outline of the end face.
+  const ends = outline.map((run) =>
+    run.map((point) => {
+      const inner = eased(point);
+      return { reach: endAt(point.along, point.up) - ease * 1.2, inner, face: endAt(inner.along, inner.up) };
+    }),
+  );
   const ring = (index: number): Vertex[][] =>
-    outline.map((run) =>
-      run.map((point) => {
-        const { along, up, normalAlong, normalUp } = point;
+    outline.map((run, o) =>
+      run.map(({ along, up, normalAlong, normalUp }, i) => {
+        const { reach, inner, face } = ends[o][i];
         if (index === 0 || index === steps + 2) {
           const side = index === 0 ? -1 : 1;
-          const inner = eased(point);
-          return put(inner.along, inner.up, side * endAt(inner.along, inner.up), [
-            normalAlong,
-            normalUp + 0.5 * tilt,
-            0.7 * side,
-          ]);
+          return put(inner.along, inner.up, side * face, normalAlong, normalUp + 0.5 * tilt, 0.7 * side);
         }
-        const share = (index - 1) / steps;
-        const reach = endAt(along, up) - ease * 1.2;
-        return put(along, up, reach * (2 * share - 1), [normalAlong, normalUp, 0]);
+        return put(along, up, reach * ((2 * (index - 1)) / steps - 1), normalAlong, normalUp, 0);
       }),
     );
   const rings = Array.from({ length: steps + 3 }, (_, index) => ring(index));
@@ -107,10 +109,10 @@ export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed
   }
 
   // Underside: corner to corner, and at each end a fan to the bottom row of the end face.
+  const footReach = ends[0][0].reach;
   const feet = (index: number): [Vertex, Vertex] => {
-    const share = (index - 1) / steps;
-    const distance = (endAt(half, 0) - ease * 1.2) * (2 * share - 1);
-    return [put(-half, 0, distance, [0, -1, 0]), put(half, 0, distance, [0, -1, 0])];
+    const distance = footReach * ((2 * (index - 1)) / steps - 1);
+    return [put(-half, 0, distance, 0, -1, 0), put(half, 0, distance, 0, -1, 0)];
   };
   const under = Array.from({ length: steps + 1 }, (_, index) => feet(index + 1));
   for (let r = 0; r < steps; r++) writer.quad(under[r][0], under[r][1], under[r + 1][1], under[r + 1][0]);
@@ -118,22 +120,27 @@ export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed
   for (const side of [-1, 1] as const) {
     const turned = (a: Vertex, b: Vertex, c: Vertex): void =>
       side === 1 ? writer.triangle(a, b, c) : writer.triangle(a, c, b);
-    const capPoint = (along: number, up: number, normal?: readonly [number, number, number]): Vertex => {
-      const drawnBack = (2 * rounding * along) / (half * half);
-      return put(along, up, side * endAt(along, up), normal ?? [drawnBack, tilt, side]);
-    };
+    const capPoint = (along: number, up: number, distance: number, under: boolean): Vertex =>
+      under
+        ? put(along, up, distance, 0, -1, 0)
+        : put(along, up, distance, (2 * rounding * along) / (half * half), tilt, side);
     // Rows of the end face from the underside to the apex; left and right points of a row are mirror images.
     const rows: { along: number; up: number }[] = [
       eased(outline[0][0]),
       ...arc.slice(0, ARC_SEGMENTS / 2 + 1).map((point) => eased(point)),
     ];
-    const row = ({ along, up }: { along: number; up: number }, normal?: readonly [number, number, number]): Vertex[] =>
-      Array.from({ length: CAP_COLUMNS + 1 }, (_, c) => {
+    // The end stands at the same place on a level but for the rounding, so the bevel is found once a level.
+    const row = ({ along, up }: { along: number; up: number }, under = false): Vertex[] => {
+      const middle = endAt(0, up);
+      return Array.from({ length: CAP_COLUMNS + 1 }, (_, c) => {
         const share = c / CAP_COLUMNS;
-        return capPoint(along * (1 - share) - along * share, up, normal);
+        const at = along * (1 - share) - along * share;
+        return capPoint(at, up, side * (middle - rounding * (at / half) ** 2), under);
       });
+    };
     const grid = rows.slice(0, -1).map((level) => row(level));
-    const apex = capPoint(0, (rows.at(-1) as { up: number }).up);
+    const apexUp = (rows.at(-1) as { up: number }).up;
+    const apex = capPoint(0, apexUp, side * endAt(0, apexUp), false);
     for (let r = 0; r + 1 < grid.length; r++) {
       for (let c = 0; c < CAP_COLUMNS; c++) {
         turned(grid[r][c], grid[r][c + 1], grid[r + 1][c + 1]);
@@ -142,7 +149,7 @@ export function writeCrown(writer: MeshWriter, build: Build, end: FretEnd, filed
     }
     const top = grid.at(-1) as Vertex[];
     for (let c = 0; c < CAP_COLUMNS; c++) turned(top[c], top[c + 1], apex);
-    const bottom = row(rows[0], [0, -1, 0]);
+    const bottom = row(rows[0], true);
     const [left, right] = side === 1 ? under[steps] : under[0];
     for (let c = 0; c < CAP_COLUMNS; c++) turned(left, bottom[c + 1], bottom[c]);
     turned(left, right, bottom[CAP_COLUMNS]);

@@ -80,12 +80,19 @@ export function createMeshWriter(): MeshWriter {
   let [cavityNow, contactNow] = [0, 0];
   const used = { colours: false, fretOf: false, cavity: false, contact: false };
 
+  let lastAnchor = Number.NaN;
+  let lastIndex = 0;
+
   const indexOfAnchor = (xMm: number): number => {
+    if (xMm === lastAnchor) return lastIndex;
     const known = anchorIndex.get(xMm);
-    if (known !== undefined) return known;
-    anchors.push(xMm);
-    anchorIndex.set(xMm, anchors.length - 1);
-    return anchors.length - 1;
+    lastAnchor = xMm;
+    lastIndex = known ?? anchors.length;
+    if (known === undefined) {
+      anchors.push(xMm);
+      anchorIndex.set(xMm, lastIndex);
+    }
+    return lastIndex;
   };
 
   const writer: MeshWriter = {
@@ -103,7 +110,7 @@ export function createMeshWriter(): MeshWriter {
       positions[at] = x;
       positions[at + 1] = y;
       positions[at + 2] = z;
-      const size = Math.hypot(nx, ny, nz) || 1;
+      const size = Math.sqrt(nx * nx + ny * ny + nz * nz) || 1;
       normals[at] = nx / size;
       normals[at + 1] = ny / size;
       normals[at + 2] = nz / size;

@@ -7,7 +7,7 @@
 import type { Build } from '../build/build.ts';
 import { workingKerfMm } from '../fretwork/kerf.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
-import { slotFloorHeightMm, surfaceHeightMm, surfaceSlope } from './surface.ts';
+import { createSurface, type BoardSurface } from './surface.ts';
 
 /** A column of the top: where it is, and which height it has. */
 interface TopPoint {
@@ -103,12 +103,15 @@ function topPoints({ build, startMm, endMm, fretXMm, slotted }: StripPlan): TopP
   return points;
 }
 
-function heightMm(build: Build, point: TopPoint, zMm: number): number {
-  const surface = surfaceHeightMm(build, point.xMm, zMm);
-  if (point.level === 'surface') return surface;
+/** Height of a point of the top across the strip, as a function of z. */
+function heightAt(plan: StripPlan, surface: BoardSurface, point: TopPoint): (zMm: number) => number {
+  const radius = surface.radiusMm(point.xMm);
+  if (point.level === 'surface') return (z) => surface.heightMm(radius, z);
+  const slotRadius = surface.radiusMm(point.slotXMm);
   // A flat cut in a radiused board can run out before the edge: its floor is then the surface itself.
-  const floor = Math.min(surface, slotFloorHeightMm(build, point.slotXMm, zMm));
-  return point.level === 'floor' ? floor : Math.max(floor, surface - build.chamferMm);
+  const floor = (z: number): number => Math.min(surface.heightMm(radius, z), surface.floorMm(slotRadius, z));
+  if (point.level === 'floor') return floor;
+  return (z) => Math.max(floor(z), surface.heightMm(radius, z) - plan.build.chamferMm);
 }
 
 type Facet = 'surface' | 'chamfer-in' | 'chamfer-out' | 'wall-in' | 'wall-out' | 'floor';
@@ -120,32 +123,39 @@ function facetOf(from: TopPoint, to: TopPoint): Facet {
   return to.level === 'chamfer' || to.level === 'floor' ? 'chamfer-in' : 'chamfer-out';
 }
 
-function facetNormal(build: Build, facet: Facet, point: TopPoint, zMm: number): [number, number, number] {
-  if (facet === 'wall-in') return [1, 0, 0];
-  if (facet === 'wall-out') return [-1, 0, 0];
-  const [slopeX, slopeZ] = surfaceSlope(build, point.xMm, zMm);
-  if (facet === 'surface') return [slopeX, 1, slopeZ];
-  if (facet === 'chamfer-in') return [1, 1, slopeZ];
-  if (facet === 'chamfer-out') return [-1, 1, slopeZ];
-  return [0, 1, build.slotBottom === 'flat' ? 0 : slopeZ];
-}
+/** Normal of a facet along the neck and upwards, and whether it leans with the arc across. */
+const FACET_NORMALS: Record<Exclude<Facet, 'surface'>, readonly [along: number, up: number, leans: boolean]> = {
+  'wall-in': [1, 0, false],
+  'wall-out': [-1, 0, false],
+  'chamfer-in': [1, 1, true],
+  'chamfer-out': [-1, 1, true],
+  floor: [0, 1, true],
+};
 
 const CAVITY: Record<TopPoint['level'], number> = { surface: 0, chamfer: 0.25, floor: 0.85 };
 
 /** The rows of vertices across the strip, facet by facet. */
-function writeTop(writer: MeshWriter, plan: StripPlan, points: readonly TopPoint[]): void {
+function writeTop(writer: MeshWriter, plan: StripPlan, surface: BoardSurface, points: readonly TopPoint[]): void {
   const { build, leftMm, rightMm, segmentsAcross } = plan;
+  const flatFloor = build.slotBottom === 'flat';
   const row = (point: TopPoint, facet: Facet): Vertex[] => {
     const left = leftMm(point.xMm);
     const right = rightMm(point.xMm);
+    const radius = surface.radiusMm(point.xMm);
+    const height = heightAt(plan, surface, point);
     const inside = facet !== 'surface';
+    const [along, up, leans] = inside ? FACET_NORMALS[facet] : [0, 1, true];
+    const leaning = leans && !(facet === 'floor' && flatFloor);
     writer.fret(point.fret);
     writer.shade(inside ? CAVITY[point.level] : 0, point.contact);
-    return Array.from({ length: segmentsAcross + 1 }, (_, j) => {
+    const vertices: Vertex[] = [];
+    for (let j = 0; j <= segmentsAcross; j++) {
       const z = across(left, right, j / segmentsAcross);
-      const normal = facetNormal(build, facet, point, z);
-      return writer.vertex(point.xMm, heightMm(build, point, z), z, ...normal);
-    });
+      const normalX = inside ? along : surface.slopeAlong(radius, z);
+      const normalZ = leaning ? surface.slopeAcross(radius, z) : 0;
+      vertices.push(writer.vertex(point.xMm, height(z), z, normalX, up, normalZ));
+    }
+    return vertices;
   };
   let shared: Vertex[] | undefined;
   for (let i = 0; i + 1 < points.length; i++) {
@@ -160,8 +170,14 @@ function writeTop(writer: MeshWriter, plan: StripPlan, points: readonly TopPoint
 }
 
 /** One side of the strip: the polygon between its top polyline and its underside. */
-function writeSide(writer: MeshWriter, plan: StripPlan, points: readonly TopPoint[], right: boolean): void {
-  const { build, startMm, endMm, undersideMm } = plan;
+function writeSide(
+  writer: MeshWriter,
+  plan: StripPlan,
+  surface: BoardSurface,
+  points: readonly TopPoint[],
+  right: boolean,
+): void {
+  const { startMm, endMm, undersideMm } = plan;
   const lineMm = right ? plan.rightMm : plan.leftMm;
   const slope = (lineMm(endMm) - lineMm(startMm)) / (endMm - startMm);
   const normal: [number, number, number] = right ? [-slope, 0, 1] : [slope, 0, -1];
@@ -169,7 +185,7 @@ function writeSide(writer: MeshWriter, plan: StripPlan, points: readonly TopPoin
   writer.shade(0, 0);
   const tops = points.map((point) => {
     writer.fret(point.fret);
-    return at(point.xMm, heightMm(build, point, lineMm(point.xMm)));
+    return at(point.xMm, heightAt(plan, surface, point)(lineMm(point.xMm)));
   });
   writer.fret(0);
   const bottoms = points.map((point, i) =>
@@ -210,16 +226,17 @@ function writeUnderside(writer: MeshWriter, plan: StripPlan, points: readonly To
   for (let i = 0; i + 1 < rows.length; i++) writer.quad(rows[i][0], rows[i + 1][0], rows[i + 1][1], rows[i][1]);
 }
 
-function writeEnd(writer: MeshWriter, plan: StripPlan, point: TopPoint, facing: 1 | -1): void {
+function writeEnd(writer: MeshWriter, plan: StripPlan, surface: BoardSurface, point: TopPoint, facing: 1 | -1): void {
   const { xMm } = point;
   const left = plan.leftMm(xMm);
   const right = plan.rightMm(xMm);
   const at = (y: number, z: number): Vertex => writer.vertex(xMm, y, z, facing, 0, 0);
+  const height = heightAt(plan, surface, point);
   const bottomLeft = at(-plan.undersideMm, left);
   const bottomRight = at(-plan.undersideMm, right);
   const tops = Array.from({ length: plan.segmentsAcross + 1 }, (_, j) => {
     const z = across(left, right, j / plan.segmentsAcross);
-    return at(heightMm(plan.build, point, z), z);
+    return at(height(z), z);
   });
   const turned = (a: Vertex, b: Vertex, c: Vertex): void =>
     facing === 1 ? writer.triangle(a, b, c) : writer.triangle(a, c, b);
@@ -232,13 +249,14 @@ export function stripMesh(plan: StripPlan): Mesh {
   const writer = createMeshWriter();
   if (plan.colour) writer.colour(plan.colour);
   const points = topPoints(plan);
-  writeTop(writer, plan, points);
+  const surface = createSurface(plan.build);
+  writeTop(writer, plan, surface, points);
   writer.fret(0);
   writer.shade(0, 0);
-  writeSide(writer, plan, points, false);
-  writeSide(writer, plan, points, true);
+  writeSide(writer, plan, surface, points, false);
+  writeSide(writer, plan, surface, points, true);
   writeUnderside(writer, plan, points);
-  writeEnd(writer, plan, points[0], -1);
-  writeEnd(writer, plan, points.at(-1) as TopPoint, 1);
+  writeEnd(writer, plan, surface, points[0], -1);
+  writeEnd(writer, plan, surface, points.at(-1) as TopPoint, 1);
   return writer.finish();
 }

@@ -13,6 +13,33 @@ import type { Build } from '../build/build.ts';
 import { boardRadiusMm, lastFretMm, sagittaMm } from '../build/neck-shape.ts';
 import { slotDepthAtMm } from '../fretwork/slots.ts';
 
+/** The surface of one build, with what does not change along it worked out once. */
+export interface BoardSurface {
+  /** Radius at x, mm; Infinity on a flat board. */
+  radiusMm(xMm: number): number;
+  /** Height at (x, z), mm, 0 at the crown. */
+  heightMm(radiusMm: number, zMm: number): number;
+  /** Slopes of the drop of the surface below its crown at z, along the neck and across it. */
+  slopeAlong(radiusMm: number, zMm: number): number;
+  slopeAcross(radiusMm: number, zMm: number): number;
+  /** Height of the floor of a slot under that radius, mm; never above the surface (a flat cut can run out at the edges). */
+  floorMm(radiusMm: number, zMm: number): number;
+}
+
+export function createSurface(build: Build): BoardSurface {
+  const last = lastFretMm(build);
+  const radiusSlope = build.boardShape === 'cone' ? (build.radiusLastFretMm - build.radiusNutMm) / last : 0;
+  const heightMm = (radius: number, z: number): number => -sagittaMm(radius, z);
+  return {
+    radiusMm: (x) => (build.boardShape === 'flat' ? Infinity : build.radiusNutMm + radiusSlope * x),
+    heightMm,
+    slopeAlong: (radius, z) =>
+      radius === Infinity || radiusSlope === 0 ? 0 : radiusSlope * (1 - radius / Math.sqrt(radius * radius - z * z)),
+    slopeAcross: (radius, z) => (radius === Infinity ? 0 : z / Math.sqrt(radius * radius - z * z)),
+    floorMm: (radius, z) => heightMm(radius, z) - Math.max(0, slotDepthAtMm(build, radius, z)),
+  };
+}
+
 /** Height of the playing surface at (x, z), mm, 0 at the crown. */
 export function surfaceHeightMm(build: Build, xMm: number, zMm: number): number {
   return -sagittaMm(boardRadiusMm(build, xMm), zMm);
@@ -20,17 +47,7 @@ export function surfaceHeightMm(build: Build, xMm: number, zMm: number): number 
 
 /** Slopes of the drop of the surface below its crown, (∂s/∂x, ∂s/∂z). */
 export function surfaceSlope(build: Build, xMm: number, zMm: number): [number, number] {
-  const radius = boardRadiusMm(build, xMm);
-  if (radius === Infinity) return [0, 0];
-  const root = Math.sqrt(radius * radius - zMm * zMm);
-  const radiusSlope =
-    build.boardShape === 'cone' ? (build.radiusLastFretMm - build.radiusNutMm) / lastFretMm(build) : 0;
-  return [radiusSlope * (1 - radius / root), zMm / root];
-}
-
-/** Height of the slot floor of the fret at x, mm; never above the surface (a flat cut can run out at the edges). */
-export function slotFloorHeightMm(build: Build, slotXMm: number, zMm: number): number {
-  const surface = surfaceHeightMm(build, slotXMm, zMm);
-  const radius = boardRadiusMm(build, slotXMm);
-  return surface - Math.max(0, slotDepthAtMm(build, radius, zMm));
+  const surface = createSurface(build);
+  const radius = surface.radiusMm(xMm);
+  return [surface.slopeAlong(radius, zMm), surface.slopeAcross(radius, zMm)];
 }

@@ -63,23 +63,21 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
   const stud = studShape(build);
   const ridged = studs && stud.heightMm > 0;
 
-  const stations: { at: number; raised: boolean }[] = [];
+  const stations: { at: number; raised: boolean }[] = [{ at: -reach, raised: false }];
+  const add = (at: number, raised: boolean): void => {
+    const from = (stations.at(-1) as { at: number }).at;
+    const steps = Math.ceil((at - from) / LONGEST_STEP_MM);
+    for (let step = 1; step < steps; step++) stations.push({ at: from + ((at - from) * step) / steps, raised: false });
+    stations.push({ at, raised });
+  };
   if (ridged) {
     for (const place of studPlacesMm(build, reach)) {
       for (const share of [-0.5, -0.5 + SLOPE, 0.5 - SLOPE, 0.5]) {
-        stations.push({ at: place + share * stud.lengthMm, raised: Math.abs(share) < 0.5 });
+        add(place + share * stud.lengthMm, Math.abs(share) < 0.5);
       }
     }
   }
-  stations.unshift({ at: -reach, raised: false });
-  stations.push({ at: reach, raised: false });
-  for (let i = stations.length - 1; i > 0; i--) {
-    const [from, to] = [stations[i - 1], stations[i]];
-    const steps = Math.ceil((to.at - from.at) / LONGEST_STEP_MM);
-    for (let step = steps - 1; step > 0; step--) {
-      stations.splice(i, 0, { at: from.at + ((to.at - from.at) * step) / steps, raised: false });
-    }
-  }
+  add(reach, false);
   const tall = stud.bottomMm - stud.topMm;
   const levels = ridged
     ? [
@@ -99,7 +97,9 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
     along: number,
     down: number,
     distance: number,
-    [normalAlong, normalUp, normalAcross]: readonly [number, number, number],
+    normalAlong: number,
+    normalUp: number,
+    normalAcross: number,
   ): Vertex => {
     const whole = Math.abs(distance) === reach ? Math.sign(distance) * endAt(down) : distance;
     const { y, z, upY, upZ } = arcPoint(radiusMm, whole, -down);
@@ -115,6 +115,21 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
   const heightAt = (s: number, l: number): number =>
     ridged && stations[s]?.raised && levels[l]?.raised ? stud.heightMm : 0;
 
+  /** One plane triangle of a stud with its own slopes along the wire and downwards. */
+  const facet = (side: 1 | -1, sp: number, lp: number, sq: number, lq: number, sr: number, lr: number): void => {
+    const [hp, hq, hr] = [heightAt(sp, lp), heightAt(sq, lq), heightAt(sr, lr)];
+    const [qa, qd] = [stations[sq].at - stations[sp].at, levels[lq].down - levels[lp].down];
+    const [ra, rd] = [stations[sr].at - stations[sp].at, levels[lr].down - levels[lp].down];
+    const area = qa * rd - qd * ra;
+    const across = ((hq - hp) * rd - qd * (hr - hp)) / area;
+    const downwards = (qa * (hr - hp) - (hq - hp) * ra) / area;
+    writer.triangle(
+      put(side * (half + hp), levels[lp].down, stations[sp].at, side, downwards, -across),
+      put(side * (half + hq), levels[lq].down, stations[sq].at, side, downwards, -across),
+      put(side * (half + hr), levels[lr].down, stations[sr].at, side, downwards, -across),
+    );
+  };
+
   // Flat quads share their corners; those of the studs have their own, so that their edges stay crisp.
   for (const side of [-1, 1] as const) {
     const shared = new Map<number, Vertex>();
@@ -122,50 +137,20 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
       const key = l * stations.length + s;
       const known = shared.get(key);
       if (known !== undefined) return known;
-      const made = put(side * half, levels[l].down, stations[s].at, [side, 0, 0]);
+      const made = put(side * half, levels[l].down, stations[s].at, side, 0, 0);
       shared.set(key, made);
       return made;
     };
     for (let l = 0; l + 1 < levels.length; l++) {
       for (let s = 0; s + 1 < stations.length; s++) {
-        const corners: readonly [number, number][] =
-          side === 1
-            ? [
-                [s, l],
-                [s + 1, l],
-                [s + 1, l + 1],
-                [s, l + 1],
-              ]
-            : [
-                [s, l],
-                [s, l + 1],
-                [s + 1, l + 1],
-                [s + 1, l],
-              ];
-        const heights = corners.map(([i, j]) => heightAt(i, j));
-        if (heights.every((height) => height === 0)) {
-          const [a, b, c, d] = corners.map(([i, j]) => flat(i, j));
-          writer.quad(a, b, c, d);
-          continue;
-        }
-        // Two plane triangles, each with its own slopes along the wire and downwards.
-        for (const turn of [
-          [0, 1, 2],
-          [0, 2, 3],
-        ]) {
-          const [p, q, r] = turn.map((k) => {
-            const [i, j] = corners[k];
-            return { height: heights[k], at: stations[i].at, down: levels[j].down };
-          });
-          const [qa, qd, qh] = [q.at - p.at, q.down - p.down, q.height - p.height];
-          const [ra, rd, rh] = [r.at - p.at, r.down - p.down, r.height - p.height];
-          const area = qa * rd - qd * ra;
-          const across = (qh * rd - qd * rh) / area;
-          const downwards = (qa * rh - qh * ra) / area;
-          const [a, b, c] = [p, q, r].map(({ height, down, at }) =>
-            put(side * (half + height), down, at, [side, downwards, -across]),
-          );
-          writer.triangle(a, b, c);
+        // Corners in order around the facet, seen from outside.
+        const [s1, l1, s3, l3] = side === 1 ? [s + 1, l, s, l + 1] : [s, l + 1, s + 1, l];
+        const bumpy = heightAt(s, l) + heightAt(s1, l1) + heightAt(s + 1, l + 1) + heightAt(s3, l3) > 0;
+        if (bumpy) {
+          facet(side, s, l, s1, l1, s + 1, l + 1);
+          facet(side, s, l, s + 1, l + 1, s3, l3);
+        } else {
+          writer.quad(flat(s, l), flat(s1, l1), flat(s + 1, l + 1), flat(s3, l3));
         }
       }
     }
@@ -174,16 +159,16 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
     [0, 1],
     [build.tangDepthMm, -1],
   ] as const) {
-    const left = stations.map(({ at }) => put(-half, down, at, [0, facing, 0]));
-    const right = stations.map(({ at }) => put(half, down, at, [0, facing, 0]));
+    const left = stations.map(({ at }) => put(-half, down, at, 0, facing, 0));
+    const right = stations.map(({ at }) => put(half, down, at, 0, facing, 0));
     for (let s = 0; s + 1 < stations.length; s++) {
       if (facing === 1) writer.quad(left[s], left[s + 1], right[s + 1], right[s]);
       else writer.quad(left[s], right[s], right[s + 1], left[s + 1]);
     }
   }
   for (const side of [-1, 1] as const) {
-    const left = levels.map(({ down }) => put(-half, down, side * reach, [0, 0, side]));
-    const right = levels.map(({ down }) => put(half, down, side * reach, [0, 0, side]));
+    const left = levels.map(({ down }) => put(-half, down, side * reach, 0, 0, side));
+    const right = levels.map(({ down }) => put(half, down, side * reach, 0, 0, side));
     for (let l = 0; l + 1 < levels.length; l++) {
       if (side === 1) writer.quad(left[l], left[l + 1], right[l + 1], right[l]);
       else writer.quad(left[l], right[l], right[l + 1], left[l + 1]);

@@ -142,11 +142,11 @@ describe('bowing', () => {
     const at = mesh.anchorsMm[4];
     reader.at(at);
     const cosine = 1 / Math.hypot(1, reader.slope);
-    for (let v = 0; v < mesh.fretOf!.length; v++) {
-      if (mesh.fretOf![v] !== 5) {
-        expect(bender.positions[3 * v]).toBe(Math.fround(mesh.anchorsMm[mesh.anchorOf[v]]));
-        continue;
-      }
+    const vertices = Array.from(mesh.fretOf ?? [], (fret, v) => ({ fret, v }));
+    for (const { v } of vertices.filter(({ fret }) => fret !== 5)) {
+      expect(bender.positions[3 * v]).toBe(Math.fround(mesh.anchorsMm[mesh.anchorOf[v]]));
+    }
+    for (const { v } of vertices.filter(({ fret }) => fret === 5)) {
       // Height over the board along the turned section.
       const raised =
         (bender.positions[3 * v + 1] - reader.height) * cosine - (bender.positions[3 * v] - at) * reader.slope * cosine;

@@ -128,7 +128,7 @@ describe.each(builds)('%s', (_, build) => {
   test('the top of each fret is the surface plus the crown height, within a micrometre', () => {
     for (const end of fretEnds(build)) {
       const [, top] = extent(crownMesh(build, end, 'seated'), 1);
-      expect(Math.abs(top - build.crownHeightMm), `fret ${end.fret}`).toBeLessThan(MICROMETRE);
+      expect(Math.abs(top - build.crownHeightMm)).toBeLessThan(MICROMETRE);
     }
   });
 
