@@ -66,26 +66,27 @@ export function shareForTarget(
     high = Math.max(high, p);
   }
   const over = (p: number) => extremeOfSum(a, k, p, from, to) > target;
-  if (positive !== negative) return bisect(over, low, high, bisections);
+  // At one end of the bracket e is at least T, at the other at most: no need to ask there, where it may just equal T.
+  if (positive !== negative) return bisect((p) => over(p) === negative, low, high, bisections);
   let found: number | undefined;
   for (let step = 1; step <= 2 * STEPS; step += 1) {
     const p0 = ((step - 1 - STEPS) / STEPS) * WIDEST;
     const p1 = ((step - STEPS) / STEPS) * WIDEST;
     if (over(p0) === over(p1)) continue;
-    const p = bisect(over, p0, p1, bisections);
+    const before = over(p0);
+    const p = bisect((middle) => over(middle) === before, p0, p1, bisections);
     if (found === undefined || Math.abs(p) < Math.abs(found)) found = p;
   }
   return found;
 }
 
-/** Where `test` changes between two points; the two need not differ in it, then the end nearest to a change is given. */
+/** Where `test` goes from true, at `from`, to false, at `to`. */
 function bisect(test: (p: number) => boolean, from: number, to: number, bisections: number): number {
-  const atFrom = test(from);
   let low = from;
   let high = to;
   for (let i = 0; i < bisections; i += 1) {
     const middle = (low + high) / 2;
-    if (test(middle) === atFrom) low = middle;
+    if (test(middle)) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

@@ -126,12 +126,12 @@ function eachPoint(
   samples: number,
   from: number,
   to: number,
-  use: (relief: Float64Array, j: number) => void,
+  visit: (relief: Float64Array, j: number) => void,
 ) {
   const relief = new Float64Array(samples);
   for (let j = from; j <= to; j += 1) {
     reliefAtPoint(terms, j, relief);
-    use(relief, j);
+    visit(relief, j);
   }
 }
 

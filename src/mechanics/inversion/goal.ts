@@ -1,0 +1,41 @@
+/** What the maker wants: a relief under the strings, at once or settled, with the rod at a setting. */
+import type { Method, Moment, Prediction } from '../prediction-types.ts';
+import { lineAt } from '../states.ts';
+
+export interface ReliefGoal {
+  /** Relief of greatest size under the straightedge, with its sign: positive hollow. */
+  readonly reliefMm: number;
+  /** On the day of stringing, or once settled (`Build.settleDays` later). */
+  readonly when: 'strung' | 'settled';
+  /** Rod setting in per cent of its range; 0 = neutral. */
+  readonly rodPercent: number;
+}
+
+export const LEAST_TARGET_MM = -1;
+export const MOST_TARGET_MM = 3;
+
+/** @throws {RangeError} for a relief or a rod setting that cannot be meant. */
+export function checkGoal({ reliefMm, rodPercent }: ReliefGoal): void {
+  if (!(reliefMm >= LEAST_TARGET_MM && reliefMm <= MOST_TARGET_MM)) {
+    throw new RangeError(`relief wanted is ${reliefMm} mm; it must be ${LEAST_TARGET_MM} to ${MOST_TARGET_MM} mm`);
+  }
+  if (!(Math.abs(rodPercent) <= 100)) {
+    throw new RangeError(`rod setting is ${rodPercent}; it must be −100 to 100 %`);
+  }
+}
+
+/** The moment at which the goal is to be met. */
+export function goalMoment(goal: ReliefGoal, time: Pick<Prediction['time'], 'settleDays'>): Moment {
+  return { strung: true, days: goal.when === 'strung' ? 0 : time.settleDays, rodPercent: goal.rodPercent };
+}
+
+/** Relief that a prediction gives at the goal's moment, mm. */
+export function reliefAtGoal(prediction: Prediction, method: Method, goal: ReliefGoal): number {
+  return lineAt(prediction, method, goalMoment(goal, prediction.time)).extremeMm;
+}
+
+/**
+ * How close an answer must come to count as one, mm. Solutions are exact to rounding; only a target inside a jump of the
+ * relief of greatest size (a line as humped as it is hollow) misses by more.
+ */
+export const CLOSE_ENOUGH_MM = 1e-4;
