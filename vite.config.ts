@@ -1,11 +1,16 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { licences } from './src/app/packaging/licences.ts';
+import { offlineFiles } from './src/app/packaging/offline-files.ts';
+import { securityPolicy } from './src/app/packaging/security-policy.ts';
+
+const { page: pageLicences, workers: workerLicences } = licences();
 
 /** A static page that can be served from any folder, so every address in it is relative. */
 export default defineConfig({
   base: './',
-  plugins: [react()],
-  worker: { format: 'es' },
+  plugins: [react(), securityPolicy(), pageLicences, offlineFiles()],
+  worker: { format: 'es', plugins: () => [workerLicences()] },
   build: {
     target: 'es2023',
     outDir: 'dist',

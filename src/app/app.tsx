@@ -4,6 +4,7 @@ import { ChecksList } from '../panels/checks/checks-list.tsx';
 import { BowChart } from '../panels/chart/bow-chart.tsx';
 import { HelpDialog } from '../panels/help/help-dialog.tsx';
 import { Notices } from '../panels/notices/notices.tsx';
+import { NewVersion } from '../panels/offline/new-version.tsx';
 import { ProjectBar } from '../panels/project/project-bar.tsx';
 import { useProjectDrop } from '../panels/project/use-drop.ts';
 import { Rail } from '../panels/rail/rail.tsx';
@@ -41,6 +42,7 @@ export function App() {
         </Suspense>
       </aside>
       <Notices />
+      <NewVersion />
       <HelpDialog />
       <Dialogs />
       <LiveDescription />

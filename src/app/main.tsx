@@ -7,9 +7,11 @@ import { store } from '../state/store.ts';
 import { App } from './app.tsx';
 import { followAddress } from './follow-address.ts';
 import { publishProbe } from './probe.ts';
+import { startOffline } from './start-offline.ts';
 import './style/index.css';
 
 publishProbe(store);
+startOffline(store);
 followAddress(store);
 connectSolver(store);
 listenToKeys(store, window);

@@ -11,6 +11,9 @@ import { describeValue, type Problem } from './problems.ts';
 import type { Unit } from './units.ts';
 import { OWN_WOOD_ID, WOODS } from './woods.ts';
 
+// The page's security policy forbids code made from text, which the library would otherwise try.
+z.config({ jitless: true });
+
 export type CheckedBuild =
   { readonly ok: true; readonly build: Build } | { readonly ok: false; readonly problems: readonly Problem[] };
 
