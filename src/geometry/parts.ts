@@ -21,7 +21,8 @@ const WIDTH = ['scaleLengthMm', 'fretCount', 'widthNutMm', 'widthLastFretMm'] as
 const ARC = ['boardShape', 'radiusNutMm', 'radiusLastFretMm', 'boardThicknessMm'] as const;
 const END = ['boardBeyondLastFretMm'] as const;
 const EDGES = ['binding', 'bindingLineCount', 'linesSawnThrough'] as const;
-const SLOTS = ['kerfMm', 'method', 'studWidthMm', 'slotDepthMm', 'slotBottom', 'chamferMm', 'crownWidthMm'] as const;
+const SEATS = ['regions', 'kerfMm', 'method', 'tangWidthMm', 'studWidthMm'] as const;
+const SLOTS = [...SEATS, 'slotDepthMm', 'slotBottom', 'chamferMm', 'crownWidthMm'] as const;
 const FRETS = [
   ...WIDTH,
   'boardShape',
@@ -34,9 +35,10 @@ const FRETS = [
   'oversizeMm',
   'crownWidthMm',
   'crownHeightMm',
+  'regions',
   'tangWidthMm',
-  'tangDepthMm',
   'studWidthMm',
+  'tangDepthMm',
   'studAreaMm2',
   'studPitchMm',
 ] as const;

@@ -5,7 +5,7 @@
  * across the strip along the arc of the board. Slot walls are vertical, the chamfer falls as far as it is wide.
  */
 import type { Build } from '../build/build.ts';
-import { workingKerfMm } from '../fretwork/kerf.ts';
+import { seatAt } from '../fretwork/kerf.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 import { createSurface, type BoardSurface } from './surface.ts';
 
@@ -47,8 +47,6 @@ function across(left: number, right: number, share: number): number {
 
 /** The points of the top along the strip, ascending in x, the slot walls as two points with one x. */
 function topPoints({ build, startMm, endMm, fretXMm, slotted }: StripPlan): TopPoint[] {
-  const half = workingKerfMm(build) / 2;
-  const opened = half + (slotted ? build.chamferMm : 0);
   const crown = build.crownWidthMm / 2;
   const points: TopPoint[] = [];
   const surface = (xMm: number, fret: number, slotXMm: number, contact: number): void => {
@@ -64,6 +62,8 @@ function topPoints({ build, startMm, endMm, fretXMm, slotted }: StripPlan): TopP
   surface(startMm, 0, 0, 0);
   fretXMm.forEach((slotXMm, index) => {
     const fret = index + 1;
+    const half = seatAt(build, fret).kerfMm / 2;
+    const opened = half + (slotted ? build.chamferMm : 0);
     const next = fretXMm[index + 1] ?? endMm;
     const previous = fretXMm[index - 1] ?? startMm;
     const reachBefore = Math.min(SHADOW_REACH_MM, (slotXMm - previous) / 2 - crown - 0.1);

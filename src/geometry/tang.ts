@@ -8,7 +8,7 @@
  * The ends are cut upright: at depth h below the surface the tang ends at φ = asin(b/(R − h)), b its half-length from above.
  * Assumed: their outline (a flat-topped ridge across the tang, sloping on all sides); the area and the width are the build's.
  */
-import type { Build } from '../build/build.ts';
+import { slotAndTang, type Build } from '../build/build.ts';
 import { arcMm } from '../fretwork/arc.ts';
 import type { FretEnd } from '../fretwork/ends.ts';
 import { arcPoint } from './arc.ts';
@@ -27,8 +27,12 @@ export interface StudShape {
   readonly heightMm: number;
 }
 
-/** Shape of one stud; depths below the underside of the crown. */
-export function studShape(build: Build): StudShape {
+/**
+ * Shape of one stud; depths below the underside of the crown.
+ * @param fret its region may have a tang of its own
+ */
+export function studShape(build: Build, fret: number): StudShape {
+  const { tangWidthMm, studWidthMm } = slotAndTang(build, fret);
   const { studAreaMm2: area, studPitchMm: pitch, tangDepthMm: depth } = build;
   const usual = 0.45 * depth;
   const lengthMm = Math.min(area / usual, 0.8 * pitch);
@@ -38,13 +42,13 @@ export function studShape(build: Build): StudShape {
     lengthMm,
     topMm,
     bottomMm: topMm + tall,
-    heightMm: Math.max(0, (build.studWidthMm - build.tangWidthMm) / 2),
+    heightMm: Math.max(0, (studWidthMm - tangWidthMm) / 2),
   };
 }
 
 /** Middles of the studs along the wire, mm from its middle, for a tang of half-length `halfMm` along the wire. */
-export function studPlacesMm(build: Build, halfMm: number): number[] {
-  const { lengthMm } = studShape(build);
+export function studPlacesMm(build: Build, fret: number, halfMm: number): number[] {
+  const { lengthMm } = studShape(build, fret);
   const places: number[] = [];
   for (let place = build.studPitchMm / 2; place + lengthMm / 2 < halfMm; place += build.studPitchMm) {
     places.push(place);
@@ -59,8 +63,8 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
   /** Where the upright end stands at a depth, as a distance along the surface. */
   const endAt = (down: number): number =>
     radiusMm === Infinity ? reach : radiusMm * Math.asin(end.tangHalfMm / (radiusMm - down));
-  const half = build.tangWidthMm / 2;
-  const stud = studShape(build);
+  const half = slotAndTang(build, end.fret).tangWidthMm / 2;
+  const stud = studShape(build, end.fret);
   const ridged = studs && stud.heightMm > 0;
 
   const stations: { at: number; raised: boolean }[] = [{ at: -reach, raised: false }];
@@ -71,7 +75,7 @@ export function writeTang(writer: MeshWriter, build: Build, end: FretEnd, studs:
     stations.push({ at, raised });
   };
   if (ridged) {
-    for (const place of studPlacesMm(build, reach)) {
+    for (const place of studPlacesMm(build, end.fret, reach)) {
       for (const share of [-0.5, -0.5 + SLOPE, 0.5 - SLOPE, 0.5]) {
         add(place + share * stud.lengthMm, Math.abs(share) < 0.5);
       }

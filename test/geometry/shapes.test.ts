@@ -224,10 +224,10 @@ test('the box for clipping is a closed solid', () => {
 
 test('studs have the area, the width and the pitch of the build', () => {
   const build = defaultBuild();
-  const { lengthMm, topMm, bottomMm, heightMm } = studShape(build);
+  const { lengthMm, topMm, bottomMm, heightMm } = studShape(build, 5);
   expectNear(lengthMm * (bottomMm - topMm), build.studAreaMm2, 1e-12, 'rounding');
   expectNear(2 * heightMm + build.tangWidthMm, build.studWidthMm, 1e-12, 'rounding');
-  const places = studPlacesMm(build, 25);
+  const places = studPlacesMm(build, 5, 25);
   for (let i = 1; i < places.length; i++) expectNear(places[i] - places[i - 1], build.studPitchMm, 1e-12, 'rounding');
   const [from, to] = extent(tangMesh(build, fretEnd(build, 5), 'cut'), 0);
   expect(Math.abs(to - from - build.studWidthMm)).toBeLessThan(MICROMETRE);

@@ -97,6 +97,23 @@ export function commonVolumeMm3(first: Mesh, second: Mesh): number {
   return volume;
 }
 
+/** Area of the cut across an axis, by manifold-3d: the solid is turned so that its own slice across z is that cut. */
+export function sliceAreaMm2(mesh: Mesh, axis: 'x' | 'z', atMm: number): number {
+  const { corners, points } = welded(mesh);
+  const solid = new library.Manifold(
+    new library.Mesh({
+      numProp: 3,
+      vertProperties: Float32Array.from(points.flat()),
+      triVerts: Uint32Array.from(corners),
+    }),
+  );
+  const turned = axis === 'z' ? solid.translate([0, 0, 0]) : solid.rotate([0, -90, 0]);
+  const slice = turned.slice(atMm);
+  const area = slice.area();
+  for (const made of [solid, turned, slice]) made.delete();
+  return area;
+}
+
 /** Volume by the divergence theorem over the triangles as they are, mm³: negative when turned inside out. */
 export function signedVolumeMm3({ positions, indices }: Mesh): number {
   let six = 0;

@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { PRESETS } from '../../src/build/presets.ts';
+import { fretEnd } from '../../src/fretwork/ends.ts';
+import { seatAt } from '../../src/fretwork/kerf.ts';
+import { slots } from '../../src/fretwork/slots.ts';
+import { boardMesh } from '../../src/geometry/board.ts';
+import { crownAreaMm2 } from '../../src/geometry/crown-profile.ts';
+import { cutLoops, loopAreaMm2, type CutPlane } from '../../src/geometry/cut.ts';
+import { crownMesh, tangMesh } from '../../src/geometry/frets.ts';
+import type { Mesh } from '../../src/geometry/mesh.ts';
+import { neckMesh } from '../../src/geometry/neck.ts';
+import { studShape } from '../../src/geometry/tang.ts';
+import { expectNear } from '../expect-near.ts';
+import { sliceAreaMm2 } from './solid.ts';
+
+const area = (mesh: Mesh, plane: CutPlane): number =>
+  cutLoops(mesh, plane).reduce((sum, loop) => sum + loopAreaMm2(loop, plane.axis), 0);
+
+describe.each(PRESETS.map(({ id, build }) => [id, build] as const))('%s', (_, build) => {
+  const end = fretEnd(build, 5);
+
+  test('cut faces have the area that manifold-3d finds for its own slice', () => {
+    for (const mesh of [
+      neckMesh(build),
+      boardMesh(build),
+      crownMesh(build, end, 'seated'),
+      tangMesh(build, end, 'cut'),
+    ]) {
+      for (const plane of [
+        { axis: 'x', atMm: end.xMm },
+        { axis: 'z', atMm: 1.1 },
+      ] as const) {
+        expectNear(
+          area(mesh, plane),
+          sliceAreaMm2(mesh, plane.axis, plane.atMm + 1e-4),
+          1e-4,
+          'single precision of the corners',
+        );
+      }
+    }
+  });
+
+  test('all loops of these solids are outsides', () => {
+    for (const loop of cutLoops(boardMesh(build), { axis: 'z', atMm: 1.1 }))
+      expect(loopAreaMm2(loop, 'z')).toBeGreaterThan(0);
+  });
+
+  test('across a slot: kerf, depth and what is left are the fretwork numbers', () => {
+    const slot = slots(build)[4];
+    const [loop] = cutLoops(boardMesh(build), { axis: 'z', atMm: 0 });
+    const near = Array.from({ length: loop.points.length / 3 }, (_, i) => [
+      loop.points[3 * i],
+      loop.points[3 * i + 1],
+    ]).filter(([x]) => Math.abs(x - slot.xMm) < slot.kerfMm);
+    const floor = near.filter(([, y]) => Math.abs(y + slot.depthMm) < 0.01);
+    const xs = floor.map(([x]) => x);
+    expectNear(Math.max(...xs) - Math.min(...xs), slot.kerfMm, 1e-3, 'single precision at half a metre, 0.06 µm');
+    expectNear(build.boardThicknessMm + floor[0][1], slot.leftAtCentreMm, 1e-3, 'the cut is nudged by 0.1 µm');
+  });
+
+  test('across a crown: its profile; through a stud: the width over the studs', () => {
+    expectNear(
+      area(crownMesh(build, end, 'seated'), { axis: 'z', atMm: 0 }),
+      crownAreaMm2(build.crownWidthMm, build.crownHeightMm),
+      0.01,
+      'eighteen facets',
+    );
+    const stud = studShape(build, 5);
+    const place = build.studPitchMm / 2;
+    expect(stud.lengthMm).toBeLessThan(build.studPitchMm);
+    const loops = cutLoops(tangMesh(build, end, 'cut'), { axis: 'z', atMm: place * 0.999 });
+    const xs = loops.flatMap(({ points }) => [...points].filter((_, i) => i % 3 === 0));
+    expectNear(Math.max(...xs) - Math.min(...xs), seatAt(build, 5).studWidthMm, 1e-3, 'single precision');
+  });
+});
+
+test('an open mesh is refused where it is cut', () => {
+  const { build } = PRESETS[0];
+  const mesh = crownMesh(build, fretEnd(build, 5), 'seated');
+  const open = { ...mesh, indices: mesh.indices.slice(0, -600) };
+  expect(() => cutLoops(open, { axis: 'x', atMm: fretEnd(build, 5).xMm })).toThrow(/open where it is cut at x/);
+});
