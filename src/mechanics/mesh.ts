@@ -109,19 +109,21 @@ const BELOW_FLOOR = [0.42, 0.76, 1];
 export function createMesh(section: Section, refinement: Refinement = 1): Mesh {
   const { description } = section;
   const half = description.slot.kerfMm / 2;
-  const beside = (x: number) => description.fretXMm.some((fret) => Math.abs(x - fret) < half + 1e-9);
+  const fretBeside = (x: number) => description.fretXMm.find((fret) => Math.abs(x - fret) < half + 1e-9);
   // A kerf stays one column wide: its nodes all lie on the walls, so that an empty slot leaves no loose node.
   const coarse = columnsOf(section);
-  const xs = refinement === 2 ? halve(coarse).filter((x) => !beside(x) || coarse.includes(x)) : coarse;
+  const xs = refinement === 2 ? halve(coarse).filter((x) => fretBeside(x) === undefined || coarse.includes(x)) : coarse;
   const columnXMm = Float64Array.from(xs);
   const columns = xs.length;
 
   const hasRest = description.fretXMm.some((x) => section.slotFloorMm(x) - section.contactFloorMm(x) > 0.1);
   const hasChannel = description.channel !== null && description.channel.depthMm > 0;
   const rowsAt = (x: number): number[] => {
-    const top = section.topMm(x);
-    const contact = section.contactFloorMm(x);
-    const floor = section.slotFloorMm(x);
+    // Both walls of a slot take its depths at the fret: a wedge presses along one line, or it would not balance.
+    const slotX = fretBeside(x) ?? x;
+    const top = section.topMm(slotX);
+    const contact = section.contactFloorMm(slotX);
+    const floor = section.slotFloorMm(slotX);
     const board = description.boardThicknessMm;
     const bottom = section.bottomMm(x);
     const channel = section.channelFloorMm(x);
