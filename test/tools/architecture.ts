@@ -30,8 +30,13 @@ const PAGE_PACKAGES =
 const PAGE_GLOBALS =
   /^(window|document|navigator|location|history|screen|localStorage|sessionStorage|indexedDB|caches|self|postMessage|fetch|XMLHttpRequest|WebSocket|EventSource|Worker|SharedWorker|FileReader|Image|Audio|alert|confirm|prompt|matchMedia|getComputedStyle|customElements|requestAnimationFrame|cancelAnimationFrame|requestIdleCallback|ResizeObserver|IntersectionObserver|MutationObserver|OffscreenCanvas|ImageData|DOMParser|DOMRect|DOMMatrix|Element|JSX|(HTML|SVG|CSS|WebGL|Canvas).+)$/;
 
-/** What runs in Node, not in a page: it may use Node's own modules, and know the types of the tools it works with. */
+/** What runs in Node, not in a page: it may use Node's own modules. */
 const NODE_ENTRIES = /^src\/(app\/predict\.ts|app\/packaging\/.+|[a-z]+\/cli\/.+)$/;
+
+/** What makes the page works with the bundler; it is not part of the page. */
+function isTool(path: string, name: string): boolean {
+  return /^src\/app\/packaging\//.test(path) && name === 'vite';
+}
 
 /** Something that breaks a rule, in words that say what and where. */
 export type Violation = string;
@@ -123,8 +128,7 @@ export function checkHouse(files: readonly SourceFile[], declaredPackages: Reado
     fileGraph.set(reach.path, leadsTo);
     for (const { name, typeOnly } of reach.imports) {
       if (!name.startsWith('.')) {
-        const isTool = typeOnly && NODE_ENTRIES.test(reach.path);
-        if (!name.startsWith('node:') && !isTool && !declaredPackages.has(packageOf(name)))
+        if (!name.startsWith('node:') && !declaredPackages.has(packageOf(name)) && !isTool(reach.path, name))
           violations.push(`${reach.path} imports ${name}, which is not among the dependencies in package.json`);
         continue;
       }

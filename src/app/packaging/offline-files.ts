@@ -1,17 +1,16 @@
 /**
- * Tells the service worker which files make this version of the page. The list is taken from the finished folder, so it
- * holds what was built and what lay in public/, and each file carries its hash: the browser refuses to keep a file that
- * is not exactly the one of this version.
+ * Builds the service worker, and tells it which files make this version of the page. The list is taken from the finished
+ * folder, so it holds what was built and what lay in public/, and each file carries its hash: the browser refuses to keep
+ * a file that is not exactly the one of this version.
  */
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
-import type { Plugin } from 'vite';
+import { build, type Plugin } from 'vite';
 import type { KeptFile } from '../../state/offline/kept-file.ts';
 
 const WORKER = 'service-worker.js';
-/** What stands in the worker's source where the list goes. */
-const PLACE = '__KEPT_FILES__';
+const SOURCE = 'src/state/offline/service-worker.ts';
 /** Pictures for the README are not part of the page. */
 const LEFT_OUT = /^picture-[\w-]+\.png$/;
 
@@ -35,27 +34,42 @@ export function listKeptFiles(folder: string): KeptFile[] {
     .sort((a, b) => (a.address < b.address ? -1 : 1));
 }
 
-/** Builds the service worker and writes the list into it. */
+/**
+ * Writes the service worker for the page in a folder, as one plain script.
+ * @param root the project's folder
+ */
+export async function writeServiceWorker(folder: string, root: string): Promise<void> {
+  const built = await build({
+    root,
+    configFile: false,
+    publicDir: false,
+    logLevel: 'error',
+    define: { __KEPT_FILES__: JSON.stringify(listKeptFiles(folder)) },
+    build: {
+      target: 'es2023',
+      write: false,
+      rollupOptions: { input: join(root, SOURCE), output: { format: 'iife', entryFileNames: WORKER } },
+    },
+  });
+  const outputs = Array.isArray(built) ? built.flatMap(({ output }) => output) : 'output' in built ? built.output : [];
+  const [worker] = outputs;
+  if (outputs.length !== 1 || worker?.type !== 'chunk') throw new Error('the service worker is not one script');
+  writeFileSync(join(folder, WORKER), worker.code);
+}
+
+/** Adds the service worker to the finished page. */
 export function offlineFiles(): Plugin {
+  let root = '';
   return {
     name: 'backbow-offline-files',
     apply: (config, { command }) => command === 'build' && !config.build?.ssr,
-    buildStart() {
-      this.emitFile({ type: 'chunk', id: 'src/state/offline/service-worker.ts', fileName: WORKER });
+    configResolved: (config) => {
+      root = config.root;
     },
     writeBundle: {
       order: 'post',
       sequential: true,
-      handler({ dir }, bundle) {
-        const worker = bundle[WORKER];
-        if (!dir || worker?.type !== 'chunk') return this.error('the service worker was not built');
-        if (worker.imports.length > 0 || worker.exports.length > 0)
-          return this.error(`${WORKER} must stand alone; it imports ${worker.imports.join(', ')}`);
-        const path = join(dir, WORKER);
-        const parts = readFileSync(path, 'utf8').split(PLACE);
-        if (parts.length !== 2) return this.error(`${WORKER} has ${parts.length - 1} places for the list of files`);
-        writeFileSync(path, parts.join(JSON.stringify(listKeptFiles(dir))));
-      },
+      handler: ({ dir }) => (dir ? writeServiceWorker(dir, root) : undefined),
     },
   };
 }
