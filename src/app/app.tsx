@@ -9,38 +9,49 @@ import { ProjectBar } from '../panels/project/project-bar.tsx';
 import { useProjectDrop } from '../panels/project/use-drop.ts';
 import { Rail } from '../panels/rail/rail.tsx';
 import { Readouts } from '../panels/readouts/readouts.tsx';
+import { useSheet } from '../panels/sheets/route.ts';
 import { CONTROL_WORDS } from '../panels/words/controls.ts';
 import { PROJECT_WORDS } from '../panels/words/panels.ts';
+import { SHEETS_WORDS } from '../panels/words/sheets.ts';
 import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
 import { APP_WORDS } from './words.ts';
 
+const Sheets = lazy(() => import('../panels/sheets/sheets.tsx'));
 const Controls = lazy(() => import('../panels/controls/controls.tsx'));
 
 export function App() {
   const palette = useAppearance();
   const isOver = useProjectDrop();
+  const sheet = useSheet();
   return (
     <>
-      <a className="skip" href="#controls">
-        {APP_WORDS.skip}
-      </a>
-      <ProjectBar />
-      <main className="stage">
-        <Readouts />
-        <ChecksList />
-        <Picture palette={palette} />
-        <Rail />
-        <BowChart />
-      </main>
-      <aside id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>
-        <h2 className="visually-hidden">{CONTROL_WORDS.title}</h2>
-        <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
-          <Controls />
+      <div className="workbench" data-away={sheet !== null || undefined}>
+        <a className="skip" href="#controls">
+          {APP_WORDS.skip}
+        </a>
+        <ProjectBar />
+        <main className="stage">
+          <Readouts />
+          <ChecksList />
+          <Picture palette={palette} />
+          <Rail />
+          <BowChart />
+        </main>
+        <aside id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>
+          <h2 className="visually-hidden">{CONTROL_WORDS.title}</h2>
+          <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
+            <Controls />
+          </Suspense>
+        </aside>
+      </div>
+      {sheet !== null && (
+        <Suspense fallback={<p className="quiet">{SHEETS_WORDS.loading}</p>}>
+          <Sheets sheet={sheet} />
         </Suspense>
-      </aside>
+      )}
       <Notices />
       <NewVersion />
       <HelpDialog />

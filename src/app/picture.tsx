@@ -3,6 +3,7 @@ import { lazy, memo, Suspense, useState, type ReactNode } from 'react';
 import type { ScenePalette, SceneShows } from '../scene/types.ts';
 import { createDrawnLine } from '../state/drawn-line.ts';
 import { store, useBackbow } from '../state/store.ts';
+import { keepPicture } from '../panels/sheets/picture-source.ts';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
 import { PictureBoundary } from './picture-boundary.tsx';
 import { PictureTools, PictureViews } from './picture-tools.tsx';
@@ -41,6 +42,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   const shows: SceneShows = { strings: strung, straightedge: view === 'edge', rod: showRod, arrows: showArrows };
   return (
     <NeckScene
+      ref={keepPicture}
       build={build}
       lineSource={drawnLine}
       prediction={solution?.prediction ?? null}

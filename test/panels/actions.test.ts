@@ -9,6 +9,7 @@ let store: BackbowStore;
 beforeEach(() => {
   store = createBackbowStore(STANDARD_PREFERENCES);
   document.body.replaceChildren();
+  window.location.hash = '';
 });
 
 describe('the table', () => {

@@ -1,5 +1,6 @@
 /** From a pressed key to an action. */
 import type { BackbowStore } from '../../state/store.ts';
+import { openSheet } from '../sheets/route.ts';
 import { ACTIONS } from './table.ts';
 import type { Action, KeyCombo } from './types.ts';
 
@@ -36,6 +37,8 @@ export function listenToKeys(store: BackbowStore, target: Pick<Window, 'addEvent
     if (!action || isTyping(event.target, isMod)) return;
     if (!isMod && !state.singleKeys && action.id !== 'help') return;
     if ((state.helpOpen && action.id !== 'help') || state.dialog !== null) return;
+    // Over a paper nothing of the picture or the rail is in sight.
+    if (openSheet() !== null && (action.group === 'view' || action.group === 'job')) return;
     event.preventDefault();
     if (action.enabled?.(state) === false) return;
     void action.run(store);

@@ -5,8 +5,10 @@ import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
 import { SHARE_WORDS } from '../share/words.ts';
+import { goTo } from '../sheets/route.ts';
 import { ACTION_WORDS } from '../words/actions.ts';
 import { METHOD_WORDS, PROJECT_WORDS, RAIL_WORDS, VIEW_WORDS } from '../words/panels.ts';
+import { SHEETS_WORDS } from '../words/sheets.ts';
 import type { Action, ActionGroup } from './types.ts';
 
 /** Bow factors that the keys step through. */
@@ -43,6 +45,9 @@ export const ACTIONS: readonly Action[] = [
     label: SHARE_WORDS.action,
     run: (store) => store.getState().openDialog('share'),
   }),
+  action('project', 'plan', ['F'], { label: SHEETS_WORDS.open, run: () => goTo('plan') }),
+  action('project', 'template', ['K'], { label: SHEETS_WORDS.template, run: () => goTo('template') }),
+  action('project', 'files', ['D'], { label: SHEETS_WORDS.files, run: () => goTo('files') }),
   action('edit', 'undo', ['Mod+Z'], {
     label: (state) => PROJECT_WORDS.undo(state.history.past.at(-1)?.label),
     enabled: (state) => state.history.past.length > 0,

@@ -114,6 +114,7 @@ export function ProjectBar() {
         <ActionButton id="open" />
         <ActionButton id="save" />
         <ActionButton id="share" />
+        <ActionButton id="plan" />
         <ActionButton id="undo">{PROJECT_WORDS.undo(undefined)}</ActionButton>
         <ActionButton id="redo">{PROJECT_WORDS.redo(undefined)}</ActionButton>
         <UnitSwitch />

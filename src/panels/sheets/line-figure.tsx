@@ -1,0 +1,91 @@
+/** Lines of the fret tops in several states over the frets, drawn with ink: told apart by dash and by name. */
+import type { UnitSystem } from '../../build/units.ts';
+import type { ReliefLine, Prediction } from '../../mechanics/prediction-types.ts';
+import { bowText } from '../words/bow.ts';
+import { PLAN_WORDS } from '../words/sheets.ts';
+
+export interface NamedLine {
+  readonly name: string;
+  readonly line: Pick<ReliefLine, 'reliefMm' | 'extremeMm'>;
+}
+
+interface LineFigureProps {
+  readonly title: string;
+  readonly lines: readonly NamedLine[];
+  readonly prediction: Prediction;
+  readonly system: UnitSystem;
+}
+
+/** Sizes of the drawing in its own units, which are about a millimetre on paper. */
+const WIDTH = 180;
+const LEFT = 3;
+const RIGHT = 177;
+const HALF = 17;
+const TOP = 3;
+const AXIS = TOP + 2 * HALF + 5;
+const KEY_ROW = 5;
+const DASHES = ['none', '3 1', '1 1', '5 1 1 1', '7 2'];
+const WIDTHS = [0.7, 0.55, 0.55, 0.45, 0.35];
+/** Factors that heights are drawn with. */
+const FACTORS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
+
+export function LineFigure({ title, lines, prediction, system }: LineFigureProps) {
+  const { stationXMm, fretXMm, straightedge } = prediction;
+  const end = stationXMm.at(-1)!;
+  const scale = (RIGHT - LEFT) / end;
+  const most = Math.max(...lines.flatMap(({ line }) => Array.from(line.reliefMm, Math.abs)), 1e-6);
+  const factor = FACTORS.findLast((candidate) => most * scale * candidate <= HALF) ?? 1;
+  const middle = TOP + HALF;
+  const x = (xMm: number) => LEFT + xMm * scale;
+  const y = (reliefMm: number) => middle + reliefMm * scale * factor;
+  const path = (reliefMm: ArrayLike<number>) =>
+    Array.from(stationXMm, (at, i) => `${i === 0 ? 'M' : 'L'}${x(at).toFixed(2)} ${y(reliefMm[i]!).toFixed(2)}`).join(
+      '',
+    );
+  const height = AXIS + 3 + KEY_ROW * Math.ceil(lines.length / 2);
+  const [from, to] = [fretXMm[straightedge.fromFret - 1]!, fretXMm[straightedge.toFret - 1]!];
+  const says = lines.map(({ name, line }) => `${name}: ${bowText(line.extremeMm, system)}`).join('; ');
+  return (
+    <figure className="line-figure">
+      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`${title}. ${says}.`}>
+        {fretXMm.map((at, index) => (
+          <g key={index} className="figure-fret">
+            <line x1={x(at)} x2={x(at)} y1={TOP} y2={TOP + 2 * HALF} />
+            <text x={x(at)} y={AXIS - 1.6}>
+              {index + 1}
+            </text>
+          </g>
+        ))}
+        <line className="figure-edge" x1={x(from)} x2={x(to)} y1={middle} y2={middle} />
+        {lines.map(({ name, line }, index) => (
+          <path
+            key={name}
+            d={path(line.reliefMm)}
+            strokeDasharray={DASHES[index % DASHES.length]}
+            strokeWidth={WIDTHS[index % WIDTHS.length]}
+          />
+        ))}
+        {lines.map(({ name, line }, index) => {
+          const left = index % 2 === 0 ? LEFT : WIDTH / 2;
+          const top = AXIS + 3 + KEY_ROW * Math.floor(index / 2);
+          return (
+            <g key={name}>
+              <path
+                d={`M${left} ${top - 1}h12`}
+                strokeDasharray={DASHES[index % DASHES.length]}
+                strokeWidth={WIDTHS[index % WIDTHS.length]}
+              />
+              <text x={left + 14} y={top} className="figure-key">
+                {name}: {bowText(line.extremeMm, system)}
+              </text>
+            </g>
+          );
+        })}
+        <text x={RIGHT} y={TOP + 2 * HALF - 0.8} className="figure-scale">
+          {PLAN_WORDS.expected.heights(String(factor))}
+        </text>
+      </svg>
+      <figcaption>{title}</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,52 @@
+/** The fretwork plan: read on the screen, printed as the bench sheet. */
+import { useMemo } from 'react';
+import type { UnitSystem } from '../../build/units.ts';
+import { PROGRAM_VERSION } from '../../build/version.ts';
+import { checkTable, type Table } from '../../fretwork/tables.ts';
+import type { Solution } from '../../state/solution-slice.ts';
+import { PLAN_WORDS, SHEETS_WORDS } from '../words/sheets.ts';
+import { saveTable } from './downloads.ts';
+import { sheetPageRules, usePageRules } from './page-rules.ts';
+import { sheetPlan } from './plan-data.ts';
+import { ChecksSection } from './sections/checks.tsx';
+import { Expected } from './sections/expected.tsx';
+import { SheetHeading } from './sections/heading.tsx';
+import { Quarters } from './sections/quarters.tsx';
+import { RepairRecord } from './sections/record.tsx';
+import { Steps } from './sections/steps.tsx';
+import { Levelling, Seating, Slots } from './sections/tables.tsx';
+import { Values } from './sections/values.tsx';
+import { Metals, Wire } from './sections/wire.tsx';
+import { useToday } from './use-today.ts';
+
+interface PlanPageProps {
+  readonly solution: Solution;
+  readonly system: UnitSystem;
+}
+
+export function PlanPage({ solution, system }: PlanPageProps) {
+  const sheet = useMemo(() => sheetPlan(solution), [solution]);
+  const { build, plan } = sheet;
+  const date = useToday();
+  const onSave = (table: Table) => saveTable(build, table, system);
+  usePageRules(
+    sheetPageRules(`${build.name} – ${PLAN_WORDS.title}`, `${SHEETS_WORDS.version(PROGRAM_VERSION)}, ${date}`),
+  );
+  const shared = { sheet, system, onSave };
+  return (
+    <article className="sheet" aria-labelledby="sheet-title">
+      <SheetHeading build={build} system={system} date={date} />
+      <Expected sheet={sheet} system={system} />
+      <ChecksSection checks={plan.checks} table={checkTable(plan)} onSave={onSave} system={system} />
+      <Steps steps={plan.steps} cautions={plan.cautions} system={system} />
+      <Quarters {...shared} />
+      <Slots {...shared} />
+      <Wire plan={plan} system={system} onSave={onSave} />
+      <Seating {...shared} />
+      <Levelling {...shared} />
+      <Metals plan={plan} system={system} onSave={onSave} />
+      <RepairRecord build={build} plan={plan} system={system} />
+      <Values build={build} system={system} />
+    </article>
+  );
+}

@@ -1,0 +1,36 @@
+/** The checks, worst first, each with what to do. */
+import type { UnitSystem } from '../../../build/units.ts';
+import type { Check } from '../../../fretwork/check-types.ts';
+import type { Table } from '../../../fretwork/tables.ts';
+import { checkFacts, labelOf } from '../../checks/check-text.ts';
+import { CHECK_WORDS } from '../../words/panels.ts';
+import { PLAN_WORDS } from '../../words/sheets.ts';
+import { Section } from '../section.tsx';
+
+interface ChecksProps {
+  readonly checks: readonly Check[];
+  readonly table: Table | undefined;
+  readonly onSave: (table: Table) => void;
+  readonly system: UnitSystem;
+}
+
+export function ChecksSection({ checks, table, onSave, system }: ChecksProps) {
+  const serious = checks.filter((check) => check.severity !== 'note').length;
+  return (
+    <Section id="checks" title={PLAN_WORDS.checks.title} table={table} onSave={onSave}>
+      {serious === 0 && <p>{PLAN_WORDS.checks.none}</p>}
+      <ul className="sheet-checks">
+        {checks.map((check, index) => (
+          <li key={`${check.code} ${index}`} data-severity={check.severity}>
+            <strong>{CHECK_WORDS.severities[check.severity]}</strong>
+            <p>
+              <b>{labelOf(check.parameter)}.</b> {check.reason} {check.remedy}
+              {checkFacts(check, system).map((fact) => ` ${fact[0]!.toUpperCase()}${fact.slice(1)}.`)}{' '}
+              <small>{PLAN_WORDS.checks.source(check.source)}</small>
+            </p>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
