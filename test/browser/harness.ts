@@ -60,7 +60,9 @@ export interface OpenOptions {
   colourScheme?: 'light' | 'dark';
   /** Whether the page is asked to keep still; it is unless told otherwise, so that cameras jump. */
   reducedMotion?: boolean;
-  /** What follows the address of the page: a query, a fragment. */
+  /** A server of the test's own, in place of the one that serves the page to all tests of the file. */
+  address?: string;
+  /** What follows the address of the page: a folder, a query, a fragment. */
   path?: string;
   /** A touch screen. */
   touch?: boolean;
@@ -309,7 +311,7 @@ export function withBrowser(folder?: string): (options?: OpenOptions) => Promise
 
   return async (options = {}) => {
     if (!browser || !server) throw new Error('The browser has not started yet: open pages inside tests.');
-    const app = await open(browser, server.address, options);
+    const app = await open(browser, options.address ?? server.address, options);
     opened.push(app);
     return app;
   };
