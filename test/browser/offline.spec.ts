@@ -63,7 +63,7 @@ describe('without a network', () => {
     await kept(app);
     const line = await app.page.locator('path.fret-line[data-chosen]').getAttribute('d');
     await server.shut();
-    await expect(fetch(server.address)).rejects.toThrow();
+    await expect(fetch(server.address)).rejects.toThrow('fetch failed');
     await reload(app);
     expect(await app.page.locator('path.fret-line[data-chosen]').getAttribute('d')).toBe(line);
     await app.page.getByRole('slider', { name: /^Kerf/ }).focus();
