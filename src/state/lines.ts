@@ -2,7 +2,9 @@
 import { useMemo } from 'react';
 import { lineAt } from '../mechanics/states.ts';
 import { METHODS, type Method, type ReliefLine } from '../mechanics/prediction-types.ts';
+import { bandAt, type LineBand } from '../mechanics/uncertainty/band-at.ts';
 import { momentAt } from './rail.ts';
+import { currentBands } from './solution-slice.ts';
 import { useBackbow, type BackbowState } from './store.ts';
 
 export type Lines = Readonly<Record<Method, ReliefLine>>;
@@ -21,4 +23,15 @@ export function useLines(): Lines | null {
   const solution = useBackbow((state) => state.solution);
   const rail = useBackbow((state) => state.rail);
   return useMemo(() => linesOf({ solution, rail }), [solution, rail]);
+}
+
+/** Band of the chosen method's line at the moment on the rail, or null while it is being computed. */
+export function useLineBand(): LineBand | null {
+  const uncertainty = useBackbow(currentBands);
+  const solution = useBackbow((state) => state.solution);
+  const rail = useBackbow((state) => state.rail);
+  return useMemo(
+    () => (solution && uncertainty ? bandAt(uncertainty, solution.build.method, momentAt(solution.build, rail)) : null),
+    [solution, uncertainty, rail],
+  );
 }

@@ -1,6 +1,7 @@
 /** What the library last said, and of which build it said it. */
 import type { StateCreator } from 'zustand/vanilla';
 import type { Build } from '../build/build.ts';
+import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { BackbowState } from './store.ts';
 
@@ -10,6 +11,12 @@ export interface Solution {
   readonly prediction: Prediction;
   /** 1 for the first, and one more for each that follows. */
   readonly version: number;
+}
+
+/** How sure the library is of a build. */
+export interface Bands {
+  readonly build: Build;
+  readonly uncertainty: Uncertainty;
 }
 
 export type SolverStatus = 'working' | 'idle' | 'failed';
@@ -25,9 +32,12 @@ export interface Notice {
 
 export interface SolutionSlice {
   readonly solution: Solution | null;
+  /** Bands of the latest build that had any time to rest; they may be of an earlier build than the solution. */
+  readonly bands: Bands | null;
   readonly solverStatus: SolverStatus;
   readonly notices: readonly Notice[];
   readonly setSolution: (build: Build, prediction: Prediction) => void;
+  readonly setBands: (build: Build, uncertainty: Uncertainty) => void;
   readonly setSolverStatus: (status: SolverStatus) => void;
   readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[]) => void;
   readonly dismiss: (id: number) => void;
@@ -40,10 +50,12 @@ export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSli
   let lastNotice = 0;
   return {
     solution: null,
+    bands: null,
     solverStatus: 'working',
     notices: [],
     setSolution: (build, prediction) =>
       set({ solution: { build, prediction, version: (get().solution?.version ?? 0) + 1 } }),
+    setBands: (build, uncertainty) => set({ bands: { build, uncertainty } }),
     setSolverStatus: (solverStatus) => {
       if (solverStatus !== get().solverStatus) set({ solverStatus });
     },
@@ -54,3 +66,8 @@ export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSli
     dismiss: (id) => set({ notices: get().notices.filter((notice) => notice.id !== id) }),
   };
 };
+
+/** The bands of the solution, or null while they are being computed. */
+export function currentBands({ solution, bands }: Pick<BackbowState, 'solution' | 'bands'>): Uncertainty | null {
+  return solution && bands?.build === solution.build ? bands.uncertainty : null;
+}

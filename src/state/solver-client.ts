@@ -1,13 +1,17 @@
 /**
- * Talks to the worker that computes. Latest value wins: while one build is being computed only the newest of those that
- * came since is kept. A worker that crashes or falls silent is ended and replaced, and the page is told.
+ * Talks to the worker that computes. Latest value wins: while one build is being predicted only the newest of those that
+ * came since is kept. Once it has been predicted and nothing new comes for a moment, its bands are computed; a newer
+ * build makes the worker give them up. A worker that crashes or falls silent is ended and replaced, and the page is told.
  */
 import type { Build } from '../build/build.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
+import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
 /** A running worker, however it was started. */
 export interface SolverWorker {
   readonly predict: (build: Build) => Promise<Prediction>;
+  /** Null when a newer request made the worker give up. */
+  readonly estimate: (build: Build) => Promise<Uncertainty | null>;
   /** Calls back when the worker has broken down. */
   readonly onCrash: (crashed: () => void) => void;
   readonly end: () => void;
@@ -15,6 +19,7 @@ export interface SolverWorker {
 
 export interface SolverListener {
   readonly solved: (build: Build, prediction: Prediction) => void;
+  readonly estimated: (build: Build, uncertainty: Uncertainty) => void;
   readonly working: () => void;
   /** The worker was lost and another one took over. */
   readonly restarted: () => void;
@@ -27,31 +32,40 @@ export interface Solver {
   readonly end: () => void;
 }
 
-/** Longer than any solve takes: a worker silent for this long is taken for lost. */
-const PATIENCE_MS = 30_000;
+export interface SolverTimes {
+  /** Longer than any answer takes: a worker silent for this long is taken for lost. */
+  readonly patienceMs: number;
+  /** Quiet time before bands are computed, so that a slider in motion does not start them again and again. */
+  readonly restMs: number;
+}
+
+const TIMES: SolverTimes = { patienceMs: 30_000, restMs: 250 };
 /** Workers lost in a row before giving up. */
 const MAX_LOSSES = 3;
 
 export function createSolver(
   start: () => SolverWorker,
   listener: SolverListener,
-  patienceMs: number = PATIENCE_MS,
+  { patienceMs, restMs }: SolverTimes = TIMES,
 ): Solver {
   let worker: SolverWorker | undefined;
   let inFlight: Build | undefined;
   let waiting: Build | undefined;
+  /** The build whose bands are awaited or being computed. */
+  let estimating: Build | undefined;
   let losses = 0;
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  let patience: ReturnType<typeof setTimeout> | undefined;
+  let rest: ReturnType<typeof setTimeout> | undefined;
   let ended = false;
 
   function lose(lost: SolverWorker): void {
     if (lost !== worker || ended) return;
-    clearTimeout(timer);
+    clearTimeout(patience);
+    clearTimeout(rest);
     lost.end();
     worker = undefined;
-    const build = waiting ?? inFlight;
-    inFlight = undefined;
-    waiting = undefined;
+    const build = waiting ?? inFlight ?? estimating;
+    inFlight = waiting = estimating = undefined;
     losses += 1;
     if (losses > MAX_LOSSES) {
       losses = 0;
@@ -59,7 +73,7 @@ export function createSolver(
       return;
     }
     listener.restarted();
-    if (build) send(build);
+    if (build) predict(build);
   }
 
   function started(): SolverWorker {
@@ -70,45 +84,78 @@ export function createSolver(
     return fresh;
   }
 
-  function send(build: Build): void {
+  function watch(current: SolverWorker): void {
+    clearTimeout(patience);
+    patience = setTimeout(() => lose(current), patienceMs);
+  }
+
+  function predict(build: Build): void {
     const current = started();
+    clearTimeout(rest);
+    estimating = undefined;
     inFlight = build;
     listener.working();
-    timer = setTimeout(() => lose(current), patienceMs);
+    watch(current);
     current.predict(build).then(
       (prediction) => {
         if (current !== worker || ended) return;
-        losses = 0;
-        finish();
+        const next = settle();
+        if (!next) estimateSoon(build);
         listener.solved(build, prediction);
       },
       (error: unknown) => {
         if (current !== worker || ended) return;
-        const next = finish();
-        if (!next) listener.failed(error instanceof Error ? error.message : String(error));
+        if (!settle()) listener.failed(error instanceof Error ? error.message : String(error));
       },
     );
   }
 
   /** @returns whether another build was waiting and has been sent */
-  function finish(): boolean {
-    clearTimeout(timer);
+  function settle(): boolean {
+    clearTimeout(patience);
     inFlight = undefined;
     const next = waiting;
     waiting = undefined;
-    if (next) send(next);
+    if (next) predict(next);
     return next !== undefined;
+  }
+
+  function estimateSoon(build: Build): void {
+    estimating = build;
+    rest = setTimeout(() => estimate(build), restMs);
+  }
+
+  function estimate(build: Build): void {
+    const current = started();
+    watch(current);
+    const isCurrent = () => current === worker && estimating === build && !ended;
+    current.estimate(build).then(
+      (uncertainty) => {
+        if (!isCurrent()) return;
+        clearTimeout(patience);
+        estimating = undefined;
+        losses = 0;
+        if (uncertainty) listener.estimated(build, uncertainty);
+      },
+      (error: unknown) => {
+        if (!isCurrent()) return;
+        clearTimeout(patience);
+        estimating = undefined;
+        listener.failed(error instanceof Error ? error.message : String(error));
+      },
+    );
   }
 
   return {
     request: (build) => {
       if (ended) return;
       if (inFlight) waiting = build;
-      else send(build);
+      else predict(build);
     },
     end: () => {
       ended = true;
-      clearTimeout(timer);
+      clearTimeout(patience);
+      clearTimeout(rest);
       worker?.end();
       worker = undefined;
     },

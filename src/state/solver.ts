@@ -10,6 +10,7 @@ function startWorker(): SolverWorker {
   const remote = wrap<SolverApi>(worker);
   return {
     predict: (build) => remote.predict(build),
+    estimate: (build) => remote.estimate(build),
     onCrash: (crashed) => {
       worker.addEventListener('error', crashed);
       worker.addEventListener('messageerror', crashed);
@@ -23,13 +24,14 @@ function startWorker(): SolverWorker {
 
 /** @returns a function that ends the connection and the worker */
 export function connectSolver(store: BackbowStore, start: () => SolverWorker = startWorker): () => void {
-  const { setSolution, setSolverStatus, notify } = store.getState();
+  const { setSolution, setBands, setSolverStatus, notify } = store.getState();
   const solver: Solver = createSolver(start, {
     working: () => setSolverStatus('working'),
     solved: (build, prediction) => {
       setSolution(build, prediction);
       if (store.getState().build === build) setSolverStatus('idle');
     },
+    estimated: setBands,
     restarted: () => notify('warning', SOLVER_WORDS.restarted),
     failed: (reason) => {
       setSolverStatus('failed');

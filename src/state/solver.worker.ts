@@ -1,9 +1,30 @@
-/** The worker: one predictor with its caches, answering one build at a time. */
+/** The worker: one predictor with its caches. A newer request makes it give up the band that it is working on. */
 import { expose } from 'comlink';
+import type { Build } from '../build/build.ts';
 import { createPredictor } from '../mechanics/predict.ts';
+import type { Prediction } from '../mechanics/prediction-types.ts';
+import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
+import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
 const predictor = createPredictor();
+const estimator = createEstimator(predictor);
+let latest = 0;
 
-export type SolverApi = Pick<typeof predictor, 'predict'>;
+export interface SolverApi {
+  predict(build: Build): Prediction;
+  /** Null when another request came meanwhile. */
+  estimate(build: Build, options?: EstimateOptions): Promise<Uncertainty | null>;
+}
 
-expose({ predict: (build) => predictor.predict(build) } satisfies SolverApi);
+const api: SolverApi = {
+  predict(build) {
+    latest += 1;
+    return predictor.predict(build);
+  },
+  estimate(build, options) {
+    const mine = (latest += 1);
+    return estimator.estimate(build, options, () => mine !== latest);
+  },
+};
+
+expose(api);

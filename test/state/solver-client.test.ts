@@ -1,17 +1,21 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { defaultBuild, type Build } from '../../src/build/build.ts';
 import type { Prediction } from '../../src/mechanics/prediction-types.ts';
+import type { Uncertainty } from '../../src/mechanics/uncertainty/types.ts';
 import { createSolver, type SolverListener, type SolverWorker } from '../../src/state/solver-client.ts';
 
 const PATIENCE_MS = 1000;
+const REST_MS = 100;
 const named = (name: string): Build => ({ ...defaultBuild(), name });
 const prediction = { stringPullN: 1 } as Prediction;
+const uncertainty = { seed: 1 } as Uncertainty;
 
 /** A worker whose answers the test gives. */
 class FakeWorker implements SolverWorker {
   readonly asked: string[] = [];
   ended = false;
   private answers: { resolve: (p: Prediction) => void; reject: (e: Error) => void }[] = [];
+  private estimates: { resolve: (u: Uncertainty | null) => void; reject: (e: Error) => void }[] = [];
   private crashed: () => void = () => undefined;
 
   predict(build: Build): Promise<Prediction> {
@@ -19,6 +23,18 @@ class FakeWorker implements SolverWorker {
     return new Promise((resolve, reject) => {
       this.answers.push({ resolve, reject });
     });
+  }
+
+  estimate(build: Build): Promise<Uncertainty | null> {
+    this.asked.push(`bands of ${build.name}`);
+    return new Promise((resolve, reject) => {
+      this.estimates.push({ resolve, reject });
+    });
+  }
+
+  async answerEstimate(answer: Uncertainty | null = uncertainty): Promise<void> {
+    this.estimates.shift()!.resolve(answer);
+    await vi.advanceTimersByTimeAsync(0);
   }
 
   onCrash(crashed: () => void): void {
@@ -49,6 +65,7 @@ let told: string[];
 const listener: SolverListener = {
   working: () => undefined,
   solved: (build) => told.push(`solved ${build.name}`),
+  estimated: (build) => told.push(`bands of ${build.name}`),
   restarted: () => told.push('restarted'),
   failed: (reason) => told.push(`failed: ${reason}`),
 };
@@ -60,12 +77,13 @@ function solver() {
       workers.push(worker);
       return {
         predict: (build) => worker.predict(build),
+        estimate: (build) => worker.estimate(build),
         onCrash: (crashed) => worker.onCrash(crashed),
         end: () => worker.end(),
       };
     },
     listener,
-    PATIENCE_MS,
+    { patienceMs: PATIENCE_MS, restMs: REST_MS },
   );
 }
 
@@ -114,7 +132,10 @@ describe('a worker that is lost', () => {
     const { request } = solver();
     request(named('a'));
     await workers[0]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    await workers[0]!.answerEstimate();
     workers[0]!.crash();
+    expect(workers).toHaveLength(1);
     request(named('b'));
     expect(workers[1]!.asked).toEqual(['b']);
   });
@@ -127,6 +148,49 @@ describe('a worker that is lost', () => {
     expect(workers).toHaveLength(4);
     request(named('b'));
     expect(workers.at(-1)!.asked).toEqual(['b']);
+  });
+});
+
+describe('the bands', () => {
+  test('are asked for once the page has come to rest', async () => {
+    const { request } = solver();
+    request(named('a'));
+    await workers[0]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS / 2);
+    request(named('b'));
+    await workers[0]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS * 0.9);
+    expect(workers[0]!.asked).toEqual(['a', 'b']);
+    await vi.advanceTimersByTimeAsync(REST_MS * 0.2);
+    expect(workers[0]!.asked).toEqual(['a', 'b', 'bands of b']);
+    await workers[0]!.answerEstimate();
+    expect(told).toEqual(['solved a', 'solved b', 'bands of b']);
+  });
+
+  test('do not hold up a newer build, and count for nothing once it has come', async () => {
+    const { request } = solver();
+    request(named('a'));
+    await workers[0]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    request(named('b'));
+    expect(workers[0]!.asked).toEqual(['a', 'bands of a', 'b']);
+    await workers[0]!.answerEstimate(null);
+    await workers[0]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    await workers[0]!.answerEstimate();
+    expect(told).toEqual(['solved a', 'solved b', 'bands of b']);
+  });
+
+  test('are computed again when the worker is lost over them', async () => {
+    const { request } = solver();
+    request(named('a'));
+    await workers[0]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    await vi.advanceTimersByTimeAsync(PATIENCE_MS + 1);
+    await workers[1]!.answer();
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    await workers[1]!.answerEstimate();
+    expect(told).toEqual(['solved a', 'restarted', 'solved a', 'bands of a']);
   });
 });
 

@@ -1,7 +1,7 @@
 /** The line of the fret tops against a straightedge, for each method; the same frets as in the picture above it. */
 import { useRef, useState } from 'react';
 import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
-import { useLines, type Lines } from '../../state/lines.ts';
+import { useLineBand, useLines, type Lines } from '../../state/lines.ts';
 import type { Solution } from '../../state/solution-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { useRailText } from '../rail/rail-text.ts';
@@ -62,6 +62,7 @@ function Drawn({ solution, lines }: { readonly solution: Solution; readonly line
   const [asTable, setAsTable] = useState(false);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 960, height: 170 });
+  const band = useLineBand();
   const state = useRailText(solution.build);
   const { method: chosen } = solution.build;
   const methods = methodsDrawn(chosen, comparing);
@@ -85,6 +86,7 @@ function Drawn({ solution, lines }: { readonly solution: Solution; readonly line
             size={size}
             prediction={solution.prediction}
             lines={lines}
+            band={band}
             methods={methods}
             chosen={chosen}
             system={system}

@@ -2,11 +2,11 @@
 import { useEffect, useRef } from 'react';
 import type { UnitSystem } from '../../build/units.ts';
 import type { Prediction, ReliefLine } from '../../mechanics/prediction-types.ts';
+import { sampleLine } from '../../mechanics/relief.ts';
 import { store } from '../../state/store.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS } from '../words/panels.ts';
 import { MARGIN, type ChartScales, type ChartSize } from './chart-scales.ts';
-import { reliefAt } from './relief-at.ts';
 
 interface ChartCursorProps {
   readonly prediction: Prediction;
@@ -26,7 +26,7 @@ export function ChartCursor({ prediction, line, scales, size, system }: ChartCur
       const xMm = fret === null ? undefined : prediction.fretXMm[fret - 1];
       group.current!.style.display = xMm === undefined ? 'none' : '';
       if (fret === null || xMm === undefined) return;
-      const relief = reliefAt(prediction.stationXMm, line.reliefMm, xMm);
+      const relief = sampleLine(prediction.stationXMm, line.reliefMm, xMm);
       const px = scales.x(xMm);
       group.current!.setAttribute('transform', `translate(${px} 0)`);
       dot.current!.setAttribute('cy', String(scales.y(relief)));

@@ -1,12 +1,14 @@
 /** The drawing of the chart: axis of frets, straightedge, one line per method, the greatest gap of the chosen one. */
-import { line as lineShape } from 'd3-shape';
+import { area as areaShape, line as lineShape } from 'd3-shape';
 import { scaleLinear } from 'd3-scale';
 import { displayUnit, formatNumber, fromDisplay, toDisplay, type UnitSystem } from '../../build/units.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
+import type { LineBand } from '../../mechanics/uncertainty/band-at.ts';
 import type { Lines } from '../../state/lines.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS } from '../words/panels.ts';
+import { useId } from 'react';
 import { useFretPointer } from './use-fret-pointer.ts';
 import { ChartCursor } from './chart-cursor.tsx';
 import { chartScales, MARGIN, printedFrets, type ChartScales, type ChartSize } from './chart-scales.ts';
@@ -15,6 +17,8 @@ interface ChartDrawingProps {
   readonly size: ChartSize;
   readonly prediction: Prediction;
   readonly lines: Lines;
+  /** Of the chosen method's line; null while it is being computed. */
+  readonly band: LineBand | null;
   /** In the order of drawing: the last lies on top. */
   readonly methods: readonly Method[];
   readonly chosen: Method;
@@ -25,8 +29,13 @@ interface ChartDrawingProps {
 /** Least space between two printed fret numbers, px. */
 const FRET_NUMBER_GAP = 22;
 
-function* reliefsUnder(prediction: Prediction, lines: Lines, methods: readonly Method[]): Generator<number> {
+function* reliefsUnder({ prediction, lines, methods, band }: ChartDrawingProps): Generator<number> {
   const endXMm = prediction.fretXMm.at(-1)!;
+  if (band) {
+    // Only under the straightedge: beyond it the band opens like a fan.
+    const { fromFret, toFret } = prediction.straightedge;
+    for (let point = fromFret; point <= toFret; point += 1) yield* [band.p05Mm[point]!, band.p95Mm[point]!];
+  }
   for (const method of methods) {
     const { reliefMm } = lines[method];
     for (let index = 0; index < reliefMm.length; index += 1) {
@@ -36,9 +45,9 @@ function* reliefsUnder(prediction: Prediction, lines: Lines, methods: readonly M
 }
 
 export function ChartDrawing(props: ChartDrawingProps) {
-  const { size, prediction, lines, methods, chosen, system } = props;
+  const { size, prediction, lines, band, methods, chosen, system } = props;
   const endXMm = prediction.stationXMm.at(-1)!;
-  const scales = chartScales(size, endXMm, reliefsUnder(prediction, lines, methods));
+  const scales = chartScales(size, endXMm, reliefsUnder(props));
   const { x, y } = scales;
   const stations = Array.from(prediction.stationXMm);
   const drawing = useFretPointer((share) => nearestFret(prediction.fretXMm, x.invert(share * size.width)));
@@ -47,6 +56,7 @@ export function ChartDrawing(props: ChartDrawingProps) {
     <svg ref={drawing} viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={props.label}>
       <FretAxis prediction={prediction} scales={scales} size={size} />
       <HeightAxis scales={scales} size={size} system={system} />
+      {band && <BandArea band={band} chosen={chosen} scales={scales} size={size} />}
       <Straightedge prediction={prediction} scales={scales} isHump={lines[chosen].extremeMm < 0} />
       {methods.map((method) => {
         const { reliefMm } = lines[method];
@@ -115,6 +125,26 @@ function HeightAxis({ scales, size, system }: Pick<ChartDrawingProps, 'size' | '
       <text className="side" x={MARGIN.left + 4} y={size.height - MARGIN.bottom - 6}>
         ↓ {CHART_WORDS.below}
       </text>
+    </g>
+  );
+}
+
+type BandProps = Pick<ChartDrawingProps, 'chosen' | 'size'> & Scaled & { readonly band: LineBand };
+
+/** Where the chosen line lies in 90 of 100 such necks. */
+function BandArea({ band, chosen, scales, size }: BandProps) {
+  const clip = useId();
+  const { x, y } = scales;
+  const shape = areaShape<number>()
+    .x((at) => x(at))
+    .y0((_at, index) => y(band.p05Mm[index]!))
+    .y1((_at, index) => y(band.p95Mm[index]!));
+  return (
+    <g aria-hidden="true">
+      <clipPath id={clip}>
+        <rect x={MARGIN.left} y={MARGIN.top} width={size.width} height={size.height - MARGIN.top - MARGIN.bottom} />
+      </clipPath>
+      <path className={`band band-${chosen}`} clipPath={`url(#${clip})`} d={shape(Array.from(band.xMm)) ?? ''} />
     </g>
   );
 }

@@ -1,12 +1,12 @@
 /** The chart as a table, fret by fret, for whoever cannot or does not want to read the drawing. */
 import { displayDigits, displayUnit, formatNumber, toDisplay } from '../../build/units.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
+import { sampleLine } from '../../mechanics/relief.ts';
 import type { Lines } from '../../state/lines.ts';
 import type { Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { BOW_DIGITS } from '../words/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../words/panels.ts';
-import { reliefAt } from './relief-at.ts';
 
 interface ChartTableProps {
   readonly solution: Solution;
@@ -22,7 +22,7 @@ export function ChartTable({ solution, lines, methods, state }: ChartTableProps)
   const digits = displayDigits(BOW_DIGITS, 'mm', system);
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
-    <section className="chart-table" tabIndex={0} aria-label={CHART_WORDS.title}>
+    <section className="chart-table" tabIndex={0} aria-label={CHART_WORDS.tableTitle}>
       <table>
         <caption>{CHART_WORDS.caption(state)}</caption>
         <thead>
@@ -41,7 +41,7 @@ export function ChartTable({ solution, lines, methods, state }: ChartTableProps)
               <th scope="row">{index + 1}</th>
               {methods.map((method) => (
                 <td key={method} className="number">
-                  {formatNumber(toDisplay(reliefAt(stationXMm, lines[method].reliefMm, xMm), 'mm', system), digits)}
+                  {formatNumber(toDisplay(sampleLine(stationXMm, lines[method].reliefMm, xMm), 'mm', system), digits)}
                 </td>
               ))}
             </tr>

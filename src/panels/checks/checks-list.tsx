@@ -36,7 +36,7 @@ export function ChecksList() {
   const shown = all ? checks : checks.slice(0, Math.min(1, serious));
   const hidden = checks.length - shown.length;
   return (
-    <section className="checks" aria-label={CHECK_WORDS.title}>
+    <section className="checks" aria-label={CHECK_WORDS.title} data-all={all || undefined}>
       <ul>
         {shown.map((check, index) => (
           <CheckItem key={`${check.code} ${index}`} check={check} system={system} />

@@ -1,6 +1,6 @@
-/** One large number with its name, its unit, and what it means. */
-import type { FigureText } from './figures.ts';
+/** One large number with its name, its unit, what it means and how sure it is. */
 import { READOUT_WORDS } from '../words/panels.ts';
+import type { FigureText } from './figures.ts';
 
 export function Figure({ figure, isNow }: { readonly figure: FigureText; readonly isNow: boolean }) {
   return (
@@ -8,7 +8,7 @@ export function Figure({ figure, isNow }: { readonly figure: FigureText; readonl
       <dt>{figure.label}</dt>
       <dd>
         {figure.value === undefined ? (
-          <span className="quiet">{READOUT_WORDS.waiting}</span>
+          <span className="figure-value quiet">…</span>
         ) : (
           <>
             <span className="figure-value">
@@ -22,6 +22,7 @@ export function Figure({ figure, isNow }: { readonly figure: FigureText; readonl
             </span>
           </>
         )}
+        {figure.band === null ? null : <span className="figure-band">{figure.band ?? READOUT_WORDS.waiting}</span>}
       </dd>
     </div>
   );

@@ -1,5 +1,5 @@
 /** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
-import { displayDigits, formatQuantity, toDisplay, type UnitSystem } from '../../build/units.ts';
+import { displayDigits, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../build/units.ts';
 
 /** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
 export const BOW_DIGITS = 2;
@@ -35,4 +35,15 @@ export const BOW_MEANING: Readonly<Record<BowKind, string>> = {
 export function bowText(reliefMm: number, system: UnitSystem): string {
   const kind = bowKind(reliefMm, system);
   return kind === 'flat' ? BOW_WORDS.flat : `${bowSize(reliefMm, system)} ${BOW_WORDS[kind]}`;
+}
+
+/** A band of bows, low to high: "0.19 to 0.41 mm", or with both words where it goes from a hump to a hollow. */
+export function bowBandText(lowMm: number, highMm: number, system: UnitSystem): string {
+  const kinds = [bowKind(lowMm, system), bowKind(highMm, system)];
+  if (kinds.includes('back-bow') && kinds.includes('relief')) {
+    return `${bowText(lowMm, system)} to ${bowText(highMm, system)}`;
+  }
+  const sizes = [Math.abs(lowMm), Math.abs(highMm)].sort((a, b) => a - b) as [number, number];
+  const digits = displayDigits(BOW_DIGITS, 'mm', system);
+  return `${formatNumber(toDisplay(sizes[0], 'mm', system), digits)} to ${bowSize(sizes[1], system)}`;
 }
