@@ -4,6 +4,7 @@ import type { DialogId } from '../state/dialog-slice.ts';
 import { useBackbow } from '../state/store.ts';
 
 const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
+  licences: lazy(async () => ({ default: (await import('../panels/licences/licences-dialog.tsx')).LicencesDialog })),
   share: lazy(async () => ({ default: (await import('../panels/share/share-dialog.tsx')).ShareDialog })),
   received: lazy(async () => ({ default: (await import('../panels/share/received-dialog.tsx')).ReceivedDialog })),
 };

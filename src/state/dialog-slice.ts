@@ -2,7 +2,7 @@
 import type { StateCreator } from 'zustand/vanilla';
 import type { BackbowState } from './store.ts';
 
-export type DialogId = 'share' | 'received' | 'library' | 'lessons' | 'glossary';
+export type DialogId = 'share' | 'received' | 'library' | 'lessons' | 'glossary' | 'licences';
 
 export interface DialogSlice {
   readonly dialog: DialogId | null;

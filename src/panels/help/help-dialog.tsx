@@ -6,6 +6,7 @@ import { isMac } from '../actions/platform.ts';
 import { ACTIONS } from '../actions/table.ts';
 import { ACTION_GROUPS } from '../actions/types.ts';
 import { ACTION_GROUP_WORDS, HELP_WORDS } from '../words/actions.ts';
+import { ThisProgram } from './this-program.tsx';
 import './help.css';
 
 function Keys() {
@@ -85,6 +86,7 @@ export function HelpDialog() {
               {HELP_WORDS.singleKeys}
             </label>
             <Keys />
+            <ThisProgram />
           </div>
         </>
       )}
