@@ -7,7 +7,7 @@
 import type { Section } from './section.ts';
 
 /** Offsets of the columns from a slot's face, mm, on the mesh that the checks were run with. */
-const OFFSETS_MM = [0.6, 1.4, 2.6, 4.5, 7.5, 12];
+const OFFSETS_MM = [0.4, 1.1, 2.3, 4.4, 7.5, 12];
 const WIDEST_MM = 6;
 /** Two columns closer than this are one. */
 const SAME_MM = 0.25;
@@ -99,8 +99,8 @@ function spread(from: number, to: number, fractions: readonly number[]): number[
 
 /** Rows crowd around the slot's floor, where the stress concentrates: the same accuracy with fewer unknowns. */
 const CONTACT = [0.6, 1];
-const REST_OF_SLOT = [0.65, 1];
-const BELOW_SLOT = [0.25, 1];
+const REST_OF_SLOT = [0.8, 1];
+const BELOW_SLOT = [0.17, 1];
 /** Neck rows without a channel, and above and below the channel's floor. Closer towards the back, where the chord closes. */
 const NECK = [0.25, 0.48, 0.69, 0.87, 1];
 const ABOVE_FLOOR = [0.5, 1];
