@@ -71,12 +71,10 @@ function outline(neck: NeckDescription, x: number, top: 'flat' | 'round'): Point
   });
   const meanTop = createSection(neck).topMm(x);
   const upper = across.map((z) => ({ x: z, y: top === 'flat' ? meanTop : sagittaMm(radius, z) }));
-  const lower = across
-    .toReversed()
-    .map((z) => ({
-      x: z,
-      y: neck.boardThicknessMm + backDepthMm(z, depth, width, neck.backShoulderMm, neck.backExponent),
-    }));
+  const lower = across.toReversed().map((z) => ({
+    x: z,
+    y: neck.boardThicknessMm + backDepthMm(z, depth, width, neck.backShoulderMm, neck.backExponent),
+  }));
   return [...upper, ...lower];
 }
 

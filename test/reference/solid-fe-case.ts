@@ -111,7 +111,7 @@ export function readSolidFeCase(file: string, content: string): SolidFeCase {
 
 /** Every case of a folder, by file name. @throws {Error} when there is none, or one that cannot be read. */
 export function readSolidFeCases(folder: URL = SOLID_FE_FOLDER): SolidFeCase[] {
-  const files = readdirSync(folder).filter((file) => file.endsWith('.json')).sort();
+  const files = readdirSync(folder).toSorted();
   if (files.length === 0) throw new Error('the folder of solid finite-element cases is empty');
   return files.map((file) => readSolidFeCase(file, readFileSync(new URL(file, folder), 'utf8')));
 }
