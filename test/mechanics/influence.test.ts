@@ -229,7 +229,7 @@ describe('limits', () => {
     const influence = solveInfluence(createNeckModel(strip), EMPTY);
     const line = combineLine(influence, { wedgeN: [1000] });
     const xs = influence.stationXMm;
-    const slopes = [...xs.slice(1)].map((x, i) => (line[i + 1]! - line[i]!) / (x - xs[i]!));
+    const slopes = Array.from(xs.slice(1), (x, i) => (line[i + 1]! - line[i]!) / (x - xs[i]!));
     const left = slopes.filter((_, i) => xs[i + 1]! < 110);
     const right = slopes.filter((_, i) => xs[i]! > 190);
     const kink = right[0]! - left[0]!;

@@ -10,7 +10,7 @@ function heights(mesh: Mesh, column: number): number[] {
   );
 }
 
-const widths = (mesh: Mesh) => [...mesh.columnXMm.slice(1)].map((x, column) => x - mesh.columnXMm[column]!);
+const widths = (mesh: Mesh) => Array.from(mesh.columnXMm.slice(1), (x, column) => x - mesh.columnXMm[column]!);
 
 describe.each([
   ...ALL_NECKS,
