@@ -66,7 +66,7 @@ export function wedgeLineLeftOf({ time, relaxation, creep }: SampledTime, days: 
 }
 
 /** 1 + φ of each sample, `days` after the strings went on. */
-export function stringLineGrowthOf({ time, creep }: SampledTime, days: number): Float64Array {
+export function stringLineGrowthOf({ time, creep }: Pick<SampledTime, 'time' | 'creep'>, days: number): Float64Array {
   const perFactor = stringLineGrowth(days, 1) - 1;
   return creep.map((factor) => 1 + time.creepFactor * factor * perFactor);
 }
