@@ -22,6 +22,8 @@ export interface BuildSlice {
   readonly gesture: Gesture | null;
   /** Build as it was last saved or opened; null before the first time. */
   readonly savedBuild: Build | null;
+  /** How many times another neck was put in the place of the one before; changes of one neck do not count. */
+  readonly necksPlaced: number;
 
   /**
    * Changes some values of the build. Outside a gesture it is one undo step.
@@ -40,12 +42,16 @@ export interface BuildSlice {
 const OK: Outcome = { ok: true };
 
 export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = (set, get) => {
-  function accept(wanted: Build, label: string): Outcome {
-    const { build, gesture, history } = get();
+  function accept(wanted: Build, label: string, isAnother = false): Outcome {
+    const { build, gesture, history, necksPlaced } = get();
     if (sameBuild(wanted, build)) return OK;
     const checked = checkBuild(wanted);
     if (!checked.ok) return checked;
-    set({ build: checked.build, history: gesture ? history : recordStep(history, label, build) });
+    set({
+      build: checked.build,
+      history: gesture ? history : recordStep(history, label, build),
+      necksPlaced: necksPlaced + (isAnother ? 1 : 0),
+    });
     return OK;
   }
 
@@ -68,10 +74,11 @@ export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = 
     history: EMPTY_HISTORY,
     gesture: null,
     savedBuild: null,
+    necksPlaced: 0,
     change: (change, label) => accept({ ...get().build, ...change }, label),
     replaceBuild: (build, label) => {
       finishGesture();
-      return accept(build, label);
+      return accept(build, label, true);
     },
     beginGesture: (label) => {
       finishGesture();

@@ -1,0 +1,160 @@
+/** The library as the page sees it: what is in it, what went wrong, and what other windows changed. */
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Build } from '../../build/build.ts';
+import { writeCollection, type CollectedBuild } from '../share/file.ts';
+import { sameBuild } from '../history.ts';
+import type { BackbowStore } from '../store.ts';
+import { followBenchEntry } from './bench-entry.ts';
+import { buildOf } from './entry.ts';
+import { createLibrary, type Imported, type Kept, type Library } from './library.ts';
+import { deviceStorage } from './storage.ts';
+import type { Done, LibraryEntry, LibraryTrouble } from './types.ts';
+
+export interface LibraryState {
+  /** Null before it was read. */
+  readonly entries: readonly LibraryEntry[] | null;
+  readonly strange: number;
+  /** Why the last reading or change did not succeed. */
+  readonly trouble: LibraryTrouble | null;
+}
+
+export interface PageLibrary {
+  readonly state: StoreApi<LibraryState>;
+  readonly refresh: () => Promise<void>;
+  /** Keeps the neck on the bench: over the one that it was opened from, or as a new one. */
+  readonly keepBench: (picture: string | null, asNew: boolean) => Promise<Done<Kept>>;
+  /** Id of the neck that the one on the bench was opened from or kept as, while that one is still there. */
+  readonly benchId: () => string | null;
+  /** The same, if the bench holds exactly what is kept. */
+  readonly benchEntry: () => LibraryEntry | null;
+  /** Puts a neck on the bench, as one step that undo takes back. @returns what is wrong with it, if anything is */
+  readonly open: (entry: LibraryEntry, label: string) => ReturnType<typeof buildOf>;
+  readonly rename: (id: string, name: string) => Promise<Done<LibraryEntry>>;
+  readonly duplicate: (id: string) => Promise<Done<LibraryEntry>>;
+  readonly setDeleted: (id: string, deleted: boolean) => Promise<Done<LibraryEntry>>;
+  readonly forgetDeleted: () => Promise<Done<null>>;
+  readonly import: (builds: readonly CollectedBuild[]) => Promise<Done<Imported>>;
+  /** Every neck that can be read, as a file; and the names of those that cannot. */
+  readonly exportAll: () => { readonly text: string; readonly count: number; readonly unreadable: readonly string[] };
+}
+
+/** Tells the other windows that something has changed. */
+export interface Channel {
+  readonly tell: () => void;
+  readonly listen: (heard: () => void) => void;
+}
+
+const CHANNEL = 'backbow-library';
+
+function browserChannel(): Channel {
+  if (typeof BroadcastChannel === 'undefined') return { tell: () => undefined, listen: () => undefined };
+  const channel = new BroadcastChannel(CHANNEL);
+  return {
+    tell: () => channel.postMessage('changed'),
+    listen: (heard) => channel.addEventListener('message', heard),
+  };
+}
+
+export function createPageLibrary(
+  store: BackbowStore,
+  storage = deviceStorage(),
+  channel: Channel = browserChannel(),
+  now: () => number = () => Date.now(),
+): PageLibrary {
+  const state = createStore<LibraryState>(() => ({ entries: null, strange: 0, trouble: null }));
+  const bench = followBenchEntry(store);
+  /** Revisions as this window last saw or wrote them: what it may write over. */
+  const seen = new Map<string, number>();
+  const library: Library = createLibrary(storage, {
+    now,
+    newId: () => crypto.randomUUID?.() ?? `${now()}-${Math.random().toString(36).slice(2)}`,
+    changed: channel.tell,
+  });
+
+  async function refresh(): Promise<void> {
+    const read = await library.read();
+    if (read.ok) state.setState({ ...read.value, trouble: null });
+    else state.setState({ trouble: read.trouble });
+  }
+
+  /** Shows what became of a change. */
+  async function settled<Value>(outcome: Promise<Done<Value>>): Promise<Done<Value>> {
+    const done = await outcome;
+    if (done.ok || done.trouble === 'gone') await refresh();
+    else state.setState({ trouble: done.trouble });
+    return done;
+  }
+
+  /** What this window changes itself is no change by another one. */
+  async function ownChange(outcome: Promise<Done<LibraryEntry>>): Promise<Done<LibraryEntry>> {
+    const done = await outcome;
+    if (done.ok && seen.get(done.value.id) === done.value.revision - 1) seen.set(done.value.id, done.value.revision);
+    return done;
+  }
+
+  channel.listen(() => {
+    if (state.getState().entries !== null) void refresh();
+  });
+
+  const entryById = (id: string | null): LibraryEntry | null =>
+    state.getState().entries?.find((entry) => entry.id === id && entry.deletedAt === null) ?? null;
+
+  function current(build: Build): LibraryEntry | null {
+    const entry = entryById(bench.current());
+    const checked = entry && buildOf(entry);
+    return checked?.ok && sameBuild(checked.build, build) ? entry : null;
+  }
+
+  return {
+    state,
+    refresh,
+    benchEntry: () => current(store.getState().build),
+    keepBench: (picture, asNew) =>
+      settled(
+        (async () => {
+          const { build } = store.getState();
+          const id = asNew ? null : bench.current();
+          const revision = id === null ? undefined : seen.get(id);
+          const kept =
+            id === null || revision === undefined
+              ? await library.keep(build, picture)
+              : await library.keepOver({ id, revision }, build, picture);
+          if (kept.ok) {
+            const { entry } = kept.value;
+            seen.set(entry.id, entry.revision);
+            if (store.getState().build === build) bench.set(entry.id);
+          }
+          return kept;
+        })(),
+      ),
+    open: (entry, label) => {
+      const checked = buildOf(entry);
+      if (!checked.ok) return checked;
+      store.getState().replaceBuild(checked.build, label);
+      seen.set(entry.id, entry.revision);
+      bench.set(entry.id);
+      return checked;
+    },
+    benchId: () => entryById(bench.current())?.id ?? null,
+    rename: (id, name) => settled(ownChange(library.rename(id, name))),
+    duplicate: (id) => settled(library.duplicate(id)),
+    setDeleted: (id, deleted) => settled(ownChange(library.setDeleted(id, deleted))),
+    forgetDeleted: () => {
+      const { entries } = state.getState();
+      const ids = (entries ?? []).filter(({ deletedAt }) => deletedAt !== null).map(({ id }) => id);
+      return settled(library.forget(ids));
+    },
+    import: (builds) => settled(library.import(builds)),
+    exportAll: () => {
+      const unreadable: string[] = [];
+      const builds: CollectedBuild[] = [];
+      for (const entry of state.getState().entries ?? []) {
+        if (entry.deletedAt !== null) continue;
+        const checked = buildOf(entry);
+        if (checked.ok) builds.push({ build: checked.build, changedAt: entry.changedAt });
+        else unreadable.push(entry.name);
+      }
+      return { text: writeCollection(builds), count: builds.length, unreadable };
+    },
+  };
+}

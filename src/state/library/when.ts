@@ -1,0 +1,9 @@
+/** A moment as people say it, in the language of the page: the time today, the date before. */
+export function formatWhen(at: number, now: number, locale = 'en-GB'): string {
+  const then = new Date(at);
+  const isToday = then.toDateString() === new Date(now).toDateString();
+  return new Intl.DateTimeFormat(
+    locale,
+    isToday ? { hour: '2-digit', minute: '2-digit' } : { year: 'numeric', month: 'short', day: 'numeric' },
+  ).format(then);
+}
