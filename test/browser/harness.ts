@@ -36,6 +36,8 @@ const FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  // The browser asks its maker how to fill fields; it is the page that is watched here, so it asks nobody.
+  '--autofill-server-url=http://localhost:9/',
 ];
 
 /** Software renderers, the faster first, each with what its name must contain: a missing driver falls back silently. */

@@ -1,0 +1,210 @@
+/**
+ * Nothing leaves the page's own server, whoever asks: page, worker or service worker. What goes to any other host has to
+ * pass a proxy of this test, which notes it. And the page's policy forbids what the page does not do anyway.
+ */
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Licence } from '../../src/panels/licences/licence.ts';
+import { root } from '../tools/project.mjs';
+import { withBrowser, type App, type OpenOptions } from './harness.ts';
+
+const openApp = withBrowser();
+
+/** Notes what is asked of it and lets nothing through. */
+const asked: string[] = [];
+let proxy: Server;
+let proxyAddress = '';
+
+beforeAll(async () => {
+  proxy = createServer((request, response) => {
+    asked.push(request.url ?? '');
+    response.writeHead(502).end();
+  });
+  proxy.on('connect', (request, socket) => {
+    asked.push(request.url ?? '');
+    socket.end('HTTP/1.1 502 Bad Gateway\r\n\r\n');
+  });
+  await new Promise<void>((resolve) => {
+    proxy.listen(0, '127.0.0.1', resolve);
+  });
+  proxyAddress = `http://127.0.0.1:${(proxy.address() as AddressInfo).port}`;
+});
+
+afterAll(() => {
+  proxy.close();
+});
+
+/** Opens the page so that everything for other hosts goes by the proxy. */
+const openWatched = (options: OpenOptions = {}): Promise<App> => {
+  asked.length = 0;
+  // Playwright sends the page's own server through the proxy too, unless told not to.
+  return openApp({ ...options, context: { proxy: { server: proxyAddress, bypass: 'localhost' } } });
+};
+
+const kept = ({ page }: App) => page.evaluate(async () => (await navigator.serviceWorker.ready).active !== null);
+
+/** Every button that opens something, pressed and closed again. */
+async function openEverything({ page }: App): Promise<string[]> {
+  const pressed: string[] = [];
+  const names = await page.locator('.project-bar button:enabled').allInnerTexts();
+  for (const name of names) {
+    const button = page.locator('.project-bar').getByRole('button', { name, exact: true });
+    if (!(await button.isVisible()) || !(await button.isEnabled())) continue;
+    await button.click();
+    pressed.push(name);
+    const dialog = page.locator('dialog[open]');
+    if ((await dialog.count()) > 0) {
+      await page.keyboard.press('Escape');
+      await dialog.waitFor({ state: 'hidden' });
+    }
+  }
+  return pressed;
+}
+
+test('the proxy notes what leaves the page’s server', async () => {
+  const app = await openWatched();
+  await app.page.goto('http://elsewhere.invalid/somewhere').catch(() => undefined);
+  expect(asked).toContain('http://elsewhere.invalid/somewhere');
+});
+
+test('a whole visit asks no other host for anything', async () => {
+  const app = await openWatched({ viewport: { width: 1440, height: 900 } });
+  expect(await kept(app)).toBe(true);
+  await app.page.getByRole('slider', { name: /^Kerf/ }).focus();
+  await app.afterChange(() => app.page.keyboard.press('PageDown'));
+  for (const key of ['1', '2', '3', '4', 'l', 'u', 'c']) await app.page.keyboard.press(key);
+  const pressed = await openEverything(app);
+  expect(pressed.length).toBeGreaterThan(2);
+  await app.settle();
+  expect(asked).toEqual([]);
+  expect(app.troubles).toEqual([]);
+});
+
+describe('the policy', () => {
+  /** Does something in the page and tells which directives forbade it. */
+  const forbids = async (app: App, action: string): Promise<string[]> =>
+    app.page.evaluate(
+      (tried) =>
+        new Promise<string[]>((resolve) => {
+          const forbidden: string[] = [];
+          document.addEventListener('securitypolicyviolation', (event) => {
+            forbidden.push(event.effectiveDirective);
+          });
+          Object.assign(window, { ran: false });
+          const actions: Record<string, () => void> = {
+            'code made from text': () => {
+              const run = Reflect.construct(Function, ['window.ran = true']) as () => void;
+              run();
+            },
+            'a script in the page': () => {
+              const script = document.createElement('script');
+              script.textContent = 'window.ran = true';
+              document.body.append(script);
+            },
+            'a handler in an attribute': () => {
+              const button = document.createElement('button');
+              button.setAttribute('onclick', 'window.ran = true');
+              document.body.append(button);
+              button.click();
+            },
+            'a script from elsewhere': () => {
+              const script = document.createElement('script');
+              script.src = 'https://elsewhere.invalid/a.js';
+              document.body.append(script);
+            },
+            'a request to elsewhere': () => void fetch('https://elsewhere.invalid/').catch(() => undefined),
+            'a picture from elsewhere': () => {
+              new Image().src = 'https://elsewhere.invalid/a.png';
+            },
+            'styles in the page': () => {
+              const style = document.createElement('style');
+              style.textContent = 'body { color: red }';
+              document.body.append(style);
+            },
+            'a page in the page': () => {
+              const frame = document.createElement('iframe');
+              frame.src = 'https://elsewhere.invalid/';
+              document.body.append(frame);
+            },
+            'another base': () => {
+              const base = document.createElement('base');
+              base.href = 'https://elsewhere.invalid/';
+              document.head.append(base);
+            },
+          };
+          // Later, because what the test itself evaluates may do more than the page.
+          setTimeout(() => {
+            try {
+              actions[tried]?.();
+            } catch {
+              // Refused at once.
+            }
+          });
+          setTimeout(() => resolve((window as { ran?: boolean }).ran ? ['it ran'] : forbidden), 200);
+        }),
+      action,
+    );
+
+  test.each([
+    ['code made from text', 'script-src'],
+    ['a script in the page', 'script-src-elem'],
+    ['a handler in an attribute', 'script-src-attr'],
+    ['a script from elsewhere', 'script-src-elem'],
+    ['a request to elsewhere', 'connect-src'],
+    ['a picture from elsewhere', 'img-src'],
+    ['styles in the page', 'style-src-elem'],
+    ['a page in the page', 'frame-src'],
+    ['another base', 'base-uri'],
+  ])('forbids %s', async (action, directive) => {
+    const app = await openApp({ waitForPicture: false });
+    expect(await forbids(app, action)).toEqual([directive]);
+  });
+
+  test('forbids nothing that the page does, with all its dialogs', async () => {
+    const app = await openApp({
+      viewport: { width: 1440, height: 900 },
+      prepare: async (page) => {
+        await page.addInitScript(() => {
+          const seen: string[] = [];
+          Object.assign(window, { forbidden: seen });
+          document.addEventListener('securitypolicyviolation', (event) => {
+            seen.push(`${event.effectiveDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`);
+          });
+        });
+      },
+    });
+    await openEverything(app);
+    await app.settle();
+    expect(await app.page.evaluate(() => (window as { forbidden?: string[] }).forbidden)).toEqual([]);
+    expect(app.troubles).toEqual([]);
+  });
+});
+
+describe('licences', () => {
+  const list = () => JSON.parse(readFileSync(join(root, 'dist', 'licences.json'), 'utf8')) as Licence[];
+
+  test('are all such that the page may be given on with its list', () => {
+    // SPDX names of licences that ask for no more than their notice and text: permissive, and the fonts' own.
+    const permissive = /^(MIT|ISC|0BSD|BSD-[23]-Clause|Apache-2\.0|Zlib|Unlicense|OFL-1\.1)$/;
+    expect(list().filter(({ licence }) => !permissive.test(licence))).toEqual([]);
+    for (const name of ['react', 'react-dom', 'three', '@react-three/fiber', 'leva', 'zod', 'comlink'])
+      expect(list().map((entry) => entry.name)).toContain(name);
+    // Both typefaces come by style sheets, the worker's link to the page by the worker's own bundle.
+    expect(list().filter(({ licence }) => licence === 'OFL-1.1')).toHaveLength(2);
+  });
+
+  test('are shown from the help, with their texts', async () => {
+    const app = await openApp({ waitForPicture: false });
+    await app.page.keyboard.press('?');
+    await app.page.getByRole('button', { name: 'Licences …' }).click();
+    const dialog = app.page.getByRole('dialog', { name: 'Licences' });
+    await dialog.getByText(`Backbow is made with ${list().length} packages`).waitFor();
+    await dialog.locator('summary', { hasText: /^three / }).click();
+    await dialog.getByText('Permission is hereby granted, free of charge').filter({ visible: true }).waitFor();
+    await app.screenshot('offline/licences');
+    expect(app.troubles).toEqual([]);
+  });
+});
