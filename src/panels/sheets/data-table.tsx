@@ -58,10 +58,12 @@ interface DataTableProps {
   readonly system: UnitSystem;
   readonly keep?: readonly string[];
   readonly without?: readonly string[];
+  /** What goes before that which all rows have alike. */
+  readonly alike?: string;
 }
 
 /** A table of the library; what is alike in all rows is said once above it. */
-export function DataTable({ table, system, keep, without }: DataTableProps) {
+export function DataTable({ table, system, keep, without, alike = PLAN_WORDS.allFrets }: DataTableProps) {
   const { columns, rows, common, title } = foldTable(table, system, {
     ...(keep ? { keep } : {}),
     ...(without ? { without } : {}),
@@ -70,7 +72,7 @@ export function DataTable({ table, system, keep, without }: DataTableProps) {
     <>
       {common.length > 0 && (
         <p className="sheet-common">
-          <strong>{PLAN_WORDS.allFrets}:</strong>{' '}
+          <strong>{alike}:</strong>{' '}
           {common.map(({ label, text }, index) => (
             <span key={label} className="sheet-pair">
               {label.toLowerCase()} <b>{text}</b>

@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'react';
 import type { UnitSystem } from '../../build/units.ts';
 import { planTables } from '../../fretwork/tables.ts';
-import type { Solution } from '../../state/solution-slice.ts';
+import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
 import { saveProject } from '../project/project-file.ts';
@@ -58,7 +58,8 @@ interface FilesPageProps {
 
 export function FilesPage({ solution, system }: FilesPageProps) {
   const { build } = solution;
-  const tables = useMemo(() => planTables(sheetPlan(solution).plan), [solution]);
+  const uncertainty = useBackbow(currentBands);
+  const tables = useMemo(() => planTables(sheetPlan(solution, uncertainty).plan), [solution, uncertainty]);
   const factor = useBackbow(drawnBowFactor);
   const date = useToday();
   const rail = useBackbow((state) => state.rail);

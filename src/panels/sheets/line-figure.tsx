@@ -23,9 +23,14 @@ const RIGHT = 177;
 const HALF = 17;
 const TOP = 3;
 const AXIS = TOP + 2 * HALF + 5;
-const KEY_ROW = 5;
 const DASHES = ['none', '3 1', '1 1', '5 1 1 1', '7 2'];
 const WIDTHS = [0.7, 0.55, 0.55, 0.45, 0.35];
+const strokeOf = (index: number) => ({
+  strokeDasharray: DASHES[index % DASHES.length],
+  strokeWidth: WIDTHS[index % WIDTHS.length],
+});
+/** Frets that keep their number where there is little room: those with a mark on most boards, and the octave. */
+const MARKED = new Set([0, 3, 5, 7, 9]);
 /** Factors that heights are drawn with. */
 const FACTORS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
@@ -42,50 +47,39 @@ export function LineFigure({ title, lines, prediction, system }: LineFigureProps
     Array.from(stationXMm, (at, i) => `${i === 0 ? 'M' : 'L'}${x(at).toFixed(2)} ${y(reliefMm[i]!).toFixed(2)}`).join(
       '',
     );
-  const height = AXIS + 3 + KEY_ROW * Math.ceil(lines.length / 2);
   const [from, to] = [fretXMm[straightedge.fromFret - 1]!, fretXMm[straightedge.toFret - 1]!];
   const says = lines.map(({ name, line }) => `${name}: ${bowText(line.extremeMm, system)}`).join('; ');
   return (
     <figure className="line-figure">
-      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`${title}. ${says}.`}>
+      <figcaption>
+        <b>{title}</b>, {PLAN_WORDS.expected.heights(String(factor))}
+      </figcaption>
+      <svg viewBox={`0 0 ${WIDTH} ${AXIS}`} role="img" aria-label={`${title}. ${says}.`}>
         {fretXMm.map((at, index) => (
-          <g key={index} className="figure-fret">
+          <g key={index} className="figure-fret" data-marked={MARKED.has((index + 1) % 12) || undefined}>
             <line x1={x(at)} x2={x(at)} y1={TOP} y2={TOP + 2 * HALF} />
-            <text x={x(at)} y={AXIS - 1.6}>
+            <text x={x(at)} y={AXIS - 1.2}>
               {index + 1}
             </text>
           </g>
         ))}
         <line className="figure-edge" x1={x(from)} x2={x(to)} y1={middle} y2={middle} />
         {lines.map(({ name, line }, index) => (
-          <path
-            key={name}
-            d={path(line.reliefMm)}
-            strokeDasharray={DASHES[index % DASHES.length]}
-            strokeWidth={WIDTHS[index % WIDTHS.length]}
-          />
+          <path key={name} d={path(line.reliefMm)} {...strokeOf(index)} />
         ))}
-        {lines.map(({ name, line }, index) => {
-          const left = index % 2 === 0 ? LEFT : WIDTH / 2;
-          const top = AXIS + 3 + KEY_ROW * Math.floor(index / 2);
-          return (
-            <g key={name}>
-              <path
-                d={`M${left} ${top - 1}h12`}
-                strokeDasharray={DASHES[index % DASHES.length]}
-                strokeWidth={WIDTHS[index % WIDTHS.length]}
-              />
-              <text x={left + 14} y={top} className="figure-key">
-                {name}: {bowText(line.extremeMm, system)}
-              </text>
-            </g>
-          );
-        })}
-        <text x={RIGHT} y={TOP + 2 * HALF - 0.8} className="figure-scale">
-          {PLAN_WORDS.expected.heights(String(factor))}
-        </text>
       </svg>
-      <figcaption>{title}</figcaption>
+      <ul className="figure-key">
+        {lines.map(({ name, line }, index) => (
+          <li key={name}>
+            <svg viewBox="0 0 14 2" aria-hidden="true">
+              <path d="M0 1h14" {...strokeOf(index)} />
+            </svg>
+            <span>
+              {name}: <b>{bowText(line.extremeMm, system)}</b>
+            </span>
+          </li>
+        ))}
+      </ul>
     </figure>
   );
 }

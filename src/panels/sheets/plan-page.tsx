@@ -3,8 +3,10 @@ import { useMemo } from 'react';
 import type { UnitSystem } from '../../build/units.ts';
 import { PROGRAM_VERSION } from '../../build/version.ts';
 import { checkTable, type Table } from '../../fretwork/tables.ts';
-import type { Solution } from '../../state/solution-slice.ts';
+import { currentBands, type Solution } from '../../state/solution-slice.ts';
+import { useBackbow } from '../../state/store.ts';
 import { PLAN_WORDS, SHEETS_WORDS } from '../words/sheets.ts';
+import { Contents } from './contents.tsx';
 import { saveTable } from './downloads.ts';
 import { sheetPageRules, usePageRules } from './page-rules.ts';
 import { sheetPlan } from './plan-data.ts';
@@ -25,7 +27,8 @@ interface PlanPageProps {
 }
 
 export function PlanPage({ solution, system }: PlanPageProps) {
-  const sheet = useMemo(() => sheetPlan(solution), [solution]);
+  const uncertainty = useBackbow(currentBands);
+  const sheet = useMemo(() => sheetPlan(solution, uncertainty), [solution, uncertainty]);
   const { build, plan } = sheet;
   const date = useToday();
   const onSave = (table: Table) => saveTable(build, table, system);
@@ -36,6 +39,7 @@ export function PlanPage({ solution, system }: PlanPageProps) {
   return (
     <article className="sheet" aria-labelledby="sheet-title">
       <SheetHeading build={build} system={system} date={date} />
+      <Contents />
       <Expected sheet={sheet} system={system} />
       <ChecksSection checks={plan.checks} table={checkTable(plan)} onSave={onSave} system={system} />
       <Steps steps={plan.steps} cautions={plan.cautions} system={system} />

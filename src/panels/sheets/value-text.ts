@@ -73,26 +73,35 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
   }
 }
 
+/** Does anything in this build rest on the value, beyond what the table's own conditions say? */
+function matters(id: ParameterId, build: Build): boolean {
+  const hasOwnWood = build.boardWood === OWN_WOOD_ID || build.laminates.some(({ wood }) => wood === OWN_WOOD_ID);
+  if (id.startsWith('own')) return hasOwnWood;
+  if (id === 'barWidthMm' || id === 'barDepthMm' || id === 'barModulusGPa') return build.barCount > 0;
+  if (id === 'linesSawnThrough' || id === 'nipClearanceMm') return build.bindingLineCount > 0;
+  return true;
+}
+
 /** Every value that matters in this build, by group and in the order of the controls. */
 export function valueRows(build: Build, system: UnitSystem): { id: GroupId; label: string; rows: ValueRow[] }[] {
   return GROUPS.map(({ id, label }) => ({
     id,
     label,
     rows: [
-      ...PARAMETERS.filter((parameter) => parameter.group === id && isRelevant(parameter, { ...build })).map(
-        (parameter): ValueRow => {
-          const value = build[parameter.id];
-          const text =
-            parameter.kind === 'number'
-              ? quantityText(value as number, displayScale(parameter, system), system)
-              : parameter.kind === 'flag'
-                ? value === true
-                  ? CONTROL_WORDS.yes
-                  : CONTROL_WORDS.no
-                : choiceText(build, parameter.id);
-          return { label: parameter.label, text };
-        },
-      ),
+      ...PARAMETERS.filter(
+        (parameter) => parameter.group === id && isRelevant(parameter, { ...build }) && matters(parameter.id, build),
+      ).map((parameter): ValueRow => {
+        const value = build[parameter.id];
+        const text =
+          parameter.kind === 'number'
+            ? quantityText(value as number, displayScale(parameter, system), system)
+            : parameter.kind === 'flag'
+              ? value === true
+                ? CONTROL_WORDS.yes
+                : CONTROL_WORDS.no
+              : choiceText(build, parameter.id);
+        return { label: parameter.label, text };
+      }),
       ...listRows(id, build, system),
     ],
   }));

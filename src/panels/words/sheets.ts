@@ -35,9 +35,9 @@ export const PLAN_WORDS = {
   saveTableShort: 'CSV',
   scrollable: (title: string) => `${title}, scrolls sideways`,
   allFrets: 'At all frets',
+  alike: 'Alike for all',
 
   build: 'The build',
-  reader: (bow: string) => bow,
 
   expected: {
     title: 'What to expect, and what was measured',
@@ -55,13 +55,27 @@ export const PLAN_WORDS = {
       fretted: 'All frets in, no strings',
       strung: 'Strung, the first day',
       settled: (time: string) => `Settled, strung for ${time}`,
-      rodSet: (percent: string) => `Rod set to ${percent} of its range`,
+      rodNow: (percent: string) => `Rod at ${percent}, as in this build`,
+      rodNearest: (percent: string) => `Rod at ${percent}, the nearest that it comes`,
+      rodWanted: (percent: string) => `Rod set for the relief wanted, ${percent}`,
     },
     noBand:
       'No band could be computed for these numbers. Reckon with a third up or down: the stiffness of one species alone scatters by 22 % (coefficient of variation, wood handbooks), and the grip of the studs is an estimate.',
     bandFrom: (drivers: string) =>
       `In nine necks of ten the measured number should lie in its band. Most of the band comes from ${drivers}.`,
     method: (label: string) => `Frets seated by ${label}.`,
+    rod: {
+      reached: (percent: string, turns: string) =>
+        `The rod needs ${percent} of its range for the relief wanted${turns}; plus bends the neck backwards.`,
+      turns: (turns: string) => `, at least ${turns} turns of the nut from slack`,
+      'cannot-forward': (nearest: string) =>
+        `A one-way rod cannot bend the neck forward: with its nut loose the neck comes to ${nearest}, and no turn of the nut brings it to the relief wanted.`,
+      'too-weak': (nearest: string) =>
+        `The rod cannot bring the neck to the relief wanted; at its limit it comes to ${nearest}.`,
+      'between-shapes': (nearest: string) =>
+        `The rod cannot bring the neck to just the relief wanted, because its line is humped in one place and hollow in another; the nearest is ${nearest}.`,
+      none: '',
+    },
     targetLine: (relief: string) => `Relief wanted: ${relief}.`,
     lineTitle: 'The line of the fret tops',
     lineCaption: 'Fret tops against the straightedge in each state; heights are drawn larger than life.',
@@ -100,8 +114,15 @@ export const PLAN_WORDS = {
     aheadTitle: 'When it runs ahead',
     aheadCaption: 'What to do when the bow runs ahead of the prediction',
     aheadNote:
-      'When the straightedge shows less than in the first column, go on; when more, stop and read across. Widen one slot first, seat one fret, look again.',
+      'Find the row for the frets that are in and the bow that you measure. Up to a row that says “go on”, go on; past it, stop and read across. Widen one slot first, seat one fret, look again.',
     in: 'Frets in',
+    labels: {
+      'go-on': 'go on',
+      'widen-kerf': 'widen the empty slots',
+      'glue-the-rest': 'glue the rest',
+      'past-target': 'past what was wanted',
+      behind: 'behind',
+    },
     shows: 'Bow measured',
     times: 'Times predicted',
     end: 'Bow at the end, unchanged',
@@ -175,6 +196,7 @@ export const PLAN_WORDS = {
     none: 'No budget could be computed.',
   },
 
+  metalSources: 'Sources of the figures',
   facts: {
     title: 'Nickel, wear, bending: what is known',
     marks: {
@@ -251,8 +273,8 @@ export const TEMPLATE_WORDS = {
   paper: 'Paper',
   print: 'Print the pages',
   save: 'Save as one SVG',
-  pages: (count: number, paper: string) => `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}, landscape`,
-  join: 'Cut one page at the dashed line and lay its crosses on those of the next.',
+  pages: (count: number, paper: string) => `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}, landscape.`,
+  join: 'Lay the crosses of one page on those of the next, against a window, and tape the pages together.',
   page: (index: number, count: number) => `Page ${index} of ${count}`,
   heading: (name: string, version: string, date: string) => `${name}, ${version}, ${date}`,
 } as const;

@@ -1,6 +1,6 @@
 /** The checks, worst first, each with what to do. */
 import type { UnitSystem } from '../../../build/units.ts';
-import type { Check } from '../../../fretwork/check-types.ts';
+import type { Check, CheckCode } from '../../../fretwork/check-types.ts';
 import type { Table } from '../../../fretwork/tables.ts';
 import { checkFacts, labelOf } from '../../checks/check-text.ts';
 import { CHECK_WORDS } from '../../words/panels.ts';
@@ -14,7 +14,11 @@ interface ChecksProps {
   readonly system: UnitSystem;
 }
 
-export function ChecksSection({ checks, table, onSave, system }: ChecksProps) {
+/** Reminders that stand as cautions at their steps. */
+const AT_STEPS: ReadonlySet<CheckCode> = new Set(['dust', 'dust-sensitising', 'glue', 'listed-wood']);
+
+export function ChecksSection({ checks: all, table, onSave, system }: ChecksProps) {
+  const checks = all.filter(({ code }) => !AT_STEPS.has(code));
   const serious = checks.filter((check) => check.severity !== 'note').length;
   return (
     <Section id="checks" title={PLAN_WORDS.checks.title} table={table} onSave={onSave}>

@@ -1,35 +1,73 @@
 /** What the neck should do in each state, with room for what it did. */
-import { formatQuantity, type UnitSystem } from '../../../build/units.ts';
-import { bowText } from '../../words/bow.ts';
+import { formatNumber, formatQuantity, type UnitSystem } from '../../../build/units.ts';
+import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
+import type { Band } from '../../../mechanics/uncertainty/band.ts';
+import { driversText } from '../../readouts/figures.ts';
+import { bowBandText, bowKind, bowText } from '../../words/bow.ts';
 import { METHOD_WORDS } from '../../words/panels.ts';
 import { PLAN_WORDS } from '../../words/sheets.ts';
 import { timeText } from '../../words/times.ts';
 import { SheetTable } from '../data-table.tsx';
+import type { ShownColumn } from '../folded-table.ts';
 import { LineFigure } from '../line-figure.tsx';
 import type { SheetPlan, StateId } from '../plan-data.ts';
 import { Section } from '../section.tsx';
 
 const WORDS = PLAN_WORDS.expected;
 
-export function stateText(id: StateId, { build }: Pick<SheetPlan, 'build'>): string {
-  if (id === 'settled') return WORDS.states.settled(timeText(build.settleDays));
-  if (id === 'rodSet') return WORDS.states.rodSet(formatQuantity(build.rodSettingPercent, '%', 0, 'metric'));
-  return WORDS.states[id];
+const percentText = (percent: number) => formatQuantity(percent, '%', 0, 'metric');
+
+export function stateText(id: StateId, { build, rod }: Pick<SheetPlan, 'build' | 'rod'>): string {
+  switch (id) {
+    case 'settled':
+      return WORDS.states.settled(timeText(build.settleDays));
+    case 'rodNow':
+      return WORDS.states.rodNow(percentText(build.rodSettingPercent));
+    case 'rodWanted':
+      return WORDS.states[rod?.status === 'reached' ? 'rodWanted' : 'rodNearest'](percentText(rod?.percent ?? 0));
+    default:
+      return WORDS.states[id];
+  }
+}
+
+/** What the rod has to do, or that it cannot. */
+function rodText(rod: RodAnswer, system: UnitSystem): string {
+  const nearest = bowText(rod.reliefMm, system);
+  switch (rod.status) {
+    case 'reached':
+      return WORDS.rod.reached(
+        percentText(rod.percent),
+        rod.turns === null ? '' : WORDS.rod.turns(formatNumber(rod.turns, 1)),
+      );
+    case 'no-rod':
+      return WORDS.rod.none;
+    default:
+      return WORDS.rod[rod.status](nearest);
+  }
+}
+
+/** Nothing where nothing bows. */
+function bandText(band: Band | undefined, system: UnitSystem): string {
+  if (!band || (bowKind(band.p05, system) === 'flat' && bowKind(band.p95, system) === 'flat')) return '';
+  return bowBandText(band.p05, band.p95, system);
 }
 
 export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonly system: UnitSystem }) {
-  const { build, prediction, states } = sheet;
+  const { build, prediction, states, rod, drivers } = sheet;
   const { fromFret, toFret } = prediction.straightedge;
-  const columns = [
+  const banded = states.some(({ band }) => band);
+  const columns: ShownColumn[] = [
     { id: 'state', header: WORDS.state, kind: 'words' },
     { id: 'predicted', header: WORDS.predicted, kind: 'words' },
+    ...(banded ? [{ id: 'band', header: WORDS.band, kind: 'words' } as const] : []),
     { id: 'measured', header: WORDS.measured, kind: 'blank' },
     { id: 'date', header: WORDS.date, kind: 'blank' },
     { id: 'gauge', header: WORDS.gauge, kind: 'blank' },
-  ] as const;
-  const rows = states.map(({ id, line }) => [
+  ];
+  const rows = states.map(({ id, line, band }) => [
     stateText(id, sheet),
     <b key={id}>{bowText(line.extremeMm, system)}</b>,
+    ...(banded ? [bandText(band, system)] : []),
     '',
     '',
     '',
@@ -41,7 +79,8 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
         {WORDS.targetLine(formatQuantity(build.targetReliefMm, 'mm', 2, system))} {WORDS.note(fromFret, toFret)}
       </p>
       <SheetTable caption={WORDS.caption} columns={columns} rows={rows} className="table-expected" />
-      <p className="sheet-small">{WORDS.noBand}</p>
+      {rod && <p>{rodText(rod, system)}</p>}
+      <p className="sheet-small">{drivers ? WORDS.bandFrom(driversText(drivers)) : WORDS.noBand}</p>
       <LineFigure
         title={WORDS.lineTitle}
         prediction={prediction}

@@ -48,12 +48,14 @@ export function SheetHeading({ build, system, date }: HeadingProps) {
         </p>
         <h2 className="visually-hidden">{PLAN_WORDS.build}</h2>
         <dl className="sheet-summary">
-          {GROUPS.filter(({ id }) => id !== 'existing' || build.job === 'refret').map(({ id, label }) => (
-            <div key={id}>
-              <dt>{label}</dt>
-              <dd>{groupSummary(id, build, system)}</dd>
-            </div>
-          ))}
+          {GROUPS.filter(({ id }) => id !== 'assumptions' && (id !== 'existing' || build.job === 'refret')).map(
+            ({ id, label }) => (
+              <div key={id}>
+                <dt>{label}</dt>
+                <dd>{groupSummary(id, build, system)}</dd>
+              </div>
+            ),
+          )}
         </dl>
         {build.notes.trim() !== '' && (
           <p className="sheet-notes">

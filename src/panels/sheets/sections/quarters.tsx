@@ -33,9 +33,17 @@ function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; reado
           formatNumber(ratio, 2),
           bowText(result.expectedFullMm, system),
           result.kerfMm === undefined ? '' : formatQuantity(result.kerfMm, 'mm', 2, system),
-          result.text,
+          WORDS.labels[result.advice],
         ])}
       />
+      <dl className="sheet-advice">
+        {[...new Map(rows.map(({ result }) => [result.advice, result.text]))].map(([advice, text]) => (
+          <div key={advice}>
+            <dt>{WORDS.labels[advice]}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
     </>
   );
 }
@@ -53,14 +61,26 @@ export function Quarters({ sheet, system, onSave }: QuartersProps) {
       <p>
         {WORDS.note} {sheet.build.rodKind === 'none' ? '' : WORDS.rodNeutral}
       </p>
-      <DataTable table={table} system={system} keep={['frets', 'in', 'expected']} />
-      <LineFigure
-        title={WORDS.lineTitle}
-        prediction={sheet.prediction}
+      <DataTable
+        table={table}
         system={system}
-        lines={sheet.quarterLines.map((line, index) => ({ name: WORDS.quarter(index + 1), line }))}
+        keep={['frets', 'in', 'expected', 'least', 'most']}
+        // Glued frets do not bow the neck: there is no band to give.
+        {...(sheet.ahead.length === 0 ? { without: ['least', 'most'] } : {})}
       />
-      {sheet.ahead.length === 0 ? <p>{WORDS.none}</p> : <WhenAhead rows={sheet.ahead} system={system} />}
+      {sheet.ahead.length === 0 ? (
+        <p>{WORDS.none}</p>
+      ) : (
+        <>
+          <LineFigure
+            title={WORDS.lineTitle}
+            prediction={sheet.prediction}
+            system={system}
+            lines={sheet.quarterLines.map((line, index) => ({ name: WORDS.quarter(index + 1), line }))}
+          />
+          <WhenAhead rows={sheet.ahead} system={system} />
+        </>
+      )}
     </Section>
   );
 }

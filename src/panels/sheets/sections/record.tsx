@@ -51,7 +51,7 @@ interface RecordProps {
 
 export function RepairRecord({ build, plan, system }: RecordProps) {
   return (
-    <Section id="record" title={WORDS.title} whole>
+    <Section id="record" title={WORDS.title} ownPage whole>
       <p>{WORDS.note}</p>
       <dl className="sheet-record">
         {recordRows(build, plan, system).map(([label, text]) => (

@@ -3,9 +3,13 @@ import { formatQuantity, type UnitSystem } from '../../../build/units.ts';
 import type { Caution, CautionId } from '../../../fretwork/cautions.ts';
 import type { Step } from '../../../fretwork/steps.ts';
 import { PLAN_WORDS } from '../../words/sheets.ts';
+import { timeText } from '../../words/times.ts';
 import { Section } from '../section.tsx';
 
 const WORDS = PLAN_WORDS.steps;
+
+/** With a capital at its beginning. */
+const sentence = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 interface StepsProps {
   readonly steps: readonly Step[];
@@ -29,12 +33,15 @@ export function Steps({ steps, cautions, system }: StepsProps) {
               <h3>
                 {index + 1}. {step.title}
               </h3>
-              <p>{step.text}</p>
+              <p>{sentence(step.text)}</p>
               {step.quantities.length > 0 && (
                 <p className="step-numbers">
                   {step.quantities.map(({ label, value, unit, digits }) => (
                     <span key={label} className="sheet-pair">
-                      {label} <b>{formatQuantity(value, unit, digits, system)}</b>
+                      {label}:{' '}
+                      <b>
+                        {unit === 'day' && value > 0 ? timeText(value) : formatQuantity(value, unit, digits, system)}
+                      </b>
                     </span>
                   ))}
                 </p>
@@ -44,7 +51,7 @@ export function Steps({ steps, cautions, system }: StepsProps) {
                   <strong>
                     {WORDS.mind}: {WORDS.names[id].toLowerCase()}
                   </strong>{' '}
-                  {firstAt.get(id) === index ? texts.get(id) : `${WORDS.asAt(firstAt.get(id)! + 1)}.`}
+                  {firstAt.get(id) === index ? sentence(texts.get(id) ?? '') : `${WORDS.asAt(firstAt.get(id)! + 1)}.`}
                 </p>
               ))}
             </div>

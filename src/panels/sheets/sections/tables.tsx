@@ -17,9 +17,15 @@ const WORDS = PLAN_WORDS.tables;
 export function Slots({ sheet, system, onSave }: TablesProps) {
   const table = slotTable(sheet.plan);
   return (
-    <Section id="slots" title={WORDS.slots.title} table={table} onSave={onSave}>
+    <Section id="slots" title={WORDS.slots.title} table={table} onSave={onSave} whole>
       <p>{WORDS.slots.note}</p>
-      <DataTable table={table} system={system} keep={['x', 'back', 'gap', 'width']} />
+      <DataTable
+        table={table}
+        system={system}
+        keep={['x', 'back', 'gap', 'width']}
+        // A slot that runs out through both edges is as long as the board is wide.
+        {...(sheet.plan.slots.every((slot) => slot.open) ? { without: ['length'] } : {})}
+      />
     </Section>
   );
 }
@@ -56,7 +62,7 @@ export function Levelling({ sheet, system, onSave }: TablesProps) {
   const table = levellingTable(sheet.plan);
   const words = PLAN_WORDS.levelling;
   return (
-    <Section id="levelling" title={WORDS.levelling.title} table={table} onSave={onSave}>
+    <Section id="levelling" title={WORDS.levelling.title} table={table} onSave={onSave} whole>
       <p>
         {words[sheet.levelledIn]} {sheet.levellingAssumed ? words.assumed : ''}
       </p>

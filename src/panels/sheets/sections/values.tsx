@@ -7,7 +7,7 @@ import { valueRows } from '../value-text.ts';
 
 export function Values({ build, system }: { readonly build: Build; readonly system: UnitSystem }) {
   return (
-    <Section id="values" title={PLAN_WORDS.values.title}>
+    <Section id="values" title={PLAN_WORDS.values.title} whole>
       <p>{PLAN_WORDS.values.note}</p>
       <div className="sheet-values">
         {valueRows(build, system).map(({ id, label, rows }) => (

@@ -83,15 +83,33 @@ export function Wire({ plan, system, onSave }: WireProps) {
     <>
       <Section id="wire" title={words.wire.title} table={wire} onSave={onSave}>
         <p>{words.wire.note}</p>
-        <DataTable table={wire} system={system} keep={['arc', 'cut']} />
+        <DataTable
+          table={wire}
+          system={system}
+          keep={['arc', 'cut']}
+          // Where the slots run out through the edge nothing is nipped and nothing rests on binding.
+          {...(plan.ends.every((end) => end.slotOpen) ? { without: ['nip', 'tang', 'shelf'] } : {})}
+        />
       </Section>
       <Section id="cutting" title={words.cutting.title} table={cutting} onSave={onSave} whole>
         <Order plan={plan} system={system} />
-        {cutting && <DataTable table={cutting} system={system} keep={['frets', 'lengths', 'left']} />}
+        {cutting && (
+          <DataTable table={cutting} system={system} keep={['frets', 'lengths', 'left']} alike={PLAN_WORDS.alike} />
+        )}
       </Section>
       <Bending plan={plan} system={system} />
     </>
   );
+}
+
+/** Where the figures of each metal come from, in one line. */
+function metalSources({ metals }: FretworkPlan): string {
+  const bySource = new Map<string, string[]>();
+  for (const { metal } of metals) {
+    const source = metal.mark === 'mem' ? `${metal.source}, ${PLAN_WORDS.facts.marks.mem}` : metal.source;
+    bySource.set(source, [...(bySource.get(source) ?? []), metal.label.replace(/\s*\(.*/, '')]);
+  }
+  return [...bySource].map(([source, labels]) => `${[...new Set(labels)].join(', ')}: ${source}`).join('; ');
 }
 
 export function Metals({ plan, system, onSave }: WireProps) {
@@ -100,7 +118,16 @@ export function Metals({ plan, system, onSave }: WireProps) {
   return (
     <Section id="metals" title={PLAN_WORDS.tables.metals.title} table={table} onSave={onSave}>
       <p>{PLAN_WORDS.tables.metals.note}</p>
-      <DataTable table={table} system={system} keep={['bend', 'stays']} />
+      <DataTable
+        table={table}
+        system={system}
+        keep={['nickel', 'bend', 'stays']}
+        without={['force', 'source']}
+        alike={PLAN_WORDS.alike}
+      />
+      <p className="sheet-small">
+        {PLAN_WORDS.metalSources}: {metalSources(plan)}.
+      </p>
       <h3>{facts.title}</h3>
       <ul className="sheet-facts">
         {plan.metalFacts.map((fact) => (
