@@ -1,6 +1,7 @@
 /** The picture as a PNG, with everything that is written into it. */
 import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import { write, type Ink } from './overlay/ink.ts';
+import { drawScaleBar } from './overlay/scale-bar.ts';
 import type { Stage } from './stage.ts';
 
 export interface ExportOptions {
@@ -8,6 +9,8 @@ export interface ExportOptions {
   readonly heightPx?: number;
   /** One line at the lower right, e.g. the name of the build and the version. */
   readonly caption?: string;
+  /** What stands after the length of the scale bar, e.g. "at the middle of the picture"; no bar without it. */
+  readonly scaleNote?: string;
 }
 
 /**
@@ -54,10 +57,12 @@ export async function exportPicture(
     gl.setDrawingBufferSize(before.width / ratio, before.height / ratio, ratio);
   }
   context.drawImage(layer, 0, 0);
-  if (options.caption) {
-    const captionInk: Ink = { ...ink, context };
-    context.setTransform(scale, 0, 0, scale, 0, 0);
-    write(captionInk, options.caption, [ink.width - 20, ink.height - 18], { size: 12, align: 'right' });
+  const over: Ink = { ...ink, context };
+  context.setTransform(scale, 0, 0, scale, 0, 0);
+  if (options.caption) write(over, options.caption, [ink.width - 20, ink.height - 18], { size: 12, align: 'right' });
+  if (options.scaleNote !== undefined) {
+    const { units } = stage.props();
+    drawScaleBar(over, stage.director.orbit(), units, [ink.width - 20, ink.height - 46], options.scaleNote);
   }
   stage.director.apply(camera, before.width / Math.max(1, before.height), performance.now());
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));

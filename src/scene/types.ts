@@ -133,6 +133,6 @@ export interface NeckSceneHandle {
   /** Brings the camera back to the whole of the current view. */
   fit(): void;
   /** Draws now and returns the picture with its bow factor and scale as PNG. */
-  exportPng(options?: { widthPx?: number; heightPx?: number; caption?: string }): Promise<Blob>;
+  exportPng(options?: { widthPx?: number; heightPx?: number; caption?: string; scaleNote?: string }): Promise<Blob>;
   stats(): SceneStats;
 }

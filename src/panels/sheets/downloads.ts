@@ -58,5 +58,8 @@ export async function savePicture(store: BackbowStore): Promise<void> {
   const picture = pictureNow();
   if (!picture) throw new Error(FILES_WORDS.noPicture);
   const caption = FILES_WORDS.caption(build.name, SHEETS_WORDS.version(PROGRAM_VERSION));
-  offerFile(fileName(build.name, 'picture.png'), await picture.exportPng({ ...PICTURE, caption }));
+  offerFile(
+    fileName(build.name, 'picture.png'),
+    await picture.exportPng({ ...PICTURE, caption, scaleNote: FILES_WORDS.scaleNote }),
+  );
 }

@@ -297,6 +297,7 @@ export const FILES_WORDS = {
   pictureSay: (view: string) =>
     `The picture in its present view (${view}), with factor, scale and version written into it.`,
   pictureWide: '2400 × 1500 pixels',
+  scaleNote: 'at the middle of the picture',
   noPicture: 'The picture is not drawn here, so there is none to save.',
   failed: (what: string, reason: string) => `${what} could not be made: ${reason}`,
   saved: (name: string) => `Saved “${name}”.`,
