@@ -41,8 +41,8 @@ export interface TemplateShapes {
 /** Distance of the fret numbers and positions from the edge of the board. */
 const NUMBER_OFF_MM = 3.5;
 const POSITION_OFF_MM = 2;
-/** Room that the positions take beyond the edge. */
-export const LABEL_ROOM_MM = 16;
+/** Room that the positions, and the crosses beyond them, take outside the edge. */
+export const LABEL_ROOM_MM = 20;
 const CENTRE_OVERHANG_MM = 4;
 
 function bindingLines(build: Build, ends: readonly FretEnd[]): TemplateLine[] {

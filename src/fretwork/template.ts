@@ -44,6 +44,8 @@ const STYLE: Readonly<Record<LineKind, { readonly width: number; readonly dash?:
 const BAR_TICK_MM = 3;
 const BAR_ROOM_MM = 16;
 const HEADING_ROOM_MM = 10;
+/** Middle of a join's cross beyond the edge: the positions end at about 14 mm. */
+const JOIN_OFF_MM = 17;
 
 /** What is written on every sheet beside the drawing, e.g. name of the build, version, date. */
 export interface TemplateWords {
@@ -123,9 +125,9 @@ export function templateSvg(build: Build, words: TemplateWords, system: UnitSyst
   ]);
 }
 
-/** Marks on the line where two pages meet: a cross above and below the board, and a dashed line to cut on. */
+/** Marks on the line where two pages meet: a cross above and below the board, clear of numbers and positions. */
 function joinMarks(x: number, halfMm: number): TemplateLine[] {
-  const out = halfMm + 7;
+  const out = halfMm + JOIN_OFF_MM;
   return [-1, 1].flatMap((side): TemplateLine[] => [
     { kind: 'join', x1: x - 3, y1: side * out, x2: x + 3, y2: side * out },
     { kind: 'join', x1: x, y1: side * (out - 3), x2: x, y2: side * (out + 3) },
@@ -178,8 +180,8 @@ export function templatePages(build: Build, words: TemplateWords, system: UnitSy
       ...meets.map((x) =>
         drawText(
           {
-            x,
-            y: -shapes.halfMm - 12,
+            x: x + (x - fromMm < printable / 2 ? 4 : -4),
+            y: -shapes.halfMm - JOIN_OFF_MM - 1,
             sizeMm: 2.4,
             text: 'join here: lay the crosses on each other',
             anchor: x - fromMm < printable / 2 ? 'start' : 'end',
