@@ -11,6 +11,8 @@ const OFFSETS_MM = [0.4, 1.1, 2.3, 4.4, 7.5, 12];
 const WIDEST_MM = 6;
 /** Two columns closer than this are one. */
 const SAME_MM = 0.25;
+/** A channel shallower than this has no rows of its own: they would be flat to nothing. */
+const LEAST_CHANNEL_MM = 0.2;
 
 /** How finely to mesh: 1 is the mesh of the program, 2 halves every element (for the convergence checks). */
 export type Refinement = 1 | 2;
@@ -117,7 +119,7 @@ export function createMesh(section: Section, refinement: Refinement = 1): Mesh {
   const columns = xs.length;
 
   const hasRest = description.fretXMm.some((x) => section.slotFloorMm(x) - section.contactFloorMm(x) > 0.1);
-  const hasChannel = description.channel !== null && description.channel.depthMm > 0;
+  const hasChannel = description.channel !== null && description.channel.depthMm >= LEAST_CHANNEL_MM;
   const rowsAt = (x: number): number[] => {
     // Both walls of a slot take its depths at the fret: a wedge presses along one line, or it would not balance.
     const slotX = fretBeside(x) ?? x;

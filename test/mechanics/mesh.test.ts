@@ -86,3 +86,11 @@ it('a slot as deep as its contact has rows too', () => {
   expect(mesh.contactRows).toBe(mesh.slotRows);
   expect(Math.min(...heights(mesh, 0))).toBeGreaterThan(0);
 });
+
+it.each([1e-200, 0.05, 0.2])('a channel %d mm deep leaves no flat elements', (depthMm) => {
+  const neck = { ...DEFAULT_NECK, channel: { ...DEFAULT_NECK.channel!, depthMm } };
+  const mesh = createMesh(createSection(neck));
+  expect(Math.min(...Array.from(mesh.columnXMm, (_, column) => Math.min(...heights(mesh, column))))).toBeGreaterThan(
+    0.05,
+  );
+});
