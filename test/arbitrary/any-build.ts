@@ -1,0 +1,148 @@
+/**
+ * Random builds over every parameter of the table, kept when the validation accepts them. Values that only make sense
+ * together are drawn from what the others leave, so that few are thrown away.
+ */
+import fc from 'fast-check';
+import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { boardEndMm } from '../../src/build/neck-shape.ts';
+import type { Parameter } from '../../src/build/parameter-kinds.ts';
+import { PARAMETERS } from '../../src/build/parameters.ts';
+import { checkBuild } from '../../src/build/schema.ts';
+import { STRING_SETS, stringsOf, TUNINGS } from '../../src/build/strings.ts';
+import { modulusFromTapMPa } from '../../src/mechanics/materials.ts';
+import { WOOD_OPTIONS } from '../../src/build/woods.ts';
+
+function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
+  switch (parameter.kind) {
+    case 'number': {
+      const { min, max, typical } = parameter;
+      if (parameter.integer) return fc.integer({ min, max });
+      const usual = fc.double({ min: typical[0], max: typical[1], noNaN: true });
+      const any = fc.double({ min, max, noNaN: true });
+      return fc.oneof({ weight: 3, arbitrary: usual }, { weight: 2, arbitrary: any });
+    }
+    case 'choice':
+      return fc.constantFrom(...parameter.options.map((option) => option.value));
+    case 'flag':
+      return fc.boolean();
+  }
+}
+
+const values = fc.record(Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, valueOf(parameter)])));
+
+const wood = fc.constantFrom(...WOOD_OPTIONS.map((option) => option.value));
+
+const laminates = fc
+  .array(fc.tuple(wood, fc.integer({ min: 2, max: 20 })), { minLength: 1, maxLength: 4 })
+  .map((pieces) => {
+    const total = pieces.reduce((sum, [, weight]) => sum + weight, 0);
+    return pieces.map(([id, weight]) => ({ wood: id, share: weight / total }));
+  })
+  .filter((pieces) => pieces.every((piece) => piece.share >= 0.02));
+
+const binding = fc.array(
+  fc.double({ min: 0.2, max: 2.2, noNaN: true }).map((thicknessMm) => ({ thicknessMm, colour: '#26211e' })),
+  { minLength: 5, maxLength: 5 },
+);
+
+/** A set with a tuning of as many strings. */
+const strings = fc
+  .constantFrom(
+    ...STRING_SETS.flatMap((set) =>
+      TUNINGS.filter((tuning) => tuning.pitches.length === set.strings.length).map(
+        (tuning) => [set.id, tuning.id] as const,
+      ),
+    ),
+  )
+  .map(([set, tuning]) => stringsOf(set, tuning));
+
+/** A blank as it would be measured: its modulus drawn, its frequency or deflection following from it. */
+function measured(build: Build, part: 'neck' | 'board', modulusMPa: number): Partial<Build> {
+  const value = (name: string) => build[`${part}Blank${name}` as keyof Build] as number;
+  const length = part === 'neck' ? 750 : 560;
+  const [width, thickness] = [value('WidthMm'), Math.max(5, value('ThicknessMm'))];
+  const massG = Math.min(5000, Math.max(20, length * width * thickness * 7e-4));
+  const perFrequency = modulusFromTapMPa(massG, 1, length, width, thickness);
+  const frequencyHz = Math.sqrt(modulusMPa / perFrequency);
+  const spanMm = 0.8 * length;
+  const sagMm = (value('LoadN') * spanMm ** 3) / (4 * width * thickness ** 3 * modulusMPa);
+  const parts = {
+    LengthMm: length,
+    ThicknessMm: thickness,
+    MassG: massG,
+    FrequencyHz: frequencyHz,
+    SpanMm: spanMm,
+    SagMm: sagMm,
+  };
+  return Object.fromEntries(
+    Object.entries(parts).map(([name, number]) => [`${part}Blank${name}`, number]),
+  ) as Partial<Build>;
+}
+
+/** Where in what is left a dependent value lies. */
+const place = fc.double({ min: 0, max: 1, noNaN: true });
+const between = (least: number, most: number, at: number) => least + Math.max(0, most - least) * at;
+
+export const anyBuild: fc.Arbitrary<Build> = fc
+  .record({
+    values,
+    laminates,
+    binding,
+    strings,
+    places: fc.record({
+      joint: place,
+      slot: place,
+      stud: place,
+      kerf: place,
+      rod: place,
+      height: place,
+      region: place,
+    }),
+    refret: fc.boolean(),
+    moduli: fc.tuple(
+      fc.double({ min: 6000, max: 24_000, noNaN: true }),
+      fc.double({ min: 6000, max: 24_000, noNaN: true }),
+    ),
+  })
+  .map(({ values: drawn, laminates: pieces, binding: lines, strings: set, places, refret, moduli }) => {
+    const free = { ...defaultBuild(), ...drawn, laminates: pieces, binding: lines, strings: set } as Build;
+    const fretCount = Math.min(
+      free.fretCount,
+      Math.floor(12 * Math.log2(free.scaleLengthMm / (19 * (free.crownWidthMm + 1.2)))),
+    );
+    const bodyJointFret = Math.round(between(10, Math.min(24, fretCount), places.joint));
+    const sized = { ...free, fretCount: Math.max(12, fretCount), bodyJointFret };
+    const studWidthMm = Math.min(1.4, between(free.tangWidthMm, free.crownWidthMm, 0.5 * places.stud));
+    const kerfMm = between(0.3, Math.min(1.2, free.crownWidthMm - 0.2), places.kerf);
+    const tangWidthMm = free.tangWidthMm;
+    const widest = Math.min(1.4, free.crownWidthMm);
+    const regions =
+      places.region < 0.6
+        ? []
+        : [
+            {
+              fromFret: 2,
+              toFret: Math.round(between(2, sized.fretCount, places.joint)),
+              kerfMm: Math.min(kerfMm, free.crownWidthMm - 0.2),
+              tangWidthMm,
+              studWidthMm: Math.min(widest, studWidthMm + 0.02),
+            },
+          ];
+    const blanks = { ...measured(sized, 'neck', moduli[0]), ...measured(sized, 'board', moduli[1]) };
+    return {
+      ...sized,
+      ...blanks,
+      studWidthMm,
+      kerfMm,
+      slotDepthMm: between(1, free.boardThicknessMm - 2.3, places.slot),
+      linesSawnThrough: Math.min(free.linesSawnThrough, free.bindingLineCount),
+      stringEdgeMm: Math.min(free.stringEdgeMm, free.widthNutMm / 2 - 2),
+      stringHeightFret12Mm: Math.max(free.stringHeightFret12Mm, free.crownHeightMm + 0.1),
+      rodEndMm: between(200, Math.min(700, boardEndMm(sized) - 6), places.rod),
+      barDepthMm: Math.min(free.barDepthMm, 6),
+      barWidthMm: Math.min(free.barWidthMm, 3),
+      regions,
+      startingReliefMm: refret ? Array.from({ length: sized.fretCount }, (_, i) => 0.02 * ((i * 7) % 5)) : [],
+    };
+  })
+  .filter((build) => checkBuild(build).ok);
