@@ -12,13 +12,21 @@ export function cssString(text: string): string {
   return `"${escaped}"`;
 }
 
+/** Characters that fit beside the version at the head of a page. */
+const MOST_CHARACTERS = 70;
+
+function shortened(text: string): string {
+  const characters = Array.from(text);
+  return characters.length <= MOST_CHARACTERS ? text : `${characters.slice(0, MOST_CHARACTERS - 1).join('')}…`;
+}
+
 /** Head and foot of every page. Browsers without page-margin boxes print their own, with the title and the page number. */
 export function sheetPageRules(left: string, right: string): string {
   const face = "font: 8pt 'Source Sans 3', sans-serif; color: #333;";
   const [page, of] = [cssString(`${PLAN_WORDS.page} `), cssString(` ${PLAN_WORDS.of} `)];
   return `@page {
   margin: 17mm 14mm 15mm;
-  @top-left { content: ${cssString(left)}; ${face} }
+  @top-left { content: ${cssString(shortened(left))}; ${face} }
   @top-right { content: ${cssString(right)}; ${face} }
   @bottom-right { content: ${page} counter(page) ${of} counter(pages); ${face} }
 }`;
