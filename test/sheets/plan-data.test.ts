@@ -7,6 +7,7 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import { sheetPlan } from '../../src/panels/sheets/plan-data.ts';
+import { expectNear, ROUNDING } from '../expect-near.ts';
 import { solutionOf } from './solution.ts';
 
 const preset = (id: string): Build => PRESETS.find((candidate) => candidate.id === id)!.build;
@@ -19,10 +20,7 @@ function changed(change: Partial<Build>, build = MAPLE): Build {
   return checked.build;
 }
 
-/** Sums and products of a few dozen lines in double precision. */
-const ROUNDING = 1e-10;
-const near = (actual: number, wanted: number, relative: number) =>
-  expect(Math.abs(actual - wanted), `${actual} for ${wanted}`).toBeLessThanOrEqual(relative * Math.abs(wanted));
+const SUMS = 'sums of a few dozen lines in double precision';
 
 describe('the bow after each quarter', () => {
   test('is the sum of what its frets do, and is what the table prints', () => {
@@ -37,9 +35,14 @@ describe('the bow after each quarter', () => {
         .slice(0, quarter.fretsIn)
         .map((fret) => sampleLine(prediction.stationXMm, wedgeMm.subarray((fret - 1) * stations, fret * stations), x))
         .reduce((total, value) => total + value, 0);
-      near(quarter.expectedBowMm!, sum, ROUNDING);
+      expectNear(quarter.expectedBowMm!, sum, ROUNDING, SUMS);
     }
-    near(sheet.plan.seating.quarters[3].expectedBowMm!, prediction.methods.press.fretted.extremeMm, ROUNDING);
+    expectNear(
+      sheet.plan.seating.quarters[3].expectedBowMm!,
+      prediction.methods.press.fretted.extremeMm,
+      ROUNDING,
+      SUMS,
+    );
   });
 });
 
@@ -51,12 +54,11 @@ describe('the states', () => {
     const extreme = (id: string) => sheet.states.find((state) => state.id === id)!.line.extremeMm;
     expect(sheet.states.map(({ id }) => id)).toEqual(['bare', 'fretted', 'strung', 'settled', 'rodWanted']);
     expect(extreme('bare')).toBe(0);
-    near(extreme('fretted'), of.fretted.extremeMm, ROUNDING);
-    near(extreme('strung'), of.strung.extremeMm, ROUNDING);
-    near(extreme('settled'), of.settled.extremeMm, ROUNDING);
-    // The setting is found to a tenth of a micrometre.
+    expectNear(extreme('fretted'), of.fretted.extremeMm, ROUNDING, SUMS);
+    expectNear(extreme('strung'), of.strung.extremeMm, ROUNDING, SUMS);
+    expectNear(extreme('settled'), of.settled.extremeMm, ROUNDING, SUMS);
     expect(sheet.rod?.status).toBe('reached');
-    near(extreme('rodWanted'), MAPLE.targetReliefMm, 1e-3);
+    expectNear(extreme('rodWanted'), MAPLE.targetReliefMm, 1e-3, 'solved to a tenth of a micrometre of 0.15 mm');
   });
 
   test('leave the rod out where there is none, and show the build’s own setting where it has one', () => {
@@ -75,8 +77,7 @@ describe('the states', () => {
 
   test('a refret begins with the bow that the board has', () => {
     const sheet = sheetPlan(solutionOf(changed({ job: 'refret', startingBowMm: 0.25 })));
-    // The top of the arc falls between two stations a few millimetres apart, on a span of some 350 mm.
-    near(sheet.states[0].line.extremeMm, 0.25, 1e-4);
+    expectNear(sheet.states[0].line.extremeMm, 0.25, 1e-4, 'the top of the arc lies between two of its stations');
   });
 
   test('carry the band of the library once it is known, with the sheet’s own tolerance from it', async () => {
@@ -86,12 +87,12 @@ describe('the states', () => {
     const of = uncertainty!.methods.press;
     for (const id of ['fretted', 'strung', 'settled'] as const) {
       const { band } = sheet.states.find((state) => state.id === id)!;
-      near(band!.p05, of[id].p05, 1e-9);
-      near(band!.p95, of[id].p95, 1e-9);
+      expectNear(band!.p05, of[id].p05, 1e-9, SUMS);
+      expectNear(band!.p95, of[id].p95, 1e-9, SUMS);
     }
     expect(sheet.states[0].band).toBeUndefined();
     expect(sheet.plan.seating.quarters.every(({ bandMm }) => bandMm && bandMm[0] < bandMm[1])).toBe(true);
-    near(sheet.plan.seating.quarters[3].bandMm![0], of.fretted.p05, 1e-9);
+    expectNear(sheet.plan.seating.quarters[3].bandMm![0], of.fretted.p05, 1e-9, SUMS);
     expect(sheet.drivers).toBe(of.settled.drivers);
     expect(sheetPlan(solution).states.every(({ band }) => band === undefined)).toBe(true);
   });
@@ -146,7 +147,7 @@ describe('the levelling budget', () => {
     const [first, last] = [prediction.fretXMm[0], prediction.fretXMm[21]];
     const share = (prediction.fretXMm[7] - first) / (last - first);
     const wanted = -relief(8) - (-relief(1) + share * (-relief(22) + relief(1)));
-    near(sheetPlan(solution).plan.levelling![7].aboveLineMm, wanted, 1e-9);
+    expectNear(sheetPlan(solution).plan.levelling![7].aboveLineMm, wanted, 1e-9, SUMS);
   });
 });
 
