@@ -3,12 +3,13 @@ import { useRef, useState } from 'react';
 import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
 import { useLineBand, useLines, type Lines } from '../../state/lines.ts';
 import type { Solution } from '../../state/solution-slice.ts';
-import { store, useBackbow } from '../../state/store.ts';
+import { useBackbow } from '../../state/store.ts';
 import { useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../words/panels.ts';
 import { ChartDrawing } from './chart-drawing.tsx';
+import { MethodLegend } from './method-legend.tsx';
 import { ChartTable } from './chart-table.tsx';
 import { useSize } from './use-size.ts';
 import './chart.css';
@@ -18,48 +19,15 @@ function methodsDrawn(chosen: Method, comparing: boolean): Method[] {
   return comparing ? [...METHODS.filter((method) => method !== chosen), chosen] : [chosen];
 }
 
-interface LegendProps {
+interface DrawnProps {
+  readonly solution: Solution;
   readonly lines: Lines;
-  readonly chosen: Method;
   readonly asTable: boolean;
-  readonly setAsTable: (asTable: boolean) => void;
 }
 
-function Legend({ lines, chosen, asTable, setAsTable }: LegendProps) {
+function Drawn({ solution, lines, asTable }: DrawnProps) {
   const system = useBackbow((state) => state.unitSystem);
   const comparing = useBackbow((state) => state.comparing);
-  return (
-    <ul className="legend">
-      {METHODS.filter((method) => comparing || method === chosen).map((method) => (
-        <li key={method} data-chosen={method === chosen || undefined} data-method={method}>
-          <svg className="swatch" viewBox="0 0 24 6" aria-hidden="true">
-            <line x1="0" y1="3" x2="24" y2="3" className={`line-${method}`} />
-          </svg>
-          {METHOD_WORDS[method].label} <strong>{bowText(lines[method].extremeMm, system)}</strong>
-        </li>
-      ))}
-      <li>
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={comparing}
-            onChange={(event) => store.getState().setComparing(event.currentTarget.checked)}
-          />
-          {CHART_WORDS.comparing}
-        </label>
-        <label className="tick">
-          <input type="checkbox" checked={asTable} onChange={(event) => setAsTable(event.currentTarget.checked)} />
-          {CHART_WORDS.table}
-        </label>
-      </li>
-    </ul>
-  );
-}
-
-function Drawn({ solution, lines }: { readonly solution: Solution; readonly lines: Lines }) {
-  const system = useBackbow((state) => state.unitSystem);
-  const comparing = useBackbow((state) => state.comparing);
-  const [asTable, setAsTable] = useState(false);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 960, height: 170 });
   const band = useLineBand();
@@ -76,34 +44,37 @@ function Drawn({ solution, lines }: { readonly solution: Solution; readonly line
     );
   });
   return (
-    <>
-      <Legend lines={lines} chosen={chosen} asTable={asTable} setAsTable={setAsTable} />
-      <div className="chart-box" ref={box}>
-        {asTable ? (
-          <ChartTable solution={solution} lines={lines} methods={METHODS} state={state} />
-        ) : (
-          <ChartDrawing
-            size={size}
-            prediction={solution.prediction}
-            lines={lines}
-            band={band}
-            methods={methods}
-            chosen={chosen}
-            system={system}
-            label={CHART_WORDS.summary(state, said.join(' '))}
-          />
-        )}
-      </div>
-    </>
+    <div className="chart-box" ref={box}>
+      {asTable ? (
+        <ChartTable solution={solution} lines={lines} methods={METHODS} state={state} />
+      ) : (
+        <ChartDrawing
+          size={size}
+          prediction={solution.prediction}
+          lines={lines}
+          band={band}
+          methods={methods}
+          chosen={chosen}
+          system={system}
+          label={CHART_WORDS.summary(state, said.join(' '))}
+        />
+      )}
+    </div>
   );
 }
 
 export function BowChart() {
   const solution = useBackbow((state) => state.solution);
   const lines = useLines();
+  const [asTable, setAsTable] = useState(false);
   return (
     <section className="chart" aria-label={CHART_WORDS.title}>
-      {solution && lines ? <Drawn solution={solution} lines={lines} /> : <div className="chart-box" />}
+      <MethodLegend lines={lines} asTable={asTable} setAsTable={setAsTable} />
+      {solution && lines ? (
+        <Drawn solution={solution} lines={lines} asTable={asTable} />
+      ) : (
+        <div className="chart-box" />
+      )}
     </section>
   );
 }

@@ -35,33 +35,15 @@ export function chartScales(size: ChartSize, endXMm: number, reliefs: Iterable<n
   };
 }
 
-/** Numbers of frets to print, thinned out where they would touch. */
+/** Numbers of frets to print, thinned out where they would touch; the last fret always has its number. */
 export function printedFrets(fretXpx: readonly number[], leastGapPx: number): number[] {
+  const last = fretXpx.length;
   const printed: number[] = [];
-  let last = -Infinity;
   fretXpx.forEach((at, index) => {
-    const fret = index + 1;
-    const keep = at - last >= leastGapPx;
-    if (!keep) return;
-    printed.push(fret);
-    last = at;
+    const before = printed.at(-1);
+    const clearBefore = before === undefined || at - fretXpx[before - 1]! >= leastGapPx;
+    const clearAfter = fretXpx[last - 1]! - at >= leastGapPx;
+    if (index + 1 === last || (clearBefore && clearAfter)) printed.push(index + 1);
   });
   return printed;
-}
-
-/** Moves labels apart, keeping their order. @param wanted heights, px; @returns heights at least `gap` apart */
-export function spread(wanted: readonly number[], gap: number, low: number, high: number): number[] {
-  const order = wanted.map((_, index) => index).sort((a, b) => wanted[a]! - wanted[b]!);
-  const placed = [...wanted];
-  let floor = low;
-  for (const index of order) {
-    placed[index] = Math.max(placed[index]!, floor);
-    floor = placed[index]! + gap;
-  }
-  let ceiling = high;
-  for (const index of order.toReversed()) {
-    placed[index] = Math.min(placed[index]!, ceiling);
-    ceiling = placed[index]! - gap;
-  }
-  return placed;
 }

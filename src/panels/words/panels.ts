@@ -13,7 +13,6 @@ export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string
 
 export const READOUT_WORDS = {
   title: 'What the neck does',
-  method: 'Seating',
   fretted: 'With the frets in',
   strung: 'Strung',
   settled: (days: string) => `Settled, ${days}`,
@@ -55,7 +54,8 @@ export const CHART_WORDS = {
   above: 'hump',
   below: 'hollow',
   axis: 'fret',
-  comparing: 'all three methods',
+  method: 'Seating',
+  comparing: 'all three lines',
   summary: (state: string, lines: string) => `Line of the fret tops against a straightedge, ${state}. ${lines}`,
   line: (method: string, bow: string, fret: number) => `${method}: ${bow}, greatest near fret ${fret}.`,
   table: 'as a table',
