@@ -7,6 +7,7 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   licences: lazy(async () => ({ default: (await import('../panels/licences/licences-dialog.tsx')).LicencesDialog })),
   share: lazy(async () => ({ default: (await import('../panels/share/share-dialog.tsx')).ShareDialog })),
   received: lazy(async () => ({ default: (await import('../panels/share/received-dialog.tsx')).ReceivedDialog })),
+  library: lazy(async () => ({ default: (await import('../panels/library/library-dialog.tsx')).LibraryDialog })),
 };
 
 export function Dialogs() {

@@ -2,6 +2,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { listenToKeys } from '../panels/actions/keys.ts';
+import { draftKeeper } from '../state/library/page-draft.ts';
+import { routeOf } from '../state/share/address.ts';
 import { connectSolver } from '../state/solver.ts';
 import { store } from '../state/store.ts';
 import { App } from './app.tsx';
@@ -10,14 +12,19 @@ import { publishProbe } from './probe.ts';
 import { startOffline } from './start-offline.ts';
 import './style/index.css';
 
-publishProbe(store);
-startOffline(store);
-followAddress(store);
-connectSolver(store);
-listenToKeys(store, window);
+async function start(): Promise<void> {
+  publishProbe(store);
+  startOffline(store);
+  await draftKeeper.restore(routeOf(location.hash) === null);
+  draftKeeper.follow();
+  followAddress(store);
+  connectSolver(store);
+  listenToKeys(store, window);
+  createRoot(document.getElementById('root')!).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+}
 
-createRoot(document.getElementById('root')!).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
+void start();

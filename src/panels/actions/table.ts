@@ -4,6 +4,7 @@ import { SCENE_VIEWS } from '../../scene/types.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
+import { LIBRARY_WORDS } from '../library/words.ts';
 import { SHARE_WORDS } from '../share/words.ts';
 import { goTo } from '../sheets/route.ts';
 import { ACTION_WORDS } from '../words/actions.ts';
@@ -41,6 +42,17 @@ export const ACTIONS: readonly Action[] = [
     run: (store) => openProject(store),
   }),
   action('project', 'save', ['Mod+S'], { label: PROJECT_WORDS.save, run: (store) => saveProject(store) }),
+  action('project', 'keep', ['Mod+Shift+S'], {
+    label: LIBRARY_WORDS.keepAction,
+    run: async (store) => {
+      const { keepBench } = await import('../library/keep.ts');
+      await keepBench(store);
+    },
+  }),
+  action('project', 'library', ['I'], {
+    label: LIBRARY_WORDS.action,
+    run: (store) => store.getState().openDialog('library'),
+  }),
   action('project', 'share', ['S'], {
     label: SHARE_WORDS.action,
     run: (store) => store.getState().openDialog('share'),

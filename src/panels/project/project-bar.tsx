@@ -113,6 +113,7 @@ export function ProjectBar() {
         <PresetPicker />
         <ActionButton id="open" />
         <ActionButton id="save" />
+        <ActionButton id="library" />
         <ActionButton id="share" />
         <ActionButton id="plan" />
         <ActionButton id="undo">{PROJECT_WORDS.undo(undefined)}</ActionButton>

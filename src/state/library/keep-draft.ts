@@ -58,7 +58,9 @@ export function createDraftKeeper(
   let told: StorageTrouble | null = null;
 
   function bringBack(draft: Draft): void {
-    const { replaceBuild, notify } = store.getState();
+    const { build, replaceBuild, notify } = store.getState();
+    // Nothing to tell when it is there already.
+    if (sameBuild(build, draft.build)) return;
     replaceBuild(draft.build, DRAFT_WORDS.stepRestore);
     notify('info', DRAFT_WORDS.restored(draft.build.name, formatWhen(draft.savedAt, around.now())));
   }
