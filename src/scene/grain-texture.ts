@@ -72,7 +72,7 @@ export function createGrainTexture(): DataTexture {
   texture.magFilter = LinearFilter;
   texture.minFilter = LinearMipmapLinearFilter;
   texture.generateMipmaps = true;
-  texture.anisotropy = 4;
+  // No anisotropic filtering: software rasterisers can hang in it on triangles without area (the seam of a set heel).
   texture.needsUpdate = true;
   return texture;
 }

@@ -20,7 +20,6 @@ export type {
   SceneShows,
   SceneStats,
   SceneView,
-  StressGrid,
 } from './types.ts';
 export { SCENE_VIEWS } from './types.ts';
 export { createLineSource } from './line-source.ts';

@@ -1,13 +1,15 @@
 /** The materials of one neck, and the values that change in them. */
 import {
   Color,
+  DataTexture,
   DoubleSide,
   FrontSide,
+  LinearFilter,
+  RGBAFormat,
   ShaderMaterial,
   Vector2,
   Vector3,
   Vector4,
-  type DataTexture,
   type IUniform,
 } from 'three';
 import type { Build } from '../build/build.ts';
@@ -21,6 +23,13 @@ import {
   VERTEX,
   WOOD_FRAGMENT,
 } from './shader-chunks.ts';
+import {
+  FACE_PLAIN_FRAGMENT,
+  FACE_STRESS_FRAGMENT,
+  FACE_VERTEX,
+  FACE_WOOD_FRAGMENT,
+} from './section/section-shaders.ts';
+import { stressRamp } from './section/stress-colours.ts';
 import type { ScenePalette } from './types.ts';
 import { figureOf } from './wood-figure.ts';
 
@@ -49,11 +58,22 @@ export interface Materials {
   readonly strings: ShaderMaterial;
   readonly wire: ShaderMaterial;
   readonly shadow: ShaderMaterial;
+  /** Cut faces. */
+  readonly faceNeck: ShaderMaterial;
+  readonly faceBoard: ShaderMaterial;
+  readonly facePlain: ShaderMaterial;
+  readonly faceWire: ShaderMaterial;
+  readonly faceGlue: ShaderMaterial;
+  readonly faceStress: ShaderMaterial;
   setBuild(build: Build): void;
   setPalette(palette: ScenePalette): void;
   /** Two planes in straight coordinates; what lies beyond n·p > d is cut away. */
   setCut(planes: readonly Vector4[]): void;
   setMarked(selected: number, hovered: number): void;
+  /** Distance of the hatching lines on cut faces, mm. */
+  setHatch(mm: number): void;
+  /** Stress at the ends of the colour scale, MPa. */
+  setStressLimit(limitMPa: number): void;
   dispose(): void;
 }
 
@@ -116,6 +136,63 @@ export function createMaterials(grain: DataTexture): Materials {
     }),
   };
 
+  const hatchMm = { value: 1 };
+  const faceInk = { value: new Vector3() };
+  const stressLimit = { value: 1 };
+  const ramp = new DataTexture(stressRamp(256), 256, 1, RGBAFormat);
+  ramp.magFilter = LinearFilter;
+  ramp.minFilter = LinearFilter;
+  ramp.needsUpdate = true;
+  /** Later faces lie in the same plane as earlier ones and go over them. */
+  const over = (steps: number) => ({
+    polygonOffset: true,
+    polygonOffsetFactor: -steps,
+    polygonOffsetUnits: -2 * steps,
+  });
+  const faceWood = (uniforms: WoodUniforms): ShaderMaterial =>
+    new ShaderMaterial({
+      uniforms: { ...uniforms, uBench: bench, uGrain: { value: grain } },
+      vertexShader: FACE_VERTEX,
+      fragmentShader: FACE_WOOD_FRAGMENT,
+      side: DoubleSide,
+    });
+  const face = (
+    along: readonly [number, number],
+    spacing: IUniform<number>,
+    alpha: number,
+    steps: number,
+  ): ShaderMaterial =>
+    new ShaderMaterial({
+      uniforms: {
+        uInk: faceInk,
+        uHatchAlong: { value: new Vector2(...along) },
+        uHatchMm: spacing,
+        uAlpha: { value: alpha },
+      },
+      vertexShader: FACE_VERTEX,
+      fragmentShader: FACE_PLAIN_FRAGMENT,
+      defines: { WITH_COLOUR: '' },
+      side: DoubleSide,
+      transparent: alpha < 1,
+      ...over(steps),
+    });
+  const faces = {
+    faceNeck: faceWood(neckUniforms),
+    faceBoard: faceWood(boardUniforms),
+    facePlain: face([0.7071, -0.7071], hatchMm, 1, 1),
+    faceGlue: face([0.7071, 0.7071], { value: 0 }, 0.62, 2),
+    faceWire: face([0.7071, 0.7071], hatchMm, 1, 4),
+    faceStress: new ShaderMaterial({
+      uniforms: { uRamp: { value: ramp }, uLimit: stressLimit },
+      vertexShader: FACE_VERTEX,
+      fragmentShader: FACE_STRESS_FRAGMENT,
+      defines: { WITH_VALUE: '' },
+      side: DoubleSide,
+      transparent: true,
+      ...over(1),
+    }),
+  };
+
   const setWood = (uniforms: WoodUniforms, index: number, woodId: string, sawn: number, offset: number): void => {
     const figure = figureOf(woodId);
     uniforms.uColour.value[index].copy(linear(figure.colour));
@@ -126,6 +203,7 @@ export function createMaterials(grain: DataTexture): Materials {
 
   return {
     ...materials,
+    ...faces,
     setBuild(build) {
       const nut = boardWidthMm(build, 0) / 2;
       const slope = boardWidthMm(build, 1) / 2 - nut;
@@ -147,6 +225,7 @@ export function createMaterials(grain: DataTexture): Materials {
     setPalette({ ground, ink, accent, dark }) {
       bench.value.copy(dark ? linear('#4a4641') : linear(ground).multiplyScalar(0.9));
       marks.uAccent.value.copy(linear(accent));
+      faceInk.value.set(...(new Color(ink).convertLinearToSRGB().toArray() as [number, number, number]));
       const shade = new Color(dark ? '#000000' : ink);
       (materials.shadow.uniforms['uInk'] as IUniform<Vector3>).value.set(
         ...(shade.convertLinearToSRGB().toArray() as [number, number, number]),
@@ -159,12 +238,19 @@ export function createMaterials(grain: DataTexture): Materials {
         else cut.value[index].set(0, 0, 0, 1);
       }
     },
+    setHatch(mm) {
+      hatchMm.value = mm;
+    },
+    setStressLimit(limitMPa) {
+      stressLimit.value = limitMPa;
+    },
     setMarked(selected, hovered) {
       marks.uSelected.value = selected;
       marks.uHovered.value = hovered;
     },
     dispose() {
-      for (const material of Object.values(materials)) material.dispose();
+      for (const material of [...Object.values(materials), ...Object.values(faces)]) material.dispose();
+      ramp.dispose();
     },
   };
 }

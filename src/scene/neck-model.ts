@@ -24,6 +24,10 @@ export interface NeckModel {
   setShows(shows: Pick<SceneShows, 'strings'>): void;
   setPalette(palette: ScenePalette): void;
   setCut(planes: readonly Vector4[]): void;
+  /** Bows along with the neck whatever is given; it is called at once and after every change of the line. */
+  follow(follower: (reader: BowReader, lift: ArrayLike<number> | undefined) => void): void;
+  /** A fret that somebody else draws (cut open); null = none. */
+  setElsewhere(fret: number | null): void;
   readonly times: { bendMs: number; rebuildMs: number };
   dispose(): void;
 }
@@ -52,6 +56,10 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   let looseStale = true;
   let seatedLift = new Float64Array(0);
   let looseLift = new Float64Array(0);
+  const followers: ((reader: BowReader, lift: ArrayLike<number> | undefined) => void)[] = [];
+  let elsewhere = -1;
+  let lineNow: DrawnLine | null = null;
+  let liftNow: ArrayLike<number> | undefined;
   const times = { bendMs: 0, rebuildMs: 0 };
 
   const rebuild = (before: Build | null): void => {
@@ -74,6 +82,38 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   };
   rebuild(null);
 
+  const setLine = (line: DrawnLine, lift: ArrayLike<number> | undefined): void => {
+    const start = performance.now();
+    lineNow = line;
+    liftNow = lift;
+    let anyLoose = false;
+    for (let fret = 0; fret < build.fretCount; fret++) {
+      const raised = lift?.[fret] ?? 0;
+      const loose = raised > 0 && raised !== Infinity && fret !== elsewhere;
+      anyLoose ||= loose;
+      seatedLift[fret] = raised > 0 || fret === elsewhere ? OUT_OF_SIGHT : 0;
+      looseLift[fret] = loose ? raised : OUT_OF_SIGHT;
+    }
+    if (anyLoose && looseStale) {
+      parts.looseFrets.setShape(PARTS.looseFrets.make(build));
+      looseStale = false;
+    }
+    looseNeeded = anyLoose;
+    parts.looseFrets.object.visible = anyLoose;
+    reader.load(line);
+    for (const id of PART_IDS) {
+      if (!parts[id].object.visible && id !== 'strings') continue;
+      if (id === 'frets') parts[id].bend(reader, seatedLift);
+      else if (id === 'looseFrets') parts[id].bend(reader, looseLift);
+      else parts[id].bend(reader);
+    }
+    parts.board.setSeated(lift);
+    if (build.bindingLineCount > 0) parts.binding.setSeated(lift);
+    shadow.update(build, reader);
+    for (const follower of followers) follower(reader, lift);
+    times.bendMs = performance.now() - start;
+  };
+
   return {
     group,
     materials,
@@ -87,33 +127,16 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
       build = next;
       rebuild(before);
     },
-    setLine(line, lift) {
-      const start = performance.now();
-      let anyLoose = false;
-      for (let fret = 0; fret < build.fretCount; fret++) {
-        const raised = lift?.[fret] ?? 0;
-        const loose = raised > 0 && raised !== Infinity;
-        anyLoose ||= loose;
-        seatedLift[fret] = raised > 0 ? OUT_OF_SIGHT : 0;
-        looseLift[fret] = loose ? raised : OUT_OF_SIGHT;
-      }
-      if (anyLoose && looseStale) {
-        parts.looseFrets.setShape(PARTS.looseFrets.make(build));
-        looseStale = false;
-      }
-      looseNeeded = anyLoose;
-      parts.looseFrets.object.visible = anyLoose;
-      reader.load(line);
-      for (const id of PART_IDS) {
-        if (!parts[id].object.visible && id !== 'strings') continue;
-        if (id === 'frets') parts[id].bend(reader, seatedLift);
-        else if (id === 'looseFrets') parts[id].bend(reader, looseLift);
-        else parts[id].bend(reader);
-      }
-      parts.board.setSeated(lift);
-      if (build.bindingLineCount > 0) parts.binding.setSeated(lift);
-      shadow.update(build, reader);
-      times.bendMs = performance.now() - start;
+    setLine,
+    follow(follower) {
+      followers.push(follower);
+      follower(reader, liftNow);
+    },
+    setElsewhere(fret) {
+      const index = fret === null ? -1 : fret - 1;
+      if (index === elsewhere) return;
+      elsewhere = index;
+      if (lineNow) setLine(lineNow, liftNow);
     },
     setShows({ strings }) {
       parts.strings.object.visible = strings;

@@ -122,7 +122,7 @@ function Contents(props: ContentsProps) {
     latest.current.onFrame?.(stage.frames());
   }, 1);
 
-  return stage ? <primitive object={stage.model.group} dispose={null} /> : null;
+  return stage ? <primitive object={stage.root} dispose={null} /> : null;
 }
 
 const NOTHING: SceneStats = {

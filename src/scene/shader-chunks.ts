@@ -70,7 +70,7 @@ vec3 wood(vec3 p, vec3 n, vec3 colour, vec3 dark, vec4 figure, vec3 more) {
   vec2 along = vec2(p.x / 150.0, 1.0 / 30.0);
   vec4 t = 0.5 * (texture2D(uGrain, vec2(along.x, a * along.y)) + texture2D(uGrain, vec2(along.x + 0.37, b * along.y)));
   vec4 fine = texture2D(uGrain, vec2(p.x / 31.0, a / 6.3));
-  vec4 e = texture2D(uGrain, p.yz * vec2(0.061, 0.053) + more.z);
+  vec4 e = texture2D(uGrain, p.yz * vec2(0.21, 0.185) + more.z);
   float turn = fract(ring + 0.9 * (t.b - 0.5));
   float latewood = smoothstep(0.15, 0.9, turn) * (1.0 - smoothstep(0.9, 1.0, turn));
   float seen = 1.0 - smoothstep(0.25, 0.7, fwidth(ring));
@@ -80,7 +80,7 @@ vec3 wood(vec3 p, vec3 n, vec3 colour, vec3 dark, vec4 figure, vec3 more) {
   float depth = shade + fibre + 0.75 * streak + 0.10 * (t.a - 0.5);
   depth = mix(depth, 1.3 * shade + 0.35 * (e.a - 0.5) + 0.3, endGrain);
   vec3 c = mix(colour, dark, clamp(0.22 + depth, -0.35, 1.15));
-  float pores = mix(t.g * 1.2 + fine.g * 0.6, 1.2 * smoothstep(0.62, 0.74, e.a), endGrain);
+  float pores = mix(t.g * 1.2 + fine.g * 0.6, 1.1 * smoothstep(0.60, 0.70, e.a), endGrain);
   c *= 1.0 - 0.42 * figure.w * clamp(pores, 0.0, 1.0);
   return max(c * mix(1.0, 0.8, endGrain), 0.0);
 }
@@ -174,7 +174,7 @@ void main() {
   light *= (1.0 - 0.82 * vShade.x) * (1.0 - 0.5 * vShade.y);
   gloss = (1.0 - vShade.x) * (1.0 - 0.6 * vShade.y);
 #endif
-  vec3 body = c * light + sheen(n, v, 0.42, 0.5) * gloss * (1.0 - 0.7 * smoothstep(0.5, 0.9, abs(vRestNormal.x)));
+  vec3 body = c * light + sheen(n, v, 0.42, 0.24) * gloss * (1.0 - 0.7 * smoothstep(0.5, 0.9, abs(vRestNormal.x)));
   gl_FragColor = vec4(encode(body), uSeeThrough);
 }
 `;

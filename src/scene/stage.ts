@@ -1,11 +1,20 @@
 /** Everything that stands in the picture and is not React's business: models, camera, overlay, and how one frame is drawn. */
-import { Color, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
-import { homeOf } from './camera/views.ts';
+import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
+import { homeOf, shownFret } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
 import { createGrainTexture } from './grain-texture.ts';
 import { createNeckModel, type NeckModel } from './neck-model.ts';
 import { drawBowLabel } from './overlay/bow-label.ts';
+import { drawAnnotations } from './overlay/annotate.ts';
 import type { Ink } from './overlay/ink.ts';
+import { drawOutlines } from './overlay/outlines.ts';
+import { createProjector } from './overlay/project.ts';
+import { drawStressKey } from './overlay/stress-key.ts';
+import type { Annotations } from './section/annotations.ts';
+import { endAnnotations, fretAnnotations } from './section/fret-annotations.ts';
+import { createSectionModel, type SectionModel } from './section/section-model.ts';
+import { slotAnnotations } from './section/slot-annotations.ts';
+import type { Orbit } from './camera/orbit.ts';
 import type { NeckSceneProps, SceneStats } from './types.ts';
 
 /** How far a lifted fret stands above its seat beyond the length of its tang, mm. */
@@ -14,6 +23,8 @@ const LIFT_CLEAR_MM = 7;
 export interface Stage {
   readonly director: Director;
   readonly model: NeckModel;
+  readonly section: SectionModel;
+  readonly root: Group;
   /** Takes the props of this render; rebuilds what they changed. */
   setProps(props: NeckSceneProps): void;
   /** Takes the current line of the source. */
@@ -28,10 +39,22 @@ export interface Stage {
   dispose(): void;
 }
 
+const HATCH_PX = 6;
+
+/** Distance of hatching lines that is about `HATCH_PX` on the screen, in steps of two so that it does not swim. */
+function hatchMm({ distance, field }: Orbit, heightPx: number): number {
+  const mmPerPx = (2 * distance * Math.tan(field / 2)) / Math.max(1, heightPx);
+  return 2 ** Math.round(Math.log2(HATCH_PX * mmPerPx));
+}
+
 export function createStage(first: NeckSceneProps, invalidate: () => void): Stage {
   const grain: DataTexture = createGrainTexture();
   let props = first;
   const model = createNeckModel(grain, first.build);
+  const section = createSectionModel(model);
+  const root = new Group();
+  root.add(model.group, section.group);
+  let annotations: Annotations | null = null;
   let lift = new Float64Array(first.build.fretCount);
   let hovered: number | null = null;
   let frames = 0;
@@ -57,11 +80,26 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   };
   const home = (): ReturnType<typeof homeOf> =>
     homeOf(props.view, props.build, model.reader, props.selectedFret, aspect || 1.6);
+  /** In a cut view the selected fret is what is cut: it keeps the colour of its metal. */
+  const mark = (): void => {
+    const selected = section.plane() === null ? (props.selectedFret ?? -1) : -1;
+    model.materials.setMarked(selected, hovered ?? -1);
+  };
   const apply = (): void => {
-    model.setShows(props.shows);
+    const { build, view, selectedFret, units } = props;
+    const fret = shownFret(build, selectedFret);
+    const lifted = props.lift > 0 && (props.liftedFret === 'all' || props.liftedFret === fret);
+    section.setup({ build, view, fret, lifted, stress: props.stress ?? null });
+    const plane = section.plane();
+    const method = props.prediction?.methods[props.method] ?? null;
+    if (!plane) annotations = null;
+    else if (view === 'slot') annotations = slotAnnotations(build, fret, plane.atMm, method, units, lifted);
+    else if (view === 'fret') annotations = fretAnnotations(build, fret, units, lifted);
+    else annotations = endAnnotations(build, fret, units, lifted);
+    model.setShows({ strings: props.shows.strings && plane === null });
     model.setPalette(props.palette);
     ground.set(props.palette.ground);
-    model.materials.setMarked(props.selectedFret ?? -1, hovered ?? -1);
+    mark();
   };
   apply();
   model.setLine(props.lineSource.read(), liftNow());
@@ -70,6 +108,8 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   return {
     director,
     model,
+    section,
+    root,
     props: () => props,
     frames: () => frames,
     readLine,
@@ -93,7 +133,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     hover(fret) {
       if (fret === hovered) return;
       hovered = fret;
-      model.materials.setMarked(props.selectedFret ?? -1, hovered ?? -1);
+      mark();
       invalidate();
     },
     fit(instant) {
@@ -109,9 +149,19 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       const travelling = director.apply(camera, aspect, performance.now());
       scene.background = ground;
       model.shadow.object.visible = camera.position.y > model.shadow.benchY();
+      const plane = section.plane();
+      if (plane && ink) model.materials.setHatch(hatchMm(director.orbit(), ink.height));
       gl.render(scene, camera);
       if (ink) {
         ink.context.clearRect(0, 0, ink.width, ink.height);
+        const inFront = plane !== null && (plane.axis === 'x' ? camera.position.x : camera.position.z) > plane.atMm;
+        if (inFront) {
+          const projector = createProjector(camera, ink.width, ink.height, model.reader);
+          drawOutlines(ink, projector, section.outlines());
+          if (annotations && !travelling) drawAnnotations(ink, projector, annotations);
+          const limit = section.stressLimitMPa();
+          if (limit !== null) drawStressKey(ink, limit);
+        }
         drawBowLabel(ink, props.build, model.reader, props.lineSource.read().factor);
       }
       frames += 1;
@@ -131,6 +181,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       };
     },
     dispose() {
+      section.dispose();
       model.dispose();
       grain.dispose();
     },

@@ -2,6 +2,7 @@
 import type { Build } from '../build/build.ts';
 import type { UnitSystem } from '../build/units.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
+import type { StressField } from '../mechanics/stress.ts';
 
 /**
  * Where the picture looks from and what it cuts open.
@@ -62,17 +63,6 @@ export interface SceneShows {
   readonly arrows: boolean;
 }
 
-/** Wood and glue around a cut slot, for colouring: a regular grid of stresses along the neck, MPa, tension positive. */
-export interface StressGrid {
-  /** First and last column, mm from the middle of the slot; first and last row, mm below the board's surface. */
-  readonly xMm: readonly [number, number];
-  readonly yMm: readonly [number, number];
-  readonly columns: number;
-  readonly rows: number;
-  /** Row by row from the surface down; NaN where there is no wood. Length = columns × rows. */
-  readonly stressMPa: Float32Array;
-}
-
 /** One more neck in the same picture, with the same camera, light and exaggeration. */
 export interface ComparedNeck {
   readonly build: Build;
@@ -106,8 +96,8 @@ export interface NeckSceneProps {
   /** Label at the nut end; drawn only when there is something to compare. */
   readonly name?: string;
   readonly compare?: readonly ComparedNeck[];
-  /** Stress along the neck around the selected slot; drawn in the `slot` view. */
-  readonly stress?: StressGrid | null;
+  /** Stress around the selected slot (`stressAround` of mechanics); colours the cut face of the `slot` view. */
+  readonly stress?: StressField | null;
   /** Called after every frame with the number of frames drawn so far. */
   readonly onFrame?: (frames: number) => void;
   /** Called when the picture cannot be drawn (no WebGL, or the context was lost: null when it is back). */

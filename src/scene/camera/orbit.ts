@@ -109,14 +109,16 @@ export function fitted(orbit: Orbit, points: ArrayLike<number>, aspect: number, 
   };
   const horizontal = side(0, tanX, xLow, xHigh);
   const vertical = side(1, tanY, yLow, yHigh);
-  const eye = Math.max(horizontal.distance, vertical.distance);
+  const depths = local.map((point) => point[2]);
+  const [nearest, farthest] = [Math.max(...depths), Math.min(...depths)];
+  // Nothing may stand beside or behind the camera.
+  const eye = Math.max(horizontal.distance, vertical.distance, nearest + NEAREST_MM);
   // The looser axis gets its slack shared evenly.
   const settle = (found: { centre: number; distance: number }, tan: number, low: number, high: number): number =>
     found.centre - (tan * (high + low) * (eye - found.distance)) / 2;
   const cx = settle(horizontal, tanX, xLow, xHigh);
   const cy = settle(vertical, tanY, yLow, yHigh);
-  const depths = local.map((point) => point[2]);
-  const middle = (Math.max(...depths) + Math.min(...depths)) / 2;
+  const middle = (nearest + farthest) / 2;
   const target = [0, 1, 2].map((axis) => cx * right[axis] + cy * up[axis] + middle * back[axis]);
   return {
     ...orbit,

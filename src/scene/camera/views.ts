@@ -107,7 +107,7 @@ export function homeOf(
         [-build.boardThicknessMm * 1.02, build.crownHeightMm * 1.15],
         [0, 0],
       );
-      return fitted(start(tall ? -10 : -14, 9, 9), points, aspect, room(0.16, 0.1, 0.14));
+      return fitted(start(-9, 7, 9), points, aspect, room(0.16, 0.1, 0.14));
     }
     case 'fret': {
       const points = boxPoints(
@@ -116,7 +116,7 @@ export function homeOf(
         [edge - build.boardThicknessMm, build.crownHeightMm + 2],
         [-half * 1.06, half * 1.06],
       );
-      return fitted(start(82, 10, 8), points, aspect, room(0.06, 0.12, 0.2));
+      return fitted(start(82, 10, 8), points, aspect, room(0.13, 0.12, 0.2));
     }
     case 'end': {
       const points = boxPoints(

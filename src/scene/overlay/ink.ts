@@ -12,6 +12,7 @@ export interface Ink {
 
 export type Place = readonly [x: number, y: number];
 
+/** A line through the points, over a wider one in the colour of the ground, so that it shows on dark wood and on light. */
 export function stroke(
   ink: Ink,
   points: readonly Place[],
@@ -19,14 +20,19 @@ export function stroke(
   colour = ink.palette.ink,
   dash: number[] = [],
 ): void {
-  const { context } = ink;
+  const { context, palette } = ink;
   context.save();
-  context.strokeStyle = colour;
-  context.lineWidth = width;
   context.lineJoin = 'round';
-  context.setLineDash(dash);
   context.beginPath();
   points.forEach(([x, y], index) => (index === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
+  context.strokeStyle = palette.ground;
+  context.globalAlpha = 0.75;
+  context.lineWidth = width + 2.4;
+  context.stroke();
+  context.globalAlpha = 1;
+  context.strokeStyle = colour;
+  context.lineWidth = width;
+  context.setLineDash(dash);
   context.stroke();
   context.restore();
 }
