@@ -27,17 +27,23 @@ export interface LogEntry {
   /** Bite factor that those predictions were made with. */
   readonly biteFactor: number;
   /**
-   * Scatter of the prediction for reasons other than the bite: standard deviation of the logarithm of what the frets do and
-   * of what the strings do, and their correlation (both give in proportion to the stiffness of the wood). The band of the
-   * neck knows its own (`MethodUncertainty.scatter`).
+   * Scatter of the prediction for reasons other than the bite: mean and standard deviation of the logarithm of what the
+   * frets really do over what is predicted, standard deviation of the same for the strings, and the correlation of the two
+   * (both give in proportion to the stiffness of the wood). The band of the neck knows its own (`MethodUncertainty.scatter`).
    */
+  readonly fretShift: number;
   readonly fretScatter: number;
   readonly stringScatter: number;
   readonly scatterCorrelation: number;
 }
 
 /** Scatter of an ordinary neck of unmeasured wood, from the band of the standard build. */
-export const ORDINARY_SCATTER = { fretScatter: 0.24, stringScatter: 0.15, scatterCorrelation: 0.6 } as const;
+export const ORDINARY_SCATTER = {
+  fretShift: -0.04,
+  fretScatter: 0.24,
+  stringScatter: 0.15,
+  scatterCorrelation: 0.6,
+} as const;
 
 /** A number of an entry: one column of the file. */
 export interface LogNumber {
@@ -69,6 +75,7 @@ export const LOG_NUMBERS: readonly LogNumber[] = [
   relief('predictedStrungMm', 'predicted strung'),
   relief('predictedStrungFretsMm', 'predicted strung, part of the frets'),
   { id: 'biteFactor', name: 'bite factor used', unit: '', min: 0.05, max: 20, whenEmpty: 1 },
+  { id: 'fretShift', name: 'shift of the frets', unit: '', min: -1, max: 1, whenEmpty: ORDINARY_SCATTER.fretShift },
   {
     id: 'fretScatter',
     name: 'scatter of the frets',

@@ -3,16 +3,20 @@
  *
  *   before      ln c ~ N(0, 0.4²)
  *   a neck      fretted   y_f = B + c′·W·e^ε + gauge
- *               strung    y_s = c′·W_s·e^ε·(1 + τ) + S·e^η + gauge
+ *               strung    y_s = c′·W_s·e^ε·(1 + τ + σ) + S·e^η + gauge
  *               c′ = c / bite factor of the prediction; W, W_s: predicted part of the frets, S: of the strings, B: the bow
  *               before fretting, mm
- *               ε ~ N(0, s_f²), η ~ N(0, s_s²) with correlation ρ: scatter for other reasons than the bite
- *               τ ~ N(0, 0.08²): relaxation and creep of the wedges until the strings went on
+ *               ε ~ N(m, s_f²), η ~ N(0, s_s²) with correlation ρ: scatter for other reasons than the bite
+ *               τ ~ N(0, 0.09²): relaxation and creep of the wedges until the strings went on
+ *               σ ~ N(0, 0.06²): frets and strings bend the neck in slightly different curves; where they nearly cancel, the
+ *               relief of greatest size is not found where it was predicted
  *               gauge ~ N(0, g²), anew for each reading
  *   after       the product, on a grid of ln c
  *
- * Each neck's likelihood is integrated over ε numerically; the strings' scatter given ε is taken as normal in mm. A neck
- * that was only glued says nothing of c. A neck measured fretted and strung has one ε for both.
+ * The scatters s_f and s_s are themselves assumptions, known to some 15 %: they are widened by that (1.15).
+ * τ and σ are those of the standard build's samples. Each neck's likelihood is integrated over ε numerically; the strings'
+ * scatter given ε is taken as normal in mm. A neck that was only glued says nothing of c. A neck measured fretted and
+ * strung has one ε for both.
  *
  * The median scales the bite (`Build.biteFactor`), the spread takes the place of 0.4 in the Monte Carlo
  * (`EstimateOptions.biteLogSpread`).
@@ -38,8 +42,13 @@ const SIZE = 2 * Math.round(HALF_WIDTH / STEP) + 1;
 /** Nodes of the integral over ε, from −4 to 4 standard deviations. */
 const NODES = 65;
 const WIDEST = 4;
-/** Scatter of the part of the wedge that is left when the strings go on: relaxation and creep ±40 %, after some days. */
-const REST_SCATTER = 0.08;
+/** Scatter of the part of the wedges that is left when the strings go on (relaxation and creep ±40 %, some days). */
+const REST_SCATTER = 0.09;
+/** Scatter of a strung reading for the difference of the curves, in parts of the frets' part. */
+const SHAPE_SCATTER = 0.06;
+const LEFT_SCATTER = Math.hypot(REST_SCATTER, SHAPE_SCATTER);
+/** How much the scatters are widened, because they are assumptions. */
+const CAUTION = 1.15;
 
 const logCAt = (index: number) => (index - (SIZE - 1) / 2) * STEP;
 
@@ -62,7 +71,9 @@ function informs(entry: LogEntry): boolean {
 
 /** ln of the likelihood of one neck's readings at a bite c′, up to a constant. */
 function logLikelihood(entry: LogEntry, bite: number): number {
-  const { measuredFrettedMm, measuredStrungMm, fretScatter, stringScatter, scatterCorrelation: rho } = entry;
+  const { measuredFrettedMm, measuredStrungMm, fretShift, scatterCorrelation: rho } = entry;
+  const fretScatter = CAUTION * entry.fretScatter;
+  const stringScatter = CAUTION * entry.stringScatter;
   const gauge = entry.gaugeErrorMm ** 2;
   const fretted = bite * frettedFretsMm(entry);
   const before = (entry.predictedFrettedMm ?? 0) - frettedFretsMm(entry);
@@ -74,7 +85,7 @@ function logLikelihood(entry: LogEntry, bite: number): number {
   let most = -Infinity;
   for (let node = 0; node < NODES; node += 1) {
     const z = WIDEST * ((2 * node) / (NODES - 1) - 1);
-    const factor = Math.exp(fretScatter * z);
+    const factor = Math.exp(fretShift + fretScatter * z);
     let log = -(z * z) / 2;
     if (measuredFrettedMm !== null) {
       const mean = fretted * factor;
@@ -85,7 +96,7 @@ function logLikelihood(entry: LogEntry, bite: number): number {
       const stringPart = strings * Math.exp(rho * stringScatter * z);
       const variance =
         gauge +
-        (wedgePart * REST_SCATTER) ** 2 +
+        (wedgePart * LEFT_SCATTER) ** 2 +
         (stringPart * stringScatter) ** 2 * (1 - rho * rho) +
         (wedgePart * apart) ** 2 / 12;
       log += logNormal(measuredStrungMm, wedgePart + stringPart, variance);

@@ -1,8 +1,7 @@
 /** What a prediction says that a bench log entry must keep: for the neck that is about to be measured. */
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
-import { sampleLine } from '../relief.ts';
-import { lineAt } from '../states.ts';
-import type { MethodUncertainty } from '../uncertainty/types.ts';
+import { describeLine, lineAt } from '../states.ts';
+import type { Scatter } from '../uncertainty/types.ts';
 import { ORDINARY_SCATTER, type LogEntry } from './entry.ts';
 
 export type PredictedPart = Pick<
@@ -12,6 +11,7 @@ export type PredictedPart = Pick<
   | 'predictedStrungMm'
   | 'predictedStrungFretsMm'
   | 'biteFactor'
+  | 'fretShift'
   | 'fretScatter'
   | 'stringScatter'
   | 'scatterCorrelation'
@@ -34,14 +34,21 @@ export function predictedPart(
   method: Method,
   biteFactor: number,
   days = 0,
-  scatter?: MethodUncertainty['scatter'],
+  scatter?: Scatter,
 ): PredictedPart {
   const idle = withoutWedges(prediction, method);
-  /** Relief of greatest size at a moment, and what the frets do there. */
+  /**
+   * Relief of greatest size at a moment, and what the frets do where they do most: the place of the former wanders when the
+   * line is nearly straight, and other frets would put it back where theirs is.
+   */
   const parts = (moment: Moment) => {
-    const { extremeMm, extremeXMm } = lineAt(prediction, method, moment);
-    const rest = sampleLine(prediction.stationXMm, lineAt(idle, method, moment).reliefMm, extremeXMm);
-    return { extremeMm, fretsMm: extremeMm - rest };
+    const line = lineAt(prediction, method, moment);
+    const rest = lineAt(idle, method, moment).reliefMm;
+    const frets = describeLine(
+      prediction,
+      line.reliefMm.map((relief, i) => relief - rest[i]!),
+    );
+    return { extremeMm: line.extremeMm, fretsMm: frets.extremeMm };
   };
   const fretted = parts({ strung: false, days: 0, rodPercent: 0 });
   const strung = parts({ strung: true, days, rodPercent: 0 });
@@ -51,8 +58,13 @@ export function predictedPart(
     predictedStrungMm: strung.extremeMm,
     predictedStrungFretsMm: strung.fretsMm,
     biteFactor,
-    fretScatter: scatter && scatter.wedges > 0 ? scatter.wedges : ORDINARY_SCATTER.fretScatter,
-    stringScatter: scatter?.strings ?? ORDINARY_SCATTER.stringScatter,
-    scatterCorrelation: scatter?.correlation ?? ORDINARY_SCATTER.scatterCorrelation,
+    ...(scatter && scatter.wedges > 0
+      ? {
+          fretShift: scatter.wedgesMean,
+          fretScatter: scatter.wedges,
+          stringScatter: scatter.strings,
+          scatterCorrelation: scatter.correlation,
+        }
+      : ORDINARY_SCATTER),
   };
 }

@@ -90,7 +90,7 @@ export function createEstimator(predictor: Predictor): Estimator {
       };
       yield { done: (done += 1), total };
     }
-    const { meanForceN: _, ...sampled } = draws;
+    const { meanForceN: _force, statedWedges: _stated, ...sampled } = draws;
     return { ...sampled, seed, methods: methods as Record<Method, MethodUncertainty> };
   }
 

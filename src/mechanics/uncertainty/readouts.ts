@@ -7,7 +7,7 @@ import { bandOf } from './band.ts';
 import { driversOf } from './drivers.ts';
 import { INPUTS } from './inputs.ts';
 import type { Draws } from './sampling.ts';
-import type { MethodUncertainty, ReadoutBand, RodSettingBand } from './types.ts';
+import type { MethodUncertainty, ReadoutBand, RodSettingBand, Scatter } from './types.ts';
 
 type Readouts = Pick<
   MethodUncertainty,
@@ -57,27 +57,38 @@ function rodSettings(draws: Draws, prediction: Prediction, method: Method, targe
 
 const BITE = INPUTS.findIndex(({ id }) => id === 'bite');
 
-/** Standard deviations and correlation of ln(what all wedges do), bite left out, and ln(what the strings do). */
-function scatterOf(draws: Draws, method: Method): MethodUncertainty['scatter'] {
+function meanProduct(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
+  return sum / a.length;
+}
+
+function scatterOf(draws: Draws, method: Method): Scatter {
   const { samples, deviates, spanFrom, spanTo } = draws;
   const { stringsFactor, wedgeFactors } = draws.methods[method];
   const lines = kindLines(draws, method);
+  const statedAt = (j: number) => lines.reduce((sum, line) => sum + line[j]!, 0);
   let at = spanFrom;
-  const whole = (j: number) => Math.abs(lines.reduce((sum, line) => sum + line[j]!, 0));
-  for (let j = spanFrom; j <= spanTo; j += 1) if (whole(j) > whole(at)) at = j;
-  const logOf = (value: (i: number) => number) => {
+  for (let j = spanFrom; j <= spanTo; j += 1) if (Math.abs(statedAt(j)) > Math.abs(statedAt(at))) at = j;
+  /** Logarithms, less their mean. */
+  const logsOf = (value: (i: number) => number) => {
     const logs = Float64Array.from({ length: samples }, (_, i) => Math.log(Math.max(Math.abs(value(i)), 1e-12)));
     const mean = logs.reduce((sum, log) => sum + log, 0) / samples;
-    return logs.map((log) => log - mean);
+    return { mean, logs: logs.map((log) => log - mean) };
   };
-  const product = (a: Float64Array, b: Float64Array) => a.reduce((sum, value, i) => sum + value * b[i]!, 0) / samples;
-  const strings = logOf((i) => stringsFactor[i]!);
-  const ofStrings = Math.sqrt(product(strings, strings));
-  if (whole(at) === 0) return { wedges: 0, strings: ofStrings, correlation: 0 };
-  const all = logOf((i) => lines.reduce((sum, line, g) => sum + line[at]! * wedgeFactors[g]![i]!, 0));
+  const strings = logsOf((i) => stringsFactor[i]!).logs;
+  const ofStrings = Math.sqrt(meanProduct(strings, strings));
+  const none = { wedgesMean: 0, wedges: 0, strings: ofStrings, correlation: 0 };
+  // Relative to frets that do not bite as stated nothing can be said.
+  const stated = draws.statedWedges.reduce((sum, factor, kind) => sum + factor * lines[kind]![at]!, 0);
+  if (stated === 0) return none;
+  const { mean, logs: all } = logsOf(
+    (i) => lines.reduce((sum, line, kind) => sum + line[at]! * wedgeFactors[kind]![i]!, 0) / stated,
+  );
   const bite = Float64Array.from(deviates.subarray(BITE * samples, (BITE + 1) * samples));
-  const slope = product(all, bite) / product(bite, bite);
+  const slope = meanProduct(all, bite) / Math.max(meanProduct(bite, bite), 1e-300);
   const wedges = all.map((log, i) => log - slope * bite[i]!);
-  const ofWedges = Math.sqrt(product(wedges, wedges));
-  return { wedges: ofWedges, strings: ofStrings, correlation: product(wedges, strings) / (ofWedges * ofStrings) };
+  const ofWedges = Math.sqrt(meanProduct(wedges, wedges));
+  const correlation = meanProduct(wedges, strings) / (ofWedges * ofStrings);
+  return { wedgesMean: mean, wedges: ofWedges, strings: ofStrings, correlation };
 }

@@ -10,6 +10,8 @@ import type { Sampled, SampledLines } from './types.ts';
 export interface Draws extends Sampled {
   /** Mean wedge force of the frets of every sample, N. */
   readonly meanForceN: Float64Array;
+  /** Factor on the wedges of each kind as stated: 1, or less where the reference state bites and the stated one does not. */
+  readonly statedWedges: readonly number[];
 }
 
 /** The factors of samples whose deviates are given, inputs × samples. */
@@ -73,6 +75,7 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array): Draws {
     deviates: Float32Array.from(deviates),
     methods: Object.fromEntries(METHODS.map((method) => [method, sampledLines(method)])) as Sampled['methods'],
     meanForceN,
+    statedWedges: kinds.map((kind) => seatOne(kind.contact, kind.flexibilityMmN) / kind.referenceN),
   };
 }
 

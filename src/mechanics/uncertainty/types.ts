@@ -54,6 +54,16 @@ export interface FlatCrossing {
   readonly shareNever: number;
 }
 
+/** How what frets and strings do scatters for other reasons than the bite: of the logarithms of the factors on their lines. */
+export interface Scatter {
+  /** Mean and standard deviation for all frets together. The mean is not zero: force grows less than width over kerf. */
+  readonly wedgesMean: number;
+  readonly wedges: number;
+  readonly strings: number;
+  /** Between the two. */
+  readonly correlation: number;
+}
+
 export interface MethodUncertainty {
   /** Relief of greatest size under the straightedge in each state, mm, as in the prediction. */
   readonly fretted: ReadoutBand;
@@ -65,8 +75,8 @@ export interface MethodUncertainty {
   /** Null without a rod. */
   readonly rodPercentForTarget: RodSettingBand | null;
   readonly timeCourse: TimeCourseBand;
-  /** Scatter of what frets and strings do, for the bench log: of the logarithms, bite left out. */
-  readonly scatter: { readonly wedges: number; readonly strings: number; readonly correlation: number };
+  /** Scatter of what frets and strings do beside what is stated, for the bench log; bite left out. */
+  readonly scatter: Scatter;
   /** What `bandAt` needs: lines at the points (frets × points for the wedges), and a factor on each for every sample. */
   readonly wedgeMm: Float64Array;
   readonly stringsMm: Float64Array;

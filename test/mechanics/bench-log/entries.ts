@@ -1,0 +1,17 @@
+/** Entries for the tests: an invented workshop. */
+import { ORDINARY_SCATTER, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
+
+export const ENTRY: LogEntry = {
+  date: '2026-02-14',
+  neck: 'No. 41, walnut board',
+  method: 'press',
+  measuredFrettedMm: -0.24,
+  measuredStrungMm: 0.05,
+  gaugeErrorMm: 0.02,
+  predictedFrettedMm: -0.21,
+  predictedFrettedFretsMm: null,
+  predictedStrungMm: 0.11,
+  predictedStrungFretsMm: -0.18,
+  biteFactor: 1,
+  ...ORDINARY_SCATTER,
+};
