@@ -56,6 +56,13 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
     setRail(stops[Math.max(0, Math.min(last, to))]!);
   }
 
+  /** Where the name of a phase leads: to the moments that the large numbers speak of. */
+  function aim(phase: Phase): number | undefined {
+    if (phase === 'frets') return stopIndex(stops, { phase, fretsIn: 'all' });
+    if (phase === 'weeks') return stopIndex(stops, { phase, days: build.settleDays });
+    return undefined;
+  }
+
   function onKeyDown(event: KeyboardEvent): void {
     const steps = stepsOfKey(event);
     if (steps === undefined) return;
@@ -78,7 +85,7 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
         onKeyDown={onKeyDown}
       />
       <ol id={id} className="rail-phases">
-        {phaseSpans(stops).map(({ phase, first, last: end, from, to }) => (
+        {phaseSpans(stops).map(({ phase, first, from, to }) => (
           <li
             key={phase}
             data-now={stops[index]!.phase === phase || undefined}
@@ -88,7 +95,7 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
               inlineSize: `calc(${to - from} * (100% - var(--thumb)))`,
             }}
           >
-            <button type="button" onClick={() => go(phase === 'frets' ? end : first)}>
+            <button type="button" onClick={() => go(aim(phase) ?? first)}>
               {PHASE_WORDS[phase]}
             </button>
           </li>

@@ -1,7 +1,7 @@
 /** What the neck does, in large numbers. */
 import { currentBands } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
-import type { Phase } from '../../state/rail.ts';
+import type { Phase, RailPosition } from '../../state/rail.ts';
 import { READOUT_WORDS } from '../words/panels.ts';
 import { Figure } from './figure.tsx';
 import { driversText, figuresOf, type FigureText } from './figures.ts';
@@ -18,10 +18,17 @@ function Drivers({ figures, phase }: { readonly figures: readonly FigureText[]; 
   );
 }
 
+/** Is the moment on the rail one that the large numbers speak of? Only then is its number marked. */
+function isSpokenOf(rail: RailPosition, settleDays: number): boolean {
+  if (rail.phase === 'frets') return rail.fretsIn === 'all';
+  return rail.phase !== 'weeks' || rail.days === settleDays;
+}
+
 export function Readouts() {
   const solution = useBackbow((state) => state.solution);
   const system = useBackbow((state) => state.unitSystem);
-  const phase = useBackbow((state) => state.rail.phase);
+  const rail = useBackbow((state) => state.rail);
+  const settleDays = useBackbow((state) => state.build.settleDays);
   const stale = useBackbow((state) => state.solution !== null && state.solution.build !== state.build);
   const uncertainty = useBackbow(currentBands);
   const figures = figuresOf(solution, uncertainty, system);
@@ -29,10 +36,10 @@ export function Readouts() {
     <section className="readouts" aria-label={READOUT_WORDS.title} data-stale={stale || undefined}>
       <dl className="figures">
         {figures.map((figure) => (
-          <Figure key={figure.id} figure={figure} isNow={figure.phase === phase} />
+          <Figure key={figure.id} figure={figure} isNow={figure.phase === rail.phase && isSpokenOf(rail, settleDays)} />
         ))}
       </dl>
-      <Drivers figures={figures} phase={phase} />
+      <Drivers figures={figures} phase={rail.phase} />
     </section>
   );
 }
