@@ -1,0 +1,150 @@
+import { describe, expect, it } from 'vitest';
+import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { EMPTY, UNCUT, type NeckDescription } from '../../src/mechanics/description.ts';
+import { combineLine, createNeckModel, solveInfluence, type Combination } from '../../src/mechanics/influence.ts';
+import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
+import { predictRod, proofLoadN, rodCases } from '../../src/mechanics/rod.ts';
+import { createSection } from '../../src/mechanics/section.ts';
+import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
+import { neckWith } from './necks.ts';
+import { ISOTROPIC, rectangularNeck } from './rectangular.ts';
+
+const rodOf = (change: Partial<Build>) => predictRod({ ...defaultBuild(), ...change });
+
+describe('the pull that a rod can take', () => {
+  it.each([
+    // T/(K·d): 2 N·m on M5 is 2000 N; 0.75 × 4400 = 3300 N, 0.75 × 8230 = 6172.5, 0.75 × 6230 = 4672.5, 0.75 × 11 600 = 8700
+    ['M5', '4.8', 2, 2000, 'wrench'],
+    ['M5', '4.8', 4, 3300, 'thread'],
+    ['M5', '8.8', 6, 6000, 'wrench'],
+    ['M6', '4.8', 6, 4672.5, 'thread'],
+    ['M6', '8.8', 6, 5000, 'wrench'],
+  ] as const)(
+    '%s of class %s at %d N·m: %d N, limited by the %s',
+    (rodThread, rodClass, wrenchTorqueNm, limitN, limitedBy) => {
+      const rod = rodOf({ rodThread, rodClass, wrenchTorqueNm });
+      expectNear(rod.limitN, limitN, ROUNDING, 'worked by hand');
+      expect(rod.limitedBy).toBe(limitedBy);
+      expect(rod.limitN).toBeLessThanOrEqual(0.75 * proofLoadN(rodThread, rodClass) + 1e-9);
+    },
+  );
+
+  it('none has nothing to give', () => {
+    expect(rodOf({ rodKind: 'none' })).toEqual({
+      kind: 'none',
+      limitN: 0,
+      limitedBy: 'none',
+      leastPercent: 0,
+      mostPercent: 0,
+      turnsAtLimit: null,
+    });
+  });
+
+  it('a one-way rod only pulls one way, a two-way rod both', () => {
+    expect(rodOf({ rodKind: 'one-way' })).toMatchObject({ leastPercent: 0, mostPercent: 100 });
+    expect(rodOf({ rodKind: 'two-way' })).toMatchObject({ leastPercent: -100, mostPercent: 100, turnsAtLimit: null });
+  });
+
+  it('turns of a one-way nut, worked by hand', () => {
+    // 2000 N on 360 mm of M5 (14.2 mm², pitch 0.8): 2000·360/(205 000·14.2) = 0.24734 mm = 0.30917 turns
+    expectNear(
+      rodOf({ rodKind: 'one-way', rodStartMm: 5, rodEndMm: 365 }).turnsAtLimit!,
+      0.30917,
+      2e-5,
+      'worked by hand to five digits',
+    );
+  });
+});
+
+describe('what it does to a neck', () => {
+  function bow(neck: NeckDescription, combination: Combination): number {
+    const influence = solveInfluence(createNeckModel(neck), EMPTY, 'named');
+    const from = neck.fretXMm[0]!;
+    const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, neck.jointMm);
+    return extremeRelief(influence.stationXMm, relief, from, neck.jointMm).extremeMm;
+  }
+  function atLimit(change: Partial<Build>): number {
+    const build = { ...defaultBuild(), ...change };
+    const neck = neckWith(change);
+    return bow(neck, { cases: rodCases(build, predictRod(build), createSection(neck)) });
+  }
+
+  it('both kinds bend it backwards', () => {
+    expect(atLimit({ rodKind: 'two-way' })).toBeLessThan(-0.05);
+    expect(atLimit({ rodKind: 'one-way' })).toBeLessThan(-0.05);
+    expect(
+      rodCases({ ...defaultBuild(), rodKind: 'none' }, rodOf({ rodKind: 'none' }), createSection(neckWith({}))),
+    ).toEqual({});
+  });
+
+  it('more distance between the bars, or more curve, bends it more', () => {
+    expect(atLimit({ rodKind: 'two-way', rodSpacingMm: 8 })).toBeLessThan(
+      atLimit({ rodKind: 'two-way', rodSpacingMm: 6 }),
+    );
+    expect(atLimit({ rodKind: 'one-way', rodCurveMm: 4 })).not.toBe(atLimit({ rodKind: 'one-way', rodCurveMm: 2 }));
+  });
+});
+
+describe('on a plain strip, beside beam theory', () => {
+  const HEIGHT = 20;
+  const WIDTH = 50;
+  const MODULUS = 12_000;
+  const STIFFNESS = (MODULUS * WIDTH * HEIGHT ** 3) / 12;
+  const [START, END] = [48, 456];
+  const strip: NeckDescription = {
+    ...rectangularNeck({
+      lengthMm: 504,
+      widthMm: WIDTH,
+      boardThicknessMm: 6,
+      neckThicknessMm: HEIGHT - 6,
+      board: { modulusMPa: MODULUS, ...ISOTROPIC },
+      neck: { modulusMPa: MODULUS, ...ISOTROPIC },
+    }),
+    rod: { startMm: START, endMm: END },
+  };
+  const influence = solveInfluence(createNeckModel(strip), UNCUT, 'named');
+  const offset = (cases: NonNullable<Combination['cases']>) => {
+    const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, { cases }), START, END);
+    return extremeRelief(influence.stationXMm, relief, START, END).extremeMm;
+  };
+  const span = END - START;
+
+  it('a couple between the anchors: M·L²/(8·E·I)', () => {
+    expectNear(
+      Math.abs(offset({ rodCouple: 1e4 })),
+      (1e4 * span ** 2) / (8 * STIFFNESS),
+      5e-3,
+      'the anchors’ sections are disturbed',
+    );
+  });
+
+  it('a straight bar on a line below the axis is its pull times its lever', () => {
+    const depth = 15;
+    const lever = depth - HEIGHT / 2;
+    const straight = offset({ rodPull: 1000, rodCouple: 1000 * depth });
+    expectNear(
+      Math.abs(straight),
+      (1000 * lever * span ** 2) / (8 * STIFFNESS),
+      5e-3,
+      'the anchors’ sections are disturbed',
+    );
+    expect(Math.sign(straight)).toBe(Math.sign(offset({ rodCouple: 1 })));
+  });
+
+  it('a bar along the axis does not bend it', () => {
+    expectNothing(
+      offset({ rodPull: 1000, rodCouple: 1000 * (HEIGHT / 2) }),
+      offset({ rodPull: 1000 }) === 0 ? 1 : Math.abs(offset({ rodPull: 1000 })),
+      2e-3,
+      'pull through the centroid',
+    );
+  });
+
+  it('a curved bar: its moment is its pull times the depth of its curve, 5·P·c·L²/(48·E·I) at mid-span, and shear', () => {
+    // M(x) = P·4c·s(1 − s): bending of a parabolic moment (Roark Table 8.1, from memory), and its shear M/(k·G·A), k = 5/6.
+    const shear = (1000 * 3) / ((5 / 6) * ISOTROPIC.shearRatio * MODULUS * WIDTH * HEIGHT);
+    const bending = (5 * 1000 * 3 * span ** 2) / (48 * STIFFNESS);
+    expectNear(Math.abs(offset({ rodCurve: 1000 * 3 })), bending + shear, 2e-3, 'chords between columns');
+    expect(Math.sign(offset({ rodCurve: 1 }))).toBe(Math.sign(offset({ rodCouple: 1 })));
+  });
+});
