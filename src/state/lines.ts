@@ -2,6 +2,7 @@
 import { useMemo } from 'react';
 import { lineAt } from '../mechanics/states.ts';
 import { METHODS, type Method, type ReliefLine } from '../mechanics/prediction-types.ts';
+import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { bandAt, type LineBand } from '../mechanics/uncertainty/band-at.ts';
 import { momentAt } from './rail.ts';
 import { currentBands } from './solution-slice.ts';
@@ -27,7 +28,21 @@ export function useLines(): Lines | null {
 
 /** Band of the chosen method's line at the moment on the rail, or null while it is being computed. */
 export function useLineBand(): LineBand | null {
-  const uncertainty = useBackbow(currentBands);
+  return useBandOf(useBackbow(currentBands));
+}
+
+/**
+ * Room that the band will want: of the bands computed last, be they of an earlier value. A chart that keeps to it does
+ * not jump while a slider moves.
+ */
+export function useBandRoom(): LineBand | null {
+  const last = useBackbow(({ bands, solution }) =>
+    bands && solution?.prediction.fretXMm.length === bands.uncertainty.kindOfFret.length ? bands.uncertainty : null,
+  );
+  return useBandOf(last);
+}
+
+function useBandOf(uncertainty: Uncertainty | null): LineBand | null {
   const solution = useBackbow((state) => state.solution);
   const rail = useBackbow((state) => state.rail);
   return useMemo(

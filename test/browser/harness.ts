@@ -255,8 +255,20 @@ async function open(browser: Browser, address: string, options: OpenOptions): Pr
       await settle();
     },
     async canvasPicture(selector = 'canvas') {
-      const style = 'body * { visibility: hidden !important } canvas { visibility: visible !important }';
-      return PNG.sync.read(await page.locator(selector).first().screenshot({ style }));
+      // The page's policy refuses styles that are written into it; a sheet that is adopted is no such style.
+      const sheet = await page.evaluateHandle(() => {
+        const alone = new CSSStyleSheet();
+        alone.replaceSync('body * { visibility: hidden !important } canvas { visibility: visible !important }');
+        document.adoptedStyleSheets.push(alone);
+        return alone;
+      });
+      try {
+        return PNG.sync.read(await page.locator(selector).first().screenshot());
+      } finally {
+        await sheet.evaluate((alone) => {
+          document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== alone);
+        });
+      }
     },
     async groundColour() {
       const [red = 0, green = 0, blue = 0] = await page.evaluate(() => {

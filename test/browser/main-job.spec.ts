@@ -18,6 +18,14 @@ const figure = ({ page }: App, id: string) => page.locator(`[data-figure="${id}"
 const chosenLine = ({ page }: App) => page.locator('path.fret-line[data-chosen]').getAttribute('d');
 const hump = async (app: App) => Number.parseFloat(await figure(app, 'fretted'));
 
+/** Waits until the bands of what is shown have been computed. */
+async function bandsAreIn({ page }: App): Promise<void> {
+  await page.waitForFunction(() => {
+    const bands = [...document.querySelectorAll('.figure-band')];
+    return bands.length > 0 && bands.every((band) => !band.textContent?.includes('…'));
+  });
+}
+
 /** Writes a file to open. */
 async function fileWith(name: string, text: string): Promise<string> {
   const folder = join(root, 'test', 'output', 'files');
@@ -36,6 +44,7 @@ async function openFile({ page }: App, path: string): Promise<void> {
 describe('the kerf', () => {
   test('by keyboard changes the number, the line and the picture; undo brings all of it back', async () => {
     const app = await openApp(DESK);
+    await bandsAreIn(app);
     const before = { number: await hump(app), line: await chosenLine(app), picture: await app.canvasPicture() };
     expect(shareUnlike(before.picture, await app.groundColour())).toBeGreaterThan(0.02);
 
@@ -48,6 +57,7 @@ describe('the kerf', () => {
     expect(differingPixels(await app.canvasPicture(), before.picture)).toBeGreaterThan(100);
 
     await app.afterChange(() => app.page.keyboard.press('Control+z'));
+    await bandsAreIn(app);
     expect(await hump(app)).toBe(before.number);
     expect(await chosenLine(app)).toBe(before.line);
     expect(app.troubles).toEqual([]);

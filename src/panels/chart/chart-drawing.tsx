@@ -19,6 +19,8 @@ interface ChartDrawingProps {
   readonly lines: Lines;
   /** Of the chosen method's line; null while it is being computed. */
   readonly band: LineBand | null;
+  /** The drawing leaves room for this band. */
+  readonly room: LineBand | null;
   /** In the order of drawing: the last lies on top. */
   readonly methods: readonly Method[];
   readonly chosen: Method;
@@ -29,12 +31,12 @@ interface ChartDrawingProps {
 /** Least space between two printed fret numbers, px. */
 const FRET_NUMBER_GAP = 22;
 
-function* reliefsUnder({ prediction, lines, methods, band }: ChartDrawingProps): Generator<number> {
+function* reliefsUnder({ prediction, lines, methods, room }: ChartDrawingProps): Generator<number> {
   const endXMm = prediction.fretXMm.at(-1)!;
-  if (band) {
+  if (room) {
     // Only under the straightedge: beyond it the band opens like a fan.
     const { fromFret, toFret } = prediction.straightedge;
-    for (let point = fromFret; point <= toFret; point += 1) yield* [band.p05Mm[point]!, band.p95Mm[point]!];
+    for (let point = fromFret; point <= toFret; point += 1) yield* [room.p05Mm[point]!, room.p95Mm[point]!];
   }
   for (const method of methods) {
     const { reliefMm } = lines[method];
