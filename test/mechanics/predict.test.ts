@@ -1,0 +1,203 @@
+/** Whole predictions: what must come out whatever the numbers are. What makers see is in the table of reference values. */
+import { describe, expect, it } from 'vitest';
+import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { PRESETS } from '../../src/build/presets.ts';
+import { tangLengthMm } from '../../src/build/neck-shape.ts';
+import { LatestCache } from '../../src/mechanics/cache.ts';
+import { mismatchStrain } from '../../src/mechanics/climate.ts';
+import { EMPTY } from '../../src/mechanics/description.ts';
+import { extractionForceN, GLUE_SHEAR_MPA, seatingForceN } from '../../src/mechanics/forces.ts';
+import { createPredictor, fillingOf } from '../../src/mechanics/predict.ts';
+import { METHODS } from '../../src/mechanics/prediction-types.ts';
+import { predictionReport } from '../../src/mechanics/report.ts';
+import { expectNear, ROUNDING } from '../expect-near.ts';
+
+const predictor = createPredictor();
+const predict = (change: Partial<Build> = {}) => predictor.predict({ ...defaultBuild(), ...change });
+
+describe('the methods', () => {
+  it.each(PRESETS.map((preset) => [preset.id, preset.build] as const))('%s: press, glue, both', (_id, build) => {
+    const { press, glue, both } = predictor.predict(build).methods;
+    // Pressing bows it back, and a glue fit does not; glue holds the neck stiffer under its strings.
+    expect(press.fretted.extremeMm).toBeLessThan(0);
+    expect(both.fretted.extremeMm).toBe(press.fretted.extremeMm);
+    expect(glue.fretted.extremeMm).toBe(0);
+    expect(glue.wedgeForceN.every((force) => force === 0)).toBe(true);
+    expect(press.extraFlexibility).toBeGreaterThan(glue.extraFlexibility);
+    expect(both.strung.extremeMm).toBeLessThan(glue.strung.extremeMm);
+    // Glued in as well, a fret comes out harder than pressed alone.
+    press.pullOutForceN.forEach((force, i) => expect(both.pullOutForceN[i]!).toBeGreaterThan(force));
+  });
+
+  it('a glue fit is the neck of unsawn slots but for the filler: a few per cent', () => {
+    const { glue, press } = predict().methods;
+    expect(Math.abs(glue.extraFlexibility)).toBeLessThan(0.05);
+    expect(press.extraFlexibility).toBeGreaterThan(0.2);
+  });
+
+  it('no glue at all is a pressed neck under strings, but for the studs', () => {
+    const { both, press } = predict({ glueReachPercent: 0 }).methods;
+    expect(fillingOf({ ...defaultBuild(), glueReachPercent: 0 }, 'both')).toBe(EMPTY);
+    // Without glue the slots stay empty; studs that answer as springs make press stiffer than that.
+    expect(press.extraFlexibility).toBeLessThan(both.extraFlexibility);
+  });
+
+  it('frets that do not bite do nothing until the strings go on', () => {
+    const { press } = predict({ kerfMm: 0.8 }).methods;
+    expect(press.fretted.extremeMm).toBe(0);
+    expect(press.strung.extremeMm).toBeGreaterThan(0);
+    expect(press.biteMm.every((bite) => bite === 0)).toBe(true);
+  });
+});
+
+describe('what fills a slot', () => {
+  it('metal and glue in series over the kerf of the mesh, worked by hand', () => {
+    // Kerf 0.76 for a glue fit: gap 0.26 of 2500 MPa, body 0.5 of 124 000: 0.6/(1.04e-4 + 4.032258e-6) = 5553.897 MPa
+    const filling = fillingOf({ ...defaultBuild(), glueReachPercent: 80 }, 'glue');
+    expect(filling).toMatchObject({ kind: 'filled', reach: 0.8 });
+    expectNear((filling as { modulusMPa: number }).modulusMPa, 5553.897, 2e-6, 'worked by hand to seven digits');
+    expect(fillingOf(defaultBuild(), 'press')).toBe(EMPTY);
+    // A body wider than its kerf leaves no gap for glue.
+    expectNear(
+      (fillingOf({ ...defaultBuild(), tangWidthMm: 0.6, kerfMm: 0.58 }, 'both') as { modulusMPa: number }).modulusMPa,
+      124_000,
+      1e-9,
+      'metal alone',
+    );
+  });
+});
+
+describe('kerf and seating', () => {
+  it('a wider kerf never bows more and never takes more force to seat', () => {
+    const kerfs = [0.48, 0.5, 0.52, 0.55, 0.58, 0.62, 0.68, 0.74, 0.8];
+    const methods = kerfs.map((kerfMm) => predict({ kerfMm }).methods.press);
+    for (let k = 1; k < kerfs.length; k += 1) {
+      expect(methods[k]!.fretted.extremeMm).toBeGreaterThanOrEqual(methods[k - 1]!.fretted.extremeMm);
+      expect(methods[k]!.seatingForceN[10]!).toBeLessThanOrEqual(methods[k - 1]!.seatingForceN[10]!);
+    }
+    // A kerf a few hundredths narrower than the tang's body ruins a neck.
+    expect(predict({ kerfMm: 0.46 }).methods.press.fretted.extremeMm).toBeLessThan(
+      1.8 * predict({ kerfMm: 0.55 }).methods.press.fretted.extremeMm,
+    );
+  });
+
+  it('forces to seat and to pull, worked by hand', () => {
+    const build = {
+      ...defaultBuild(),
+      boardWood: 'own',
+      ownDensityKgM3: 1000,
+      widthNutMm: 50,
+      widthLastFretMm: 50,
+      studAreaMm2: 0.5,
+      studPitchMm: 2.5,
+      friction: 0.4,
+      glueReachPercent: 50,
+    };
+    const inputs = {
+      build,
+      method: 'both' as const,
+      wedgeForceN: new Float64Array(22).fill(600),
+      biteMm: Array.from({ length: 22 }, () => 0.08),
+    };
+    // 2·0.4·600 + 2·20·81.34573·0.08·0.797885 = 480 + 207.6944
+    expectNear(seatingForceN(inputs)[3]!, 687.6944, 1e-6, 'worked by hand to seven digits');
+    // 480 + 3 MPa·2·2 mm·50 mm·0.5 = 480 + 300
+    expectNear(extractionForceN(inputs)[3]!, 780, ROUNDING, 'worked by hand');
+    expectNear(extractionForceN({ ...inputs, method: 'press' })[3]!, 480, ROUNDING, 'friction alone');
+    expect(GLUE_SHEAR_MPA).toBe(3);
+    expectNear(tangLengthMm(build, 100), 50, ROUNDING, 'unbound');
+  });
+});
+
+describe('scaling', () => {
+  it('a stiffer string set never leaves less relief', () => {
+    const heavier = (share: number) =>
+      defaultBuild().strings.map((string) => ({
+        ...string,
+        diameterMm: string.diameterMm * share,
+        coreMm: string.coreMm * share,
+      }));
+    const reliefs = [0.9, 1, 1.1, 1.2].map((share) => predict({ strings: heavier(share) }).methods);
+    for (let k = 1; k < reliefs.length; k += 1) {
+      for (const method of METHODS)
+        expect(reliefs[k]![method].strung.extremeMm).toBeGreaterThan(reliefs[k - 1]![method].strung.extremeMm);
+    }
+  });
+
+  it('a thicker neck never bows more', () => {
+    const necks = [19, 21, 23, 26].map((t) => predict({ thicknessFret1Mm: t, thicknessFret12Mm: t + 2 }).methods);
+    for (let k = 1; k < necks.length; k += 1) {
+      expect(necks[k]!.press.fretted.extremeMm).toBeGreaterThan(necks[k - 1]!.press.fretted.extremeMm);
+      expect(necks[k]!.glue.strung.extremeMm).toBeLessThan(necks[k - 1]!.glue.strung.extremeMm);
+    }
+  });
+
+  it('more frets never less back-bow, over one straightedge', () => {
+    const bows = [17, 19, 21, 22, 24].map((fretCount) => predict({ fretCount }).methods.press.fretted.extremeMm);
+    // The last frets lie over the body and bend hardly anything; they change the taper of the board by nothing.
+    for (let k = 1; k < bows.length; k += 1) expect(bows[k]!).toBeLessThan(bows[k - 1]! * 0.95 + 0.0001);
+  });
+
+  it('stiff bars stiffen it, a channel weakens it', () => {
+    const bow = (change: Partial<Build>) => predict(change).methods.glue.strung.extremeMm;
+    expect(bow({ barCount: 2 })).toBeLessThan(bow({}));
+    expect(bow({ channelWidthMm: 0 })).toBeLessThan(bow({}));
+    expect(bow({ rodKind: 'none' })).toBeLessThan(bow({}));
+  });
+});
+
+describe('the predictor', () => {
+  it('gives the same answer warm as cold', () => {
+    const builds = [{}, { kerfMm: 0.55 }, { thicknessFret12Mm: 24 }, { method: 'both' as const }, {}];
+    const warm = builds.map((change) => predict(change));
+    const cold = builds.map((change) => createPredictor().predict({ ...defaultBuild(), ...change }));
+    expect(warm).toEqual(cold);
+  });
+
+  it('is plain data that crosses to a worker', () => {
+    const prediction = predict();
+    expect(structuredClone(prediction)).toEqual(prediction);
+  });
+
+  it('keeps the latest few', () => {
+    const cache = new LatestCache<string>(2);
+    const made: string[] = [];
+    const get = (key: string) => cache.get(key, () => (made.push(key), key));
+    ['a', 'b', 'a', 'c', 'a', 'b'].forEach((key) => expect(get(key)).toBe(key));
+    // "a" was used after "b" when "c" came: "b" went.
+    expect(made).toEqual(['a', 'b', 'c', 'b']);
+  });
+});
+
+describe('moisture', () => {
+  it('only the difference counts: 0.005 % for each per cent', () => {
+    // Wood Handbook ch. 4: 0.1–0.2 % from green to oven-dry over 30 % gives 0.003–0.007 % per 1 %.
+    expectNear(mismatchStrain(3, 1), 1e-4, 1e-9, 'a product');
+    expect(mismatchStrain(2, 2)).toBe(0);
+    expect(mismatchStrain(1, 0)).toBeGreaterThanOrEqual(3e-5);
+    expect(mismatchStrain(1, 0)).toBeLessThanOrEqual(7e-5);
+  });
+});
+
+describe('the report', () => {
+  it('has names with units, and every number finite', () => {
+    const build = defaultBuild();
+    const report = predictionReport(predictor.predict(build), build);
+    expect(report).toMatchObject({ format: 'backbow prediction', build: build.name, chosenMethod: 'press' });
+    expect(report.fretXMm).toHaveLength(build.fretCount);
+    expect(report.methods.press.wedgeForceN).toHaveLength(build.fretCount);
+    const numbers: number[] = [];
+    JSON.stringify(report, (_key, value: unknown) => {
+      if (typeof value === 'number') numbers.push(value);
+      return value;
+    });
+    expect(numbers.length).toBeGreaterThan(300);
+    expect(numbers.every(Number.isFinite)).toBe(true);
+    expectNear(
+      report.methods.press.fretted.reliefMm,
+      predictor.predict(build).methods.press.fretted.extremeMm,
+      1e-3,
+      'rounded to a tenth of a micrometre',
+    );
+  });
+});
