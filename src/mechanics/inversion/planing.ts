@@ -6,8 +6,8 @@
  *   planed     p_i = α + β·x_i − (r_i − t_i) ≥ 0                     r: predicted fret-top line at the goal's moment
  *
  * Taking p off the board at a fret lowers its top by p, so the tops come out at t plus a straight line, which a straightedge
- * does not see. Of all straight lines the one with the least wood in all is taken; it touches the line r − t at two frets
- * that are not planed at all (or lies along its upper hull). n frets have n(n − 1)/2 such lines: all are tried.
+ * does not see. Of all straight lines the one whose deepest cut is least is taken (and of those the one with the least wood
+ * in all). It runs along two frets of the upper or of the lower hull of r − t: all n(n − 1)/2 slopes are tried.
  *
  * The thicknesses of the build are those after planing: the few tenths that come off are not taken off its stiffness.
  */
@@ -84,22 +84,26 @@ export function lineAfterPlaning(
   return describeLine(prediction, reliefFromDepth(stationXMm, depth, from, to));
 }
 
-/** α + β·x_i − q_i ≥ 0 with the least sum. */
+/** α + β·x_i − q_i ≥ 0 with the least greatest value, and of those the least sum. */
 function leastAbove(x: readonly number[], q: readonly number[]): number[] {
-  const slack = 1e-12;
   let best: number[] | undefined;
-  let least = Infinity;
+  let leastDeep = Infinity;
+  let leastSum = Infinity;
   for (let a = 0; a < x.length; a += 1) {
     for (let b = a + 1; b < x.length; b += 1) {
       const slope = (q[b]! - q[a]!) / (x[b]! - x[a]!);
-      const gaps = x.map((xi, i) => q[a]! + slope * (xi - x[a]!) - q[i]!);
-      if (gaps.some((gap) => gap < -slack)) continue;
-      const sum = gaps.reduce((total, gap) => total + gap, 0);
-      if (sum < least) {
-        least = sum;
-        best = gaps.map((gap) => Math.max(0, gap));
-      }
+      const turned = x.map((xi, i) => q[i]! - slope * xi);
+      const top = Math.max(...turned);
+      const cuts = turned.map((value) => top - value);
+      const deep = Math.max(...cuts);
+      const sum = cuts.reduce((total, cut) => total + cut, 0);
+      if (deep > leastDeep + TIE_MM || (deep > leastDeep - TIE_MM && sum >= leastSum)) continue;
+      best = cuts;
+      leastDeep = deep;
+      leastSum = sum;
     }
   }
   return best!;
 }
+
+const TIE_MM = 1e-9;

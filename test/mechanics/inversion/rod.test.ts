@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { defaultBuild, type Build } from '../../../src/build/build.ts';
+import { PRESETS } from '../../../src/build/presets.ts';
+import { rankMethods } from '../../../src/mechanics/inversion/methods.ts';
+import { solveRod } from '../../../src/mechanics/inversion/rod.ts';
+import { createPredictor } from '../../../src/mechanics/predict.ts';
+import { METHODS } from '../../../src/mechanics/prediction-types.ts';
+import { expectNear } from '../../expect-near.ts';
+
+const WITH_ROD = PRESETS.filter(({ build }) => build.rodKind !== 'none');
+const predictor = createPredictor();
+const rodOf = (change: Partial<Build>, reliefMm: number, when: 'strung' | 'settled' = 'settled') => {
+  const build = { ...defaultBuild(), ...change };
+  return solveRod(predictor.predict(build), build.method, { reliefMm, when });
+};
+
+describe.each(WITH_ROD)('$id: there and back', ({ build }) => {
+  it.each(METHODS)('%s', (method) => {
+    const prediction = predictor.predict(build);
+    const [low, high] = [prediction.rod.leastPercent, prediction.rod.mostPercent];
+    for (const percent of [low + 0.2 * (high - low), high]) {
+      const set = predictor.predict({ ...build, rodSettingPercent: percent }).methods[method].rodSet;
+      const answer = solveRod(prediction, method, { reliefMm: set.extremeMm, when: 'settled' });
+      expect(answer.status).toBe('reached');
+      expectNear(answer.percent, percent, 1e-6, 'bisection to 60 bits');
+      expectNear(answer.reliefMm, set.extremeMm, 1e-9, 'the same lines');
+    }
+  });
+
+  it('gives the relief wanted, or says that it cannot', () => {
+    for (const method of METHODS) {
+      const prediction = predictor.predict(build);
+      const answer = solveRod(prediction, method, { reliefMm: build.targetReliefMm, when: 'settled' });
+      const rodSettingPercent = answer.percent;
+      const reached = predictor.predict({ ...build, rodSettingPercent }).methods[method].rodSet.extremeMm;
+      expectNear(reached, answer.reliefMm, 1e-9, 'the same lines');
+      expect(answer.status === 'reached').toBe(Math.abs(answer.missMm) < 1e-6);
+    }
+  });
+});
+
+describe('what a rod cannot do', () => {
+  it('a one-way rod leaves a back-bow: no turn of the nut removes it', () => {
+    const humped = { rodKind: 'one-way', method: 'both', kerfMm: 0.48, stringHeightFret12Mm: 3.1 } as const;
+    const answer = rodOf(humped, 0.15, 'strung');
+    expect(answer).toMatchObject({ status: 'cannot-forward', percent: 0, shareOfRange: 0, turns: 0 });
+    expect(answer.neutralMm).toBeLessThan(0);
+    expect(answer.missMm).toBeLessThan(-0.15);
+    expect(answer.wantedPercent).toBeLessThan(0);
+    // The same neck with a two-way rod.
+    expect(rodOf({ ...humped, rodKind: 'two-way' }, 0.15, 'strung').status).toBe('reached');
+  });
+
+  it('a weak wrench runs out of range', () => {
+    const weak = { wrenchTorqueNm: 0.5, strings: defaultBuild().strings, method: 'glue' } as const;
+    const answer = rodOf(weak, -0.1);
+    expect(answer).toMatchObject({ status: 'too-weak', percent: 100, shareOfRange: 1 });
+    expect(answer.wantedPercent).toBeGreaterThan(100);
+    expect(answer.missMm).toBeGreaterThan(0);
+    const forward = rodOf({ ...weak, wrenchTorqueNm: 0.5 }, 0.8);
+    expect(forward).toMatchObject({ status: 'too-weak', percent: -100 });
+    expect(forward.missMm).toBeLessThan(0);
+  });
+
+  it('a neck without one has none', () => {
+    const answer = rodOf({ rodKind: 'none' }, 0.15);
+    expect(answer).toMatchObject({ status: 'no-rod', percent: 0, wantedPercent: null, turns: null });
+    expect(answer.reliefMm).toBe(answer.neutralMm);
+  });
+
+  it('turns of the nut are a share of those at the limit', () => {
+    const build = { ...defaultBuild(), rodKind: 'one-way' as const };
+    const prediction = predictor.predict(build);
+    const answer = solveRod(prediction, 'glue', { reliefMm: 0.2, when: 'settled' });
+    expect(answer.status).toBe('reached');
+    expectNear(answer.turns!, (prediction.rod.turnsAtLimit! * answer.percent) / 100, 1e-12, 'in proportion');
+  });
+});
+
+describe('the method that gets closest', () => {
+  it('comes first, with what it misses and what its rod would have to do', () => {
+    for (const { build } of PRESETS) {
+      const prediction = predictor.predict(build);
+      const goal = { reliefMm: build.targetReliefMm, when: 'settled', rodPercent: 0 } as const;
+      const ranked = rankMethods(prediction, goal);
+      expect(ranked.map(({ method }) => method).toSorted()).toEqual(['both', 'glue', 'press']);
+      const misses = ranked.map(({ missMm }) => Math.abs(missMm));
+      expect(misses).toEqual(misses.toSorted((a, b) => a - b));
+      for (const { method, reliefMm, missMm, rod } of ranked) {
+        expect(reliefMm).toBe(prediction.methods[method].settled.extremeMm);
+        expectNear(missMm, reliefMm - goal.reliefMm, 1e-12, 'a difference');
+        expect(rod).toEqual(solveRod(prediction, method, goal));
+      }
+    }
+  });
+
+  it('takes the rod setting of the goal', () => {
+    const prediction = predictor.predict(defaultBuild());
+    const [neutral, set] = [0, 30].map((rodPercent) =>
+      rankMethods(prediction, { reliefMm: 0.1, when: 'strung', rodPercent }).find(({ method }) => method === 'press'),
+    );
+    expect(set!.reliefMm).toBeLessThan(neutral!.reliefMm);
+  });
+});
