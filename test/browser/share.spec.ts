@@ -82,7 +82,7 @@ test('a comparison by link lists its necks and opens the one that is chosen', as
     method,
   }));
   const app = await openApp({ path: `#neck=${linkOf(builds)}`, viewport: { width: 390, height: 844 }, touch: true });
-  const dialog = app.page.getByRole('dialog', { name: 'Necks to compare' });
+  const dialog = app.page.getByRole('dialog', { name: 'Necks that came together' });
   expect(await dialog.getByRole('listitem').count()).toBe(3);
   await app.screenshot('share/received-phone');
   await app.afterChange(() => dialog.getByRole('button', { name: 'Open “Three ways, glue fit”' }).click());

@@ -1,6 +1,9 @@
 /** Saving the build to a project file and opening one. A file that is refused leaves the build as it was. */
 import { PROJECT_EXTENSION, readProject, writeProject } from '../../build/file.ts';
+import { looksLikeCollection } from '../../state/share/file.ts';
 import type { BackbowStore } from '../../state/store.ts';
+import { LIBRARY_WORDS } from '../library/words.ts';
+import { openCollection } from '../share/open-collection.ts';
 import { PROJECT_WORDS } from '../words/panels.ts';
 import { problemTexts } from '../words/problems.ts';
 import { offerDownload, pickFile } from './files.ts';
@@ -46,6 +49,11 @@ export async function readProjectFile(store: BackbowStore, file: File): Promise<
     text = await file.text();
   } catch {
     refuse([PROJECT_WORDS.unreadable]);
+    return;
+  }
+  if (looksLikeCollection(text)) {
+    const trouble = openCollection(store, text);
+    if (trouble !== null) refuse([LIBRARY_WORDS.fileTroubles[trouble]]);
     return;
   }
   const read = readProject(text);

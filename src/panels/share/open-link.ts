@@ -13,9 +13,14 @@ export function openLink(store: BackbowStore, link: string): boolean {
     notify('error', LINK_WORDS.notOpened, troubleTexts(read.trouble, unitSystem));
     return false;
   }
-  const { builds } = read.shared;
+  const { builds, page } = read.shared;
   if (builds.length > 1) {
-    keepReceived(read.shared, link);
+    keepReceived({
+      builds: builds.map((build) => ({ build, changedAt: null })),
+      page,
+      refused: [],
+      pageRefused: false,
+    });
     openDialog('received');
     return true;
   }

@@ -1,15 +1,18 @@
-/** A comparison that came by link, until one of its necks is opened. */
+/** Several necks that came by a link or in a file, until one of them is opened. */
 import { create } from 'zustand';
-import type { Shared } from '../../state/share/shared.ts';
+import type { CollectedBuild, RefusedBuild } from '../../state/share/file.ts';
+import { EMPTY_PAGE, type PageText } from '../../state/share/shared.ts';
 
-interface Received {
-  readonly shared: Shared | null;
-  /** The link that it came by. */
-  readonly link: string;
+export interface Received {
+  readonly builds: readonly CollectedBuild[];
+  readonly page: PageText;
+  readonly refused: readonly RefusedBuild[];
+  /** Could the texts of the customer's page not be read? */
+  readonly pageRefused: boolean;
 }
 
-export const useReceived = create<Received>(() => ({ shared: null, link: '' }));
+export const useReceived = create<Received>(() => ({ builds: [], page: EMPTY_PAGE, refused: [], pageRefused: false }));
 
-export function keepReceived(shared: Shared, link: string): void {
-  useReceived.setState({ shared, link });
+export function keepReceived(received: Received): void {
+  useReceived.setState(received, true);
 }

@@ -1,11 +1,16 @@
 /** Sharing the neck, or a comparison, as a link or as a file. */
-import { useId } from 'react';
+import { useEffect, useId } from 'react';
+import type { Build } from '../../build/build.ts';
 import { formatNumber } from '../../build/units.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { addressOf } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
+import { buildOf } from '../../state/library/entry.ts';
+import { MOST_SHARED } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../dialog/dialog.tsx';
+import { library, useLibrary } from '../library/page-library.ts';
+import { LIBRARY_WORDS } from '../library/words.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
 import { problemTexts } from '../words/problems.ts';
 import { compose, useCompose, type What } from './compose-store.ts';
@@ -15,7 +20,7 @@ import { sharedOf, waysOf } from './shared-of.ts';
 import { SHARE_WORDS } from './words.ts';
 import './share.css';
 
-const WHATS: readonly What[] = ['build', 'methods'];
+const WHATS: readonly What[] = ['build', 'methods', 'saved'];
 
 function WhatToShare() {
   const name = useId();
@@ -63,10 +68,54 @@ function WaysToShare() {
   );
 }
 
+/** Necks of the library that can be put beside the one on the bench, newest first. */
+function useKept(): readonly { readonly id: string; readonly build: Build }[] {
+  const entries = useLibrary((state) => state.entries);
+  return (entries ?? []).flatMap((entry) => {
+    if (entry.deletedAt !== null) return [];
+    const checked = buildOf(entry);
+    return checked.ok ? [{ id: entry.id, build: checked.build }] : [];
+  });
+}
+
+function SavedToShare() {
+  const kept = useKept();
+  const trouble = useLibrary((state) => state.trouble);
+  const saved = useCompose((state) => state.saved);
+  const chosen = saved.filter((id) => kept.some((neck) => neck.id === id));
+  useEffect(() => {
+    void library.refresh();
+  }, []);
+  if (kept.length === 0) {
+    return <p className="quiet">{trouble ? LIBRARY_WORDS.troubles[trouble] : SHARE_WORDS.noneSaved}</p>;
+  }
+  return (
+    <fieldset className="choices saved-choices">
+      <legend>{SHARE_WORDS.saved}</legend>
+      {kept.map(({ id, build }) => {
+        const isChosen = chosen.includes(id);
+        return (
+          <label key={id} className="tick">
+            <input
+              type="checkbox"
+              checked={isChosen}
+              disabled={!isChosen && chosen.length >= MOST_SHARED - 1}
+              onChange={() => compose({ saved: isChosen ? chosen.filter((other) => other !== id) : [...chosen, id] })}
+            />
+            {build.name}, {METHOD_WORDS[build.method].label}
+          </label>
+        );
+      })}
+    </fieldset>
+  );
+}
+
 function Result() {
   const build = useBackbow((state) => state.build);
-  const { what, methods, as, page } = useCompose();
-  const shared = sharedOf(build, { what, methods, others: [], page: as === 'customer' ? page : null });
+  const { what, methods, saved, as, page } = useCompose();
+  const kept = useKept();
+  const others = saved.flatMap((id) => kept.find((neck) => neck.id === id)?.build ?? []);
+  const shared = sharedOf(build, { what, methods, others, page: as === 'customer' ? page : null });
   if (!shared) return <p>{SHARE_WORDS.atLeastTwo}</p>;
   const link = writeLink(shared);
   return (
@@ -95,6 +144,7 @@ export function ShareDialog() {
     <Dialog title={SHARE_WORDS.title} onClose={store.getState().closeDialog} className="share">
       <WhatToShare />
       {what === 'methods' && <WaysToShare />}
+      {what === 'saved' && <SavedToShare />}
       <Result />
       <p className="quiet">{SHARE_WORDS.privacy}</p>
     </Dialog>

@@ -58,11 +58,16 @@ export const LINK_WORDS = {
 } as const;
 
 export const RECEIVED_WORDS = {
-  title: 'Necks to compare',
+  title: 'Necks that came together',
   intro: (count: number) =>
-    `The link holds ${count} necks. Open one to work on it; what you have on the bench now can be brought back by undo.`,
+    count === 0
+      ? 'None of the necks could be read.'
+      : `${count === 1 ? 'One neck' : `${count} necks`}. Open one to work on it; what is on the bench now can be brought back by undo.`,
   open: 'Open',
   openName: (name: string) => `Open “${name}”`,
-  note: 'Note that came with it',
+  opened: (name: string) => `“${name}” is on the bench. Undo brings back what was there before.`,
+  refused: (place: number, name: string | null) => `Not read: ${name === null ? `entry ${place}` : `“${name}”`}.`,
+  note: 'Note that came with them',
+  keepAll: 'Keep them all in the library',
   page: 'Show them as the customer’s page',
 } as const;
