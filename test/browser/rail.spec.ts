@@ -20,6 +20,8 @@ test('scrubbing by key goes from the bare board to the rod, and number and pictu
   expect(await now(app)).toBe('flat');
   expect(differingPixels(await app.canvasPicture(), fretted)).toBeGreaterThan(500);
 
+  // Taking the picture hid the slider for a moment, and what is hidden loses the focus.
+  await rail(app).focus();
   await app.afterFrame(() => app.page.keyboard.press('ArrowRight'));
   expect(await moment(app)).toBe('1 of 22 frets in');
   await app.afterFrame(() => app.page.keyboard.press('PageUp'));
