@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { bandOf } from '../../../src/mechanics/uncertainty/band.ts';
 
 it('the points are those of the sorted values (seed 5101)', () => {
-  const value = fc.oneof(fc.double({ min: -2, max: 2, noNaN: true }), fc.constantFrom(0, 1, Infinity, -Infinity));
+  const value = fc.oneof(fc.integer({ min: -50, max: 50 }), fc.constantFrom(0, 1, Infinity, -Infinity));
   fc.assert(
     fc.property(fc.array(value, { minLength: 1, maxLength: 300 }), (values) => {
       const sorted = values.toSorted((a, b) => a - b);
