@@ -1,6 +1,14 @@
 /** Combinations of values, each in its own range, that cannot exist together. Unwise ones are not here: see fretwork/checks. */
 import { bindingInUse, type Build } from './build.ts';
-import { boardEndMm, boardRadiusMm, boardWidthMm, fretPositionMm, sagittaMm, totalThicknessMm } from './neck-shape.ts';
+import {
+  boardEndMm,
+  boardRadiusMm,
+  boardWidthMm,
+  fretPositionMm,
+  lastFretMm,
+  sagittaMm,
+  totalThicknessMm,
+} from './neck-shape.ts';
 import { parameterById, type ParameterId } from './parameters.ts';
 import type { Problem } from './problems.ts';
 
@@ -46,7 +54,27 @@ function list(id: string, label: string, value: unknown, message: string): Probl
   return { code: 'impossible', parameter: id, label, value, message };
 }
 
+/** Least radius at the last fret of a conical board, mm, so that at its end it is still as large as the board is wide. */
+function leastLastRadiusMm(b: Build): number {
+  const beyond = boardEndMm(b) / lastFretMm(b);
+  return (boardWidthMm(b, boardEndMm(b)) + b.radiusNutMm * (beyond - 1)) / beyond;
+}
+
+function pinches(b: Build): boolean {
+  return b.boardShape === 'cone' && b.radiusLastFretMm < leastLastRadiusMm(b) - 1e-9;
+}
+
 const RULES: readonly Rule[] = [
+  (b) =>
+    pinches(b)
+      ? limit(
+          b,
+          'radiusLastFretMm',
+          'min',
+          leastLastRadiusMm(b),
+          'the cone goes on narrowing to the end of the board, where its radius must still be as large as the board is wide',
+        )
+      : undefined,
   (b) => limit(b, 'bodyJointFret', 'max', b.fretCount, `the board has only ${b.fretCount} frets`),
   (b) => {
     const spacing = fretPositionMm(b.scaleLengthMm, b.fretCount) - fretPositionMm(b.scaleLengthMm, b.fretCount - 1);
@@ -63,6 +91,7 @@ const RULES: readonly Rule[] = [
     );
   },
   (b) => {
+    if (pinches(b)) return undefined;
     // What is left under the slot at its thinnest place: the edge where the slot follows the radius, the centre where it is flat.
     const thinnest = Math.min(
       ...[0, boardEndMm(b)].map((x) =>
@@ -80,7 +109,7 @@ const RULES: readonly Rule[] = [
     );
   },
   (b) => {
-    if (b.slotBottom !== 'flat') return undefined;
+    if (b.slotBottom !== 'flat' || pinches(b)) return undefined;
     const drop = Math.max(...[0, boardEndMm(b)].map((x) => sagittaMm(boardRadiusMm(b, x), boardWidthMm(b, x) / 2)));
     return limit(
       b,
