@@ -153,9 +153,7 @@ const RULES: readonly Rule[] = [
       `The binding lines are ${round(total)} mm thick together; at this nut they can be at most ${round(most)} mm per side.`,
     );
   },
-  (b) => limit(b, 'stringEdgeMm', 'max', b.widthNutMm / 2 - 2, 'the strings must lie on the board'),
   (b) => limit(b, 'stringHeightFret12Mm', 'min', b.crownHeightMm + 0.1, 'the strings must clear the frets'),
-  (b) => limit(b, 'stringHeightNutMm', 'min', 0.5, 'the strings must lie above the board'),
   (b) =>
     b.rodKind === 'none'
       ? undefined
