@@ -1,5 +1,5 @@
 /** The picture of the neck with what belongs to it: the view, the factor of the bow, the fret in view. */
-import { lazy, memo, Suspense, useState, type ReactNode } from 'react';
+import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react';
 import type { ScenePalette, SceneShows } from '../scene/types.ts';
 import { createDrawnLine } from '../state/drawn-line.ts';
 import { store, useBackbow } from '../state/store.ts';
@@ -38,6 +38,9 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   const showArrows = useBackbow((state) => state.showArrows);
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
   const label = useDescription();
+  useEffect(() => {
+    probe.sceneRenders += 1;
+  });
   const build = solution?.build ?? fallbackBuild!;
   const shows: SceneShows = { strings: strung, straightedge: view === 'edge', rod: showRod, arrows: showArrows };
   return (

@@ -4,6 +4,8 @@ import type { BackbowStore } from '../state/store.ts';
 export interface Probe {
   frames: number;
   predictionVersion: number;
+  /** How often React has rendered the picture: scrubbing must not add to it. */
+  sceneRenders: number;
 }
 
 declare global {
@@ -12,7 +14,7 @@ declare global {
   }
 }
 
-export const probe: Probe = { frames: 0, predictionVersion: 0 };
+export const probe: Probe = { frames: 0, predictionVersion: 0, sceneRenders: 0 };
 
 /** Publishes the probe and counts a prediction when the page has shown it. */
 export function publishProbe(store: BackbowStore): void {

@@ -52,6 +52,17 @@ test('the number on the rail is the number of the readouts at the same moment', 
   expect(plain(await figure('strung'))).toBe(plain(await now(app)));
 });
 
+test('scrubbing the frets in renders no React in the picture', async () => {
+  const app = await openApp(DESK);
+  const renders = () => app.page.evaluate(() => window.backbow!.sceneRenders);
+  const before = await renders();
+  expect(before).toBeGreaterThan(0);
+  await rail(app).focus();
+  for (let step = 0; step < 12; step += 1) await app.afterFrame(() => app.page.keyboard.press('ArrowLeft'));
+  expect(await moment(app)).toBe('10 of 22 frets in');
+  expect(await renders()).toBe(before);
+});
+
 test('playing puts in fret after fret and stops at the end', async () => {
   const app = await openApp(DESK);
   await rail(app).focus();
