@@ -10,6 +10,7 @@ import { mergeMeshes } from './merge.ts';
 import type { Mesh } from './mesh.ts';
 import { neckMesh } from './neck.ts';
 import { nutMesh } from './nut.ts';
+import { rodMesh } from './rod.ts';
 import { stringsMesh } from './strings.ts';
 
 export interface PartPlan {
@@ -80,6 +81,28 @@ export const PARTS = {
   strings: {
     needs: [...WIDTH, ...ARC, ...END, 'strings', 'stringHeightNutMm', 'stringHeightFret12Mm', 'stringEdgeMm'],
     make: stringsMesh,
+  },
+  rod: {
+    needs: [
+      ...WIDTH,
+      ...END,
+      'bodyJointFret',
+      'boardThicknessMm',
+      'thicknessFret1Mm',
+      'thicknessFret12Mm',
+      'rodKind',
+      'rodStartMm',
+      'rodEndMm',
+      'rodThread',
+      'rodCurveMm',
+      'rodSpacingMm',
+      'channelWidthMm',
+      'channelDepthMm',
+      'barCount',
+      'barWidthMm',
+      'barDepthMm',
+    ],
+    make: rodMesh,
   },
   markers: {
     needs: [...WIDTH, ...ARC, 'crownWidthMm', 'binding', 'bindingLineCount'],

@@ -60,28 +60,37 @@ export function stringsMesh(build: Build): Mesh {
   build.strings.forEach(({ construction, diameterMm }, index) => {
     writer.colour(COLOURS[construction]);
     const radius = diameterMm / 2;
-    const rings = xs.map((x, i) => {
+    const centres = xs.map((x, i) => {
       const z = placesAt[i][index];
       const along = Math.max(0, x);
       const behind = Math.max(0, -NUT_THICKNESS_MM - x);
-      const y =
-        stringHeightMm(build, along) - sagittaMm(boardRadiusMm(build, along), z) - behind * HEAD_FALL + radius * 0.2;
-      return Array.from({ length: SIDES }, (_, side): Vertex => {
+      const arc = sagittaMm(boardRadiusMm(build, along), z);
+      return { y: stringHeightMm(build, along) - arc - behind * HEAD_FALL + radius * 0.2, z };
+    });
+    const rings = xs.map((x, i) =>
+      Array.from({ length: SIDES }, (_, side): Vertex => {
         const angle = (2 * Math.PI * side) / SIDES;
         const [c, s] = [Math.cos(angle), Math.sin(angle)];
-        return writer.vertex(x, y + radius * s, z + radius * c, 0, s, c);
-      });
-    });
+        return writer.vertex(x, centres[i].y + radius * s, centres[i].z + radius * c, 0, s, c);
+      }),
+    );
     for (let r = 0; r + 1 < rings.length; r++) {
       for (let side = 0; side < SIDES; side++) {
         const next = (side + 1) % SIDES;
-        writer.quad(rings[r][side], rings[r][next], rings[r + 1][next], rings[r + 1][side]);
+        writer.quad(rings[r][side], rings[r + 1][side], rings[r + 1][next], rings[r][next]);
       }
     }
-    const [first, last] = [rings[0], rings[rings.length - 1]];
+    // The ends have corners of their own, facing along the string.
+    const endRing = (ring: readonly Vertex[], i: number, facing: 1 | -1): Vertex[] =>
+      ring.map((_, side) => {
+        const angle = (2 * Math.PI * side) / SIDES;
+        const { y, z } = centres[i];
+        return writer.vertex(xs[i], y + radius * Math.sin(angle), z + radius * Math.cos(angle), facing, 0, 0);
+      });
+    const [first, last] = [endRing(rings[0], 0, -1), endRing(rings[0], xs.length - 1, 1)];
     for (let side = 1; side + 1 < SIDES; side++) {
-      writer.triangle(first[0], first[side + 1], first[side]);
-      writer.triangle(last[0], last[side], last[side + 1]);
+      writer.triangle(first[0], first[side], first[side + 1]);
+      writer.triangle(last[0], last[side + 1], last[side]);
     }
   });
   return writer.finish();

@@ -39,6 +39,9 @@ function linear(hex: string): Vector3 {
   return new Vector3(r, g, b);
 }
 
+/** How much of the wood is left when it is seen through. */
+const SEEN_THROUGH = 0.42;
+
 const NO_CUT = (): Vector4[] => [new Vector4(0, 0, 0, 1), new Vector4(0, 0, 0, 1)];
 
 interface WoodUniforms {
@@ -70,6 +73,8 @@ export interface Materials {
   /** Two planes in straight coordinates; what lies beyond n·p > d is cut away. */
   setCut(planes: readonly Vector4[]): void;
   setMarked(selected: number, hovered: number): void;
+  /** Lets the wood be seen through, to show what lies in it. */
+  setSeeThrough(on: boolean): void;
   /** Distance of the hatching lines on cut faces, mm. */
   setHatch(mm: number): void;
   /** Stress at the ends of the colour scale, MPa. */
@@ -236,6 +241,12 @@ export function createMaterials(grain: DataTexture): Materials {
         const plane = planes[index];
         if (plane) cut.value[index].copy(plane);
         else cut.value[index].set(0, 0, 0, 1);
+      }
+    },
+    setSeeThrough(on) {
+      for (const material of [materials.neck, materials.board]) {
+        material.transparent = on;
+        (material.uniforms['uSeeThrough'] as IUniform<number>).value = on ? SEEN_THROUGH : 1;
       }
     },
     setHatch(mm) {

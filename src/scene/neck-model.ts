@@ -21,7 +21,7 @@ export interface NeckModel {
   build(): Build;
   setBuild(build: Build): void;
   setLine(line: DrawnLine, lift: ArrayLike<number> | undefined): void;
-  setShows(shows: Pick<SceneShows, 'strings'>): void;
+  setShows(shows: Pick<SceneShows, 'strings' | 'rod'>): void;
   setPalette(palette: ScenePalette): void;
   setCut(planes: readonly Vector4[]): void;
   /** Bows along with the neck whatever is given; it is called at once and after every change of the line. */
@@ -48,6 +48,7 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
     frets: createPart(materials.wire),
     looseFrets: createPart(materials.wire),
     strings: createPart(materials.strings),
+    rod: createPart(materials.strings),
     markers: createPart(materials.plain),
   };
   group.add(shadow.object, ...PART_IDS.map((id) => parts[id].object));
@@ -102,7 +103,7 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
     parts.looseFrets.object.visible = anyLoose;
     reader.load(line);
     for (const id of PART_IDS) {
-      if (!parts[id].object.visible && id !== 'strings') continue;
+      if (!parts[id].object.visible) continue;
       if (id === 'frets') parts[id].bend(reader, seatedLift);
       else if (id === 'looseFrets') parts[id].bend(reader, looseLift);
       else parts[id].bend(reader);
@@ -138,8 +139,12 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
       elsewhere = index;
       if (lineNow) setLine(lineNow, liftNow);
     },
-    setShows({ strings }) {
+    setShows({ strings, rod }) {
+      const changed = parts.rod.object.visible !== rod || parts.strings.object.visible !== strings;
       parts.strings.object.visible = strings;
+      parts.rod.object.visible = rod;
+      materials.setSeeThrough(rod);
+      if (changed && lineNow) setLine(lineNow, liftNow);
     },
     setPalette: (palette) => materials.setPalette(palette),
     setCut: (planes) => materials.setCut(planes),

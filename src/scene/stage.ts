@@ -2,9 +2,14 @@
 import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
 import { homeOf, shownFret } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
+import { createComparedNecks } from './compared-necks.ts';
 import { createGrainTexture } from './grain-texture.ts';
 import { createNeckModel, type NeckModel } from './neck-model.ts';
+import { drawForces } from './overlay/arrows.ts';
 import { drawBowLabel } from './overlay/bow-label.ts';
+import { drawFretCard, fretFacts } from './overlay/fret-card.ts';
+import { drawGap } from './overlay/gap.ts';
+import { drawFlatLine, drawNeckLabel } from './overlay/neck-labels.ts';
 import { drawAnnotations } from './overlay/annotate.ts';
 import type { Ink } from './overlay/ink.ts';
 import { drawOutlines } from './overlay/outlines.ts';
@@ -15,7 +20,8 @@ import { endAnnotations, fretAnnotations } from './section/fret-annotations.ts';
 import { createSectionModel, type SectionModel } from './section/section-model.ts';
 import { slotAnnotations } from './section/slot-annotations.ts';
 import type { Orbit } from './camera/orbit.ts';
-import type { NeckSceneProps, SceneStats } from './types.ts';
+import { createStraightedge, gapUnder } from './straightedge-model.ts';
+import type { ComparedNeck, NeckSceneProps, SceneStats } from './types.ts';
 
 /** How far a lifted fret stands above its seat beyond the length of its tang, mm. */
 const LIFT_CLEAR_MM = 7;
@@ -39,6 +45,8 @@ export interface Stage {
   dispose(): void;
 }
 
+const HERE = [0, 0, 0] as const;
+const NONE: readonly ComparedNeck[] = [];
 const HATCH_PX = 6;
 
 /** Distance of hatching lines that is about `HATCH_PX` on the screen, in steps of two so that it does not swim. */
@@ -53,7 +61,10 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   const model = createNeckModel(grain, first.build);
   const section = createSectionModel(model);
   const root = new Group();
-  root.add(model.group, section.group);
+  const straightedge = createStraightedge(model.materials.strings);
+  const compared = createComparedNecks(grain, invalidate);
+  root.add(model.group, section.group, straightedge.object, compared.group);
+  model.follow((reader) => straightedge.lay(props.build, reader));
   let annotations: Annotations | null = null;
   let lift = new Float64Array(first.build.fretCount);
   let hovered: number | null = null;
@@ -74,32 +85,81 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     }
     return lift;
   };
+  const closeFret = (): number => shownFret(props.build, props.selectedFret);
+  let shownLifted = false;
   const readLine = (): void => {
-    model.setLine(props.lineSource.read(), liftNow());
+    const heights = liftNow();
+    model.setLine(props.lineSource.read(), heights);
+    // On the rail the fret that a close view shows may come and go.
+    if ((heights?.[closeFret() - 1] ?? 0) > 0 !== shownLifted) apply();
     invalidate();
   };
-  const home = (): ReturnType<typeof homeOf> =>
-    homeOf(props.view, props.build, model.reader, props.selectedFret, aspect || 1.6);
+  const home = (): Orbit => {
+    const others = compared.list().map(({ model: other, offset }) => ({
+      build: other.build(),
+      reader: other.reader,
+      offset,
+    }));
+    const first = { build: props.build, reader: model.reader, offset: HERE };
+    const raised = liftNow()?.[closeFret() - 1] ?? 0;
+    const seen = raised === Infinity ? 0 : raised;
+    return homeOf(props.view, [first, ...others], props.selectedFret, aspect || 1.6, seen);
+  };
+  const pointedAt = (): number | null => {
+    const fret = hovered ?? props.hoveredFret ?? null;
+    return fret !== null && fret <= props.build.fretCount ? fret : null;
+  };
   /** In a cut view the selected fret is what is cut: it keeps the colour of its metal. */
   const mark = (): void => {
     const selected = section.plane() === null ? (props.selectedFret ?? -1) : -1;
-    model.materials.setMarked(selected, hovered ?? -1);
+    model.materials.setMarked(selected, pointedAt() ?? -1);
   };
   const apply = (): void => {
-    const { build, view, selectedFret, units } = props;
-    const fret = shownFret(build, selectedFret);
-    const lifted = props.lift > 0 && (props.liftedFret === 'all' || props.liftedFret === fret);
-    section.setup({ build, view, fret, lifted, stress: props.stress ?? null });
+    const { build, view, units } = props;
+    const fret = closeFret();
+    const lifted = (liftNow()?.[fret - 1] ?? 0) > 0;
+    shownLifted = lifted;
+    const newFaces = section.setup({ build, view, fret, lifted, stress: props.stress ?? null });
     const plane = section.plane();
     const method = props.prediction?.methods[props.method] ?? null;
     if (!plane) annotations = null;
     else if (view === 'slot') annotations = slotAnnotations(build, fret, plane.atMm, method, units, lifted);
     else if (view === 'fret') annotations = fretAnnotations(build, fret, units, lifted);
     else annotations = endAnnotations(build, fret, units, lifted);
-    model.setShows({ strings: props.shows.strings && plane === null });
+    const shows = { strings: props.shows.strings && plane === null, rod: props.shows.rod && plane === null };
+    model.setShows(shows);
+    compared.setNecks(props.compare ?? NONE);
+    compared.arrange(build, view);
+    compared.setLook(props.palette, shows, plane === null);
+    straightedge.setBuild(build);
+    straightedge.object.visible = props.shows.straightedge && plane === null;
     model.setPalette(props.palette);
     ground.set(props.palette.ground);
     mark();
+    if (newFaces) model.setLine(props.lineSource.read(), liftNow());
+  };
+  /** What is written beside the whole neck. */
+  const drawBeside = (ink: Ink, camera: PerspectiveCamera): void => {
+    const { build, shows, prediction, method, units } = props;
+    const projector = createProjector(camera, ink.width, ink.height, model.reader);
+    const line = props.lineSource.read();
+    if (shows.arrows && prediction && prediction.fretXMm.length === build.fretCount) {
+      const fret = pointedAt() ?? shownFret(build, props.selectedFret);
+      drawForces(ink, projector, { build, prediction, method, units, strung: shows.strings, liftMm: liftNow(), fret });
+    }
+    const others = compared.list();
+    if (others.length > 0) {
+      drawFlatLine(ink, projector, build);
+      if (props.name) drawNeckLabel(ink, projector, props.name);
+      for (const { model: other, neck, offset } of others) {
+        const beside = createProjector(camera, ink.width, ink.height, other.reader, offset);
+        drawFlatLine(ink, beside, neck.build);
+        drawNeckLabel(ink, beside, neck.label);
+      }
+    }
+    if (shows.straightedge) {
+      drawGap(ink, projector, build, model.reader, gapUnder(build, line), straightedge.place(), units);
+    }
   };
   apply();
   model.setLine(props.lineSource.read(), liftNow());
@@ -116,18 +176,25 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     setProps(next) {
       const before = props;
       props = next;
-      if (next.build !== before.build) model.setBuild(next.build);
+      const rebuilt = next.build !== before.build;
+      if (rebuilt) model.setBuild(next.build);
       apply();
-      readLine();
+      const bowed =
+        rebuilt ||
+        next.lineSource !== before.lineSource ||
+        next.lift !== before.lift ||
+        next.liftedFret !== before.liftedFret;
+      if (bowed) readLine();
+      const close = section.plane() !== null;
       const moved =
         next.view !== before.view ||
-        (next.view !== 'neck' &&
-          next.view !== 'edge' &&
-          next.view !== 'back' &&
-          next.selectedFret !== before.selectedFret);
+        (next.compare?.length ?? 0) !== (before.compare?.length ?? 0) ||
+        (close &&
+          (next.selectedFret !== before.selectedFret ||
+            next.lift !== before.lift ||
+            next.liftedFret !== before.liftedFret));
       if (moved) director.goHome(home(), next.reducedMotion);
-      else if (next.build !== before.build && director.isHome() && !director.isTravelling())
-        director.goHome(home(), true);
+      else if (rebuilt && director.isHome() && !director.isTravelling()) director.goHome(home(), true);
       invalidate();
     },
     hover(fret) {
@@ -148,7 +215,9 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       }
       const travelling = director.apply(camera, aspect, performance.now());
       scene.background = ground;
-      model.shadow.object.visible = camera.position.y > model.shadow.benchY();
+      for (const each of [model, ...compared.list().map(({ model: other }) => other)]) {
+        each.shadow.object.visible = camera.position.y > each.shadow.benchY();
+      }
       const plane = section.plane();
       if (plane && ink) model.materials.setHatch(hatchMm(director.orbit(), ink.height));
       gl.render(scene, camera);
@@ -161,6 +230,13 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
           if (annotations && !travelling) drawAnnotations(ink, projector, annotations);
           const limit = section.stressLimitMPa();
           if (limit !== null) drawStressKey(ink, limit);
+        }
+        if (plane === null) drawBeside(ink, camera);
+        const pointed = pointedAt();
+        if (pointed !== null && !travelling) {
+          const { build, prediction, method, units } = props;
+          const facts = fretFacts(build, pointed, prediction, method, units);
+          drawFretCard(ink, createProjector(camera, ink.width, ink.height, model.reader), build, pointed, facts);
         }
         drawBowLabel(ink, props.build, model.reader, props.lineSource.read().factor);
       }
@@ -182,6 +258,8 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     },
     dispose() {
       section.dispose();
+      straightedge.dispose();
+      compared.dispose();
       model.dispose();
       grain.dispose();
     },

@@ -82,6 +82,8 @@ export interface NeckSceneProps {
   readonly view: SceneView;
   /** Fret shown by the close views and marked in the others, 1…fretCount; null = none marked, close views show the middle fret. */
   readonly selectedFret: number | null;
+  /** Fret pointed at elsewhere (in the chart): it lights up and tells its numbers. The picture's own pointer goes before it. */
+  readonly hoveredFret?: number | null;
   readonly onHoverFret?: (fret: number | null) => void;
   readonly onPickFret?: (fret: number) => void;
   /** Jump instead of travelling. */

@@ -5,7 +5,12 @@ import { bindingMeshes, boardMesh } from '../../src/geometry/board.ts';
 import { crownMesh, tangMesh } from '../../src/geometry/frets.ts';
 import type { Mesh } from '../../src/geometry/mesh.ts';
 import { neckMesh } from '../../src/geometry/neck.ts';
+import { markersMesh } from '../../src/geometry/markers.ts';
 import { nutMesh } from '../../src/geometry/nut.ts';
+import { rodMesh } from '../../src/geometry/rod.ts';
+import { straightedgeMesh } from '../../src/geometry/straightedge.ts';
+import { stringsMesh } from '../../src/geometry/strings.ts';
+import { bodyJointMm } from '../../src/build/neck-shape.ts';
 import type { Build } from '../../src/build/build.ts';
 import { corners, type Corner } from './corners.ts';
 import { judge, type Judgement } from './solid.ts';
@@ -23,6 +28,9 @@ function solids(build: Build): [string, Mesh][] {
     ['neck', neckMesh(build)],
     ['board', boardMesh(build)],
     ['nut', nutMesh(build)],
+    ['strings', stringsMesh(build)],
+    ['marks', markersMesh(build, '#ffffff')],
+    ['straightedge', straightedgeMesh(20, bodyJointMm(build))],
     ...bindingMeshes(build).map((mesh, index): [string, Mesh] => [`binding ${index}`, mesh]),
     ...frets,
   ];
@@ -38,20 +46,22 @@ describe.each(all)('$label', ({ build }) => {
   const made = solids(build).map(([name, mesh]) => ({ name, ...judge(mesh) }));
 
   /** Names of the solids for which something is wrong, with what it is. */
-  const wrong = (find: (judgement: Judgement) => string | number | false): string[] =>
-    made.flatMap(({ name, ...judgement }) => {
+  const wrong = (find: (judgement: Judgement & { name: string }) => string | false): string[] =>
+    made.flatMap((judgement) => {
       const found = find(judgement);
-      return found ? [`${name}: ${String(found)}`] : [];
+      return found ? [`${judgement.name}: ${String(found)}`] : [];
     });
 
   test('every solid is closed and consistently oriented, inside in', () => {
     expect(wrong(({ loose }) => loose.join('; '))).toEqual([]);
-    expect(wrong(({ signedVolumeMm3 }) => !(signedVolumeMm3 > 0) && signedVolumeMm3)).toEqual([]);
+    expect(wrong(({ signedVolumeMm3 }) => !(signedVolumeMm3 > 0) && `volume ${signedVolumeMm3}`)).toEqual([]);
   });
 
   test('manifold-3d takes every solid, in one piece without holes', () => {
     expect(wrong(({ solid }) => solid.status !== 'NoError' && solid.status)).toEqual([]);
-    expect(wrong(({ solid }) => solid.genus !== 0 && `genus ${solid.genus}`)).toEqual([]);
+    expect(
+      wrong(({ name, solid }) => !['strings', 'marks'].includes(name) && solid.genus !== 0 && `genus ${solid.genus}`),
+    ).toEqual([]);
   });
 
   test('no solid crosses itself', () => {
@@ -59,7 +69,24 @@ describe.each(all)('$label', ({ build }) => {
   });
 
   test('normals point to the outside of their triangles', () => {
-    // Rounded and eased edges share normals, at most 60° from either face.
-    expect(wrong(({ worstNormal }) => !(worstNormal > 0.5) && worstNormal)).toEqual([]);
+    // Rounded and eased edges share normals, at most 60° from either face; the thin rim of a mark a little more.
+    expect(
+      wrong(({ name, worstNormal }) => !(worstNormal > (name === 'marks' ? 0.4 : 0.5)) && `cosine ${worstNormal}`),
+    ).toEqual([]);
   });
+});
+
+test('rods and bars are closed and oriented; they go into the blocks at their ends', () => {
+  const kinds = PRESETS.flatMap(({ build }) =>
+    (['one-way', 'two-way'] as const).flatMap((rodKind) =>
+      [0, 1, 2].map((barCount) => ({ ...build, rodKind, barCount })),
+    ),
+  );
+  for (const build of kinds) {
+    const { loose, signedVolumeMm3, worstNormal } = judge(rodMesh(build));
+    expect(loose).toEqual([]);
+    expect(signedVolumeMm3).toBeGreaterThan(0);
+    expect(worstNormal).toBeGreaterThan(0.5);
+  }
+  expect(rodMesh({ ...PRESETS[0].build, rodKind: 'none', barCount: 0 }).indices).toHaveLength(0);
 });

@@ -23,8 +23,22 @@ function pushBowed(out: number[], reader: BowReader, x: number, y: number, z: nu
   out.push(x - y * reader.slope * cosine, reader.height + y * cosine, z);
 }
 
-/** Points around the whole neck as drawn. */
-function neckPoints(build: Build, reader: BowReader, above: number): number[] {
+/** A neck in the picture and where it stands. */
+export interface StandingNeck {
+  readonly build: Build;
+  readonly reader: BowReader;
+  readonly offset: readonly [number, number, number];
+}
+
+/** Points around all necks as drawn. */
+function neckPoints(necks: readonly StandingNeck[], above: number): number[] {
+  return necks.flatMap(({ build, reader, offset }) => {
+    const points = pointsOf(build, reader, above);
+    return points.map((value, i) => value + offset[i % 3]);
+  });
+}
+
+function pointsOf(build: Build, reader: BowReader, above: number): number[] {
   const points: number[] = [];
   const end = boardEndMm(build);
   const joint = bodyJointMm(build);
@@ -67,14 +81,19 @@ export function slotReachMm(build: Build): number {
   return Math.max(build.slotDepthMm, build.crownWidthMm) * 2.2;
 }
 
-/** The home place of a view for a picture of this aspect (width over height). */
+/**
+ * The home place of a view for a picture of this aspect (width over height).
+ * @param necks all necks in the picture; the close views show the first
+ * @param liftedMm how high the fret of a close view stands above its seat
+ */
 export function homeOf(
   view: SceneView,
-  build: Build,
-  reader: BowReader,
+  necks: readonly StandingNeck[],
   selected: number | null,
   aspect: number,
+  liftedMm = 0,
 ): Orbit {
+  const { build, reader } = necks[0];
   const start = (azimuth: number, elevation: number, field: number): Orbit => ({
     target: [0, 0, 0],
     azimuth: degrees(azimuth),
@@ -91,20 +110,20 @@ export function homeOf(
   switch (view) {
     case 'neck': {
       const orbit = tall ? start(-58, 40, 24) : start(-24, 33, 20);
-      return fitted(orbit, neckPoints(build, reader, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
+      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
     }
     case 'back': {
       const orbit = tall ? start(-58, -38, 24) : start(-20, -38, 20);
-      return fitted(orbit, neckPoints(build, reader, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
+      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
     }
     case 'edge':
-      return fitted(start(0, 1.5, 4), neckPoints(build, reader, 26), aspect, room(0.04, 0.1, 0.16));
+      return fitted(start(0, 1.5, 4), neckPoints(necks, 26), aspect, room(0.04, 0.1, 0.16));
     case 'slot': {
       const reach = slotReachMm(build);
       const points = boxPoints(
         reader,
         [x - reach * 1.1, x + reach * 1.1],
-        [-build.boardThicknessMm * 1.02, build.crownHeightMm * 1.15],
+        [-build.boardThicknessMm * 1.02, build.crownHeightMm * 1.15 + liftedMm],
         [0, 0],
       );
       return fitted(start(-9, 7, 9), points, aspect, room(0.16, 0.1, 0.14));
@@ -113,7 +132,7 @@ export function homeOf(
       const points = boxPoints(
         reader,
         [x, x],
-        [edge - build.boardThicknessMm, build.crownHeightMm + 2],
+        [edge - build.boardThicknessMm, build.crownHeightMm + 2 + liftedMm],
         [-half * 1.06, half * 1.06],
       );
       return fitted(start(82, 10, 8), points, aspect, room(0.13, 0.12, 0.2));
@@ -122,7 +141,7 @@ export function homeOf(
       const points = boxPoints(
         reader,
         [x, x],
-        [edge - build.boardThicknessMm * 0.75, edge + build.crownHeightMm * 2.2],
+        [edge - build.boardThicknessMm * 0.75, edge + build.crownHeightMm * 2.2 + liftedMm],
         [half - 13, half + 3],
       );
       return fitted(start(62, 20, 12), points, aspect, room(0.12, 0.12, 0.16));

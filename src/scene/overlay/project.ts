@@ -4,6 +4,7 @@ import type { BowReader } from '../../geometry/bend.ts';
 import type { Place } from './ink.ts';
 
 const point = new Vector3();
+const HERE = [0, 0, 0] as const;
 
 export interface Projector {
   /** Drawn (bowed) place → pixels; null behind the camera. */
@@ -12,14 +13,16 @@ export interface Projector {
   straight(anchorMm: number, x: number, y: number, z: number): Place | null;
 }
 
+/** @param offset where the neck stands, added to every place */
 export function createProjector(
   camera: PerspectiveCamera,
   width: number,
   height: number,
   reader: BowReader,
+  offset: readonly [number, number, number] = HERE,
 ): Projector {
   const drawn = (x: number, y: number, z: number): Place | null => {
-    point.set(x, y, z).project(camera);
+    point.set(x + offset[0], y + offset[1], z + offset[2]).project(camera);
     return point.z > 1 ? null : [((point.x + 1) / 2) * width, ((1 - point.y) / 2) * height];
   };
   return {

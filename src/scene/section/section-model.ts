@@ -38,7 +38,8 @@ export interface DrawnOutlines {
 
 export interface SectionModel {
   readonly group: Group;
-  setup(setup: SectionSetup): void;
+  /** @returns true when the faces are new: they have to be bowed before they are drawn */
+  setup(setup: SectionSetup): boolean;
   /** The plane now; null when nothing is cut. */
   plane(): CutPlane | null;
   outlines(): readonly DrawnOutlines[];
@@ -196,6 +197,7 @@ export function createSectionModel(model: NeckModel): SectionModel {
         before.stress === next.stress;
       before = next;
       if (!same) make(next);
+      return !same;
     },
     plane: () => plane,
     stressLimitMPa: () => limit,

@@ -1,0 +1,170 @@
+/**
+ * Rod and stiff bars inside the neck: tubes and boxes with closed ends.
+ *
+ *   one-way   the middle of the bar lies on the channel's floor, its anchors higher by the curve: a parabola between them
+ *   two-way   the lower bar on the channel's floor, the other above it by their distance
+ *   bars      from the underside of the board down, one in the middle (beside the rod where there is one), or one on each side
+ *
+ * The channel is never deeper than 0.55 of the wood there (mechanics). Where two bars do not fit above each other under the
+ * board the upper one is drawn touching it. Diameters are those of the thread. Assumed: blocks at the ends, length of the bars.
+ */
+import type { Build } from '../build/build.ts';
+import { bodyJointMm, boardEndMm, totalThicknessMm } from '../build/neck-shape.ts';
+import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
+
+const SIDES = 12;
+const STEP_MM = 9;
+const MOST_CHANNEL_SHARE = 0.55;
+const STEEL = '#9aa1a6';
+const BLOCK = '#b08d4f';
+const CARBON = '#3a3d42';
+
+/** Depth of the floor of the rod channel below the crown of the board, mm. */
+export function channelFloorMm(build: Build, xMm: number): number {
+  const wood = totalThicknessMm(build, xMm) - build.boardThicknessMm;
+  return build.boardThicknessMm + Math.min(build.channelDepthMm, MOST_CHANNEL_SHARE * wood);
+}
+
+function places(from: number, to: number): number[] {
+  const count = Math.max(2, Math.ceil((to - from) / STEP_MM));
+  return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
+}
+
+/** A round bar whose axis has the height y(x). */
+function writeTube(writer: MeshWriter, from: number, to: number, y: (xMm: number) => number, radius: number): void {
+  const xs = places(from, to);
+  const rings = xs.map((x) =>
+    Array.from({ length: SIDES }, (_, side): Vertex => {
+      const angle = (2 * Math.PI * side) / SIDES;
+      return writer.vertex(
+        x,
+        y(x) + radius * Math.sin(angle),
+        radius * Math.cos(angle),
+        0,
+        Math.sin(angle),
+        Math.cos(angle),
+      );
+    }),
+  );
+  for (let r = 0; r + 1 < rings.length; r++) {
+    for (let side = 0; side < SIDES; side++) {
+      const next = (side + 1) % SIDES;
+      writer.quad(rings[r][side], rings[r + 1][side], rings[r + 1][next], rings[r][next]);
+    }
+  }
+  for (const [x, facing] of [
+    [from, -1],
+    [to, 1],
+  ] as const) {
+    const ring = Array.from({ length: SIDES }, (_, side): Vertex => {
+      const angle = (2 * Math.PI * side) / SIDES;
+      return writer.vertex(x, y(x) + radius * Math.sin(angle), radius * Math.cos(angle), facing, 0, 0);
+    });
+    for (let side = 1; side + 1 < SIDES; side++) {
+      if (facing === 1) writer.triangle(ring[0], ring[side + 1], ring[side]);
+      else writer.triangle(ring[0], ring[side], ring[side + 1]);
+    }
+  }
+}
+
+/** A box along the neck between two heights and two lateral places. */
+function writeBox(
+  writer: MeshWriter,
+  [from, to]: readonly [number, number],
+  y: (xMm: number) => readonly [low: number, high: number],
+  [left, right]: readonly [number, number],
+): void {
+  const xs = places(from, to);
+  const face = (
+    corners: (x: number) => readonly (readonly [y: number, z: number])[],
+    normal: readonly [number, number, number],
+  ): void => {
+    const rows = xs.map((x) => corners(x).map(([py, pz]) => writer.vertex(x, py, pz, ...normal)));
+    for (let r = 0; r + 1 < rows.length; r++) writer.quad(rows[r][0], rows[r][1], rows[r + 1][1], rows[r + 1][0]);
+  };
+  face(
+    (x) => [
+      [y(x)[1], left],
+      [y(x)[1], right],
+    ],
+    [0, 1, 0],
+  );
+  face(
+    (x) => [
+      [y(x)[1], right],
+      [y(x)[0], right],
+    ],
+    [0, 0, 1],
+  );
+  face(
+    (x) => [
+      [y(x)[0], right],
+      [y(x)[0], left],
+    ],
+    [0, -1, 0],
+  );
+  face(
+    (x) => [
+      [y(x)[0], left],
+      [y(x)[1], left],
+    ],
+    [0, 0, -1],
+  );
+  for (const [x, facing] of [
+    [from, -1],
+    [to, 1],
+  ] as const) {
+    const [low, high] = y(x);
+    const at = (py: number, pz: number): Vertex => writer.vertex(x, py, pz, facing, 0, 0);
+    const [a, b, c, d] = [at(low, left), at(low, right), at(high, right), at(high, left)];
+    if (facing === 1) writer.quad(a, d, c, b);
+    else writer.quad(a, b, c, d);
+  }
+}
+
+/** Rod and bars of the build; an empty mesh when it has neither. */
+export function rodMesh(build: Build): Mesh {
+  const writer = createMeshWriter();
+  const underside = -build.boardThicknessMm;
+  const hasRod = build.rodKind !== 'none';
+  if (hasRod) {
+    const from = Math.max(0, build.rodStartMm);
+    const to = Math.min(build.rodEndMm, boardEndMm(build));
+    const diameter = build.rodThread === 'M6' ? 6 : 5;
+    const middle = (from + to) / 2;
+    const onFloor = (x: number): number => -channelFloorMm(build, x) + diameter / 2;
+    writer.colour(STEEL);
+    let low: (x: number) => number = onFloor;
+    let high: (x: number) => number = onFloor;
+    if (build.rodKind === 'one-way') {
+      const deepest = onFloor(middle);
+      low = (x) => deepest + build.rodCurveMm * ((2 * (x - middle)) / (to - from)) ** 2;
+      high = low;
+      writeTube(writer, from, to, low, diameter / 2);
+    } else {
+      const thin = Math.min(diameter, build.rodSpacingMm - 0.4);
+      low = (x) => -channelFloorMm(build, x) + thin / 2;
+      high = (x) => Math.max(low(x) + 0.6 * thin, Math.min(underside - thin / 2, low(x) + build.rodSpacingMm));
+      writeTube(writer, from, to, low, thin / 2);
+      writeTube(writer, from, to, high, thin / 2);
+    }
+    writer.colour(BLOCK);
+    const half = Math.max(diameter, build.channelWidthMm) / 2;
+    const block = (x: number): readonly [number, number] => [low(x) - diameter * 0.62, high(x) + diameter * 0.62];
+    writeBox(writer, [from - 4, from + 6], block, [-half, half]);
+    writeBox(writer, [to - 6, to + 4], block, [-half, half]);
+  }
+  writer.colour(CARBON);
+  const beside = hasRod ? build.channelWidthMm / 2 + 2.5 : 0;
+  const depth = (): readonly [number, number] => [underside - build.barDepthMm, underside];
+  const ends = [6, bodyJointMm(build)] as const;
+  if (build.barCount === 1) {
+    const left = hasRod ? beside : -build.barWidthMm / 2;
+    writeBox(writer, ends, depth, [left, left + build.barWidthMm]);
+  } else if (build.barCount === 2) {
+    const inner = hasRod ? beside : 3;
+    writeBox(writer, ends, depth, [inner, inner + build.barWidthMm]);
+    writeBox(writer, ends, depth, [-inner - build.barWidthMm, -inner]);
+  }
+  return writer.finish();
+}
