@@ -30,7 +30,24 @@ function optionLabel(build: Build, id: ParameterId): string {
   return parameter.options.find((option) => option.value === build[id])?.label ?? String(build[id]);
 }
 
+interface Said {
+  readonly build: Build;
+  readonly system: UnitSystem;
+  readonly text: string;
+}
+
+const said = new Map<GroupId, Said>();
+
+/** The summary of a group; asked again for the same build it answers from memory, since every turn of the store asks. */
 export function groupSummary(group: GroupId, build: Build, system: UnitSystem): string {
+  const before = said.get(group);
+  if (before?.build === build && before.system === system) return before.text;
+  const text = summarize(group, build, system);
+  said.set(group, { build, system, text });
+  return text;
+}
+
+function summarize(group: GroupId, build: Build, system: UnitSystem): string {
   const say = (id: ParameterId) => quantity(build, id, system);
   switch (group) {
     case 'neck':
