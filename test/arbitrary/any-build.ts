@@ -19,7 +19,8 @@ function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
       if (parameter.integer) return fc.integer({ min, max });
       const usual = fc.double({ min: typical[0], max: typical[1], noNaN: true });
       const any = fc.double({ min, max, noNaN: true });
-      return fc.oneof({ weight: 3, arbitrary: usual }, { weight: 2, arbitrary: any });
+      // JSON has no −0.
+      return fc.oneof({ weight: 3, arbitrary: usual }, { weight: 2, arbitrary: any }).map((value) => value + 0);
     }
     case 'choice':
       return fc.constantFrom(...parameter.options.map((option) => option.value));
