@@ -32,6 +32,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   const units = useBackbow((state) => state.unitSystem);
   const view = useBackbow((state) => state.view);
   const selectedFret = useBackbow((state) => state.selectedFret);
+  const hoveredFret = useBackbow((state) => state.hoveredFret);
   const lifted = useBackbow((state) => state.lifted);
   const strung = useBackbow((state) => state.rail.phase !== 'bare' && state.rail.phase !== 'frets');
   const showRod = useBackbow((state) => state.showRod);
@@ -54,6 +55,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
       units={units}
       view={view}
       selectedFret={Math.min(selectedFret, build.fretCount)}
+      hoveredFret={hoveredFret}
       onHoverFret={store.getState().hoverFret}
       onPickFret={store.getState().selectFret}
       reducedMotion={reducedMotion}

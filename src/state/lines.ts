@@ -2,10 +2,8 @@
 import { useMemo } from 'react';
 import { lineAt } from '../mechanics/states.ts';
 import { METHODS, type Method, type ReliefLine } from '../mechanics/prediction-types.ts';
-import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { bandAt, type LineBand } from '../mechanics/uncertainty/band-at.ts';
 import { momentAt } from './rail.ts';
-import { currentBands } from './solution-slice.ts';
 import { useBackbow, type BackbowState } from './store.ts';
 
 export type Lines = Readonly<Record<Method, ReliefLine>>;
@@ -26,27 +24,23 @@ export function useLines(): Lines | null {
   return useMemo(() => linesOf({ solution, rail }), [solution, rail]);
 }
 
-/** Band of the chosen method's line at the moment on the rail, or null while it is being computed. */
-export function useLineBand(): LineBand | null {
-  return useBandOf(useBackbow(currentBands));
+export interface LineBands {
+  /** Band of the chosen method's line at the moment on the rail, or null while it is being computed. */
+  readonly band: LineBand | null;
+  /**
+   * Room that the band will want: that of the bands computed last, be they of an earlier value. A chart that keeps to it
+   * does not jump while a slider moves.
+   */
+  readonly room: LineBand | null;
 }
 
-/**
- * Room that the band will want: of the bands computed last, be they of an earlier value. A chart that keeps to it does
- * not jump while a slider moves.
- */
-export function useBandRoom(): LineBand | null {
-  const last = useBackbow(({ bands, solution }) =>
-    bands && solution?.prediction.fretXMm.length === bands.uncertainty.kindOfFret.length ? bands.uncertainty : null,
-  );
-  return useBandOf(last);
-}
-
-function useBandOf(uncertainty: Uncertainty | null): LineBand | null {
+export function useLineBands(): LineBands {
   const solution = useBackbow((state) => state.solution);
+  const bands = useBackbow((state) => state.bands);
   const rail = useBackbow((state) => state.rail);
-  return useMemo(
-    () => (solution && uncertainty ? bandAt(uncertainty, solution.build.method, momentAt(solution.build, rail)) : null),
-    [solution, uncertainty, rail],
-  );
+  const room = useMemo(() => {
+    if (!solution || bands?.uncertainty.kindOfFret.length !== solution.prediction.fretXMm.length) return null;
+    return bandAt(bands.uncertainty, solution.build.method, momentAt(solution.build, rail));
+  }, [solution, bands, rail]);
+  return { band: bands?.build === solution?.build ? room : null, room };
 }

@@ -99,7 +99,10 @@ test('pointing at the chart names the fret and its bow', async () => {
   const app = await openApp(DESK);
   const tick = app.page.locator('.chart .axis text', { hasText: /^12$/ });
   const box = (await tick.boundingBox())!;
-  await app.page.mouse.move(box.x + box.width / 2, box.y - 60);
+  const before = await app.canvasPicture();
+  await app.afterFrame(() => app.page.mouse.move(box.x + box.width / 2, box.y - 60));
+  // … and lights up in the picture.
+  expect(differingPixels(await app.canvasPicture(), before)).toBeGreaterThan(20);
   expect(await app.page.locator('.chart .cursor text').textContent()).toMatch(/^fret 12: 0\.\d\d\smm back-bow$/);
   await app.page.mouse.move(5, 5);
   expect(await app.page.locator('.chart .cursor').isVisible()).toBe(false);

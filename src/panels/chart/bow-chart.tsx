@@ -1,7 +1,7 @@
 /** The line of the fret tops against a straightedge, for each method; the same frets as in the picture above it. */
 import { useRef, useState } from 'react';
 import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
-import { useBandRoom, useLineBand, useLines, type Lines } from '../../state/lines.ts';
+import { useLineBands, useLines, type Lines } from '../../state/lines.ts';
 import type { Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { useRailText } from '../rail/rail-text.ts';
@@ -30,8 +30,7 @@ function Drawn({ solution, lines, asTable }: DrawnProps) {
   const comparing = useBackbow((state) => state.comparing);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 960, height: 170 });
-  const band = useLineBand();
-  const room = useBandRoom();
+  const { band, room } = useLineBands();
   const state = useRailText(solution.build);
   const { method: chosen } = solution.build;
   const methods = methodsDrawn(chosen, comparing);
