@@ -145,10 +145,30 @@ function keepExtremes(relief: Float64Array, extremes: Float64Array): void {
 /** Relief of greatest size under the straightedge, with its sign, of every sample. @throws {RangeError} as `bandAt`. */
 export function sampleExtremes(sampled: Sampled, method: Method, moment: Moment, at?: SampledMoment): Float64Array {
   checkMoment(sampled, moment);
-  const extremes = new Float64Array(sampled.samples);
+  const { samples, spanFrom, spanTo } = sampled;
+  const extremes = new Float64Array(samples);
   const terms = termsOf(sampled, method, moment, at);
-  eachPoint(terms, sampled.samples, sampled.spanFrom, sampled.spanTo, (relief) => keepExtremes(relief, extremes));
+  if (terms.terms.length === 2) twoTermExtremes(terms, spanFrom, spanTo, extremes);
+  else eachPoint(terms, samples, spanFrom, spanTo, (relief) => keepExtremes(relief, extremes));
   return extremes;
+}
+
+/** The same in one pass for the ordinary case: one kind of frets, and strings. */
+function twoTermExtremes({ fixed, terms }: Terms, from: number, to: number, extremes: Float64Array): void {
+  const [first, second] = terms as [Term, Term];
+  const start = fixed ?? new Float64Array(to + 1);
+  for (let i = 0; i < extremes.length; i += 1) {
+    const a = first.amount[i]!;
+    const b = second.amount[i]!;
+    let least = 0;
+    let most = 0;
+    for (let j = from; j <= to; j += 1) {
+      const value = start[j]! + a * first.line[j]! + b * second.line[j]!;
+      if (value > most) most = value;
+      else if (value < least) least = value;
+    }
+    extremes[i] = most >= -least ? most : least;
+  }
 }
 
 /** Relief of every sample at every point: points × samples. @throws {RangeError} as `bandAt`. */

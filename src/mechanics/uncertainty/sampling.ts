@@ -79,7 +79,12 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array): Draws {
   };
 }
 
-/** `samples` samples of a model. The same seed gives the same samples. */
+let drawn: { readonly seed: number; readonly samples: number; readonly deviates: Float64Array } | undefined;
+
+/** `samples` samples of a model. The same seed gives the same samples; the deviates of the last seed are kept. */
 export function drawSamples(model: ResponseModel, seed: number, samples: number): Draws {
-  return factorsOf(model, normalDeviates(seed, samples, INPUTS.length));
+  if (drawn?.seed !== seed || drawn.samples !== samples) {
+    drawn = { seed, samples, deviates: normalDeviates(seed, samples, INPUTS.length) };
+  }
+  return factorsOf(model, drawn.deviates);
 }

@@ -14,7 +14,7 @@ import type { FlatCrossing, Sampled, TimeCourseBand } from './types.ts';
 
 export const FIRST_DAYS = 1 / 24;
 export const LAST_DAYS = 3650;
-const TIMES = 33;
+const TIMES = 25;
 
 /** An hour to ten years, evenly on a log scale. */
 export function courseDays(times: number = TIMES): Float64Array {

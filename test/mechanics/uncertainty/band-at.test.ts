@@ -95,9 +95,13 @@ describe('the band of a moment', () => {
   });
 
   it('takes the extremes of the same lines', () => {
-    const band = bandAt(draws, 'both', moment);
-    const sorted = sampleExtremes(draws, 'both', moment).toSorted();
-    expect(band.extreme.p50).toBe(sorted[Math.round(0.5 * 499)]);
+    for (const rodPercent of [0, 20]) {
+      const band = bandAt(draws, 'both', { ...moment, rodPercent });
+      const sorted = sampleExtremes(draws, 'both', { ...moment, rodPercent }).toSorted();
+      expectNear(band.extreme.p05, sorted[Math.round(0.05 * 499)]!, 1e-12, 'summed in another order');
+      expectNear(band.extreme.p50, sorted[Math.round(0.5 * 499)]!, 1e-12, 'summed in another order');
+      expectNear(band.extreme.p95, sorted[Math.round(0.95 * 499)]!, 1e-12, 'summed in another order');
+    }
   });
 
   it('refuses moments that cannot be', () => {
