@@ -1,0 +1,103 @@
+/** The prediction without a screen, run as its users run it. */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+import { defaultBuild } from '../../src/build/build.ts';
+import { writeProject } from '../../src/build/file.ts';
+import { PRESETS } from '../../src/build/presets.ts';
+import { createPredictor } from '../../src/mechanics/predict.ts';
+import { expectNear } from '../expect-near.ts';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'predict-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function write(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+function predict(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync('npm', ['run', '--silent', 'predict', '--', ...args], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  });
+  return { status, stdout, stderr };
+}
+
+interface Report {
+  readonly format: string;
+  readonly build: string;
+  readonly methods: Record<
+    'press' | 'glue' | 'both',
+    {
+      readonly fretted: { readonly reliefMm: number };
+      readonly strung: { readonly reliefMm: number };
+      readonly wedgeForceN: number[];
+    }
+  >;
+}
+
+describe('npm run --silent predict', () => {
+  it('prints the prediction of a project file as JSON and nothing else', () => {
+    const { build } = PRESETS[1]!;
+    const { status, stdout, stderr } = predict(write('neck.backbow.json', writeProject(build)));
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    const report = JSON.parse(stdout) as Report;
+    expect(report).toMatchObject({ format: 'backbow prediction', build: build.name });
+    const { methods } = createPredictor().predict(build);
+    for (const method of ['press', 'glue', 'both'] as const) {
+      // Printed to a tenth of a micrometre.
+      expect(Math.abs(report.methods[method].strung.reliefMm - methods[method].strung.extremeMm)).toBeLessThan(1e-4);
+      expect(report.methods[method].wedgeForceN).toHaveLength(build.fretCount);
+    }
+    expectNear(
+      report.methods.press.fretted.reliefMm,
+      methods.press.fretted.extremeMm,
+      1e-3,
+      'printed to a tenth of a micrometre',
+    );
+  });
+
+  it.each([
+    [
+      'a file that is not there',
+      () => join(folder, 'nowhere.json'),
+      /nowhere\.json cannot be read: there is no such file/,
+    ],
+    [
+      'a folder',
+      () => (mkdirSync(join(folder, 'neck'), { recursive: true }), join(folder, 'neck')),
+      /cannot be read: it is a folder/,
+    ],
+    ['text that is no JSON', () => write('text.json', 'a neck'), /not a project file: it is not JSON/],
+    [
+      'values out of range',
+      () => write('range.json', writeProject({ ...defaultBuild(), kerfMm: 3 })),
+      /Kerf \(kerfMm\) is 3; it takes 0\.3 to 1\.2 mm/,
+    ],
+    [
+      'an impossible build',
+      () => write('impossible.json', writeProject({ ...defaultBuild(), slotDepthMm: 5.9 })),
+      /Slot depth is 5\.9 mm; here it can be at most/,
+    ],
+  ])('%s: a message on standard error, exit code 2, no stack', (_what, path, words) => {
+    const { status, stdout, stderr } = predict(path());
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr).toMatch(words);
+    expect(stderr).not.toMatch(/\n\s+at |node:internal|Error:/);
+  });
+
+  it('without a file it says how it is used', () => {
+    const { status, stdout, stderr } = predict();
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr).toMatch(/^Usage: npm run --silent predict -- build\.json/);
+  });
+});
