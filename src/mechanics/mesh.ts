@@ -4,7 +4,7 @@
  * Columns are graded around every slot (offsets from its faces below) and at most `widestMm` apart; one column is the
  * kerf itself. Rows: contact depth, rest of the slot, board below it, neck, closer together towards the back.
  */
-import type { Section } from './section.ts';
+import { createSection, type Section } from './section.ts';
 
 /** Offsets of the columns from a slot's face, mm, on the mesh that the checks were run with. */
 const OFFSETS_MM = [0.4, 1.1, 2.3, 4.4, 7.5, 12];
@@ -108,12 +108,28 @@ const NECK = [0.25, 0.48, 0.69, 0.87, 1];
 const ABOVE_FLOOR = [0.5, 1];
 const BELOW_FLOOR = [0.42, 0.76, 1];
 
-export function createMesh(section: Section, refinement: Refinement = 1): Mesh {
+/**
+ * The section with its heel beginning on a column of the mesh, where none could be put exactly. Within an element in which
+ * a steep heel begins the straight bottom edge would run outside the wood.
+ */
+function withHeelOnColumn(section: Section, xs: readonly number[]): Section {
   const { description } = section;
+  const { heel, jointMm } = description;
+  if (heel === null) return section;
+  const begin = jointMm - heel.lengthMm;
+  const nearest = xs.reduce((best, x) => (Math.abs(x - begin) < Math.abs(best - begin) ? x : best));
+  if (nearest === begin || Math.abs(nearest - begin) > 2 * SAME_MM || nearest >= jointMm) return section;
+  return createSection({ ...description, heel: { ...heel, lengthMm: jointMm - nearest } });
+}
+
+/** @param stated the mesh's own section may have its heel begin up to half a millimetre from where this one has it. */
+export function createMesh(stated: Section, refinement: Refinement = 1): Mesh {
+  const { description } = stated;
   const half = description.slot.kerfMm / 2;
   const fretBeside = (x: number) => description.fretXMm.find((fret) => Math.abs(x - fret) < half + 1e-9);
   // A kerf stays one column wide: its nodes all lie on the walls, so that an empty slot leaves no loose node.
-  const coarse = columnsOf(section);
+  const coarse = columnsOf(stated);
+  const section = withHeelOnColumn(stated, coarse);
   const xs = refinement === 2 ? halve(coarse).filter((x) => fretBeside(x) === undefined || coarse.includes(x)) : coarse;
   const columnXMm = Float64Array.from(xs);
   const columns = xs.length;

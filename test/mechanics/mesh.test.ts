@@ -50,7 +50,7 @@ describe.each([
       expect(Math.abs(y(0) - section.topMm(x))).toBeLessThan(0.01);
       expect(Math.abs(y(mesh.slotRows) - section.slotFloorMm(x))).toBeLessThan(0.025);
       expect(Math.abs(y(mesh.boardRows) - neck.boardThicknessMm)).toBeLessThan(1e-9);
-      expect(Math.abs(y(mesh.rows) - section.bottomMm(x))).toBeLessThan(1e-9);
+      expect(Math.abs(y(mesh.rows) - mesh.section.bottomMm(x))).toBeLessThan(1e-9);
       expect(y(mesh.contactRows)).toBeLessThanOrEqual(section.slotFloorMm(x) + 0.01);
       expect(Math.min(...heights(mesh, column))).toBeGreaterThan(0);
     }
@@ -93,4 +93,25 @@ it.each([1e-200, 0.05, 0.2])('a channel %d mm deep leaves no flat elements', (de
   expect(Math.min(...Array.from(mesh.columnXMm, (_, column) => Math.min(...heights(mesh, column))))).toBeGreaterThan(
     0.05,
   );
+});
+
+describe('a steep heel', () => {
+  // Found by the sweep (seed 780): the heel began between two columns, and the elements there held no wood at all.
+  it('begins on a column, or within a kerf at its wall, half a millimetre at most from where it is stated', () => {
+    for (let lengthMm = 5; lengthMm < 9; lengthMm += 0.1) {
+      for (const bodyJointFret of [12, 13, 16]) {
+        const neck = neckWith({ bodyJointFret, heelThicknessMm: 50, heelLengthMm: lengthMm, backExponent: 1.5 });
+        const mesh = createMesh(createSection(neck));
+        const begin = neck.jointMm - mesh.section.description.heel!.lengthMm;
+        expect([...mesh.columnXMm].some((x) => Math.abs(x - begin) < 1e-9)).toBe(true);
+        expect(Math.abs(begin - (neck.jointMm - lengthMm))).toBeLessThanOrEqual(0.5);
+        for (let column = 0; column < mesh.columnXMm.length - 1; column += 1) {
+          const x = (mesh.columnXMm[column]! + mesh.columnXMm[column + 1]!) / 2;
+          const bottom = [column, column + 1].map((at) => mesh.nodeYMm[nodeAt(mesh, at, mesh.rows)]!);
+          // The middle of the last element's bottom edge lies in the wood, or as near to it as straight tapers let it.
+          expect((bottom[0]! + bottom[1]!) / 2).toBeLessThanOrEqual(mesh.section.bottomMm(x) + 1e-9);
+        }
+      }
+    }
+  });
 });
