@@ -1,6 +1,6 @@
 /** The picture of the neck with what belongs to it: the view, the factor of the bow, the fret in view. */
 import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react';
-import type { ScenePalette, SceneShows } from '../scene/types.ts';
+import type { ScenePalette, SceneShows, SceneView } from '../scene/types.ts';
 import { createDrawnLine } from '../state/drawn-line.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { keepPicture } from '../panels/sheets/picture-source.ts';
@@ -71,12 +71,16 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   );
 });
 
+/** Views whose cut faces and measures fill the picture to its edges. */
+const CUT_VIEWS: ReadonlySet<SceneView> = new Set<SceneView>(['slot', 'fret', 'end']);
+
 export function Picture({ palette }: { readonly palette: ScenePalette }) {
   const [reason, setReason] = useState<string | null>(() => (hasWebGl() ? null : PICTURE_WORDS.noWebGl));
+  const view = useBackbow((state) => state.view);
   // Without WebGL there is nothing to mount; a lost context may come back, so the scene stays mounted under the notice.
   const [canDraw] = useState(reason === null);
   return (
-    <section className="picture" aria-label={PICTURE_WORDS.title}>
+    <section className="picture" aria-label={PICTURE_WORDS.title} data-cut={CUT_VIEWS.has(view) || undefined}>
       <PictureViews />
       <div className="picture-frame">
         {canDraw && (
