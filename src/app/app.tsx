@@ -17,22 +17,31 @@ import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
+import { useBackbow } from '../state/store.ts';
 import { APP_WORDS } from './words.ts';
 
 const Sheets = lazy(() => import('../panels/sheets/sheets.tsx'));
+const LessonPanel = lazy(async () => ({ default: (await import('../panels/lessons/lesson-panel.tsx')).LessonPanel }));
 const Controls = lazy(() => import('../panels/controls/controls.tsx'));
 
 export function App() {
   const palette = useAppearance();
   const isOver = useProjectDrop();
   const sheet = useSheet();
+  const isInLesson = useBackbow((state) => state.lesson !== null);
+  const isGuessing = useBackbow((state) => state.lesson?.asking ?? false);
   return (
     <>
-      <div className="workbench" data-away={sheet !== null || undefined}>
+      <div className="workbench" data-away={sheet !== null || undefined} data-guessing={isGuessing || undefined}>
         <a className="skip" href="#controls">
           {APP_WORDS.skip}
         </a>
         <ProjectBar />
+        {isInLesson && (
+          <Suspense>
+            <LessonPanel />
+          </Suspense>
+        )}
         <main className="stage">
           <Readouts />
           <ChecksList />

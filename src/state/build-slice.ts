@@ -77,6 +77,8 @@ export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = 
     necksPlaced: 0,
     change: (change, label) => accept({ ...get().build, ...change }, label),
     replaceBuild: (build, label) => {
+      // Another neck leaves the lesson: it is placed beside the person's own, not beside the lesson's.
+      if (get().lesson && checkBuild(build).ok) get().endLesson();
       finishGesture();
       return accept(build, label, true);
     },

@@ -1,14 +1,22 @@
 /** The one store: the build and its history, how it is looked at, where the job stands, and what the library says. */
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { createBenchLogSlice, type BenchLogSlice } from './bench-log/bench-log-slice.ts';
 import { createBuildSlice, type BuildSlice } from './build-slice.ts';
 import { createDialogSlice, type DialogSlice } from './dialog-slice.ts';
+import { createLessonSlice, type LessonSlice } from './lesson-slice.ts';
 import { loadPreferences, type Preferences } from './preferences.ts';
 import { createRailSlice, type RailSlice } from './rail-slice.ts';
 import { createSolutionSlice, type SolutionSlice } from './solution-slice.ts';
 import { createViewSlice, type ViewSlice } from './view-slice.ts';
 
-export type BackbowState = BuildSlice & ViewSlice & RailSlice & SolutionSlice & DialogSlice;
+export type BackbowState = BuildSlice &
+  ViewSlice &
+  RailSlice &
+  SolutionSlice &
+  DialogSlice &
+  LessonSlice &
+  BenchLogSlice;
 export type BackbowStore = StoreApi<BackbowState>;
 
 /** A store of its own; the page uses the one below, tests make theirs. */
@@ -19,6 +27,8 @@ export function createBackbowStore(preferences: Preferences = loadPreferences())
     ...createRailSlice(...api),
     ...createSolutionSlice(...api),
     ...createDialogSlice(...api),
+    ...createBenchLogSlice()(...api),
+    ...createLessonSlice(...api),
   }));
 }
 

@@ -4,9 +4,11 @@ import { SCENE_VIEWS } from '../../scene/types.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
+import { LESSON_WORDS } from '../lessons/words.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
 import { SHARE_WORDS } from '../share/words.ts';
 import { goTo } from '../sheets/route.ts';
+import { WANTED_WORDS } from '../wanted/words.ts';
 import { ACTION_WORDS } from '../words/actions.ts';
 import { METHOD_WORDS, PROJECT_WORDS, RAIL_WORDS, VIEW_WORDS } from '../words/panels.ts';
 import { SHEETS_WORDS } from '../words/sheets.ts';
@@ -56,6 +58,10 @@ export const ACTIONS: readonly Action[] = [
   action('project', 'share', ['S'], {
     label: SHARE_WORDS.action,
     run: (store) => store.getState().openDialog('share'),
+  }),
+  action('project', 'wanted', ['W'], {
+    label: WANTED_WORDS.action,
+    run: (store) => store.getState().openDialog('wanted'),
   }),
   action('project', 'plan', ['F'], { label: SHEETS_WORDS.open, run: () => goTo('plan') }),
   action('project', 'template', ['K'], { label: SHEETS_WORDS.template, run: () => goTo('template') }),
@@ -143,6 +149,10 @@ export const ACTIONS: readonly Action[] = [
       const { unitSystem, setUnitSystem } = store.getState();
       setUnitSystem(unitSystem === 'metric' ? 'inch' : 'metric');
     },
+  }),
+  action('page', 'lessons', ['E'], {
+    label: LESSON_WORDS.action,
+    run: (store) => store.getState().openDialog('lessons'),
   }),
   action('page', 'help', ['?'], {
     label: ACTION_WORDS.help,

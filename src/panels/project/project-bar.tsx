@@ -120,6 +120,7 @@ export function ProjectBar() {
         <ActionButton id="redo">{PROJECT_WORDS.redo(undefined)}</ActionButton>
         <UnitSwitch />
         <AppearanceSwitch />
+        <ActionButton id="lessons" />
         <ActionButton id="help">{ACTION_WORDS.help}</ActionButton>
       </div>
     </header>

@@ -1,0 +1,10 @@
+/** The lessons, in the order in which they build on each other. */
+import type { Lesson } from '../types.ts';
+import { chamfer } from './chamfer.ts';
+import { nipping } from './nipping.ts';
+import { oneAndAll } from './one-and-all.ts';
+import { strings } from './strings.ts';
+import { threeWays } from './three-ways.ts';
+import { tooStiff } from './too-stiff.ts';
+
+export const LESSONS: readonly Lesson[] = [oneAndAll, threeWays, strings, tooStiff, chamfer, nipping];

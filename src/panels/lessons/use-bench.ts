@@ -1,0 +1,25 @@
+/** The neck on the bench with its prediction and its band, once the two belong together. */
+import { useMemo } from 'react';
+import type { Method } from '../../mechanics/prediction-types.ts';
+import { bandAt, type LineBand } from '../../mechanics/uncertainty/band-at.ts';
+import { momentAt, type RailPosition } from '../../state/rail.ts';
+import { useBackbow } from '../../state/store.ts';
+import { useGuesses } from './guesses.ts';
+import type { Bench } from './quantities.ts';
+
+/** Null while it is being computed. */
+export function useBench(): Bench | null {
+  const solution = useBackbow((state) => (state.solution?.build === state.build ? state.solution : null));
+  const remembered = useGuesses((state) => state.remembered);
+  return useMemo(() => solution && { ...solution, remembered }, [solution, remembered]);
+}
+
+/** Band of the line at a moment; null while it is being computed. */
+export function useBand(at: RailPosition | null, method: Method | undefined): LineBand | null {
+  const build = useBackbow((state) => state.build);
+  const bands = useBackbow((state) => state.bands);
+  return useMemo(() => {
+    if (at === null || bands?.build !== build) return null;
+    return bandAt(bands.uncertainty, method ?? build.method, momentAt(build, at));
+  }, [at, method, build, bands]);
+}
