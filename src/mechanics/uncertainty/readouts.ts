@@ -34,6 +34,9 @@ export function readoutsOf(draws: Draws, prediction: Prediction, method: Method,
   };
 }
 
+/** Settings beyond ten times the rod’s range are told as this: out of reach is out of reach. */
+const FARTHEST_PERCENT = 1000;
+
 function rodSettings(draws: Draws, prediction: Prediction, method: Method, targetMm: number): RodSettingBand | null {
   const { rod, time } = prediction;
   if (rod.kind === 'none') return null;
@@ -48,8 +51,9 @@ function rodSettings(draws: Draws, prediction: Prediction, method: Method, targe
     const line = { values: neutral, offset: i, stride: samples };
     const share = shareForTarget(line, { values: rodMm }, spanFrom, spanTo, targetMm, 18);
     // No setting of any size: count it as beyond the end towards which it would have to go.
-    const beyond = neutralExtremes[i]! > targetMm ? Infinity : -Infinity;
-    settings[i] = share === undefined || rodFactor[i] === 0 ? beyond : (100 * share) / rodFactor[i]!;
+    const beyond = neutralExtremes[i]! > targetMm ? FARTHEST_PERCENT : -FARTHEST_PERCENT;
+    const setting = share === undefined || rodFactor[i] === 0 ? beyond : (100 * share) / rodFactor[i]!;
+    settings[i] = Math.min(FARTHEST_PERCENT, Math.max(-FARTHEST_PERCENT, setting));
     if (settings[i]! >= rod.leastPercent && settings[i]! <= rod.mostPercent) within += 1;
   }
   return { ...readout(settings, draws), chance: within / samples };

@@ -20,7 +20,7 @@ export interface ReadoutBand extends Band {
   readonly drivers: readonly Driver[];
 }
 
-/** The rod setting that gives the relief wanted once settled. */
+/** The rod setting that gives the relief wanted once settled, per cent of its range; ±1000 stands for that and anything beyond. */
 export interface RodSettingBand extends ReadoutBand {
   /** Share of the samples in which the rod can do it, 0 to 1. The band itself goes on beyond the rod's range. */
   readonly chance: number;
