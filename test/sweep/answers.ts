@@ -1,0 +1,86 @@
+/** Bands and the other way round: their order, and that an answer gives what was asked for. */
+import { checkBuild } from '../../src/build/schema.ts';
+import { reliefAtGoal } from '../../src/mechanics/inversion/goal.ts';
+import { kerfRange } from '../../src/mechanics/inversion/kerf.ts';
+import { goalOf, solveTarget } from '../../src/mechanics/inversion/solve.ts';
+import { METHODS } from '../../src/mechanics/prediction-types.ts';
+import { lineAt } from '../../src/mechanics/states.ts';
+import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';
+import type { Band } from '../../src/mechanics/uncertainty/band.ts';
+import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
+import type { ReadoutBand } from '../../src/mechanics/uncertainty/types.ts';
+import { momentAt, railStops } from '../../src/state/rail.ts';
+import { hold, holdFinite, type Invariant } from './invariant.ts';
+
+function holdOrder({ p05, p50, p95 }: Band, what: string): void {
+  hold(p05 <= p50 && p50 <= p95, () => `${what}: ${p05}, ${p50}, ${p95}`);
+}
+
+function holdReadout(band: ReadoutBand | null, what: string): void {
+  if (!band) return;
+  holdFinite(band, what);
+  holdOrder(band, what);
+  hold(
+    band.drivers.every(({ share }) => share >= -1e-9 && share <= 1 + 1e-9),
+    () => `${what}: shares ${band.drivers.map(({ share }) => share).join(', ')}`,
+  );
+}
+
+export const ANSWERS: readonly Invariant[] = [
+  {
+    name: 'bands are in order and finite, in every state',
+    every: 100,
+    check: async ({ build, prediction, predictor, seed }) => {
+      const uncertainty = await createEstimator(predictor).estimate(build, { samples: 200, seed });
+      if (!uncertainty) throw new Error('no band');
+      for (const method of METHODS) {
+        const of = uncertainty.methods[method];
+        for (const id of ['fretted', 'strung', 'settled', 'rodSet', 'wedgeForceN', 'rodPercentForTarget'] as const)
+          holdReadout(of[id], `${method} ${id}`);
+        const { days, p05Mm, p50Mm, p95Mm } = of.timeCourse;
+        days.forEach((_, i) => holdOrder({ p05: p05Mm[i]!, p50: p50Mm[i]!, p95: p95Mm[i]! }, `${method} in time ${i}`));
+      }
+      for (const stop of railStops(build)) {
+        const band = bandAt(uncertainty, build.method, momentAt(build, stop));
+        holdFinite(band, JSON.stringify(stop));
+        holdOrder(band.extreme, JSON.stringify(stop));
+        band.xMm.forEach((x, i) =>
+          holdOrder(
+            { p05: band.p05Mm[i]!, p50: band.p50Mm[i]!, p95: band.p95Mm[i]! },
+            `${JSON.stringify(stop)} at ${x} mm`,
+          ),
+        );
+      }
+      hold(prediction.fretXMm.length === build.fretCount, () => 'frets are missing');
+    },
+  },
+  {
+    name: 'what the other way round answers gives the relief that was asked for',
+    every: 50,
+    check: ({ build, prediction, predictor }) => {
+      const range = kerfRange(build);
+      // Wire whose tang is no thicker than its studs leaves no kerf to look for; the library says so by its error.
+      if (range.leastMm > range.mostMm) return;
+      const goal = goalOf(build);
+      const answer = solveTarget(predictor, build, goal);
+      holdFinite({ ...answer, rod: { ...answer.rod, wantedPercent: 0, turns: 0 } }, 'answer');
+      if (answer.rod.status === 'reached') {
+        const moment = { strung: true, days: build.settleDays, rodPercent: answer.rod.percent };
+        const reached = lineAt(prediction, build.method, moment).extremeMm;
+        // The library's own limit of what counts as reached, inversion/goal.ts.
+        hold(Math.abs(reached - goal.reliefMm) <= 2e-4, () => `the rod gives ${reached} mm for ${goal.reliefMm} mm`);
+      }
+      for (const method of ['press', 'both'] as const) {
+        const { status, kerfMm } = answer.kerf[method];
+        if (status !== 'found') continue;
+        const checked = checkBuild({ ...build, kerfMm });
+        if (!checked.ok) continue;
+        const reached = reliefAtGoal(predictor.predict(checked.build), method, goal);
+        hold(
+          Math.abs(reached - goal.reliefMm) <= 2e-4,
+          () => `${method}: a kerf of ${kerfMm} mm gives ${reached} mm for ${goal.reliefMm} mm`,
+        );
+      }
+    },
+  },
+];

@@ -1,0 +1,78 @@
+/** What the bench and the picture get of every build: no number that is none, no shape with a hole in it. */
+import { toCsv } from '../../src/fretwork/csv.ts';
+import { planTables, shownTable } from '../../src/fretwork/tables.ts';
+import { templateSvg } from '../../src/fretwork/template.ts';
+import { PART_IDS, PARTS } from '../../src/geometry/parts.ts';
+import { checkFacts } from '../../src/panels/checks/check-text.ts';
+import { sheetPlan } from '../../src/panels/sheets/plan-data.ts';
+import { hold, holdFinite, holdText, type Invariant } from './invariant.ts';
+
+const SYSTEMS = ['metric', 'inch'] as const;
+const SEVERITIES = ['stop', 'warn', 'note'] as const;
+
+export const MAKING: readonly Invariant[] = [
+  {
+    name: 'the bench sheet has a number wherever it has a place for one',
+    every: 2,
+    check: ({ build, prediction }) => {
+      const { plan, ...rest } = sheetPlan({ build, prediction, version: 1 });
+      const numbers = { ends: plan.ends, slots: plan.slots, wire: plan.wire, glue: plan.glue, ahead: rest.ahead };
+      // The radius of a flat board has no end.
+      holdFinite(numbers, 'plan', build.boardShape === 'flat' ? /\.radiusMm$/ : undefined);
+      for (const table of planTables(plan)) {
+        for (const system of SYSTEMS) {
+          const shown = shownTable(table, system);
+          for (const text of [...shown.header, ...shown.rows.flat()]) holdText(text, table.id);
+          hold(
+            shown.rows.every((row) => row.length === shown.header.length),
+            () => `${table.id} has rows of another length than its header`,
+          );
+          holdText(toCsv(table, system), `${table.id} as CSV`);
+        }
+      }
+    },
+  },
+  {
+    name: 'checks stand worst first and read well in both unit systems',
+    every: 2,
+    check: ({ build, prediction }) => {
+      const { checks } = sheetPlan({ build, prediction, version: 1 }).plan;
+      const order = checks.map(({ severity }) => SEVERITIES.indexOf(severity));
+      hold(
+        order.every((rank, i) => rank >= 0 && (i === 0 || rank >= order[i - 1]!)),
+        () => `severities ${order.join(', ')}`,
+      );
+      for (const check of checks) {
+        holdText([check.reason, check.remedy].join(' '), check.code);
+        for (const system of SYSTEMS) holdText(checkFacts(check, system).join(' '), check.code);
+      }
+    },
+  },
+  {
+    name: 'the cutting template is drawn in numbers',
+    every: 20,
+    check: ({ build }) => {
+      for (const system of SYSTEMS) holdText(templateSvg(build, { heading: 'sweep' }, system), 'template');
+    },
+  },
+  {
+    name: 'every part of the picture is a shape of finite points, unit normals and triangles that exist',
+    every: 20,
+    check: ({ build }) => {
+      for (const id of PART_IDS) {
+        const { positions, normals, indices } = PARTS[id].make(build);
+        holdFinite({ positions, normals }, id);
+        const vertices = positions.length / 3;
+        hold(
+          indices.every((index) => index < vertices),
+          () => `${id}: a triangle of a vertex that is not there`,
+        );
+        for (let at = 0; at < normals.length; at += 3) {
+          const length = Math.hypot(normals[at]!, normals[at + 1]!, normals[at + 2]!);
+          // Single precision, and normals that were turned once.
+          hold(Math.abs(length - 1) < 1e-3, () => `${id}: normal ${at / 3} is ${length} long`);
+        }
+      }
+    },
+  },
+];

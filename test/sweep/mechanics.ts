@@ -1,0 +1,343 @@
+/** Laws that the prediction of every build obeys. */
+import type { Build } from '../../src/build/build.ts';
+import { checkBuild } from '../../src/build/schema.ts';
+import { blockIndex } from '../../src/mechanics/banded.ts';
+import { contactForce } from '../../src/mechanics/contact.ts';
+import { describeNeck } from '../../src/mechanics/describe.ts';
+import { AS_STATED } from '../../src/mechanics/deviations.ts';
+import { createNeckModel } from '../../src/mechanics/influence.ts';
+import { createPredictor } from '../../src/mechanics/predict.ts';
+import { METHODS, type Method, type Prediction } from '../../src/mechanics/prediction-types.ts';
+import { predictionReport } from '../../src/mechanics/report.ts';
+import { sampleLine } from '../../src/mechanics/relief.ts';
+import { lineAt } from '../../src/mechanics/states.ts';
+import { contactsOf } from '../../src/mechanics/wire-contact.ts';
+import { momentAt, railStops } from '../../src/state/rail.ts';
+import { hold, holdFinite, largest, type Invariant, type Subject } from './invariant.ts';
+
+const ROUNDING = 1e-9;
+
+/** Stations under the straightedge: the first and the last index. */
+function span(prediction: Prediction): readonly [number, number] {
+  const from = prediction.fretXMm[prediction.straightedge.fromFret - 1]!;
+  const to = prediction.fretXMm[prediction.straightedge.toFret - 1]!;
+  return [
+    prediction.stationXMm.findIndex((x) => x >= from - ROUNDING),
+    prediction.stationXMm.findLastIndex((x) => x <= to + ROUNDING),
+  ];
+}
+
+/** The largest value of a line under the straightedge, with its sign turned so that the law is “never above”. */
+function worst(prediction: Prediction, line: ArrayLike<number>, sign: 1 | -1): number {
+  const [from, to] = span(prediction);
+  let most = -Infinity;
+  for (let i = from; i <= to; i += 1) most = Math.max(most, sign * line[i]!);
+  return most;
+}
+
+const sum = (values: ArrayLike<number>): number => Array.from(values).reduce((total, value) => total + value, 0);
+
+/** The prediction of a changed build, or undefined when that build cannot be. */
+function changed({ build, predictor }: Subject, change: Partial<Build>): Prediction | undefined {
+  const checked = checkBuild({ ...build, ...change });
+  return checked.ok ? predictor.predict(checked.build) : undefined;
+}
+
+const forceOf = (prediction: Prediction, method: Method = 'press') => sum(prediction.methods[method].wedgeForceN);
+
+export const SIGNS: readonly Invariant[] = [
+  { name: 'every number is finite', every: 1, check: ({ prediction }) => holdFinite(prediction, 'prediction') },
+  {
+    name: 'forces push, bites and openings are no less than nothing',
+    every: 1,
+    check: ({ prediction }) => {
+      for (const method of METHODS) {
+        const of = prediction.methods[method];
+        for (const [name, values] of Object.entries({
+          wedgeForceN: of.wedgeForceN,
+          wedgeForceStrungN: of.wedgeForceStrungN,
+          biteMm: of.biteMm,
+          wallPressureShare: of.wallPressureShare,
+          seatingForceN: of.seatingForceN,
+          pullOutForceN: of.pullOutForceN,
+        }))
+          hold(
+            values.every((value) => value >= 0),
+            () => `${method} ${name}: ${Math.min(...values)}`,
+          );
+        // A slot is opened by its own wedge far more than its neighbours close it.
+        const least = Math.min(...of.openingMm);
+        hold(least >= -0.05 * largest(of.openingMm), () => `${method} openingMm: ${least}`);
+        if (method === 'glue') hold(largest(of.wedgeForceN) === 0, () => 'a glue fit wedges');
+      }
+    },
+  },
+  {
+    name: 'frets bend backwards, strings forwards, a two-way rod backwards',
+    every: 1,
+    check: ({ prediction }) => {
+      const stations = prediction.stationXMm.length;
+      const { fromFret, toFret } = prediction.straightedge;
+      for (const method of METHODS) {
+        const { basis } = prediction.methods[method];
+        const rows = prediction.fretXMm.map((_, i) => basis.wedgeMm.subarray(i * stations, (i + 1) * stations));
+        const all = Float64Array.from(prediction.stationXMm, (_, k) => sum(rows.map((row) => row[k]!)));
+        // Beside a slot the wood itself gives a little: a hundredth of what is done to the neck as a whole.
+        const allowed = (line: ArrayLike<number>) => 0.01 * largest(line) + 1e-12;
+        rows.forEach((row, i) => {
+          // A wedge lifts the wood at its own slot. Under an end of the straightedge that lifts the edge, and bends nothing
+          // between: up to a twentieth of what all frets do, a tenth where they are pressed very hard.
+          const isUnder = i + 1 > fromFret && i + 1 < toFret;
+          const most = worst(prediction, row, 1);
+          const limit = isUnder ? allowed(row) + allowed(all) : 10 * allowed(all);
+          hold(
+            most <= limit,
+            () => `${method} fret ${i + 1} bends forwards by ${most} mm, all of them ${largest(all)}`,
+          );
+        });
+        hold(worst(prediction, all, 1) <= allowed(all), () => `${method}: all frets together bend forwards`);
+        const strings = worst(prediction, basis.stringsMm, -1);
+        hold(strings <= allowed(basis.stringsMm), () => `${method} strings bend backwards by ${strings} mm`);
+        if (prediction.rod.kind === 'two-way') {
+          const rod = worst(prediction, basis.rodMm, 1);
+          hold(rod <= allowed(basis.rodMm), () => `${method} rod bends forwards by ${rod} mm`);
+        }
+      }
+    },
+  },
+];
+
+export const EQUILIBRIUM: readonly Invariant[] = [
+  {
+    name: 'each tang is in equilibrium with its slot',
+    every: 1,
+    check: ({ build, prediction }) => {
+      const { wedgeForceN, openingMm } = prediction.methods.press;
+      contactsOf(build, AS_STATED).forEach((contact, i) => {
+        const { forceN } = contactForce(contact, openingMm[i]!, 0);
+        // The forces are settled to 1e-8 N each and at most 1e-6 N.
+        hold(
+          Math.abs(forceN - wedgeForceN[i]!) <= 1e-6 + ROUNDING * forceN,
+          () => `fret ${i + 1}: contact ${forceN} N, neck ${wedgeForceN[i]} N`,
+        );
+      });
+    },
+  },
+  {
+    name: 'every load case is in equilibrium by itself',
+    every: 20,
+    check: ({ build }) => {
+      const { assembly, loads } = createNeckModel(describeNeck(build, AS_STATED));
+      const { mesh, shape } = assembly;
+      const nodes = mesh.nodeYMm.length;
+      const rows = nodes / mesh.columnXMm.length;
+      for (let column = 0; column < loads.columns; column += 1) {
+        let [along, across, turning, size, arm] = [0, 0, 0, 0, 0];
+        for (let node = 0; node < nodes; node += 1) {
+          const x = mesh.columnXMm[Math.floor(node / rows)]!;
+          const y = mesh.nodeYMm[node]!;
+          const fx = loads.forces[blockIndex(shape.order, 2 * node, column)]!;
+          const fy = loads.forces[blockIndex(shape.order, 2 * node + 1, column)]!;
+          along += fx;
+          across += fy;
+          turning += fy * x - fx * y;
+          size += Math.abs(fx) + Math.abs(fy);
+          arm += Math.abs(fy * x) + Math.abs(fx * y);
+        }
+        // Sums of thousands of terms in double precision.
+        hold(Math.abs(along) <= 1e-9 * size, () => `load case ${column}: ${along} N along`);
+        hold(Math.abs(across) <= 1e-9 * size, () => `load case ${column}: ${across} N across`);
+        hold(Math.abs(turning) <= 1e-8 * arm, () => `load case ${column}: ${turning} N·mm`);
+      }
+    },
+  },
+];
+
+export const STATES: readonly Invariant[] = [
+  {
+    name: 'every stop of the rail is a line that ends at the straightedge',
+    every: 4,
+    check: ({ build, prediction }) => {
+      const [from, to] = span(prediction);
+      const ends = [prediction.straightedge.fromFret, prediction.straightedge.toFret];
+      for (const stop of railStops(build)) {
+        const line = lineAt(prediction, build.method, momentAt(build, stop));
+        holdFinite(line, JSON.stringify(stop));
+        for (const fret of ends) {
+          const at = sampleLine(prediction.stationXMm, line.reliefMm, prediction.fretXMm[fret - 1]!);
+          // Rounding of sums of basis lines; what was measured on an old neck has its corners between the stations.
+          const relative = build.job === 'refret' ? 1e-4 : 1e-8;
+          hold(
+            Math.abs(at) <= relative * (1e-3 + largest(line.reliefMm)),
+            () => `${JSON.stringify(stop)}: at fret ${fret}, under the end of the straightedge, ${at} mm`,
+          );
+        }
+        let most = 0;
+        for (let i = from; i <= to; i += 1) most = Math.max(most, Math.abs(line.reliefMm[i]!));
+        hold(
+          Math.abs(line.extremeMm) >= most * (1 - ROUNDING) && Math.abs(line.extremeMm) <= largest(line.reliefMm),
+          () => `${JSON.stringify(stop)}: extreme ${line.extremeMm}, the line goes to ${most}`,
+        );
+      }
+    },
+  },
+  {
+    name: 'each further fret bows a new neck further back',
+    every: 4,
+    check: ({ build, prediction }) => {
+      if (build.job === 'refret') return;
+      const all = prediction.fretXMm.map((_, index) => index + 1);
+      const whole = Math.abs(prediction.methods.press.fretted.extremeMm);
+      let before = 0;
+      for (let count = 1; count <= all.length; count += 1) {
+        const moment = { fretsIn: all.slice(0, count), strung: false, days: 0, rodPercent: 0 };
+        const now = lineAt(prediction, 'press', moment).extremeMm;
+        hold(now <= before + 0.1 * whole + ROUNDING, () => `fret ${count}: from ${before} to ${now} mm`);
+        before = now;
+      }
+    },
+  },
+  {
+    name: 'a wedge fades and creep grows with time',
+    every: 4,
+    check: ({ prediction }) => {
+      const days = [0, 1, 7, 30, 90, 365, 3650];
+      const at = (method: Method) =>
+        days.map((day) =>
+          lineAt({ ...prediction, startingMm: new Float64Array(prediction.startingMm.length) }, method, {
+            fretsIn: [],
+            strung: true,
+            days: day,
+            rodPercent: 0,
+            ofWood: true,
+          }),
+        );
+      // With no fret in and no climate only the strings act, and they only pull further.
+      if (largest(prediction.methods.glue.basis.climateMm) > 0) return;
+      for (const method of METHODS) {
+        const extremes = at(method).map(({ extremeMm }) => extremeMm);
+        hold(
+          extremes.every((value, i) => i === 0 || value >= extremes[i - 1]! - ROUNDING),
+          () => `${method}: ${extremes.join(', ')} mm`,
+        );
+      }
+    },
+  },
+];
+
+export const CHANGES: readonly Invariant[] = [
+  {
+    name: 'a wider kerf wedges less',
+    every: 10,
+    check: (subject) => {
+      const wider = changed(subject, { kerfMm: subject.build.kerfMm + 0.02 });
+      if (!wider) return;
+      const [before, after] = [forceOf(subject.prediction), forceOf(wider)];
+      hold(after <= before * (1 + ROUNDING) + 1e-6, () => `from ${before} N to ${after} N`);
+      // With no region of its own kerf, and studs that reached the walls, it is less and not the same.
+      if (subject.build.regions.length === 0 && before > 1)
+        hold(after < before, () => `stays at ${before} N though the kerf grew`);
+    },
+  },
+  {
+    name: 'a higher bite factor wedges more',
+    every: 20,
+    check: (subject) => {
+      const harder = changed(subject, { biteFactor: subject.build.biteFactor * 1.2 });
+      if (!harder) return;
+      const [before, after] = [forceOf(subject.prediction), forceOf(harder)];
+      hold(after >= before * (1 - ROUNDING) - 1e-6, () => `from ${before} N to ${after} N`);
+    },
+  },
+  {
+    name: 'a thicker neck bows less, under its strings and from its frets',
+    every: 10,
+    check: (subject) => {
+      const { build, prediction } = subject;
+      const thicker = changed(subject, {
+        thicknessFret1Mm: build.thicknessFret1Mm + 1,
+        thicknessFret12Mm: build.thicknessFret12Mm + 1,
+      });
+      if (!thicker) return;
+      for (const method of METHODS) {
+        const [before, after] = [prediction, thicker].map((of) => largest(of.methods[method].basis.stringsMm));
+        hold(after! < before! * (1 + 1e-3), () => `${method}: strings from ${before} mm to ${after} mm`);
+      }
+      if (build.job === 'refret') return;
+      const [before, after] = [prediction, thicker].map((of) => -of.methods.press.fretted.extremeMm);
+      hold(after! <= before! * (1 + 1e-3) + ROUNDING, () => `frets from ${before} mm to ${after} mm`);
+    },
+  },
+  {
+    name: 'string lines grow in proportion to the pull where nothing slips',
+    every: 20,
+    check: (subject) => {
+      const { build, prediction } = subject;
+      const higher = changed(subject, {
+        strings: build.strings.map((string) => ({ ...string, pitch: string.pitch + 1 })),
+      });
+      if (!higher) return;
+      // Twelve-tone equal temperament: a semitone is 2^(1/12) in frequency, so 2^(1/6) in tension.
+      const ratio = higher.stringPullN / prediction.stringPullN;
+      hold(Math.abs(ratio / 2 ** (1 / 6) - 1) < ROUNDING, () => `a semitone pulls ${ratio} times as much`);
+      for (const method of ['glue', 'both'] as const) {
+        const [one, other] = [prediction, higher].map((of) => of.methods[method].basis.stringsMm);
+        const scale = largest(other!);
+        one!.forEach((value, i) =>
+          hold(
+            Math.abs(value * ratio - other![i]!) <= 1e-8 * scale,
+            () => `${method} station ${i}: ${value} mm and ${other![i]} mm`,
+          ),
+        );
+      }
+    },
+  },
+  {
+    name: 'one fret more on the board bows it no less',
+    every: 20,
+    check: (subject) => {
+      const { build, prediction } = subject;
+      if (build.job === 'refret' || build.startingReliefMm.length > 0) return;
+      const more = changed(subject, { fretCount: build.fretCount + 1 });
+      if (!more) return;
+      const [before, after] = [prediction, more].map((of) => -of.methods.press.fretted.extremeMm);
+      // The mesh, the taper and the cone all end at the last fret, so the frets before it move a little too.
+      hold(after! >= 0.97 * before! - 1e-6, () => `from ${before} mm to ${after} mm with fret ${build.fretCount + 1}`);
+    },
+  },
+];
+
+export const REPEATS: readonly Invariant[] = [
+  {
+    name: 'kept meshes give what fresh ones give',
+    every: 25,
+    check: ({ build, prediction }) => {
+      const fresh = createPredictor().predict(build);
+      for (const method of METHODS) {
+        const [kept, anew] = [prediction, fresh].map((of) => of.methods[method].settled.reliefMm);
+        hold(
+          kept!.every((value, i) => value === anew![i]),
+          () => `${method}: the settled line differs`,
+        );
+      }
+    },
+  },
+  {
+    name: 'the prediction is plain data that crosses to the page whole',
+    every: 50,
+    check: ({ build, prediction }) => {
+      const across = structuredClone(prediction);
+      hold(
+        JSON.stringify(predictionReport(across, build)) === JSON.stringify(predictionReport(prediction, build)),
+        () => 'the report differs after the crossing',
+      );
+      hold(!/null,"extremeMm"|NaN/.test(JSON.stringify(predictionReport(prediction, build))), () => 'not a number');
+    },
+  },
+  {
+    name: 'stress around a slot is finite',
+    every: 50,
+    check: ({ build, predictor, seed }) =>
+      holdFinite(predictor.stress(build, 1 + (Math.abs(seed) % build.fretCount)), 'stress'),
+  },
+];

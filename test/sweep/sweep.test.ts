@@ -1,0 +1,51 @@
+/** A share of `npm run sweep` in every test run, and that the sweep notices what it is there to notice. */
+import { describe, expect, test } from 'vitest';
+import { hold, holdFinite, holdText } from './invariant.ts';
+import { buildOfSeed, INVARIANTS, sweep } from './sweep.ts';
+
+const BUILDS = 300;
+const FIRST_SEED = 100_000;
+
+test(`what holds of every build holds of ${BUILDS} drawn at random, seeds ${FIRST_SEED} and up`, async () => {
+  const { counts, failures } = await sweep(BUILDS, FIRST_SEED);
+  expect(failures.map(({ seed, invariant, message }) => `seed ${seed}: ${invariant}: ${message}`)).toEqual([]);
+  // Every law has been tried, the dear ones too.
+  expect(counts.filter(({ checked }) => checked === 0).map(({ invariant }) => invariant)).toEqual([]);
+}, 300_000);
+
+test('one seed makes one build', () => {
+  expect(buildOfSeed(5)).toEqual(buildOfSeed(5));
+  expect(buildOfSeed(5)).not.toEqual(buildOfSeed(6));
+});
+
+test('a law that does not hold is counted, with its seed', async () => {
+  const never = { name: 'never', every: 2, check: () => hold(false, () => 'it does not') };
+  const { counts, failures } = await sweep(4, 10, { invariants: [never] });
+  expect(failures).toEqual([
+    { seed: 10, invariant: 'never', message: 'it does not' },
+    { seed: 12, invariant: 'never', message: 'it does not' },
+  ]);
+  expect(counts.at(-1)).toEqual({ invariant: 'never', checked: 2, failed: 2 });
+});
+
+test('laws have names of their own', () => {
+  expect(new Set(INVARIANTS.map(({ name }) => name)).size).toBe(INVARIANTS.length);
+});
+
+describe('numbers that are none', () => {
+  test.each([
+    [{ a: [1, { b: Number.NaN }] }, 'x: a[1].b is NaN'],
+    [{ a: new Float64Array([0, Infinity]) }, 'x: a[1] is Infinity'],
+    [[-Infinity], 'x: [0] is -Infinity'],
+  ])('are found', (value, message) => {
+    expect(() => holdFinite(value, 'x')).toThrow(message);
+  });
+
+  test('are let through where they may be', () => {
+    expect(() => holdFinite({ radiusMm: Infinity, name: 'NaN' }, 'x', /radiusMm/)).not.toThrow();
+  });
+
+  test.each(['NaN mm', '−Infinity', 'undefined', '[object Object]'])('are found in a text: %s', (text) => {
+    expect(() => holdText(`kerf ${text}`, 'x')).toThrow(text);
+  });
+});
