@@ -7,7 +7,6 @@ export const OFFLINE_WORDS = {
   inUse: 'Another window has gone over to a new version of Backbow. This one still shows the version before.',
   load: 'Load the new version',
   later: 'Later',
-  stepKept: 'New version',
   kept: {
     'not-here': 'This browser keeps nothing of the page: it needs the network at every visit.',
     preparing: 'The page is being kept in this browser, for use without a network.',

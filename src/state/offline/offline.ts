@@ -2,8 +2,6 @@
  * The page's side of working without a network: starts the service worker, says how far it is, and tells when a new
  * version waits. The page is never loaded again unless the person asks for it.
  */
-import type { BackbowStore } from '../store.ts';
-import { keepAcrossReload } from './across-reload.ts';
 import type { OfflineStore } from './offline-store.ts';
 import { TAKE_OVER } from './take-over.ts';
 
@@ -11,7 +9,7 @@ import { TAKE_OVER } from './take-over.ts';
 export interface OfflinePage {
   /** Undefined where the browser has no service workers or the page did not come over a safe connection. */
   readonly workers: Pick<ServiceWorkerContainer, 'controller' | 'register' | 'addEventListener'> | undefined;
-  /** Loads the page again; the build is there again afterwards. */
+  /** Loads the page again. The draft on the bench is kept by the library and comes back with it. */
   readonly reload: () => void;
   /** Calls back from time to time, when it is worth asking the server for a new version. */
   readonly onReturn: (look: () => void) => void;
@@ -74,13 +72,10 @@ export function connectOffline(store: OfflineStore, page: OfflinePage): void {
 const HOUR_MS = 3_600_000;
 
 /** The real page. Only the built page is kept: while it is being developed every change must show. */
-export function pageOf(builds: BackbowStore): OfflinePage {
+export function thisPage(): OfflinePage {
   return {
     workers: import.meta.env.PROD && 'serviceWorker' in navigator ? navigator.serviceWorker : undefined,
-    reload: () => {
-      keepAcrossReload(builds.getState().build);
-      location.reload();
-    },
+    reload: () => location.reload(),
     onReturn: (look) => {
       let last = performance.now();
       document.addEventListener('visibilitychange', () => {
