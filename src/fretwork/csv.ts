@@ -19,7 +19,7 @@ const record = (fields: readonly string[]) => `${fields.map(field).join(',')}\r\
 /** Mark that tells spreadsheets that a file is UTF-8; put it before the text when writing a file for them. */
 export const BYTE_ORDER_MARK = '\uFEFF';
 
-export function toCsv(table: Table, system: UnitSystem): string {
+export function toCsv(table: Pick<Table, 'columns' | 'rows'>, system: UnitSystem): string {
   const header = table.columns.map((column) => columnHeader(column, system));
   const rows = table.rows.map((row) =>
     record(row.map((cell, index) => plainNumber(cell, cellText(cell, table.columns[index]!, system)))),

@@ -2,7 +2,8 @@
 import type { StateCreator } from 'zustand/vanilla';
 import type { BackbowState } from './store.ts';
 
-export type DialogId = 'share' | 'received' | 'library' | 'lessons' | 'glossary' | 'licences';
+export type DialogId =
+  'share' | 'received' | 'library' | 'lessons' | 'glossary' | 'licences' | 'wanted' | 'bench-log' | 'refret' | 'proof';
 
 export interface DialogSlice {
   readonly dialog: DialogId | null;

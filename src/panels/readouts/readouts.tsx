@@ -2,6 +2,7 @@
 import { currentBands } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import type { Phase, RailPosition } from '../../state/rail.ts';
+import { ActionButton } from '../actions/action-button.tsx';
 import { READOUT_WORDS } from '../words/panels.ts';
 import { Figure } from './figure.tsx';
 import { driversText, figuresOf, type FigureText } from './figures.ts';
@@ -40,6 +41,9 @@ export function Readouts() {
         ))}
       </dl>
       <Drivers figures={figures} phase={rail.phase} />
+      <p className="readout-actions">
+        <ActionButton id="wanted" />
+      </p>
     </section>
   );
 }

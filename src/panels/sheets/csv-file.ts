@@ -17,7 +17,7 @@ export function safeText(text: string): string {
 
 const safeCell = (cell: Cell): Cell => (typeof cell === 'string' ? safeText(cell) : cell);
 
-export function csvText(table: Table, system: UnitSystem): string {
+export function csvText(table: Pick<Table, 'columns' | 'rows'>, system: UnitSystem): string {
   const columns = table.columns.map((column) => ({ ...column, label: safeText(column.label) }));
   return BYTE_ORDER_MARK + toCsv({ ...table, columns, rows: table.rows.map((row) => row.map(safeCell)) }, system);
 }

@@ -1,0 +1,37 @@
+/** How far a question is: working and how to give up, given up and how to ask again, or why there is no answer. */
+import { useEffect, useRef } from 'react';
+import type { Asked } from '../../state/answers/use-answer.ts';
+import { WANTED_WORDS } from './words.ts';
+
+type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'giveUp' | 'askAgain'>;
+
+export function Asking({ status, reason, giveUp, askAgain }: AskingProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  const hadFocus = useRef(false);
+  // The button changes its words with the state; whoever stands on it shall not be thrown off.
+  useEffect(() => {
+    if (hadFocus.current) button.current?.focus();
+  }, [status]);
+  if (status === 'idle' || status === 'done') return <output className="asking" />;
+  const isWorking = status === 'working';
+  return (
+    <output className="asking">
+      <span>
+        {isWorking
+          ? WANTED_WORDS.working
+          : status === 'failed'
+            ? WANTED_WORDS.failed(reason ?? '')
+            : WANTED_WORDS.givenUp}
+      </span>{' '}
+      <button
+        ref={button}
+        type="button"
+        onFocus={() => (hadFocus.current = true)}
+        onBlur={() => (hadFocus.current = false)}
+        onClick={isWorking ? giveUp : askAgain}
+      >
+        {isWorking ? WANTED_WORDS.giveUp : WANTED_WORDS.askAgain}
+      </button>
+    </output>
+  );
+}

@@ -1,0 +1,89 @@
+/** The kerf that gives the relief wanted, for both ways of pressing. */
+import type { Build } from '../../build/build.ts';
+import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import { sawableKerfMm, type WantedAnswer } from '../../mechanics/inversion/answers.ts';
+import type { KerfAnswer } from '../../mechanics/inversion/kerf.ts';
+import { bowText } from '../words/bow.ts';
+import { METHOD_WORDS } from '../words/panels.ts';
+import { bandText, missText } from './goal.ts';
+import { UseButton } from './use-button.tsx';
+import { WANTED_WORDS } from './words.ts';
+
+interface KerfAnswersProps {
+  readonly build: Build;
+  readonly answer: WantedAnswer;
+  readonly system: UnitSystem;
+  readonly isStale: boolean;
+  readonly use: (change: Partial<Build>, label: string) => void;
+}
+
+/** Kerfs deserve a thousandth of a millimetre, because a few hundredths decide. */
+const kerfText = (kerfMm: number, system: UnitSystem) => formatQuantity(kerfMm, 'mm', 3, system);
+
+function statusText({ status }: Pick<KerfAnswer, 'status'>, kerf: string): string {
+  switch (status) {
+    case 'found':
+      return WANTED_WORDS.kerfFound(kerf);
+    case 'too-hollow':
+      return WANTED_WORDS.kerfNarrowest(kerf);
+    case 'too-humped':
+      return WANTED_WORDS.kerfWidest(kerf);
+    case 'between-shapes':
+      return WANTED_WORDS.kerfBetween(kerf);
+    case 'no-effect':
+      return WANTED_WORDS.kerfNoEffect;
+  }
+}
+
+function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'press' | 'both' }) {
+  const { build, answer, system, isStale, use } = props;
+  const of = answer.kerf![method];
+  const kerfMm = sawableKerfMm(of.kerfMm);
+  const kerf = kerfText(kerfMm, system);
+  const { label } = METHOD_WORDS[method];
+  const isInUse = build.method === method && build.kerfMm === kerfMm;
+  return (
+    <div className="answer" data-answer={`kerf-${method}`} data-status={of.status}>
+      <h4>{WANTED_WORDS.kerfFor[method]}</h4>
+      <p>
+        {statusText(of, kerf)}{' '}
+        {of.status !== 'found' && WANTED_WORDS.reaches(bowText(of.reliefMm, system), missText(of.missMm, system))}{' '}
+        <span className="quiet">{WANTED_WORDS.band(bandText(of.bandMm, system))}</span>
+      </p>
+      {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
+        <p>{WANTED_WORDS.bodyWedges(kerfText(of.bodyInterferenceMm, system))}</p>
+      )}
+      {of.status !== 'no-effect' && !isInUse && (
+        <UseButton
+          words={WANTED_WORDS.takeKerf(kerf, label)}
+          isStale={isStale}
+          onUse={() => use({ kerfMm, method }, WANTED_WORDS.stepKerf(`${kerf}, ${label}`))}
+        />
+      )}
+    </div>
+  );
+}
+
+export function KerfAnswers(props: KerfAnswersProps) {
+  const { build, answer, system } = props;
+  const { leastMm, mostMm } = answer.kerfRange;
+  return (
+    <section aria-labelledby="wanted-kerf">
+      <h3 id="wanted-kerf">{WANTED_WORDS.kerf}</h3>
+      {answer.kerf ? (
+        <div className="answer-pair">
+          <Method {...props} method="press" />
+          <Method {...props} method="both" />
+        </div>
+      ) : (
+        <p>
+          {WANTED_WORDS.kerfNone(
+            kerfText(build.tangWidthMm, system),
+            kerfText(leastMm, system),
+            kerfText(mostMm, system),
+          )}
+        </p>
+      )}
+    </section>
+  );
+}

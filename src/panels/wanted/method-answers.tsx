@@ -1,0 +1,69 @@
+/** Which way of seating comes closest, with everything else as it is. */
+import type { Build } from '../../build/build.ts';
+import type { UnitSystem } from '../../build/units.ts';
+import type { WantedAnswer } from '../../mechanics/inversion/answers.ts';
+import { bowText } from '../words/bow.ts';
+import { METHOD_WORDS } from '../words/panels.ts';
+import { bandText, missText, rodText } from './goal.ts';
+import { UseButton } from './use-button.tsx';
+import { WANTED_WORDS } from './words.ts';
+
+interface MethodAnswersProps {
+  readonly build: Build;
+  readonly answer: WantedAnswer;
+  readonly system: UnitSystem;
+  readonly isStale: boolean;
+  readonly use: (change: Partial<Build>, label: string) => void;
+}
+
+export function MethodAnswers({ build, answer, system, isStale, use }: MethodAnswersProps) {
+  const hasRod = build.rodKind !== 'none';
+  return (
+    <section aria-labelledby="wanted-methods">
+      <h3 id="wanted-methods">{WANTED_WORDS.methods}</h3>
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it */}
+      <section className="table-scroll" tabIndex={0} aria-label={WANTED_WORDS.methodsCaption}>
+        <table className="answer-table">
+          <caption className="quiet">{WANTED_WORDS.methodsCaption}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{WANTED_WORDS.method}</th>
+              <th scope="col">{WANTED_WORDS.reached}</th>
+              <th scope="col">{WANTED_WORDS.off}</th>
+              <th scope="col">{WANTED_WORDS.spread}</th>
+              {hasRod && <th scope="col">{WANTED_WORDS.rodWould}</th>}
+              <th scope="col">
+                <span className="visually-hidden">{WANTED_WORDS.use}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {answer.methods.map(({ method, reliefMm, missMm, bandMm, rod }) => {
+              const { label } = METHOD_WORDS[method];
+              return (
+                <tr key={method} data-method={method}>
+                  <th scope="row">{label}</th>
+                  <td>{bowText(reliefMm, system)}</td>
+                  <td>{missText(missMm, system)}</td>
+                  <td>{bandText(bandMm, system)}</td>
+                  {hasRod && <td>{rod.status === 'reached' ? rodText(rod.percent) : WANTED_WORDS.rodNo}</td>}
+                  <td>
+                    {method === build.method ? (
+                      <span className="quiet">{WANTED_WORDS.chosen}</span>
+                    ) : (
+                      <UseButton
+                        words={WANTED_WORDS.takeMethod(label)}
+                        isStale={isStale}
+                        onUse={() => use({ method }, WANTED_WORDS.stepMethod(label))}
+                      />
+                    )}
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  );
+}

@@ -1,0 +1,51 @@
+/** The rod setting that gives the relief wanted, or plainly why none does. */
+import type { Build } from '../../build/build.ts';
+import { formatNumber, type UnitSystem } from '../../build/units.ts';
+import type { WantedAnswer } from '../../mechanics/inversion/answers.ts';
+import { bowText } from '../words/bow.ts';
+import { bandText, missText, rodText, settableRodPercent } from './goal.ts';
+import { UseButton } from './use-button.tsx';
+import { WANTED_WORDS } from './words.ts';
+
+interface RodAnswerProps {
+  readonly build: Build;
+  readonly answer: WantedAnswer;
+  readonly system: UnitSystem;
+  readonly isStale: boolean;
+  readonly use: (change: Partial<Build>, label: string) => void;
+}
+
+function turnsText(turns: number): string {
+  const shown = formatNumber(turns, 1);
+  return WANTED_WORDS.turns(shown === '1.0' ? WANTED_WORDS.oneTurn : WANTED_WORDS.someTurns(shown));
+}
+
+export function RodAnswerSection({ build, answer, system, isStale, use }: RodAnswerProps) {
+  const { rod } = answer;
+  const percent = settableRodPercent(rod.percent);
+  const said = rodText(percent);
+  const isReached = rod.status === 'reached';
+  const way = percent > 0 ? WANTED_WORDS.backwards : percent < 0 ? WANTED_WORDS.forwards : '';
+  return (
+    <section aria-labelledby="wanted-rod" data-answer="rod" data-status={rod.status}>
+      <h3 id="wanted-rod">{WANTED_WORDS.rodTitle}</h3>
+      <p>
+        {isReached ? WANTED_WORDS.rodReached(said, way) : WANTED_WORDS.rodStatus[rod.status]}{' '}
+        {!isReached && rod.status !== 'no-rod' && `${WANTED_WORDS.rodClosest(said)} `}
+        {!isReached && WANTED_WORDS.reaches(bowText(rod.reliefMm, system), missText(rod.missMm, system))}{' '}
+        {rod.status === 'too-weak' &&
+          rod.wantedPercent !== null &&
+          `${WANTED_WORDS.rodBeyond(rodText(rod.wantedPercent))} `}
+        {isReached && rod.turns !== null && percent !== 0 && `${turnsText(rod.turns)} `}
+        <span className="quiet">{WANTED_WORDS.band(bandText(rod.bandMm, system))}</span>
+      </p>
+      {rod.status !== 'no-rod' && percent !== build.rodSettingPercent && (
+        <UseButton
+          words={WANTED_WORDS.takeRod(said)}
+          isStale={isStale}
+          onUse={() => use({ rodSettingPercent: percent }, WANTED_WORDS.stepRod(said))}
+        />
+      )}
+    </section>
+  );
+}

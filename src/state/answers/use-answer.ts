@@ -1,0 +1,81 @@
+/** A question and its answer for a component: asked anew when its key changes and rests, given up when it goes away. */
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { createAnswerer, type Answerer, type AnsweringWorker } from './answerer.ts';
+
+export interface Asked<Value> {
+  /** The last answer; while working it is that of an earlier question. */
+  readonly value: Value | null;
+  /** Key of the question that `value` answers. */
+  readonly key: string | null;
+  readonly status: 'idle' | 'working' | 'done' | 'given-up' | 'failed';
+  readonly reason: string | null;
+  readonly giveUp: () => void;
+  readonly askAgain: () => void;
+}
+
+/** How one asking ended. */
+interface Ended {
+  readonly ticket: string;
+  readonly status: 'done' | 'given-up' | 'failed';
+  readonly reason: string | null;
+}
+
+const REST_MS = 250;
+
+/**
+ * @param key what the question depends on, as text; null = there is nothing to ask
+ * @param question asks the worker
+ */
+export function useAnswer<Value>(
+  key: string | null,
+  question: (api: AnsweringWorker['api']) => Promise<Value | null>,
+): Asked<Value> {
+  const [answer, setAnswer] = useState<{ readonly key: string; readonly value: Value } | null>(null);
+  const [ended, setEnded] = useState<Ended | null>(null);
+  const [again, setAgain] = useState(0);
+  const answerer = useRef<Answerer | null>(null);
+  const latest = useRef(question);
+  const ticket = `${again} ${key}`;
+  useEffect(() => {
+    latest.current = question;
+  });
+  useEffect(
+    () => () => {
+      answerer.current?.giveUp();
+      answerer.current = null;
+    },
+    [],
+  );
+
+  useEffect(() => {
+    if (key === null) return undefined;
+    let over = false;
+    const rest = setTimeout(() => {
+      answerer.current ??= createAnswerer();
+      void answerer.current.ask(latest.current).then((answered) => {
+        if (over) return;
+        if (answered.kind === 'answer') setAnswer({ key, value: answered.value });
+        setEnded({
+          ticket,
+          status: answered.kind === 'answer' ? 'done' : answered.kind === 'failed' ? 'failed' : 'given-up',
+          reason: answered.kind === 'failed' ? answered.reason : null,
+        });
+      });
+    }, REST_MS);
+    return () => {
+      over = true;
+      clearTimeout(rest);
+    };
+  }, [key, ticket]);
+
+  const current = ended?.ticket === ticket ? ended : null;
+  const isFailed = current?.status === 'failed';
+  return {
+    value: isFailed || key === null ? null : (answer?.value ?? null),
+    key: answer?.key ?? null,
+    status: key === null ? 'idle' : (current?.status ?? 'working'),
+    reason: current?.reason ?? null,
+    giveUp: useCallback(() => answerer.current?.giveUp(), []),
+    askAgain: useCallback(() => setAgain((count) => count + 1), []),
+  };
+}

@@ -1,0 +1,96 @@
+/** The bench log in the store. It is kept on this device; where that is refused it lives as long as the page. */
+import type { StateCreator } from 'zustand/vanilla';
+import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
+import type { BackbowState } from '../store.ts';
+import { troubleOf } from '../library/storage.ts';
+import { withAdopted, type AdoptedBite } from './adopted.ts';
+import { changedRecord, EMPTY_RECORD, readableEntries, recordOf, type LogRecord } from './log-record.ts';
+import { deviceLogStorage, type LogStorage } from './log-storage.ts';
+
+/** Why the log is not kept on this device: no room, no storage, or a record of a newer release that is left alone. */
+export type LogTrouble = 'full' | 'refused' | 'newer';
+
+export interface BenchLogSlice {
+  /** In the order of their dates; null before they were read. */
+  readonly benchLog: readonly LogEntry[] | null;
+  /** Stored entries that this release cannot read. They are left where they are. */
+  readonly unreadableEntries: number;
+  readonly adoptedBites: readonly AdoptedBite[];
+  /** Null while the log is kept. */
+  readonly logTrouble: LogTrouble | null;
+  /** Reads what is stored; called again, what other windows have changed. */
+  readonly readBenchLog: () => Promise<void>;
+  /** Takes entries out of the log and puts others in. The entries must be free of problems. */
+  readonly changeBenchLog: (out: readonly LogEntry[], into: readonly LogEntry[]) => Promise<void>;
+  /** Remembers how sure the log was of a bite factor that goes into a build. */
+  readonly adoptBite: (bite: AdoptedBite) => Promise<void>;
+}
+
+/** A record that must not be written over. */
+class NewerRecord extends Error {}
+
+export const createBenchLogSlice =
+  (storage: LogStorage = deviceLogStorage()): StateCreator<BackbowState, [], [], BenchLogSlice> =>
+  (set, get) => {
+    let record = EMPTY_RECORD;
+    let reading: Promise<void> | undefined;
+
+    function show(next: LogRecord): void {
+      record = next;
+      const entries = readableEntries(next);
+      const adopted = JSON.stringify(next.adopted) === JSON.stringify(get().adoptedBites);
+      set({
+        benchLog: entries,
+        unreadableEntries: next.entries.length - entries.length,
+        ...(adopted ? {} : { adoptedBites: next.adopted }),
+      });
+    }
+
+    function fail(error: unknown): void {
+      set({ logTrouble: error instanceof NewerRecord ? 'newer' : troubleOf(error) });
+    }
+
+    async function read(): Promise<void> {
+      // What could not be kept lives in this page only: the device must not take its place.
+      if (get().logTrouble !== null) return;
+      try {
+        const stored = recordOf(await storage.read());
+        if (!stored) throw new NewerRecord();
+        show(stored);
+      } catch (error) {
+        fail(error);
+        show(record);
+      }
+    }
+
+    async function change(make: (before: LogRecord) => LogRecord): Promise<void> {
+      await (reading ??= read());
+      if (get().logTrouble !== null) {
+        show(make(record));
+        return;
+      }
+      try {
+        let written = record;
+        await storage.change((stored) => {
+          const before = recordOf(stored);
+          if (!before) throw new NewerRecord();
+          written = make(before);
+          return written;
+        });
+        show(written);
+      } catch (error) {
+        fail(error);
+        show(make(record));
+      }
+    }
+
+    return {
+      benchLog: null,
+      unreadableEntries: 0,
+      adoptedBites: [],
+      logTrouble: null,
+      readBenchLog: () => (reading = read()),
+      changeBenchLog: (out, into) => change((before) => changedRecord(before, out, into)),
+      adoptBite: (bite) => change((before) => ({ ...before, adopted: withAdopted(before.adopted, bite) })),
+    };
+  };
