@@ -3,7 +3,7 @@ import type { Build } from '../build/build.ts';
 import { bodyJointMm, boardEndMm, fretPositionMm, fretPositionsMm, lastFretMm } from '../build/neck-shape.ts';
 import type { Deviations } from './deviations.ts';
 import type { Linear, NeckDescription, NeckPiece, NeckWood } from './description.ts';
-import { meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './materials.ts';
+import { boardProperties, meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './materials.ts';
 
 /**
  * Kerf of the mesh. The wires, kerfs and fillers of a build all share one mesh: a slot's flexibility hardly depends on
@@ -21,7 +21,7 @@ export function describeNeck(
   deviations: Pick<Deviations, 'boardModulus' | 'neckModulus'>,
 ): NeckDescription {
   const last = lastFretMm(build);
-  const board = woodProperties(build.boardWood, build);
+  const board = boardProperties(build);
   const boardE = measuredModulusMPa(build, 'board') ?? board.modulusMPa;
   const quarter = build.boardSawn === 'quarter';
   const boardWood: NeckWood = {

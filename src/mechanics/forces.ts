@@ -11,7 +11,7 @@
 import type { Build } from '../build/build.ts';
 import { fretPositionsMm, tangLengthMm } from '../build/neck-shape.ts';
 import { embeddingStrengthMPa } from './contact.ts';
-import { woodProperties } from './materials.ts';
+import { boardProperties } from './materials.ts';
 import type { Method } from './prediction-types.ts';
 import { studDiameterMm } from './wire-contact.ts';
 
@@ -27,7 +27,7 @@ interface ForceInputs {
 
 export function seatingForceN({ build, wedgeForceN, biteMm }: ForceInputs): number[] {
   const diameter = studDiameterMm(build.studAreaMm2);
-  const strength = embeddingStrengthMPa(diameter, woodProperties(build.boardWood, build).densityKgM3);
+  const strength = embeddingStrengthMPa(diameter, boardProperties(build).densityKgM3);
   return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, i) => {
     const studs = tangLengthMm(build, x) / build.studPitchMm;
     return 2 * build.friction * wedgeForceN[i]! + 2 * studs * strength * biteMm[i]! * diameter;

@@ -5,6 +5,7 @@
  *   tapped     E = 0.9465·(m f²/b)·(L³/t³)·T₁,  T₁ = 1 + 6.585·(t/L)²    m g, f Hz, b L t mm → Pa
  *              (ASTM E1876 for bars with L/t ≥ 20, first free–free bending mode; from memory)
  *   bent       E = F L³/(4 b h³ δ)                                       three-point test, N and mm → MPa
+ *   density of a tapped board = mass/volume, as it was on the scale
  *   own wood   crushing strength 84.9·G^0.97 MPa, G on a 12 % basis (Wood Handbook, regression for hardwoods, from memory);
  *              elastic ratios of sugar maple (assumption)
  */
@@ -94,6 +95,14 @@ export function measuredModulusMPa(build: Build, part: 'neck' | 'board'): number
     case 'sag':
       return modulusFromSagMPa(value('LoadN'), value('SpanMm'), value('WidthMm'), value('ThicknessMm'), value('SagMm'));
   }
+}
+
+/** The board's wood; a tapped board's density is its own, not its species'. */
+export function boardProperties(build: Build): WoodProperties {
+  const wood = woodProperties(build.boardWood, build);
+  if (build.boardBlankTest !== 'tap') return wood;
+  const volumeMm3 = build.boardBlankLengthMm * build.boardBlankWidthMm * build.boardBlankThicknessMm;
+  return { ...wood, densityKgM3: (build.boardBlankMassG * 1e6) / volumeMm3 };
 }
 
 /** Mean modulus of a blank of these laminates when it bends in the direction of the strings' pull, MPa. */

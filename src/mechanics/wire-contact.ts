@@ -4,7 +4,7 @@ import { fretPositionsMm, tangLengthMm } from '../build/neck-shape.ts';
 import type { Contact } from './contact.ts';
 import { embeddingStrengthMPa } from './contact.ts';
 import type { Deviations } from './deviations.ts';
-import { woodProperties } from './materials.ts';
+import { boardProperties } from './materials.ts';
 import type { Method } from './prediction-types.ts';
 
 /** Kerf that a method works with, mm: a glue fit is sawn so that the studs slide in, the others as the build says. */
@@ -19,7 +19,7 @@ export function studDiameterMm(studAreaMm2: number): number {
 
 /** One contact per fret, for the methods that press (see `workingKerfMm` for a glue fit, which does not). */
 export function contactsOf(build: Build, deviations: Deviations): Contact[] {
-  const wood = woodProperties(build.boardWood, build);
+  const wood = boardProperties(build);
   const strength = embeddingStrengthMPa(studDiameterMm(build.studAreaMm2), wood.densityKgM3 * deviations.density);
   const bite = build.biteFactor * deviations.bite;
   const depth = Math.min(build.tangDepthMm, build.slotDepthMm);

@@ -5,12 +5,14 @@ import { defaultBuild, type Build } from '../../src/build/build.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import {
+  boardProperties,
   meanModulusMPa,
   measuredModulusMPa,
   modulusFromSagMPa,
   modulusFromTapMPa,
   woodProperties,
 } from '../../src/mechanics/materials.ts';
+import { contactsOf } from '../../src/mechanics/wire-contact.ts';
 import { expectNear, ROUNDING } from '../expect-near.ts';
 import { edgeTraction, orthotropic, planeModel } from './plane-model.ts';
 
@@ -153,5 +155,26 @@ describe('the maker’s own wood (seed 1406)', () => {
       0.1,
       'a regression over species',
     );
+  });
+});
+
+describe('a tapped board', () => {
+  it('brings its own density to the bite of the studs: twice the mass bites twice as hard', () => {
+    // 560 × 70 × 9 mm = 352.8 cm³; 282.24 g make 800 kg/m³.
+    const tapped = {
+      ...defaultBuild(),
+      boardBlankTest: 'tap' as const,
+      boardBlankLengthMm: 560,
+      boardBlankWidthMm: 70,
+      boardBlankThicknessMm: 9,
+    };
+    expectNear(
+      boardProperties({ ...tapped, boardBlankMassG: 282.24 }).densityKgM3,
+      800,
+      1e-12,
+      'the same product twice',
+    );
+    const force = (mass: number) => contactsOf({ ...tapped, boardBlankMassG: mass }, AS_STATED)[0]!.studForceN;
+    expectNear(force(560) / force(280), 2, 1e-12, 'the embedding rule is linear in density');
   });
 });
