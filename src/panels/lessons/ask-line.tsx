@@ -7,7 +7,7 @@ import { nearestFret } from '../readouts/figures.ts';
 import { bowBandText, bowText } from '../words/bow.ts';
 import { CHART_WORDS } from '../words/panels.ts';
 import { guess as makeGuess, useGuesses, type LineGuess } from './guesses.ts';
-import { bandPath, BOX, extremeOf, guessPath, HANDLES, lineScales, truthPath } from './line-curve.ts';
+import { bandPath, bowedThrough, BOX, extremeOf, guessPath, HANDLES, lineScales, truthPath } from './line-curve.ts';
 import type { Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
 import { useBand } from './use-bench.ts';
@@ -48,13 +48,12 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
     return lineAt(bench.prediction, ask.method ?? bench.build.method, momentAt(bench.build, ask.at));
   }, [bench, asking, ask]);
 
-  function setHandle(index: number, mm: number): void {
-    const within = Math.max(-ask.rangeMm, Math.min(ask.rangeMm, mm));
-    const rounded = Math.round(within / STEP_MM) * STEP_MM;
-    makeGuess(step, {
-      kind: 'line',
-      mm: shown.map((old, at) => (at === index ? rounded : old)) as unknown as LineGuess,
-    });
+  function setHandle(index: number, wanted: number): void {
+    const within = Math.max(-ask.rangeMm, Math.min(ask.rangeMm, wanted));
+    const round = (height: number) => Math.round(height / STEP_MM) * STEP_MM;
+    // The first touch bows the whole line; from then on each handle is its own.
+    const mm = made ? made.map((old, at) => (at === index ? within : old)) : bowedThrough(index, within);
+    makeGuess(step, { kind: 'line', mm: mm.map(round) as unknown as LineGuess });
   }
 
   /** Where the pointer is, in the drawing's own units. */

@@ -72,6 +72,12 @@ export function bandPath(prediction: Prediction, { xMm, p05Mm, p95Mm }: LineBand
   return `${line()([...edge(p05Mm), ...edge(p95Mm).toReversed()]) ?? ''}Z`;
 }
 
+/** Heights of an even bow (a parabola) that has this height at one of the handles. */
+export function bowedThrough(index: number, mm: number): number[] {
+  const shape = (share: number) => share * (1 - share);
+  return HANDLES.map((share) => (mm * shape(share)) / shape(HANDLES[index]!));
+}
+
 /** The height of greatest size, with its sign. */
 export function extremeOf(guess: LineGuess): number {
   return guess.reduce((most, mm) => (Math.abs(mm) > Math.abs(most) ? mm : most), 0);

@@ -33,13 +33,13 @@ export const LESSON_TEXTS = {
         ],
       },
       inside: {
-        title: 'Look inside a slot',
+        title: 'Inside a slot',
         says: [
-          'This is one slot, cut open along the neck. Over its studs the tang is {studs} wide, and the slot is {kerf}. The studs bite into end grain on both sides and push the walls apart, along the grain.',
+          'Over its studs the tang is {studs} wide, and the slot is {kerf}. The studs bite into end grain on both sides and push the walls apart, along the grain.',
         ],
         question: 'With how much force does one fret push, on the mean of all?',
         after: [
-          '{force}, a good deal more than a person can push with one thumb. It acts about a millimetre below the playing surface and some ten millimetres above the middle of the neck; that distance is the lever that bends it.',
+          '{force}, a good deal more than a person can push with one thumb. In the picture one slot is cut open along the neck: the force acts about a millimetre below the playing surface and some ten millimetres above the middle of the neck; that distance is the lever that bends it.',
         ],
       },
       yours: {

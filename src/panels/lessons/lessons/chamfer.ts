@@ -27,7 +27,6 @@ export const chamfer = {
       facts: {
         room: { q: 'chamferRoom' },
         crown: { q: 'parameter', id: 'crownWidthMm' },
-        kerf: { q: 'parameter', id: 'kerfMm' },
         now: { q: 'parameter', id: 'chamferMm' },
       },
     },

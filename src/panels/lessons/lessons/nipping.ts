@@ -14,7 +14,7 @@ export const nipping = {
         { set: 'preset', id: 'set-neck-mahogany' },
         { set: 'rail', at: FRETTED },
         { set: 'fret', fret: FRET },
-        { set: 'view', view: 'end' },
+        { set: 'view', view: 'neck' },
       ],
       facts: {
         lines: { q: 'parameter', id: 'bindingLineCount' },
@@ -26,11 +26,14 @@ export const nipping = {
       id: 'nip',
       acts: [
         { set: 'fret', fret: FRET },
-        { set: 'view', view: 'end' },
+        { set: 'view', view: 'neck' },
         { set: 'lifted', on: true },
       ],
       ask: { kind: 'value', of: { q: 'nip', fret: FRET }, min: 0, max: 10, step: 0.05 },
-      reveal: [{ set: 'lifted', on: false }],
+      reveal: [
+        { set: 'lifted', on: false },
+        { set: 'view', view: 'end' },
+      ],
       facts: {
         nip: { q: 'nip', fret: FRET },
         clearance: { q: 'parameter', id: 'nipClearanceMm' },
@@ -46,14 +49,14 @@ export const nipping = {
         { set: 'fret', fret: FRET },
         { set: 'view', view: 'end' },
       ],
-      facts: { nip: { q: 'nip', fret: FRET }, shelf: { q: 'shelf', fret: FRET } },
+      facts: { nip: { q: 'nip', fret: FRET } },
     },
     {
       id: 'none-sawn',
       acts: [
         { set: 'values', values: { linesSawnThrough: 0 } },
         { set: 'fret', fret: FRET },
-        { set: 'view', view: 'end' },
+        { set: 'view', view: 'neck' },
       ],
       ask: {
         kind: 'which',
@@ -63,6 +66,7 @@ export const nipping = {
           { id: 'oversize', of: { q: 'parameter', id: 'oversizeMm' } },
         ],
       },
+      reveal: [{ set: 'view', view: 'end' }],
       facts: {
         nip: { q: 'nip', fret: FRET },
         shelf: { q: 'shelf', fret: FRET },

@@ -44,11 +44,14 @@ export const oneAndAll = {
       id: 'inside',
       acts: [
         { set: 'rail', at: ALL },
-        { set: 'view', view: 'slot' },
+        { set: 'view', view: 'neck' },
         { set: 'fret', fret: 9 },
-        { set: 'showArrows', on: true },
       ],
       ask: { kind: 'value', of: { q: 'wedgeForce' }, min: 0, max: 2000, step: 10 },
+      reveal: [
+        { set: 'view', view: 'slot' },
+        { set: 'showArrows', on: true },
+      ],
       facts: {
         force: { q: 'wedgeForce' },
         studs: { q: 'parameter', id: 'studWidthMm' },

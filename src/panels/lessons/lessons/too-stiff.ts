@@ -96,7 +96,6 @@ export const tooStiff = {
       facts: {
         settled: { q: 'relief', at: LATER },
         least: { q: 'rodReach', end: 'least' },
-        wanted: { q: 'parameter', id: 'targetReliefMm' },
       },
     },
   ],
