@@ -7,6 +7,9 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   licences: lazy(async () => ({ default: (await import('../panels/licences/licences-dialog.tsx')).LicencesDialog })),
   share: lazy(async () => ({ default: (await import('../panels/share/share-dialog.tsx')).ShareDialog })),
   received: lazy(async () => ({ default: (await import('../panels/share/received-dialog.tsx')).ReceivedDialog })),
+  'bench-log': lazy(async () => ({
+    default: (await import('../panels/bench-log/bench-log-dialog.tsx')).BenchLogDialog,
+  })),
   wanted: lazy(async () => ({ default: (await import('../panels/wanted/wanted-dialog.tsx')).WantedDialog })),
   library: lazy(async () => ({ default: (await import('../panels/library/library-dialog.tsx')).LibraryDialog })),
   lessons: lazy(async () => ({ default: (await import('../panels/lessons/lessons-dialog.tsx')).LessonsDialog })),

@@ -19,6 +19,7 @@ async function start(): Promise<void> {
   draftKeeper.follow();
   followAddress(store);
   connectSolver(store);
+  void store.getState().readBenchLog();
   listenToKeys(store, window);
   createRoot(document.getElementById('root')!).render(
     <StrictMode>

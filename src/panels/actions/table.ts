@@ -5,6 +5,7 @@ import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
 import { LESSON_WORDS } from '../lessons/words.ts';
+import { LOG_WORDS } from '../bench-log/words.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
 import { SHARE_WORDS } from '../share/words.ts';
 import { goTo } from '../sheets/route.ts';
@@ -62,6 +63,10 @@ export const ACTIONS: readonly Action[] = [
   action('project', 'wanted', ['W'], {
     label: WANTED_WORDS.action,
     run: (store) => store.getState().openDialog('wanted'),
+  }),
+  action('project', 'bench-log', ['J'], {
+    label: LOG_WORDS.action,
+    run: (store) => store.getState().openDialog('bench-log'),
   }),
   action('project', 'plan', ['F'], { label: SHEETS_WORDS.open, run: () => goTo('plan') }),
   action('project', 'template', ['K'], { label: SHEETS_WORDS.template, run: () => goTo('template') }),

@@ -43,6 +43,7 @@ export function Readouts() {
       <Drivers figures={figures} phase={rail.phase} />
       <p className="readout-actions">
         <ActionButton id="wanted" />
+        <ActionButton id="bench-log" />
       </p>
     </section>
   );

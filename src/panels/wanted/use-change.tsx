@@ -18,10 +18,12 @@ export function useChange(): Change {
   const system = useBackbow((state) => state.unitSystem);
   const build = useBackbow((state) => state.build);
   function use(change: Partial<Build>, label: string): boolean {
+    const before = store.getState().build;
     const outcome = store.getState().change(change, label);
+    const { build: after } = store.getState();
     setSaid(
       outcome.ok
-        ? { title: WANTED_WORDS.done(label), lines: [], undoTo: store.getState().build }
+        ? { title: WANTED_WORDS.done(label), lines: [], ...(after === before ? {} : { undoTo: after }) }
         : { title: WANTED_WORDS.refused, lines: problemTexts(outcome.problems, system) },
     );
     return outcome.ok;

@@ -1,0 +1,80 @@
+/** The necks that were measured. */
+import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { bowText } from '../words/bow.ts';
+import { METHOD_WORDS } from '../words/panels.ts';
+import { LOG_WORDS } from './words.ts';
+
+interface EntriesTableProps {
+  readonly entries: readonly LogEntry[];
+  readonly system: UnitSystem;
+  readonly edit: (entry: LogEntry) => void;
+  readonly remove: (entry: LogEntry) => void;
+}
+
+function pair(measuredMm: number | null, predictedMm: number | null, system: UnitSystem): string {
+  if (measuredMm === null || predictedMm === null) return LOG_WORDS.notMeasured;
+  return LOG_WORDS.pair(bowText(measuredMm, system), bowText(predictedMm, system));
+}
+
+export function EntriesTable({ entries, system, edit, remove }: EntriesTableProps) {
+  return (
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
+    <section className="table-scroll log-entries" tabIndex={0} aria-label={LOG_WORDS.entries}>
+      <table className="answer-table">
+        <caption className="quiet">{LOG_WORDS.caption}</caption>
+        <thead>
+          <tr>
+            {[
+              LOG_WORDS.date,
+              LOG_WORDS.neck,
+              LOG_WORDS.method,
+              LOG_WORDS.fretted,
+              LOG_WORDS.strung,
+              LOG_WORDS.gauge,
+            ].map((label) => (
+              <th key={label} scope="col">
+                {label}
+              </th>
+            ))}
+            <th scope="col">
+              <span className="visually-hidden">{LOG_WORDS.does}</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {entries.map((entry, index) => (
+            <tr key={index}>
+              <td>{entry.date}</td>
+              <th scope="row" className="log-neck">
+                {entry.neck}
+              </th>
+              <td>{METHOD_WORDS[entry.method].label}</td>
+              <td>{pair(entry.measuredFrettedMm, entry.predictedFrettedMm, system)}</td>
+              <td>{pair(entry.measuredStrungMm, entry.predictedStrungMm, system)}</td>
+              <td>{formatQuantity(entry.gaugeErrorMm, 'mm', 3, system)}</td>
+              <td>
+                <span className="button-row">
+                  <button
+                    type="button"
+                    aria-label={LOG_WORDS.editName(entry.neck, entry.date)}
+                    onClick={() => edit(entry)}
+                  >
+                    {LOG_WORDS.edit}
+                  </button>
+                  <button
+                    type="button"
+                    aria-label={LOG_WORDS.removeName(entry.neck, entry.date)}
+                    onClick={() => remove(entry)}
+                  >
+                    {LOG_WORDS.remove}
+                  </button>
+                </span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
