@@ -13,7 +13,7 @@ import {
 import { CASES } from '../../src/mechanics/loads.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
 import { expectNear, expectNothing } from '../expect-near.ts';
-import { describeSolidFeCase, readSolidFeCases } from '../reference/solid-fe-case.ts';
+import { describeSolidFeCase, solidFeCase } from '../reference/solid-fe-case.ts';
 import { ALL_NECKS, DEFAULT_NECK } from './necks.ts';
 import { ISOTROPIC, rectangularNeck } from './rectangular.ts';
 
@@ -240,8 +240,7 @@ describe('limits', () => {
   });
 
   it('is steady in x: the reference neck and itself with the board’s end cut off bend alike between the frets', () => {
-    const [reference] = readSolidFeCases();
-    const neck = describeSolidFeCase(reference!);
+    const neck = describeSolidFeCase(solidFeCase('A-reference'));
     expectNear(linearAt(neck.widthMm, 0), 43, 1e-9, 'as the file says');
     const shorter = { ...neck, lengthMm: neck.fretXMm.at(-1)! + 6, jointMm: neck.fretXMm.at(-1)! + 6 };
     const bow = (described: NeckDescription) =>

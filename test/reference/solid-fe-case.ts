@@ -116,6 +116,13 @@ export function readSolidFeCases(folder: URL = SOLID_FE_FOLDER): SolidFeCase[] {
   return files.map((file) => readSolidFeCase(file, readFileSync(new URL(file, folder), 'utf8')));
 }
 
+/** One of the cases that stand in the folder, by its id. @throws {Error} when it does not. */
+export function solidFeCase(id: string): SolidFeCase {
+  const solid = readSolidFeCases().find((candidate) => candidate.id === id);
+  if (!solid) throw new Error(`there is no solid finite-element case "${id}"`);
+  return solid;
+}
+
 function through(x1: number, value1: number, x2: number, value2: number): Linear {
   const slope = (value2 - value1) / (x2 - x1);
   return { atNut: value1 - slope * x1, slope };

@@ -3,15 +3,15 @@ import { EMPTY, linearAt, type NeckDescription, type SlotFilling } from '../../.
 import { combineLine, createNeckModel, solveInfluence, stringCases, type Combination, type Influence } from '../../../src/mechanics/influence.ts';
 import { extremeRelief, reliefFromDepth } from '../../../src/mechanics/relief.ts';
 import { seat } from '../../../src/mechanics/seating.ts';
-import { describeSolidFeCase, readSolidFeCases } from '../solid-fe-case.ts';
+import { describeSolidFeCase, solidFeCase } from '../solid-fe-case.ts';
 import { rowFromCheck, type Comparison, type ValueRow } from '../row.ts';
 
 const STUDS = { widthMm: 0.76, areaMm2: 0.48, diameterMm: 0.78, pitchMm: 2.5 } as const;
 const KERF_MM = 0.58;
 
 /** The reference neck of the solid cases with a softer neck wood. */
-const [REFERENCE] = readSolidFeCases();
-const NECK: NeckDescription = describeSolidFeCase({ ...REFERENCE!, woods: { ...REFERENCE!.woods, neckE: 11_000 } });
+const REFERENCE = solidFeCase('A-reference');
+const NECK: NeckDescription = describeSolidFeCase({ ...REFERENCE, woods: { ...REFERENCE.woods, neckE: 11_000 } });
 const MODEL = createNeckModel(NECK);
 const ON_EMPTY = solveInfluence(MODEL, EMPTY);
 const FRETS = NECK.fretXMm.length;

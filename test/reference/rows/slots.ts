@@ -2,7 +2,7 @@ import { EMPTY } from '../../../src/mechanics/description.ts';
 import { createNeckModel, solveInfluence } from '../../../src/mechanics/influence.ts';
 import { isotropic, orthotropic, type Stiffness } from '../../mechanics/plane-model.ts';
 import { slotRotation } from '../../mechanics/slotted-strip.ts';
-import { describeSolidFeCase, readSolidFeCases } from '../solid-fe-case.ts';
+import { describeSolidFeCase, solidFeCase } from '../solid-fe-case.ts';
 import { printedCheck, printedRanges, rowFromCheck, type ValueRow } from '../row.ts';
 
 const HEIGHT_MM = 20;
@@ -112,11 +112,11 @@ function energyRatio(depthRatio: number, shearRatio: number, poisson: number): n
   return Math.sqrt(inner / (2 * depthRatio));
 }
 
-const [REFERENCE_NECK] = readSolidFeCases();
+const REFERENCE_NECK = describeSolidFeCase(solidFeCase('A-reference'));
 
 /** Opening of slots in µm/kN by their own wedge, and the share of it that the next slot opens. */
 function ownOpening(): { readonly own: readonly number[]; readonly neighbour: readonly number[] } {
-  const { openingMm, slots } = solveInfluence(createNeckModel(describeSolidFeCase(REFERENCE_NECK!)), EMPTY);
+  const { openingMm, slots } = solveInfluence(createNeckModel(REFERENCE_NECK), EMPTY);
   const own = Array.from({ length: slots }, (_, i) => openingMm[i * slots + i]! * 1e6);
   const neighbour = own.slice(1).map((_, i) => openingMm[i * slots + i + 1]! / openingMm[i * slots + i]!);
   return { own, neighbour };
