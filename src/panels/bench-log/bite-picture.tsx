@@ -10,8 +10,8 @@ import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
 import { LOG_WORDS } from './words.ts';
 
 const WIDTH = 420;
-const HEIGHT = 130;
-const MARGIN = { top: 18, right: 12, bottom: 30, left: 12 };
+const HEIGHT = 146;
+const MARGIN = { top: 18, right: 12, bottom: 44, left: 12 };
 const TICKS = [0.4, 0.6, 0.8, 1, 1.5, 2, 2.5];
 const POINTS = 121;
 
@@ -67,7 +67,7 @@ export function BitePicture({ posterior }: { readonly posterior: BitePosterior }
             </text>
           </g>
         ))}
-        <text className="quiet-text" x={WIDTH - MARGIN.right} y={base - 5} textAnchor="end">
+        <text className="quiet-text" x={WIDTH / 2} y={HEIGHT - 6} textAnchor="middle">
           {LOG_WORDS.axis}
         </text>
       </g>

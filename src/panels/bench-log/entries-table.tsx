@@ -12,9 +12,20 @@ interface EntriesTableProps {
   readonly remove: (entry: LogEntry) => void;
 }
 
-function pair(measuredMm: number | null, predictedMm: number | null, system: UnitSystem): string {
+interface PairProps {
+  readonly measuredMm: number | null;
+  readonly predictedMm: number | null;
+  readonly system: UnitSystem;
+}
+
+function Pair({ measuredMm, predictedMm, system }: PairProps) {
   if (measuredMm === null || predictedMm === null) return LOG_WORDS.notMeasured;
-  return LOG_WORDS.pair(bowText(measuredMm, system), bowText(predictedMm, system));
+  return (
+    <>
+      {bowText(measuredMm, system)}
+      <span className="quiet log-predicted">{LOG_WORDS.predicted(bowText(predictedMm, system))}</span>
+    </>
+  );
 }
 
 export function EntriesTable({ entries, system, edit, remove }: EntriesTableProps) {
@@ -50,13 +61,18 @@ export function EntriesTable({ entries, system, edit, remove }: EntriesTableProp
                 {entry.neck}
               </th>
               <td>{METHOD_WORDS[entry.method].label}</td>
-              <td>{pair(entry.measuredFrettedMm, entry.predictedFrettedMm, system)}</td>
-              <td>{pair(entry.measuredStrungMm, entry.predictedStrungMm, system)}</td>
+              <td>
+                <Pair measuredMm={entry.measuredFrettedMm} predictedMm={entry.predictedFrettedMm} system={system} />
+              </td>
+              <td>
+                <Pair measuredMm={entry.measuredStrungMm} predictedMm={entry.predictedStrungMm} system={system} />
+              </td>
               <td>{formatQuantity(entry.gaugeErrorMm, 'mm', 3, system)}</td>
               <td>
                 <span className="button-row">
                   <button
                     type="button"
+                    className="link"
                     aria-label={LOG_WORDS.editName(entry.neck, entry.date)}
                     onClick={() => edit(entry)}
                   >
@@ -64,6 +80,7 @@ export function EntriesTable({ entries, system, edit, remove }: EntriesTableProp
                   </button>
                   <button
                     type="button"
+                    className="link"
                     aria-label={LOG_WORDS.removeName(entry.neck, entry.date)}
                     onClick={() => remove(entry)}
                   >
