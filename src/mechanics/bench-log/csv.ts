@@ -52,7 +52,7 @@ function readHeader(cells: readonly string[]): { readonly header: Header; readon
   const numbers = new Map<LogNumber['id'], Place>();
   const problems: LogProblem[] = [];
   cells.forEach((cell, index) => {
-    const [, name = '', unit] = /^(.*?)(?:\s*\(([^()]*)\))?$/.exec(cell.trim())!;
+    const [, name = '', unit] = /^(.*?)(?:\s*\(([^()]*)\))?$/s.exec(cell.trim())!;
     const plain = TEXT_COLUMNS.find((id) => id === name.toLowerCase());
     const column = LOG_NUMBERS.find((candidate) => candidate.name === name.toLowerCase());
     if (plain ? text.has(plain) : column && numbers.has(column.id)) {
