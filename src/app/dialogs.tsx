@@ -10,6 +10,8 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   'bench-log': lazy(async () => ({
     default: (await import('../panels/bench-log/bench-log-dialog.tsx')).BenchLogDialog,
   })),
+  refret: lazy(async () => ({ default: (await import('../panels/refret/refret-dialog.tsx')).RefretDialog })),
+  proof: lazy(async () => ({ default: (await import('../panels/proof/proof-dialog.tsx')).ProofDialog })),
   wanted: lazy(async () => ({ default: (await import('../panels/wanted/wanted-dialog.tsx')).WantedDialog })),
   library: lazy(async () => ({ default: (await import('../panels/library/library-dialog.tsx')).LibraryDialog })),
   lessons: lazy(async () => ({ default: (await import('../panels/lessons/lessons-dialog.tsx')).LessonsDialog })),

@@ -7,6 +7,8 @@ import { openProject, saveProject } from '../project/project-file.ts';
 import { LESSON_WORDS } from '../lessons/words.ts';
 import { LOG_WORDS } from '../bench-log/words.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
+import { PROOF_WORDS } from '../proof/words.ts';
+import { REFRET_WORDS } from '../refret/words.ts';
 import { SHARE_WORDS } from '../share/words.ts';
 import { goTo } from '../sheets/route.ts';
 import { WANTED_WORDS } from '../wanted/words.ts';
@@ -67,6 +69,10 @@ export const ACTIONS: readonly Action[] = [
   action('project', 'bench-log', ['J'], {
     label: LOG_WORDS.action,
     run: (store) => store.getState().openDialog('bench-log'),
+  }),
+  action('project', 'refret', ['X'], {
+    label: REFRET_WORDS.action,
+    run: (store) => store.getState().openDialog('refret'),
   }),
   action('project', 'plan', ['F'], { label: SHEETS_WORDS.open, run: () => goTo('plan') }),
   action('project', 'template', ['K'], { label: SHEETS_WORDS.template, run: () => goTo('template') }),
@@ -147,6 +153,10 @@ export const ACTIONS: readonly Action[] = [
     label: ACTION_WORDS.comparing,
     pressed: (state) => state.comparing,
     run: (store) => store.getState().setComparing(!store.getState().comparing),
+  }),
+  action('page', 'proof', ['Q'], {
+    label: PROOF_WORDS.action,
+    run: (store) => store.getState().openDialog('proof'),
   }),
   action('page', 'units', ['U'], {
     label: ACTION_WORDS.units,

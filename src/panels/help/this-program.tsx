@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import { PROGRAM_VERSION } from '../../build/version.ts';
 import { offlineStore } from '../../state/offline/offline-store.ts';
 import { store } from '../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
 import { PROGRAM_WORDS } from '../licences/words.ts';
 import { OFFLINE_WORDS } from '../words/offline.ts';
 
@@ -17,7 +18,8 @@ export function ThisProgram() {
       <p>
         <button type="button" onClick={() => store.getState().openDialog('licences')}>
           {PROGRAM_WORDS.open}
-        </button>
+        </button>{' '}
+        <ActionButton id="proof" />
       </p>
     </>
   );

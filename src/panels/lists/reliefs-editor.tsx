@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { displayUnit } from '../../build/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
 import { refusalText } from '../controls/refusal.ts';
 import { LIST_WORDS } from '../words/controls.ts';
 import { ListNumber } from './list-number.tsx';
@@ -58,6 +59,9 @@ export function ReliefsEditor() {
       <p className="refusal" role="alert">
         {message}
       </p>
+      <div className="button-row">
+        <ActionButton id="refret" />
+      </div>
     </fieldset>
   );
 }

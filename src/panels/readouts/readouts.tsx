@@ -30,6 +30,7 @@ export function Readouts() {
   const system = useBackbow((state) => state.unitSystem);
   const rail = useBackbow((state) => state.rail);
   const settleDays = useBackbow((state) => state.build.settleDays);
+  const isRefret = useBackbow((state) => state.build.job === 'refret');
   const stale = useBackbow((state) => state.solution !== null && state.solution.build !== state.build);
   const uncertainty = useBackbow(currentBands);
   const figures = figuresOf(solution, uncertainty, system);
@@ -44,6 +45,7 @@ export function Readouts() {
       <p className="readout-actions">
         <ActionButton id="wanted" />
         <ActionButton id="bench-log" />
+        {isRefret && <ActionButton id="refret" />}
       </p>
     </section>
   );
