@@ -152,6 +152,37 @@ describe('one element (seed 1302)', () => {
     );
   });
 
+  it('does not know which way is up: turned with its material, it is as stiff', () => {
+    const turn = fc.double({ min: 0, max: 2 * Math.PI, noNaN: true });
+    fc.assert(
+      fc.property(corners, turn, fc.double({ min: 0, max: 0.45, noNaN: true }), ({ x, y }, angle, poisson) => {
+        const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+        const c = isotropic(10_000, poisson);
+        const turned = stiffnessOf(
+          x.map((xi, i) => cos * xi - sin * y[i]!),
+          x.map((xi, i) => sin * xi + cos * y[i]!),
+          c,
+        );
+        const rotation = Matrix.zeros(8, 8);
+        for (let a = 0; a < 8; a += 2)
+          rotation.setSubMatrix(
+            [
+              [cos, -sin],
+              [sin, cos],
+            ],
+            a,
+            a,
+          );
+        const expected = rotation.mmul(stiffnessOf(x, y, c)).mmul(rotation.transpose());
+        const most = Math.max(...expected.to1DArray().map(Math.abs));
+        turned
+          .to1DArray()
+          .forEach((value, at) => expectNothing(value - expected.to1DArray()[at]!, most, 1e-10, 'rounding'));
+      }),
+      { seed: 1302, numRuns: 100 },
+    );
+  });
+
   it('is refused when it is turned inside out', () => {
     expect(() => stiffnessOf([0, 2, 2, 0], [1, 1, 0, 0], WOOD)).toThrow(
       /element is turned inside out at x = 0 mm, y = 1 mm/,

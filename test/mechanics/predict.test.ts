@@ -10,7 +10,21 @@ import { extractionForceN, GLUE_SHEAR_MPA, seatingForceN } from '../../src/mecha
 import { createPredictor, fillingOf } from '../../src/mechanics/predict.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { predictionReport } from '../../src/mechanics/report.ts';
-import { expectNear, ROUNDING } from '../expect-near.ts';
+import { AS_STATED } from '../../src/mechanics/deviations.ts';
+import { describeNeck } from '../../src/mechanics/describe.ts';
+import {
+  combineLine,
+  combineOpening,
+  createNeckModel,
+  solveInfluence,
+  stringCases,
+  type Combination,
+} from '../../src/mechanics/influence.ts';
+import { reliefFromDepth } from '../../src/mechanics/relief.ts';
+import { seat } from '../../src/mechanics/seating.ts';
+import { straightedgeOf } from '../../src/mechanics/states.ts';
+import { contactsOf } from '../../src/mechanics/wire-contact.ts';
+import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 
 const predictor = createPredictor();
 const predict = (change: Partial<Build> = {}) => predictor.predict({ ...defaultBuild(), ...change });
@@ -47,6 +61,65 @@ describe('the methods', () => {
     expect(press.fretted.extremeMm).toBe(0);
     expect(press.strung.extremeMm).toBeGreaterThan(0);
     expect(press.biteMm.every((bite) => bite === 0)).toBe(true);
+  });
+});
+
+describe('a prediction put together by hand from the finite-element core', () => {
+  const build = defaultBuild();
+  const prediction = predictor.predict(build);
+  const neck = describeNeck(build, AS_STATED);
+  const model = createNeckModel(neck);
+  const empty = solveInfluence(model, EMPTY);
+  const edge = straightedgeOf(build);
+  const reliefOf = (depth: Float64Array) => reliefFromDepth(empty.stationXMm, depth, edge.fromXMm, edge.toXMm);
+  const flexibility = empty.openingMm.slice(0, 22 * 22);
+  const contacts = contactsOf(build, AS_STATED);
+  const seated = seat(contacts, flexibility);
+  const expectLine = (actual: Float64Array, expected: Float64Array) => {
+    const most = Math.max(...expected.map(Math.abs));
+    actual.forEach((value, i) => expectNothing(value - expected[i]!, most, 1e-9, 'the same sums'));
+  };
+  /** Strings from 1.7 mm over the nut to 3.1 mm over fret 12, half the scale away. */
+  const strings = stringCases(prediction.stringPullN, 1.7, (3.1 - 1.7) / 324)!;
+  const rod = { rodCouple: 2000 * 6 };
+  /** What cases add when the studs of the seated frets answer as springs that remember their deepest bite. */
+  const withStuds = (cases: NonNullable<Combination['cases']>) => {
+    const other = combineOpening(empty, { cases });
+    const deepest = contacts.map((contact, i) => (contact.studInterferenceMm - seated.openingMm[i]!) / 2);
+    const { forceN } = seat(contacts, flexibility, other, deepest);
+    const line = combineLine(empty, { cases, wedgeN: forceN.map((force, i) => force - seated.forceN[i]!) });
+    return { forceN, relief: reliefOf(line) };
+  };
+
+  it('frets: each wedge force times its unit line', () => {
+    expect(prediction.methods.press.wedgeForceN).toEqual([...seated.forceN]);
+    const wedgeN = seated.forceN.map((force, i) => (i === 6 ? force : 0));
+    const stations = prediction.stationXMm.length;
+    const seventh = prediction.methods.press.basis.wedgeMm.slice(6 * stations, 7 * stations);
+    expectLine(seventh, reliefOf(combineLine(empty, { wedgeN })));
+  });
+
+  it('strings on filled slots, on the line from nut to bridge', () => {
+    const filled = solveInfluence(model, fillingOf(build, 'glue'), 'named');
+    expectLine(prediction.methods.glue.basis.stringsMm, reliefOf(combineLine(filled, { cases: strings })));
+  });
+
+  it('strings on a pressed neck: they close the slots, and the studs go on along their curve', () => {
+    const { forceN, relief } = withStuds(strings);
+    expectLine(prediction.methods.press.basis.stringsMm, relief);
+    forceN.forEach((force, i) =>
+      expectNear(prediction.methods.press.wedgeForceStrungN[i]!, force, 1e-9, 'the same root'),
+    );
+    expect(forceN[8]!).toBeGreaterThan(seated.forceN[8]!);
+  });
+
+  it('a rod on a pressed neck: it opens the slots, and the studs let go along their first stiffness', () => {
+    const { forceN, relief } = withStuds(rod);
+    expectLine(prediction.methods.press.basis.rodMm, relief);
+    expect(forceN[8]!).toBeLessThan(seated.forceN[8]!);
+    // Along the curve they would let go less: the two are told apart here.
+    const alongCurve = seat(contacts, flexibility, combineOpening(empty, { cases: rod })).forceN;
+    expect(forceN[8]!).toBeLessThan(0.98 * alongCurve[8]!);
   });
 });
 

@@ -56,6 +56,32 @@ describe('the pull that a rod can take', () => {
   });
 });
 
+describe('its loads at the limit, worked by hand', () => {
+  const build = {
+    ...defaultBuild(),
+    rodStartMm: 5,
+    rodEndMm: 385,
+    rodCurveMm: 3,
+    rodSpacingMm: 6,
+    wrenchTorqueNm: 2,
+    rodThread: 'M5' as const,
+  };
+
+  it('two-way: 2000 N times 6 mm between its bars', () => {
+    const two = { ...build, rodKind: 'two-way' as const };
+    expect(rodCases(two, predictRod(two), createSection(neckWith(two)))).toEqual({ rodCouple: 12_000 });
+  });
+
+  it('one-way: its middle on the floor of the channel, its anchors higher by its curve', () => {
+    const one = { ...build, rodKind: 'one-way' as const, boardThicknessMm: 6, channelDepthMm: 7 };
+    // Floor at 6 + 7 = 13 mm, axis of the M5 bar 2.5 above it, anchors 3 mm higher: 7.5 mm below the crown.
+    const cases = rodCases(one, predictRod(one), createSection(neckWith(one)));
+    expectNear(cases.rodPull!, 2000, ROUNDING, 'the limit');
+    expectNear(cases.rodCouple!, 2000 * 7.5, ROUNDING, 'worked by hand');
+    expectNear(cases.rodCurve!, 2000 * 3, ROUNDING, 'worked by hand');
+  });
+});
+
 describe('what it does to a neck', () => {
   function bow(neck: NeckDescription, combination: Combination): number {
     const influence = solveInfluence(createNeckModel(neck), EMPTY, 'named');

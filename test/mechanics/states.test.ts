@@ -154,6 +154,9 @@ describe('a refret', () => {
       'a parabola: three quarters at a quarter',
     );
     expectNothing(at(line, edge.fromXMm), 0.4, 2e-3, 'read between stations');
+    // Beyond the joint it runs straight on, by the slope that the parabola has there: −4·0.4 over the length of the edge.
+    const beyond = edge.toXMm + 30;
+    expectNear(at(line, beyond), (-4 * 0.4 * 30) / (edge.toXMm - edge.fromXMm), 1e-6, 'a straight line');
   });
 
   it('one number for each fret is what was measured, against the same straightedge', () => {
