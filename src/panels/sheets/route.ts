@@ -41,9 +41,19 @@ export function useSheet(): SheetId | null {
   return useSyncExternalStore(subscribe, openSheet);
 }
 
+/** What had the focus when a paper was opened over the neck. */
+let leftFrom: Element | null = null;
+
+/** Gives the focus back to where a paper was opened from, as far as that is still there. */
+export function returnFocus(): void {
+  if (leftFrom instanceof HTMLElement && leftFrom.isConnected) leftFrom.focus({ preventScroll: true });
+  leftFrom = null;
+}
+
 /** Opens a paper, or with null goes back to the neck. */
 export function goTo(sheet: SheetId | null): void {
   if (sheet !== null) {
+    if (openSheet() === null) leftFrom = document.activeElement;
     window.location.hash = hrefOf(sheet);
     return;
   }

@@ -6,7 +6,7 @@ import { SETTING_WORDS } from '../words/panels.ts';
 import { PLAN_WORDS, SHEETS_WORDS } from '../words/sheets.ts';
 import { FilesPage } from './files-page.tsx';
 import { PlanPage } from './plan-page.tsx';
-import { goTo, hrefOf, SHEETS, type SheetId } from './route.ts';
+import { goTo, hrefOf, returnFocus, SHEETS, type SheetId } from './route.ts';
 import { TemplatePage } from './template-page.tsx';
 import './sheets.css';
 import './sheet-screen.css';
@@ -54,13 +54,11 @@ function usePaperManners(sheet: SheetId, name: string): void {
     };
   }, [sheet, name]);
   useLayoutEffect(() => {
-    const focused = document.activeElement;
     const { scrollX, scrollY } = window;
-    return () => {
-      window.scrollTo(scrollX, scrollY);
-      if (focused instanceof HTMLElement) focused.focus({ preventScroll: true });
-    };
+    return () => window.scrollTo(scrollX, scrollY);
   }, []);
+  // Once the neck is in sight again.
+  useEffect(() => returnFocus, []);
   useLayoutEffect(() => {
     window.scrollTo(0, 0);
     document.getElementById('sheet-title')?.focus({ preventScroll: true });

@@ -1,10 +1,11 @@
 /** The cutting template: its pages on the screen, printed at full size, or saved as one drawing. */
-import { useMemo, useState, type CSSProperties } from 'react';
+import { useMemo, useState } from 'react';
 import type { Build } from '../../build/build.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import { PAPERS, templatePages, type Paper } from '../../fretwork/template.ts';
 import { TEMPLATE_WORDS } from '../words/sheets.ts';
 import { useToday } from './use-today.ts';
+import { inWholePixels } from './whole-pixels.ts';
 import { templatePageRules, usePageRules } from './page-rules.ts';
 import { saveTemplate, templateHeading } from './downloads.ts';
 
@@ -22,13 +23,12 @@ export function TemplatePage({ build, system }: TemplatePageProps) {
   const date = useToday();
   const pages = useMemo(() => {
     const heading = templateHeading(build, date);
-    return templatePages(build, { heading }, system, paper).map(({ svg }) => asAddress(svg));
+    return templatePages(build, { heading }, system, paper).map(({ svg }) => inWholePixels(svg));
   }, [build, system, paper, date]);
   usePageRules(templatePageRules(paper));
-  const { lengthMm, heightMm, label } = PAPERS[paper];
-  const size = { '--page-length': `${lengthMm}mm`, '--page-height': `${heightMm}mm` } as CSSProperties;
+  const { label } = PAPERS[paper];
   return (
-    <article className="template" style={size} aria-labelledby="sheet-title">
+    <article className="template" aria-labelledby="sheet-title">
       <header className="screen-only">
         <h1 id="sheet-title" tabIndex={-1}>
           {TEMPLATE_WORDS.title}
@@ -57,9 +57,14 @@ export function TemplatePage({ build, system }: TemplatePageProps) {
         </p>
       </header>
       <ol className="template-pages">
-        {pages.map((address, index) => (
+        {pages.map(({ svg, widthPx, heightPx }, index) => (
           <li key={index}>
-            <img src={address} alt={TEMPLATE_WORDS.page(index + 1, pages.length)} />
+            <img
+              src={asAddress(svg)}
+              width={widthPx}
+              height={heightPx}
+              alt={TEMPLATE_WORDS.page(index + 1, pages.length)}
+            />
           </li>
         ))}
       </ol>
