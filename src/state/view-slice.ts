@@ -17,6 +17,8 @@ export interface ViewSlice extends Preferences {
   readonly trueScale: boolean;
   /** Are all three methods drawn in the chart, or only the chosen one? */
   readonly comparing: boolean;
+  /** Does the chart show the relief against time, or the line along the neck? */
+  readonly overTime: boolean;
   /** Fret that close-ups look at, 1 to the last. */
   readonly selectedFret: number;
   /** Fret under the pointer, in the picture or the chart. */
@@ -31,6 +33,7 @@ export interface ViewSlice extends Preferences {
   readonly setBowFactor: (factor: number) => void;
   readonly setTrueScale: (on: boolean) => void;
   readonly setComparing: (on: boolean) => void;
+  readonly setOverTime: (on: boolean) => void;
   readonly selectFret: (fret: number) => void;
   readonly hoverFret: (fret: number | null) => void;
   readonly setLifted: (on: boolean) => void;
@@ -57,6 +60,7 @@ export const createViewSlice =
       bowFactor: BOW_FACTOR.standard,
       trueScale: false,
       comparing: true,
+      overTime: false,
       selectedFret: 7,
       hoveredFret: null,
       lifted: false,
@@ -72,6 +76,7 @@ export const createViewSlice =
       },
       setTrueScale: (trueScale) => set({ trueScale }),
       setComparing: (comparing) => set({ comparing }),
+      setOverTime: (overTime) => set({ overTime }),
       selectFret: (fret) => {
         if (fret !== get().selectedFret) set({ selectedFret: fret });
       },

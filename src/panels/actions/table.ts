@@ -7,6 +7,7 @@ import { openProject, saveProject } from '../project/project-file.ts';
 import { LESSON_WORDS } from '../lessons/words.ts';
 import { LOG_WORDS } from '../bench-log/words.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
+import { COURSE_WORDS } from '../over-time/words.ts';
 import { PROOF_WORDS } from '../proof/words.ts';
 import { REFRET_WORDS } from '../refret/words.ts';
 import { SHARE_WORDS } from '../share/words.ts';
@@ -153,6 +154,11 @@ export const ACTIONS: readonly Action[] = [
     label: ACTION_WORDS.comparing,
     pressed: (state) => state.comparing,
     run: (store) => store.getState().setComparing(!store.getState().comparing),
+  }),
+  action('view', 'over-time', ['V'], {
+    label: COURSE_WORDS.action,
+    pressed: (state) => state.overTime,
+    run: (store) => store.getState().setOverTime(!store.getState().overTime),
   }),
   action('page', 'proof', ['Q'], {
     label: PROOF_WORDS.action,

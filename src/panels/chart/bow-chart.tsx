@@ -4,6 +4,8 @@ import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
 import { useLineBands, useLines, type Lines } from '../../state/lines.ts';
 import type { Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
+import { CourseChart } from '../over-time/course-chart.tsx';
+import { COURSE_WORDS } from '../over-time/words.ts';
 import { useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../words/bow.ts';
@@ -67,11 +69,15 @@ function Drawn({ solution, lines, asTable }: DrawnProps) {
 export function BowChart() {
   const solution = useBackbow((state) => state.solution);
   const lines = useLines();
+  const overTime = useBackbow((state) => state.overTime);
+  const comparing = useBackbow((state) => state.comparing);
   const [asTable, setAsTable] = useState(false);
   return (
-    <section className="chart" aria-label={CHART_WORDS.title}>
+    <section className="chart" aria-label={overTime ? COURSE_WORDS.title : CHART_WORDS.title}>
       <MethodLegend lines={lines} asTable={asTable} setAsTable={setAsTable} />
-      {solution && lines ? (
+      {solution && overTime ? (
+        <CourseChart solution={solution} methods={methodsDrawn(solution.build.method, comparing)} asTable={asTable} />
+      ) : solution && lines ? (
         <Drawn solution={solution} lines={lines} asTable={asTable} />
       ) : (
         <div className="chart-box" />

@@ -3,6 +3,8 @@ import { useId } from 'react';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import type { Lines } from '../../state/lines.ts';
 import { store, useBackbow } from '../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
+import { COURSE_WORDS } from '../over-time/words.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../words/panels.ts';
 
@@ -45,6 +47,7 @@ export function MethodLegend({ lines, asTable, setAsTable }: MethodLegendProps) 
         ))}
       </fieldset>
       <div className="legend-ticks">
+        <ActionButton id="over-time">{COURSE_WORDS.toggle}</ActionButton>
         <label className="tick">
           <input
             type="checkbox"
