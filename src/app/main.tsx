@@ -1,31 +1,19 @@
-/** Starts the page. */
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
-import { listenToKeys } from '../panels/actions/keys.ts';
-import { draftKeeper } from '../state/library/page-draft.ts';
+/** Starts the page: the workshop, or the customer's page when the address names one. */
 import { routeOf } from '../state/share/address.ts';
-import { connectSolver } from '../state/solver.ts';
-import { store } from '../state/store.ts';
-import { App } from './app.tsx';
-import { followAddress } from './follow-address.ts';
-import { publishProbe } from './probe.ts';
-import { startOffline } from './start-offline.ts';
 import './style/index.css';
 
+const root = document.getElementById('root')!;
+const route = routeOf(location.hash);
+
+/** From one to the other, and from one customer's page to the next, the page starts afresh; the bench is kept. */
+function startAfresh(): void {
+  if (route?.kind === 'customer' || routeOf(location.hash)?.kind === 'customer') location.reload();
+}
+
 async function start(): Promise<void> {
-  publishProbe(store);
-  startOffline(store);
-  await draftKeeper.restore(routeOf(location.hash) === null);
-  draftKeeper.follow();
-  followAddress(store);
-  connectSolver(store);
-  void store.getState().readBenchLog();
-  listenToKeys(store, window);
-  createRoot(document.getElementById('root')!).render(
-    <StrictMode>
-      <App />
-    </StrictMode>,
-  );
+  addEventListener('hashchange', startAfresh);
+  if (route?.kind === 'customer') (await import('./customer.tsx')).startCustomer(root, route.link);
+  else await (await import('./workshop.tsx')).startWorkshop(root);
 }
 
 void start();

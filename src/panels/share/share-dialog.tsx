@@ -3,17 +3,18 @@ import { useEffect, useId } from 'react';
 import type { Build } from '../../build/build.ts';
 import { formatNumber } from '../../build/units.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
-import { addressOf } from '../../state/share/address.ts';
+import { addressOf, type Route } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { buildOf } from '../../state/library/entry.ts';
-import { MOST_SHARED } from '../../state/share/shared.ts';
+import { MOST_SHARED, PAGE_LIMITS, type Shared } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../dialog/dialog.tsx';
+import { choiceLabels } from '../customer/labels.ts';
 import { library, useLibrary } from '../library/page-library.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
 import { problemTexts } from '../words/problems.ts';
-import { compose, useCompose, type What } from './compose-store.ts';
+import { compose, composePage, useCompose, type What } from './compose-store.ts';
 import { LinkField } from './link-field.tsx';
 import { saveShared } from './save-shared.ts';
 import { sharedOf, waysOf } from './shared-of.ts';
@@ -110,12 +111,91 @@ function SavedToShare() {
   );
 }
 
-function Result() {
+const KINDS: readonly Route['kind'][] = ['neck', 'customer'];
+
+function OpensAs() {
+  const name = useId();
+  const as = useCompose((state) => state.as);
+  return (
+    <fieldset className="choices">
+      <legend>{SHARE_WORDS.as}</legend>
+      {KINDS.map((kind) => (
+        <label key={kind} className="tick">
+          <input type="radio" name={name} checked={kind === as} onChange={() => compose({ as: kind })} />
+          {SHARE_WORDS.ass[kind]}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What the workshop says on the customer's page. */
+function PageTexts({ shared }: { readonly shared: Shared | null }) {
+  const page = useCompose((state) => state.page);
+  const labels = shared ? choiceLabels(shared.builds) : [];
+  return (
+    <div className="page-texts">
+      <label className="field">
+        <span>{SHARE_WORDS.from}</span>
+        <input
+          type="text"
+          maxLength={PAGE_LIMITS.from}
+          value={page.from}
+          onChange={(event) => composePage({ from: event.currentTarget.value })}
+        />
+      </label>
+      <label className="field">
+        <span>{SHARE_WORDS.to}</span>
+        <input
+          type="text"
+          maxLength={PAGE_LIMITS.to}
+          value={page.to}
+          onChange={(event) => composePage({ to: event.currentTarget.value })}
+        />
+      </label>
+      <label className="field">
+        <span>{SHARE_WORDS.note}</span>
+        <textarea
+          rows={4}
+          maxLength={PAGE_LIMITS.note}
+          value={page.note}
+          onChange={(event) => composePage({ note: event.currentTarget.value })}
+        />
+      </label>
+      {labels.length > 1 && (
+        <label className="field">
+          <span>{SHARE_WORDS.advised}</span>
+          <select
+            value={shared?.page.advised ?? ''}
+            onChange={(event) => {
+              const { value } = event.currentTarget;
+              composePage({ advised: value === '' ? null : Number(value) });
+            }}
+          >
+            <option value="">{SHARE_WORDS.noAdvice}</option>
+            {labels.map((label, index) => (
+              <option key={index} value={index}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+    </div>
+  );
+}
+
+/** What the choices made so far amount to; null while there is too little to compare. */
+function useShared(): Shared | null {
   const build = useBackbow((state) => state.build);
   const { what, methods, saved, as, page } = useCompose();
   const kept = useKept();
   const others = saved.flatMap((id) => kept.find((neck) => neck.id === id)?.build ?? []);
-  const shared = sharedOf(build, { what, methods, others, page: as === 'customer' ? page : null });
+  return sharedOf(build, { what, methods, others, page: as === 'customer' ? page : null });
+}
+
+function Result({ shared }: { readonly shared: Shared | null }) {
+  const as = useCompose((state) => state.as);
   if (!shared) return <p>{SHARE_WORDS.atLeastTwo}</p>;
   const link = writeLink(shared);
   return (
@@ -133,19 +213,27 @@ function Result() {
         <button type="button" onClick={() => saveShared(shared)}>
           {SHARE_WORDS.file}
         </button>
+        {link.ok && as === 'customer' && (
+          <a href={addressOf(location.href, { kind: 'customer', link: link.text })} target="_blank" rel="noreferrer">
+            {SHARE_WORDS.page}
+          </a>
+        )}
       </div>
     </>
   );
 }
 
 export function ShareDialog() {
-  const what = useCompose((state) => state.what);
+  const { what, as } = useCompose();
+  const shared = useShared();
   return (
     <Dialog title={SHARE_WORDS.title} onClose={store.getState().closeDialog} className="share">
       <WhatToShare />
       {what === 'methods' && <WaysToShare />}
       {what === 'saved' && <SavedToShare />}
-      <Result />
+      <OpensAs />
+      {as === 'customer' && <PageTexts shared={shared} />}
+      <Result shared={shared} />
       <p className="quiet">{SHARE_WORDS.privacy}</p>
     </Dialog>
   );

@@ -21,7 +21,6 @@ export const SHARE_WORDS = {
   from: 'From: your workshop, and how to reach you',
   to: 'For',
   note: 'Your note',
-  noteHint: 'In your own words. It stands above the choices.',
   advised: 'You advise',
   noAdvice: 'nothing in particular',
   link: 'Link',

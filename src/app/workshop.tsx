@@ -1,0 +1,28 @@
+/** Starts the workshop: the bench with its neck, the numbers, the controls. */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { listenToKeys } from '../panels/actions/keys.ts';
+import { draftKeeper } from '../state/library/page-draft.ts';
+import { routeOf } from '../state/share/address.ts';
+import { connectSolver } from '../state/solver.ts';
+import { store } from '../state/store.ts';
+import { App } from './app.tsx';
+import { followAddress } from './follow-address.ts';
+import { publishProbe } from './probe.ts';
+import { startOffline } from './start-offline.ts';
+
+export async function startWorkshop(root: HTMLElement): Promise<void> {
+  publishProbe(store);
+  startOffline(store);
+  await draftKeeper.restore(routeOf(location.hash) === null);
+  draftKeeper.follow();
+  followAddress(store);
+  connectSolver(store);
+  void store.getState().readBenchLog();
+  listenToKeys(store, window);
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+}
