@@ -52,7 +52,8 @@ export function CourseChart({ solution, methods, asTable }: CourseChartProps) {
   return (
     <>
       <p className="course-says">
-        <strong>{METHOD_WORDS[build.method].label}:</strong> {flat} <span className="quiet">{COURSE_WORDS.title}.</span>
+        <strong>{METHOD_WORDS[build.method].label}:</strong> {flat}{' '}
+        <span className="quiet">{COURSE_WORDS.rodNeutral}</span>
       </p>
       <div className="chart-box course-box" ref={box}>
         {asTable ? (

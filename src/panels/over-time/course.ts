@@ -60,9 +60,9 @@ export function flatText(prediction: Prediction, method: Method, flat: FlatCross
     return sooner >= SPOKEN_SHARE ? COURSE_WORDS.neverSome(chance(sooner)) : COURSE_WORDS.never;
   }
   const humped = flat ? 1 - flat.shareFromStart : 0;
-  if (!flat || humped < SPOKEN_SHARE) return COURSE_WORDS.fromStart;
-  const end = flat.p95Days === null ? COURSE_WORDS.outlasts : COURSE_WORDS.fades(roughTime(flat.p95Days));
-  return COURSE_WORDS.fromStartSome(chance(humped), end);
+  if (!flat || humped <= SPOKEN_SHARE || flat.p95Days === 0) return COURSE_WORDS.fromStart;
+  const longest = flat.p95Days === null ? COURSE_WORDS.tenYears : roughTime(Math.max(1 / 24, flat.p95Days));
+  return COURSE_WORDS.fromStartSome(chance(humped), longest);
 }
 
 /** Times that the axis and the table name, days. */

@@ -1,8 +1,9 @@
 /** Words of the relief against time. */
 export const COURSE_WORDS = {
   action: 'Relief against time',
-  toggle: 'against time',
+  toggle: 'over time',
   title: 'Relief under the strings against time, rod neutral',
+  rodNeutral: 'Rod neutral.',
   flat: 'flat',
   wanted: 'wanted',
   now: 'the moment on the rail',
@@ -13,11 +14,10 @@ export const COURSE_WORDS = {
   flatLaterNoBand: (time: string) => `Flat after about ${time}.`,
   never: 'The back-bow outlasts ten years.',
   neverSome: (chance: string) => `The back-bow outlasts ten years; in ${chance} such necks it fades sooner.`,
-  fromStart: 'No back-bow under the strings, from the first hour.',
+  fromStart: 'No back-bow under the strings.',
   fromStartSome: (chance: string, time: string) =>
-    `No back-bow under the strings, from the first hour; in ${chance} such necks there is one that ${time}.`,
-  fades: (time: string) => `has mostly gone after ${time}`,
-  outlasts: 'may outlast ten years',
+    `No back-bow under the strings; in ${chance} such necks there is one, and in 5 it lasts longer than ${time}.`,
+  tenYears: 'ten years',
   ofHundred: (count: number) => `${count} of 100`,
   atOnce: 'at once',
   beyond: 'more than ten years',
