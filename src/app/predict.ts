@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import { readProject } from '../build/file.ts';
 import { createPredictor } from '../mechanics/predict.ts';
 import { predictionReport } from '../mechanics/report.ts';
+import { createEstimator } from '../mechanics/uncertainty/estimate.ts';
 
 function fail(lines: readonly string[]): never {
   for (const line of lines) process.stderr.write(`${line}\n`);
@@ -28,5 +29,8 @@ const [path] = paths;
 if (path === undefined || paths.length > 1) fail(['Usage: npm run --silent predict -- build.json']);
 const project = readProject(read(path));
 if (!project.ok) fail(project.problems.map((problem) => problem.message));
-const report = predictionReport(createPredictor().predict(project.build), project.build);
+const { build } = project;
+const predictor = createPredictor();
+const uncertainty = await createEstimator(predictor).estimate(build);
+const report = predictionReport(predictor.predict(build), build, uncertainty ?? undefined);
 process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);

@@ -2,7 +2,14 @@
  * A prediction as JSON for people and for scripts: names with units, the digits that the numbers deserve (a tenth of a
  * micrometre, a tenth of a newton), no internal vectors.
  */
-import type { MethodPrediction, Prediction, ReliefLine } from './prediction-types.ts';
+import type { Build } from '../build/build.ts';
+import { solveRod } from './inversion/rod.ts';
+import type { Method, MethodPrediction, Prediction, ReliefLine } from './prediction-types.ts';
+import { sampleLine } from './relief.ts';
+import { reportHowBanded, reportMethodBands } from './report-bands.ts';
+import { levellingMoment, lineAt } from './states.ts';
+import { flatAfterDays } from './uncertainty/time-course.ts';
+import type { Uncertainty } from './uncertainty/types.ts';
 
 export const REPORT_FORMAT = 'backbow prediction';
 export const REPORT_VERSION = 1;
@@ -20,7 +27,34 @@ function reportLine(line: ReliefLine) {
   };
 }
 
-function reportMethod(method: MethodPrediction) {
+/** The rod setting that brings the settled neck to the relief that the build wants, or how close it comes. */
+function reportRod(prediction: Prediction, method: Method, build: Build) {
+  const answer = solveRod(prediction, method, { reliefMm: build.targetReliefMm, when: 'settled' });
+  return {
+    status: answer.status,
+    settingPercent: round(answer.percent, 2),
+    turnsOfNut: answer.turns === null ? null : round(answer.turns, 3),
+    reliefMm: mm(answer.reliefMm),
+    missMm: mm(answer.missMm),
+  };
+}
+
+/** Relief of every fret top in the state in which the crowns are levelled, before the file. */
+function reportLevelling(prediction: Prediction, method: Method, levelledIn: 'bare' | 'strung') {
+  const { reliefMm } = lineAt(prediction, method, levellingMoment(levelledIn));
+  return prediction.fretXMm.map((x) => mm(sampleLine(prediction.stationXMm, reliefMm, x)));
+}
+
+interface Reported {
+  readonly prediction: Prediction;
+  readonly build: Build;
+  readonly levelledIn: 'bare' | 'strung';
+  readonly uncertainty: Uncertainty | undefined;
+}
+
+function reportMethod(id: Method, { prediction, build, levelledIn, uncertainty }: Reported) {
+  const method: MethodPrediction = prediction.methods[id];
+  const flat = flatAfterDays(prediction, id);
   return {
     kerfMm: mm(method.kerfMm),
     fretted: reportLine(method.fretted),
@@ -34,11 +68,20 @@ function reportMethod(method: MethodPrediction) {
     studBiteMm: method.biteMm.map(mm),
     slotOpeningMm: method.openingMm.map(mm),
     extraFlexibilityPercent: round(100 * method.extraFlexibility, 2),
+    rodForTarget: reportRod(prediction, id, build),
+    flatAfterDays: flat === null ? null : round(flat, 2),
+    levellingReliefMm: reportLevelling(prediction, id, levelledIn),
+    ...(uncertainty ? { bands: reportMethodBands(uncertainty.methods[id]) } : {}),
   };
 }
 
-/** Positive relief is forward bow, negative is back-bow; the straightedge lies on the two frets that are named. */
-export function predictionReport(prediction: Prediction, build: { readonly name: string; readonly method: string }) {
+/**
+ * Positive relief is forward bow, negative is back-bow; the straightedge lies on the two frets that are named.
+ * @param uncertainty of the build, for its bands; without it there are none in the report
+ */
+export function predictionReport(prediction: Prediction, build: Build, uncertainty?: Uncertainty) {
+  const levelledIn = build.levelledIn === 'strung' ? 'strung' : 'bare';
+  const reported: Reported = { prediction, build, levelledIn, uncertainty };
   return {
     format: REPORT_FORMAT,
     version: REPORT_VERSION,
@@ -54,10 +97,15 @@ export function predictionReport(prediction: Prediction, build: { readonly name:
     })),
     rod: { ...prediction.rod, limitN: round(prediction.rod.limitN, 0) },
     fretXMm: prediction.fretXMm.map(mm),
+    targetReliefMm: build.targetReliefMm,
+    settleDays: build.settleDays,
+    levelledIn,
+    levelledInIsAssumed: build.levelledIn === 'none',
+    ...(uncertainty ? { bands: reportHowBanded(uncertainty) } : {}),
     methods: {
-      press: reportMethod(prediction.methods.press),
-      glue: reportMethod(prediction.methods.glue),
-      both: reportMethod(prediction.methods.both),
+      press: reportMethod('press', reported),
+      glue: reportMethod('glue', reported),
+      both: reportMethod('both', reported),
     },
   };
 }
