@@ -11,6 +11,8 @@ import { describeLine, lineAt } from '../states.ts';
 import { checkGoal, CLOSE_ENOUGH_MM, goalMoment, type ReliefGoal } from './goal.ts';
 import { extremeOfSum, shareForTarget } from './rod-share.ts';
 
+const ROUNDING_PERCENT = 1e-9;
+
 export interface RodAnswer {
   /**
    * reached          this setting gives the relief
@@ -67,8 +69,10 @@ export function solveRod(prediction: Prediction, method: Method, goal: Omit<Reli
 
   const share = shareForTarget(line, perLimit, from, to, goal.reliefMm);
   const wanted = share === undefined ? null : 100 * share;
-  if (wanted !== null && wanted >= rod.leastPercent && wanted <= rod.mostPercent) {
-    const found = answer('reached', wanted, wanted);
+  // A setting that rounding puts just outside the range is its limit.
+  const inRange = wanted === null ? Number.NaN : Math.min(Math.max(wanted, rod.leastPercent), rod.mostPercent);
+  if (wanted !== null && Math.abs(inRange - wanted) < ROUNDING_PERCENT) {
+    const found = answer('reached', inRange, wanted);
     return Math.abs(found.missMm) <= CLOSE_ENOUGH_MM ? found : { ...found, status: 'between-shapes' };
   }
   const missAt = (percent: number) => Math.abs(extremeOfSum(line, perLimit, percent / 100, from, to) - goal.reliefMm);
