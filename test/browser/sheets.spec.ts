@@ -191,6 +191,29 @@ describe('the bench sheet on paper', () => {
     });
   });
 
+  test('a sheet that is printed before its bands are known says what to reckon with instead', async () => {
+    const app = await openApp({
+      viewport: { width: 1280, height: 900 },
+      path: '#/plan',
+      waitForPicture: false,
+      // The worker answers the prediction and never the bands.
+      prepare: async (page) => {
+        await page.addInitScript(() => {
+          const { postMessage } = Worker.prototype;
+          Worker.prototype.postMessage = function (this: Worker, message: unknown, ...rest: unknown[]) {
+            if (JSON.stringify(message).includes('"estimate"')) return;
+            Reflect.apply(postMessage, this, [message, ...rest]);
+          };
+        });
+      },
+    });
+    await app.page.getByText('The bands are being computed.').waitFor();
+    await app.page.emulateMedia({ media: 'print' });
+    await app.page.getByText('No band could be computed').waitFor();
+    expect(await app.page.getByText('The bands are being computed.').isVisible()).toBe(false);
+    expect(await app.page.locator('.table-expected th').allTextContents()).not.toContain('Band, 5 to 95 %');
+  });
+
   test('name, version and date stand at the head of every page', async () => {
     const app = await openSheet('plan');
     const rules = await app.page.evaluate(() =>

@@ -59,6 +59,7 @@ export const PLAN_WORDS = {
       rodNearest: (percent: string) => `Rod at ${percent}, the nearest that it comes`,
       rodWanted: (percent: string) => `Rod set for the relief wanted, ${percent}`,
     },
+    bandComing: 'The bands are being computed.',
     noBand:
       'No band could be computed for these numbers. Reckon with a third up or down: the stiffness of one species alone scatters by 22 % (coefficient of variation, wood handbooks), and the grip of the studs is an estimate.',
     bandFrom: (drivers: string) =>

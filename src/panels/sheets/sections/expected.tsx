@@ -80,7 +80,14 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
       </p>
       <SheetTable caption={WORDS.caption} columns={columns} rows={rows} className="table-expected" />
       {rod && <p>{rodText(rod, system)}</p>}
-      <p className="sheet-small">{drivers ? WORDS.bandFrom(driversText(drivers)) : WORDS.noBand}</p>
+      {drivers ? (
+        <p className="sheet-small">{WORDS.bandFrom(driversText(drivers))}</p>
+      ) : (
+        <>
+          <p className="sheet-small screen-only">{WORDS.bandComing}</p>
+          <p className="sheet-small paper-only">{WORDS.noBand}</p>
+        </>
+      )}
       <LineFigure
         title={WORDS.lineTitle}
         prediction={prediction}
