@@ -1,5 +1,7 @@
 /** Words of the shell. */
-export const APP_WORDS = {
+import { words } from '../build/language.ts';
+
+export const APP_WORDS = words('APP_WORDS', {
   skip: 'Go to the controls',
   loading: 'The controls are being prepared.',
-} as const;
+});

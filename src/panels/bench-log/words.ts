@@ -1,7 +1,8 @@
 /** Words of the bench log. */
+import { words } from '../../build/language.ts';
 import type { LogTrouble } from '../../state/bench-log/bench-log-slice.ts';
 
-export const LOG_WORDS = {
+export const LOG_WORDS = words('LOG_WORDS', {
   title: 'Bench log',
   action: 'Bench log …',
   intro:
@@ -92,4 +93,4 @@ export const LOG_WORDS = {
   without: 'without the log',
   with: 'with the log',
   glueNoEffect: 'This build is a glue fit: the bite does not matter to it.',
-} as const;
+});

@@ -1,8 +1,9 @@
 /** Words of the customer's page: for somebody who has never heard of a tang. */
+import { words } from '../../build/language.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { Movement, Nickel, Refret, RodTask } from './facts.ts';
 
-export const CUSTOMER_WORDS = {
+export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   titleOne: 'Your neck',
   titleMany: 'Your neck, and what you can choose',
   forWhom: (name: string) => `For ${name}`,
@@ -123,4 +124,4 @@ export const CUSTOMER_WORDS = {
   made: 'Made with Backbow.',
   notOpened: 'This page cannot be shown',
   workshop: 'Open the program',
-} as const;
+});

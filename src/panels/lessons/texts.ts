@@ -1,7 +1,8 @@
 /** What the lessons say. Names in braces are numbers of the neck on the bench, computed when they are read. */
+import { words } from '../../build/language.ts';
 import type { LessonText } from './types.ts';
 
-export const LESSON_TEXTS = {
+export const LESSON_TEXTS = words('LESSON_TEXTS', {
   'one-and-all': {
     title: 'One fret and twenty-four',
     about: 'One pressed fret bends a neck by next to nothing. Two dozen of them are another matter.',
@@ -283,7 +284,7 @@ export const LESSON_TEXTS = {
       },
     },
   },
-} as const satisfies Readonly<Record<string, LessonText>>;
+} as const satisfies Readonly<Record<string, LessonText>>);
 
 /** Text of a lesson. @throws {RangeError} when none has that id */
 export function textOf(id: string): LessonText {

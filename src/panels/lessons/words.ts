@@ -1,5 +1,7 @@
 /** Words around the lessons; what the lessons themselves say stands in texts.ts. */
-export const LESSON_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const LESSON_WORDS = words('LESSON_WORDS', {
   title: 'Lessons',
   action: 'Lessons …',
   intro:
@@ -37,9 +39,9 @@ export const LESSON_WORDS = {
   whichOnly: (truth: string) => `It is ${truth}.`,
   changed:
     'You have changed the neck; the numbers are of yours, and the text may speak of the one that the lesson began with.',
-} as const;
+});
 
-export const LESSON_FIGURE_WORDS = {
+export const LESSON_FIGURE_WORDS = words('LESSON_FIGURE_WORDS', {
   sharp: 'sharp edges',
   chamfered: (width: string) => `chamfer ${width} wide`,
   alsoSharp: (width: string) => `chamfer ${width} wide: as good as sharp`,
@@ -47,4 +49,4 @@ export const LESSON_FIGURE_WORDS = {
   pull: 'Pull both frets',
   pulled: (share: string) => `${share} of the way out`,
   illustration: 'Slot, tang, crown and chamfer: sizes of this neck. Chips: drawn for illustration.',
-} as const;
+});

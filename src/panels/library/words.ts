@@ -1,7 +1,8 @@
 /** Words of the library. */
+import { words } from '../../build/language.ts';
 import type { LibraryTrouble } from '../../state/library/types.ts';
 
-export const LIBRARY_WORDS = {
+export const LIBRARY_WORDS = words('LIBRARY_WORDS', {
   title: 'Library',
   action: 'Library …',
   keepAction: 'Keep in the library',
@@ -84,4 +85,4 @@ export const LIBRARY_WORDS = {
   summary: (scale: string, frets: number, method: string) => `${scale}, ${frets} frets, ${method}`,
   changed: (when: string) => `changed ${when}`,
   onBench: 'on the bench',
-} as const;
+});

@@ -1,5 +1,7 @@
 /** Words of the list of licences. */
-export const LICENCE_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const LICENCE_WORDS = words('LICENCE_WORDS', {
   title: 'Licences',
   intro: (count: number) =>
     `Backbow is made with ${count} packages and typefaces by others. They are under these licences; open one to read its text.`,
@@ -7,11 +9,11 @@ export const LICENCE_WORDS = {
   missing: 'The list is not here. It is written when the page is built, and comes with the built page.',
   noText: 'This package ships no text of its licence.',
   by: (author: string) => `by ${author}`,
-} as const;
+});
 
 /** The part of the help that says which program this is. */
-export const PROGRAM_WORDS = {
+export const PROGRAM_WORDS = words('PROGRAM_WORDS', {
   title: 'This program',
   version: (version: string) => `Backbow ${version}.`,
   open: 'Licences …',
-} as const;
+});

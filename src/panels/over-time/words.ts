@@ -1,5 +1,7 @@
 /** Words of the relief against time. */
-export const COURSE_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const COURSE_WORDS = words('COURSE_WORDS', {
   action: 'Relief against time',
   toggle: 'over time',
   title: 'Relief under the strings against time, rod neutral',
@@ -29,4 +31,4 @@ export const COURSE_WORDS = {
   table: 'Relief under the strings at some times',
   caption: 'Relief under the strings, rod neutral: minus is a hump, plus a hollow',
   bandColumn: (method: string) => `${method}, 90 of 100 necks`,
-} as const;
+});

@@ -1,7 +1,8 @@
 /** Words of the validation page. */
+import { words } from '../../build/language.ts';
 import type { RowKind } from './results.ts';
 
-export const PROOF_WORDS = {
+export const PROOF_WORDS = words('PROOF_WORDS', {
   title: 'How well it computes',
   action: 'How well it computes …',
   loading: 'The results are being fetched.',
@@ -44,4 +45,4 @@ export const PROOF_WORDS = {
   assumed: 'What is assumed, and how to replace it',
   toSimplified: 'What is simplified in the model, and what that costs',
   noModel: 'The note on the model could not be fetched.',
-} as const;
+});

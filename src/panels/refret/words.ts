@@ -1,5 +1,7 @@
 /** Words of the refret helper. */
-export const REFRET_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const REFRET_WORDS = words('REFRET_WORDS', {
   title: 'Tangs for a refret',
   action: 'Tangs for a refret …',
   intro:
@@ -40,4 +42,4 @@ export const REFRET_WORDS = {
   use: 'Use this mixture',
   inUse: 'The build has these tangs.',
   step: (index: number) => `Tangs of mixture ${index}`,
-} as const;
+});

@@ -1,5 +1,7 @@
 /** Words of sharing: links, files, and what is said of a link that cannot be opened. */
-export const SHARE_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const SHARE_WORDS = words('SHARE_WORDS', {
   title: 'Share',
   action: 'Share …',
   what: 'What',
@@ -41,9 +43,9 @@ export const SHARE_WORDS = {
   qrLabel: 'QR code of the link',
   qrTooLong: 'The link is too long for a QR code that a phone reads from a screen.',
   fileNames: { comparison: 'comparison' },
-} as const;
+});
 
-export const LINK_WORDS = {
+export const LINK_WORDS = words('LINK_WORDS', {
   notOpened: 'The link was not opened; your build is unchanged.',
   newer: (version: number, newest: number) =>
     `It was made by a newer release (version ${version}); this program reads up to version ${newest}. Open it with a newer release.`,
@@ -54,9 +56,9 @@ export const LINK_WORDS = {
   refused: 'It is whole, but what it holds is no neck that can be built:',
   opened: (name: string) => `Opened “${name}” from a link. Undo brings back what was here before.`,
   stepOpen: 'Open a link',
-} as const;
+});
 
-export const RECEIVED_WORDS = {
+export const RECEIVED_WORDS = words('RECEIVED_WORDS', {
   title: 'Necks that came together',
   intro: (count: number) =>
     count === 0
@@ -69,4 +71,4 @@ export const RECEIVED_WORDS = {
   note: 'Note that came with them',
   keepAll: 'Keep them all in the library',
   page: 'Show them as the customer’s page',
-} as const;
+});

@@ -1,7 +1,8 @@
 /** Words of "the other way round". */
+import { words } from '../../build/language.ts';
 import type { RodAnswer } from '../../mechanics/inversion/rod.ts';
 
-export const WANTED_WORDS = {
+export const WANTED_WORDS = words('WANTED_WORDS', {
   title: 'The other way round',
   action: 'The other way round …',
   intro:
@@ -90,4 +91,4 @@ export const WANTED_WORDS = {
   stepKerf: (kerf: string) => `Kerf ${kerf}`,
   stepMethod: (method: string) => `Seating: ${method}`,
   stepRod: (percent: string) => `Rod ${percent}`,
-} as const;
+});

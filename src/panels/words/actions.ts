@@ -1,7 +1,8 @@
 /** Words of the actions and of the help. */
+import { words } from '../../build/language.ts';
 import type { ActionGroup } from '../actions/types.ts';
 
-export const ACTION_WORDS = {
+export const ACTION_WORDS = words('ACTION_WORDS', {
   nextMethod: 'Next way of seating',
   nextFret: 'Next fret, towards the body',
   previousFret: 'Previous fret, towards the nut',
@@ -14,17 +15,17 @@ export const ACTION_WORDS = {
   comparing: 'All three methods in the chart',
   units: 'mm or inches',
   help: 'Help and keys',
-} as const;
+});
 
-export const ACTION_GROUP_WORDS: Readonly<Record<ActionGroup, string>> = {
+export const ACTION_GROUP_WORDS: Readonly<Record<ActionGroup, string>> = words('ACTION_GROUP_WORDS', {
   project: 'The project',
   edit: 'Changing the build',
   job: 'The way through the job',
   view: 'The picture',
   page: 'The page',
-};
+});
 
-export const HELP_WORDS = {
+export const HELP_WORDS = words('HELP_WORDS', {
   title: 'Help and keys',
   close: 'Close',
   intro: [
@@ -40,4 +41,4 @@ export const HELP_WORDS = {
     'On a slider or a number: arrow keys step, with Shift finer, Page keys coarser, Home and End go to the limits. Double-click a slider to reset it.',
   singleKeys: 'Single letters act as keys (turn off if you dictate)',
   typed: 'Lengths may be typed with their unit, whatever the page shows: 0.58 mm, 0.023 in, 23 thou, 1 5/8 in.',
-} as const;
+});

@@ -1,4 +1,5 @@
 /** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
+import { words } from '../../build/language.ts';
 import { displayDigits, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../build/units.ts';
 
 /** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
@@ -18,18 +19,18 @@ export function bowSize(reliefMm: number, system: UnitSystem): string {
   return formatQuantity(Math.abs(reliefMm), 'mm', BOW_DIGITS, system);
 }
 
-export const BOW_WORDS: Readonly<Record<BowKind, string>> = {
+export const BOW_WORDS: Readonly<Record<BowKind, string>> = words('BOW_WORDS', {
   'back-bow': 'back-bow',
   relief: 'relief',
   flat: 'flat',
-};
+});
 
 /** What the word means, for those who do not say it every day. */
-export const BOW_MEANING: Readonly<Record<BowKind, string>> = {
+export const BOW_MEANING: Readonly<Record<BowKind, string>> = words('BOW_MEANING', {
   'back-bow': 'a hump',
   relief: 'a hollow',
   flat: 'no hump, no hollow',
-};
+});
 
 /** "0.29 mm back-bow", "0.06 mm relief" or "flat". */
 export function bowText(reliefMm: number, system: UnitSystem): string {

@@ -1,5 +1,7 @@
 /** Words of the controls. */
-export const CONTROL_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const CONTROL_WORDS = words('CONTROL_WORDS', {
   title: 'The build',
   usual: (range: string) => `Usual: ${range}.`,
   standard: (value: string) => `Standard: ${value}.`,
@@ -19,9 +21,9 @@ export const CONTROL_WORDS = {
   hintEmpty:
     'Point at a control, or move to it by key, to read what it changes, what is usual, and where that comes from.',
   keys: 'Arrow keys step; with Shift finer; Page keys coarser; Home and End go to the limits.',
-} as const;
+});
 
-export const LIST_WORDS = {
+export const LIST_WORDS = words('LIST_WORDS', {
   strings: {
     title: 'Strings',
     set: 'Set, by gauges in thousandths of an inch',
@@ -84,9 +86,9 @@ export const LIST_WORDS = {
     sawn: 'sawn through',
     whole: 'left whole',
   },
-} as const;
+});
 
-export const SUMMARY_WORDS = {
+export const SUMMARY_WORDS = words('SUMMARY_WORDS', {
   frets: (count: number) => `${count} frets`,
   slots: (kerf: string, depth: string) => `${kerf} kerf, ${depth} deep`,
   binding: (lines: number) => (lines === 0 ? 'unbound' : `${lines} ${lines === 1 ? 'line' : 'lines'} of binding`),
@@ -95,4 +97,4 @@ export const SUMMARY_WORDS = {
   newNeck: 'a new neck',
   refret: 'a refret',
   bite: (factor: string) => `bite factor ${factor}`,
-} as const;
+});

@@ -1,7 +1,8 @@
 /** Words about working without a network, and about new versions. */
+import { words } from '../../build/language.ts';
 import type { Offline } from '../../state/offline/offline-store.ts';
 
-export const OFFLINE_WORDS = {
+export const OFFLINE_WORDS = words('OFFLINE_WORDS', {
   title: 'New version',
   waiting: 'A new version of Backbow is ready. The page stays as it is until you load it again; your build is kept.',
   inUse: 'Another window has gone over to a new version of Backbow. This one still shows the version before.',
@@ -13,4 +14,4 @@ export const OFFLINE_WORDS = {
     ready: 'The page is kept in this browser and works without a network.',
     failed: 'The page could not be kept in this browser: it needs the network at the next visit.',
   } satisfies Record<Offline['kept'], string>,
-} as const;
+});

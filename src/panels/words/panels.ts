@@ -1,17 +1,18 @@
 /** Words of the panels around the picture. */
+import { words } from '../../build/language.ts';
 import type { Severity } from '../../fretwork/check-types.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { Phase } from '../../state/rail.ts';
 import type { SceneView } from '../../scene/types.ts';
 import type { Appearance } from '../../state/preferences.ts';
 
-export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string }>> = {
+export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string }>> = words('METHOD_WORDS', {
   press: { label: 'press fit', says: 'the studs wedge the slot; air stays beside the tang' },
   glue: { label: 'glue fit', says: 'the slot is sawn to the tang and filled; no wedge' },
   both: { label: 'press and glue', says: 'wedged first, then the slot is filled' },
-};
+});
 
-export const READOUT_WORDS = {
+export const READOUT_WORDS = words('READOUT_WORDS', {
   title: 'What the neck does',
   fretted: 'With the frets in',
   strung: 'Strung',
@@ -31,14 +32,18 @@ export const READOUT_WORDS = {
   strings: (count: number) => `${count} ${count === 1 ? 'string' : 'strings'}`,
   noForce: 'no wedge: glued',
   band: (low: string, high: string) => `${low} to ${high}`,
-} as const;
+});
 
-export const CHECK_WORDS = {
+export const CHECK_WORDS = words('CHECK_WORDS', {
   title: 'Checks',
   severities: { stop: 'Stop', warn: 'Mind', note: 'Note' } satisfies Record<Severity, string>,
   none: 'Nothing to object to.',
-  more: (count: number, serious: number) =>
-    serious > 0 ? `${serious} more, and ${count - serious} notes` : `${count} ${count === 1 ? 'note' : 'notes'}`,
+  more: (count: number, serious: number) => {
+    if (count === 0) return 'in full';
+    const notes = count - serious;
+    const parts = [serious > 0 ? `${serious} more` : '', notes > 0 ? `${notes} ${notes === 1 ? 'note' : 'notes'}` : ''];
+    return parts.filter(Boolean).join(', ');
+  },
   fewer: 'only the worst',
   numbers: (value: string, kind: 'least' | 'most', limit: string) => `It is ${value}; at ${kind} ${limit}`,
   fret: (fret: number) => `at fret ${fret}`,
@@ -46,9 +51,9 @@ export const CHECK_WORDS = {
     count === last - first + 1 ? `at frets ${first} to ${last}` : `at ${count} frets between ${first} and ${last}`,
   change: (label: string) => `to ${label}`,
   lists: { strings: 'the strings', binding: 'the binding lines' },
-} as const;
+});
 
-export const CHART_WORDS = {
+export const CHART_WORDS = words('CHART_WORDS', {
   title: 'The line of the fret tops',
   straightedge: 'straightedge',
   above: 'hump',
@@ -64,17 +69,17 @@ export const CHART_WORDS = {
   fret: 'Fret',
   hover: (fret: number, bow: string) => `fret ${fret}: ${bow}`,
   vertical: (times: string) => `heights drawn ×${times}`,
-} as const;
+});
 
-export const PHASE_WORDS: Readonly<Record<Phase, string>> = {
+export const PHASE_WORDS: Readonly<Record<Phase, string>> = words('PHASE_WORDS', {
   bare: 'bare board',
   frets: 'frets in',
   strung: 'strung',
   weeks: 'settling',
   rod: 'rod set',
-};
+});
 
-export const RAIL_WORDS = {
+export const RAIL_WORDS = words('RAIL_WORDS', {
   title: 'The way through the job',
   slider: 'Moment in the job',
   play: 'Play',
@@ -87,26 +92,26 @@ export const RAIL_WORDS = {
   strung: 'just strung',
   weeks: (time: string) => `strung for ${time}`,
   rod: (time: string, percent: string) => `strung for ${time}, rod at ${percent}`,
-} as const;
+});
 
-export const TIME_WORDS = {
+export const TIME_WORDS = words('TIME_WORDS', {
   hours: (n: number) => (n === 1 ? 'an hour' : `${n} hours`),
   days: (n: number) => (n === 1 ? 'a day' : `${n} days`),
   weeks: (n: number) => (n === 1 ? 'a week' : `${n} weeks`),
   months: (n: number) => (n === 1 ? 'a month' : `${n} months`),
   years: (n: number) => (n === 1 ? 'a year' : `${n} years`),
-} as const;
+});
 
-export const VIEW_WORDS: Readonly<Record<SceneView, { label: string; says: string }>> = {
+export const VIEW_WORDS: Readonly<Record<SceneView, { label: string; says: string }>> = words('VIEW_WORDS', {
   neck: { label: 'Whole neck', says: 'three-quarter view over the board' },
   slot: { label: 'Slot cut open', says: 'cut along the neck through one slot' },
   fret: { label: 'Along a fret', says: 'cut along one fret, the whole width of the board' },
   end: { label: 'Fret end', says: 'the end of one fret at the edge of the board' },
   edge: { label: 'Straightedge', says: 'edge-on, with a straightedge on the frets' },
   back: { label: 'Back', says: 'the back of the neck' },
-};
+});
 
-export const PICTURE_WORDS = {
+export const PICTURE_WORDS = words('PICTURE_WORDS', {
   title: 'The neck',
   views: 'View',
   enlarged: (factor: string) => `bow ×${factor}`,
@@ -129,9 +134,9 @@ export const PICTURE_WORDS = {
   retry: 'Draw it again',
   description: (name: string, view: string, state: string, bow: string, method: string, shown: string) =>
     `${name}, ${view}; ${method}, ${state}: ${bow}; ${shown}.`,
-} as const;
+});
 
-export const PROJECT_WORDS = {
+export const PROJECT_WORDS = words('PROJECT_WORDS', {
   menu: 'Menu',
   presets: 'Start from',
   name: 'Name of the build',
@@ -150,14 +155,14 @@ export const PROJECT_WORDS = {
   stepOpen: 'Open a project',
   stepPreset: (label: string) => `Start from ${label}`,
   stepName: 'Name',
-} as const;
+});
 
-export const SETTING_WORDS = {
+export const SETTING_WORDS = words('SETTING_WORDS', {
   units: 'Units',
   metric: 'mm',
   inch: 'inches',
   appearance: 'Appearance',
   appearances: { system: 'as the system', light: 'light', dark: 'dark' } satisfies Record<Appearance, string>,
-} as const;
+});
 
-export const NOTICE_WORDS = { close: 'Close', title: 'Messages' } as const;
+export const NOTICE_WORDS = words('NOTICE_WORDS', { close: 'Close', title: 'Messages' });

@@ -1,0 +1,49 @@
+/**
+ * The language of the page. Every text that people read stands in a table; each table says its words through `words`, in
+ * the language that was chosen before the table was loaded. English stands in the tables themselves; another language is a
+ * catalogue with an entry for every table, and the type of the catalogue refuses a missing one.
+ *
+ * The choice is made once, at the start of the page, before anything that speaks is loaded (see app/main.tsx). Another
+ * choice starts the page afresh.
+ */
+
+export const LANGUAGES = ['en', 'de'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** The same table with other words: texts for texts, functions that take the same and give the same kind. */
+export type Widened<T> = T extends string
+  ? string
+  : T extends (...given: infer Given) => infer Said
+    ? (...given: Given) => Widened<Said>
+    : T extends readonly (infer Entry)[]
+      ? readonly Widened<Entry>[]
+      : T extends object
+        ? { readonly [Key in keyof T]: Widened<T[Key]> }
+        : T;
+
+/** Tables by id, as another language has them. */
+export type Tables = Readonly<Record<string, unknown>>;
+
+let language: Language = 'en';
+let tables: Tables = {};
+
+/** Chooses the language. Tables that are loaded already keep theirs. */
+export function speak(chosen: Language, catalogue: Tables): void {
+  language = chosen;
+  tables = catalogue;
+}
+
+export function spokenLanguage(): Language {
+  return language;
+}
+
+/** A table in the language of the page. @param english the table itself */
+export function words<const T>(id: string, english: T): Widened<T> {
+  // The catalogue's type holds each table to that of the English one (app/languages).
+  return (tables[id] ?? english) as Widened<T>;
+}
+
+/** What the language of the page has instead of texts that stand elsewhere, such as in a row of data; none in English. */
+export function translation<T>(id: string): T | undefined {
+  return tables[id] as T | undefined;
+}
