@@ -147,7 +147,9 @@ export function longitudinalModulusMPa(wood: Wood): number {
  *
  * Given directly where the table gives it. On a 12 % volume basis ρ = 1000·G₁₂·(1 + 0.12). From a green basis the
  * Wood Handbook's ch. 4 relation is used: G_M = G_b / (1 − 0.265·a·G_b), a = (30 − M)/30 (eq. 4-13, from memory; fibre saturation taken at
- * 30 %), then ρ = 1000·G_M·(1 + M/100).
+ * 30 %), then ρ = 1000·G_M·(1 + M/100). Its shrinkage grows with density, so it makes dense tropical woods of little
+ * shrinkage some 5–10 % too heavy (Indian rosewood comes out at 954): within the 10 % scatter that the band reckons with,
+ * and a tapped board brings its own density.
  */
 export function airDryDensityKgM3(wood: Wood): number {
   if (wood.airDensityKgM3 !== undefined) return wood.airDensityKgM3;

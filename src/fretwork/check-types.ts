@@ -31,6 +31,7 @@ export type CheckCode =
   | 'strung-too-soon'
   | 'nickel'
   | 'string-near-breaking'
+  | 'blank-implausible'
   | 'back-bow-no-rod'
   | 'forward-bow-no-rod'
   | 'rod-near-limit'

@@ -9,6 +9,8 @@ import * as limits from './limits.ts';
 export interface CheckNumbers {
   /** Stress over least strength of each string, from the highest; above 1 it breaks. */
   readonly stringStressRatios?: readonly number[];
+  /** Modulus along the grain of the blanks that were measured, GPa. */
+  readonly blankModulusGPa?: { readonly neck?: number; readonly board?: number };
   /** Relief strung and settled, mm: with the rod slack, and at both ends of its range (the same thrice without a rod). */
   readonly rod?: {
     readonly slackReliefMm: number;
@@ -36,6 +38,27 @@ export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
         'Tune it lower, shorten the scale, or take another construction. A thinner plain string carries the same stress.',
     }),
   ];
+}
+
+/** A blank was measured, but no wood has such a stiffness: a slip in its size, mass, frequency or deflection. */
+export function blankChecks({ blankModulusGPa }: CheckNumbers): Check[] {
+  const basis: Basis = {
+    source: 'range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half',
+    mark: 'calc',
+  };
+  return (['neck', 'board'] as const).flatMap((part) => {
+    const modulus = blankModulusGPa?.[part];
+    if (modulus === undefined) return [];
+    const { least, most } = limits.WOOD_MODULUS_GPA;
+    if (modulus >= least && modulus <= most) return [];
+    const measure = modulus < least ? atLeast(least, modulus, 'GPa', 1) : atMost(most, modulus, 'GPa', 1);
+    return [
+      check('blank-implausible', 'stop', `${part}BlankTest`, measure, basis, {
+        reason: `The measurements of the ${part} blank give a stiffness that no wood has, and the prediction is built on it.`,
+        remedy: 'Measure again: length, width, thickness, and mass with frequency or load with span and deflection.',
+      }),
+    ];
+  });
 }
 
 function withoutRod(build: Build, reliefMm: number): Check[] {

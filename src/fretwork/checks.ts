@@ -7,7 +7,7 @@ import { glueById } from '../build/glues.ts';
 import { cautionsFor } from './cautions.ts';
 import { atLeast, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
-import { crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
+import { blankChecks, crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
 import { endChecks } from './checks-of-ends.ts';
 import { slotChecks } from './checks-of-slots.ts';
@@ -66,6 +66,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...slotChecks(build, slots(build, ends)),
     ...endChecks(build, ends),
     ...wireChecks(build),
+    ...blankChecks(numbers),
     ...stringChecks(numbers),
     ...rodChecks(build, numbers),
     ...crownChecks(build, ends, numbers),

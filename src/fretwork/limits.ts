@@ -36,3 +36,6 @@ export const MOST_STRING_STRESS = 0.8;
 export const RELIEF_TOLERANCE_MM = 0.05;
 /** Share of the rod's range beyond which nothing is left for the seasons, per cent. */
 export const MOST_ROD_PERCENT = 80;
+
+/** Modulus along the grain that a measured blank of wood can have, GPa. The woods of the table lie between 10 and 25. */
+export const WOOD_MODULUS_GPA = { least: 5, most: 35 } as const;

@@ -2,8 +2,8 @@
  * Refret: which tang in which stretch of frets takes an old bow out of a neck.
  *
  * For each tang that is to hand, one prediction with that tang in every slot gives the line w_i that it makes in each
- * slot. Slots hardly feel each other (MODEL.md), so the line of a mixture is the sum of those; every mixture of tangs over
- * the stretches is tried, and the best few are predicted exactly. What is minimised is the largest distance of the
+ * slot. Neighbouring slots close each other, by 2 % near the nut and by about 30 % near the body, so the line of a mixture
+ * is nearly, not quite, the sum of those. Every mixture of tangs over the stretches is tried, and the best few are predicted exactly. What is minimised is the largest distance of the
  * relief at any fret up to the body joint from the wanted relief (a parabola of that depth).
  */
 import { slotAndTang, type Build, type FretRegion } from '../build/build.ts';

@@ -109,6 +109,22 @@ const CASES: readonly Case[] = [
     limit: 80,
   },
   { code: 'string-near-breaking', severity: 'stop', change: {}, numbers: { stringStressRatios: [1.1] } },
+  {
+    code: 'blank-implausible',
+    severity: 'stop',
+    change: {},
+    numbers: { blankModulusGPa: { neck: 1.2, board: 14 } },
+    value: 1.2,
+    limit: 5,
+  },
+  {
+    code: 'blank-implausible',
+    severity: 'stop',
+    change: {},
+    numbers: { blankModulusGPa: { board: 90 } },
+    value: 90,
+    limit: 35,
+  },
   // Wanted relief 0.15. One-way, slack at −0.2: nothing brings it forward.
   {
     code: 'back-bow-no-rod',
@@ -187,6 +203,7 @@ describe('each check speaks up', () => {
       'strung-too-soon': true,
       nickel: true,
       'string-near-breaking': true,
+      'blank-implausible': true,
       'back-bow-no-rod': true,
       'forward-bow-no-rod': true,
       'rod-near-limit': true,

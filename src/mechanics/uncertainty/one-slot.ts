@@ -4,7 +4,7 @@
  *
  *   F = φ(c·F)      φ: force of the contact at an opening (contact.ts); c = Δ/F of that slot in the full seating, mm/N
  *
- * c holds the neighbours' share too, which is about 2 % of the slot's own each: all frets of one kind deviate together.
+ * c holds the neighbours' share too, which is 2 % of the slot's own near the nut and about 30 % near the body: all frets of one kind deviate together.
  */
 import { contactForce, type Contact } from '../contact.ts';
 import type { Deviations } from '../deviations.ts';

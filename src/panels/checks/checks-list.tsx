@@ -43,9 +43,9 @@ export function ChecksList() {
         ))}
         {serious === 0 && !all && <li className="check check-none">{CHECK_WORDS.none}</li>}
       </ul>
-      {(all || hidden > 0) && (
+      {(all || checks.length > 0) && (
         <button type="button" className="link" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? CHECK_WORDS.fewer : CHECK_WORDS.more(hidden, serious - shown.length)}
+          {all ? CHECK_WORDS.fewer : CHECK_WORDS.more(hidden, Math.max(0, serious - shown.length))}
         </button>
       )}
     </section>

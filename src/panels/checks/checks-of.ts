@@ -1,7 +1,9 @@
 /** The checks of a build with the numbers of its prediction. */
+import type { Build } from '../../build/build.ts';
 import type { Check } from '../../fretwork/check-types.ts';
 import { checkFretwork } from '../../fretwork/checks.ts';
 import type { CheckNumbers } from '../../fretwork/checks-from-forces.ts';
+import { measuredModulusMPa } from '../../mechanics/materials.ts';
 import { sampleLine } from '../../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../../mechanics/states.ts';
 import type { Solution } from '../../state/solution-slice.ts';
@@ -20,6 +22,7 @@ export function checkNumbersOf(solution: Solution): CheckNumbers {
   const [atLeast, atMost] = [settled(leastPercent), settled(mostPercent)];
   const filed = lineAt(prediction, build.method, levellingMoment(levellingState(solution)));
   return {
+    blankModulusGPa: measuredModuli(build),
     stringStressRatios: prediction.strings.map((string) => string.stressRatio),
     rod: {
       slackReliefMm: settled(0),
@@ -27,6 +30,14 @@ export function checkNumbersOf(solution: Solution): CheckNumbers {
       mostReliefMm: Math.max(atLeast, atMost),
     },
     levelling: { reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)) },
+  };
+}
+
+function measuredModuli(build: Build): NonNullable<CheckNumbers['blankModulusGPa']> {
+  const [neck, board] = [measuredModulusMPa(build, 'neck'), measuredModulusMPa(build, 'board')];
+  return {
+    ...(neck === undefined ? {} : { neck: neck / 1000 }),
+    ...(board === undefined ? {} : { board: board / 1000 }),
   };
 }
 
