@@ -4,12 +4,12 @@ import type { ScenePalette, SceneShows, SceneView } from '../scene/types.ts';
 import { createDrawnLine } from '../state/drawn-line.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { keepPicture } from '../panels/sheets/picture-source.ts';
+import { useMedia } from '../panels/use-media.ts';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
 import { PictureBoundary } from './picture-boundary.tsx';
 import { PictureTools, PictureViews } from './picture-tools.tsx';
 import { probe } from './probe.ts';
 import { useDescription } from './use-description.ts';
-import { useMedia } from './use-media.ts';
 import { hasWebGl } from './webgl.ts';
 
 const NeckScene = lazy(async () => ({ default: (await import('../scene/index.ts')).NeckScene }));

@@ -1,9 +1,9 @@
 /** Light or dark, as chosen or as the system says; and the palette for the picture. */
 import { useLayoutEffect } from 'react';
 import type { ScenePalette } from '../scene/types.ts';
+import { useMedia } from '../panels/use-media.ts';
 import { useBackbow } from '../state/store.ts';
 import { DARK, LIGHT } from './palettes.ts';
-import { useMedia } from './use-media.ts';
 
 export function useAppearance(): ScenePalette {
   const appearance = useBackbow((state) => state.appearance);

@@ -37,6 +37,7 @@ async function fileWith(name: string, text: string): Promise<string> {
 
 async function openFile({ page }: App, path: string): Promise<void> {
   const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Menu' }).click();
   await page.getByRole('button', { name: 'Open …' }).click();
   await (await chooser).setFiles(path);
 }
@@ -126,6 +127,7 @@ describe('a project file', () => {
     expect(await kerf(app).getAttribute('aria-valuetext')).toBe('0.550\u00a0mm');
 
     const download = app.page.waitForEvent('download');
+    await app.page.getByRole('button', { name: 'Menu' }).click();
     await app.page.getByRole('button', { name: 'Save' }).click();
     const saved = await download;
     expect(saved.suggestedFilename()).toBe('bench-neck-7.backbow.json');

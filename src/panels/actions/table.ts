@@ -4,9 +4,11 @@ import { SCENE_VIEWS } from '../../scene/types.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
+import { COMPARE_WORDS } from '../compare/words.ts';
 import { LESSON_WORDS } from '../lessons/words.ts';
 import { LOG_WORDS } from '../bench-log/words.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
+import { PROGRAM_WORDS } from '../licences/words.ts';
 import { COURSE_WORDS } from '../over-time/words.ts';
 import { PROOF_WORDS } from '../proof/words.ts';
 import { REFRET_WORDS } from '../refret/words.ts';
@@ -62,6 +64,10 @@ export const ACTIONS: readonly Action[] = [
   action('project', 'share', ['S'], {
     label: SHARE_WORDS.action,
     run: (store) => store.getState().openDialog('share'),
+  }),
+  action('project', 'compare', ['G'], {
+    label: COMPARE_WORDS.action,
+    run: (store) => store.getState().openDialog('compare'),
   }),
   action('project', 'wanted', ['W'], {
     label: WANTED_WORDS.action,
@@ -159,6 +165,10 @@ export const ACTIONS: readonly Action[] = [
     label: COURSE_WORDS.action,
     pressed: (state) => state.overTime,
     run: (store) => store.getState().setOverTime(!store.getState().overTime),
+  }),
+  action('page', 'licences', [], {
+    label: PROGRAM_WORDS.open,
+    run: (store) => store.getState().openDialog('licences'),
   }),
   action('page', 'proof', ['Q'], {
     label: PROOF_WORDS.action,

@@ -27,7 +27,7 @@ function Keys() {
               {ACTION_GROUP_WORDS[group]}
             </th>
           </tr>
-          {ACTIONS.filter((action) => action.group === group).map((action) => (
+          {ACTIONS.filter((action) => action.group === group && action.keys.length > 0).map((action) => (
             <tr key={action.id}>
               <td>
                 {action.label(state)}

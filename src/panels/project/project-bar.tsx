@@ -1,13 +1,13 @@
-/** The head of the page: which build this is, where it starts from, saving, undoing, units and appearance. */
+/** The head of the page, in one row: which build this is, where it starts from, what is wanted every day, and the menu. */
 import { useState } from 'react';
 import { PRESETS } from '../../build/presets.ts';
-import type { UnitSystem } from '../../build/units.ts';
 import { isUnsaved } from '../../state/build-slice.ts';
-import { APPEARANCES } from '../../state/preferences.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
-import { ACTION_WORDS } from '../words/actions.ts';
-import { PROJECT_WORDS, SETTING_WORDS } from '../words/panels.ts';
+import { useMedia } from '../use-media.ts';
+import { PROJECT_WORDS } from '../words/panels.ts';
+import { BarMenu } from './bar-menu.tsx';
+import { DAILY, ROOMY } from './daily.ts';
 import './project-bar.css';
 
 function BuildName() {
@@ -59,70 +59,34 @@ function PresetPicker() {
   );
 }
 
-function UnitSwitch() {
-  const system = useBackbow((state) => state.unitSystem);
+/** What is wanted every day: in the bar where there is room, else at the head of the menu. */
+function Daily() {
   return (
-    <select
-      aria-label={SETTING_WORDS.units}
-      value={system}
-      onChange={(event) => store.getState().setUnitSystem(event.currentTarget.value as UnitSystem)}
-    >
-      <option value="metric">{SETTING_WORDS.metric}</option>
-      <option value="inch">{SETTING_WORDS.inch}</option>
-    </select>
-  );
-}
-
-function AppearanceSwitch() {
-  const appearance = useBackbow((state) => state.appearance);
-  return (
-    <select
-      aria-label={SETTING_WORDS.appearance}
-      value={appearance}
-      onChange={(event) => {
-        const chosen = APPEARANCES.find((known) => known === event.currentTarget.value);
-        if (chosen) store.getState().setAppearance(chosen);
-      }}
-    >
-      {APPEARANCES.map((known) => (
-        <option key={known} value={known}>
-          {SETTING_WORDS.appearances[known]}
-        </option>
+    <>
+      <PresetPicker />
+      {DAILY.map((id) => (
+        <ActionButton key={id} id={id} />
       ))}
-    </select>
+    </>
   );
 }
 
 export function ProjectBar() {
-  // On a narrow screen the picture comes first: the tools wait behind one button.
-  const [open, setOpen] = useState(false);
+  const isRoomy = useMedia(ROOMY);
   return (
     <header className="project-bar">
       <h1>Backbow</h1>
       <BuildName />
-      <button
-        type="button"
-        className="bar-menu"
-        aria-expanded={open}
-        aria-controls="bar-tools"
-        onClick={() => setOpen(!open)}
-      >
-        {PROJECT_WORDS.menu}
-      </button>
-      <div id="bar-tools" className="bar-tools" data-open={open || undefined}>
-        <PresetPicker />
-        <ActionButton id="open" />
-        <ActionButton id="save" />
-        <ActionButton id="library" />
-        <ActionButton id="share" />
-        <ActionButton id="plan" />
+      {isRoomy && (
+        <div className="bar-daily">
+          <Daily />
+        </div>
+      )}
+      <div className="bar-steps">
         <ActionButton id="undo">{PROJECT_WORDS.undo(undefined)}</ActionButton>
         <ActionButton id="redo">{PROJECT_WORDS.redo(undefined)}</ActionButton>
-        <UnitSwitch />
-        <AppearanceSwitch />
-        <ActionButton id="lessons" />
-        <ActionButton id="help">{ACTION_WORDS.help}</ActionButton>
       </div>
+      <BarMenu>{!isRoomy && <Daily />}</BarMenu>
     </header>
   );
 }

@@ -41,12 +41,14 @@ export function Readouts() {
           <Figure key={figure.id} figure={figure} isNow={figure.phase === rail.phase && isSpokenOf(rail, settleDays)} />
         ))}
       </dl>
-      <Drivers figures={figures} phase={rail.phase} />
-      <p className="readout-actions">
-        <ActionButton id="wanted" />
-        <ActionButton id="bench-log" />
-        {isRefret && <ActionButton id="refret" />}
-      </p>
+      <div className="readouts-foot">
+        <Drivers figures={figures} phase={rail.phase} />
+        <p className="readout-actions">
+          <ActionButton id="wanted" />
+          <ActionButton id="bench-log" />
+          {isRefret && <ActionButton id="refret" />}
+        </p>
+      </div>
     </section>
   );
 }
