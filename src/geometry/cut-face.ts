@@ -29,6 +29,8 @@ export interface CutPiece {
    * coordinate, for segments that lie along it.
    */
   readonly joint?: (loop: CutLoop) => Joint | null;
+  /** Outlines that do not count. */
+  readonly skip?: (loop: CutLoop) => boolean;
 }
 
 export interface Joint {
@@ -148,10 +150,11 @@ export function cutFace(
 ): CutFace {
   const writer = createMeshWriter();
   const lines: { points: number[][]; closed: boolean; anchor: number | null; fret: number }[] = [];
-  for (const { mesh, colour, joint } of pieces) {
+  for (const { mesh, colour, joint, skip } of pieces) {
     if (colour) writer.colour(colour);
     const groups = new Map<number | null, CutLoop[]>();
     for (const loop of cutLoops(mesh, plane)) {
+      if (skip?.(loop)) continue;
       const [first] = loop.anchorsMm;
       const rigid = loop.anchorsMm.every((anchor) => anchor === first) ? first : null;
       const group = groups.get(rigid);

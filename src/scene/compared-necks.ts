@@ -51,7 +51,6 @@ export function createComparedNecks(grain: DataTexture, onLine: () => void): Com
         old?.stop();
         if (old && old.neck.build !== neck.build) model.setBuild(neck.build);
         if (!old) group.add(model.group);
-        readLine(model, neck);
         const stop = neck.lineSource.subscribe(() => {
           readLine(model, neck);
           onLine();
@@ -76,9 +75,10 @@ export function createComparedNecks(grain: DataTexture, onLine: () => void): Com
     },
     setLook(palette, shows, visible) {
       group.visible = visible;
-      for (const { model } of standing) {
+      for (const { model, neck } of standing) {
         model.setPalette(palette);
         model.setShows(shows);
+        readLine(model, neck);
       }
     },
     dispose() {

@@ -20,13 +20,14 @@ export interface NeckModel {
   part(id: PartId): Part;
   build(): Build;
   setBuild(build: Build): void;
+  /** Bows every part that is visible. */
   setLine(line: DrawnLine, lift: ArrayLike<number> | undefined): void;
   setShows(shows: Pick<SceneShows, 'strings' | 'rod'>): void;
   setPalette(palette: ScenePalette): void;
   setCut(planes: readonly Vector4[]): void;
-  /** Bows along with the neck whatever is given; it is called at once and after every change of the line. */
+  /** Bows along with the neck whatever is given: it is called after every change of the line. */
   follow(follower: (reader: BowReader, lift: ArrayLike<number> | undefined) => void): void;
-  /** A fret that somebody else draws (cut open); null = none. */
+  /** A fret that somebody else draws (cut open); null = none. This and `setShows` show with the next `setLine`. */
   setElsewhere(fret: number | null): void;
   readonly times: { bendMs: number; rebuildMs: number };
   dispose(): void;
@@ -59,8 +60,6 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   let looseLift = new Float64Array(0);
   const followers: ((reader: BowReader, lift: ArrayLike<number> | undefined) => void)[] = [];
   let elsewhere = -1;
-  let lineNow: DrawnLine | null = null;
-  let liftNow: ArrayLike<number> | undefined;
   const times = { bendMs: 0, rebuildMs: 0 };
 
   const rebuild = (before: Build | null): void => {
@@ -85,8 +84,6 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
 
   const setLine = (line: DrawnLine, lift: ArrayLike<number> | undefined): void => {
     const start = performance.now();
-    lineNow = line;
-    liftNow = lift;
     let anyLoose = false;
     for (let fret = 0; fret < build.fretCount; fret++) {
       const raised = lift?.[fret] ?? 0;
@@ -131,20 +128,14 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
     setLine,
     follow(follower) {
       followers.push(follower);
-      follower(reader, liftNow);
     },
     setElsewhere(fret) {
-      const index = fret === null ? -1 : fret - 1;
-      if (index === elsewhere) return;
-      elsewhere = index;
-      if (lineNow) setLine(lineNow, liftNow);
+      elsewhere = fret === null ? -1 : fret - 1;
     },
     setShows({ strings, rod }) {
-      const changed = parts.rod.object.visible !== rod || parts.strings.object.visible !== strings;
       parts.strings.object.visible = strings;
       parts.rod.object.visible = rod;
       materials.setSeeThrough(rod);
-      if (changed && lineNow) setLine(lineNow, liftNow);
     },
     setPalette: (palette) => materials.setPalette(palette),
     setCut: (planes) => materials.setCut(planes),

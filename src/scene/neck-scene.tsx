@@ -83,6 +83,14 @@ function Contents(props: ContentsProps) {
   }, [stage, size, dpr, invalidate]);
 
   useEffect(() => {
+    // three has made its state anew by then: its listener came first.
+    const canvas = gl.domElement;
+    const restored = (): void => invalidate();
+    canvas.addEventListener('webglcontextrestored', restored);
+    return () => canvas.removeEventListener('webglcontextrestored', restored);
+  }, [gl, invalidate]);
+
+  useEffect(() => {
     const element = wrapperRef.current;
     if (!stage || !element) return;
     let hovered: number | null = null;
@@ -136,6 +144,15 @@ const NOTHING: SceneStats = {
   rebuildMs: 0,
 };
 
+/** The props of the last render as long as none of them changed, so that the picture renders only when one did. */
+function useSame(props: NeckSceneProps): NeckSceneProps {
+  const [kept, setKept] = useState(props);
+  const keys = new Set([...Object.keys(kept), ...Object.keys(props)]) as Set<keyof NeckSceneProps>;
+  const same = [...keys].every((key) => kept[key] === props[key]);
+  if (!same) setKept(props);
+  return same ? kept : props;
+}
+
 /** The picture of the neck. Fills its parent, which must be positioned and have a size. */
 export function NeckScene({ ref, ...props }: NeckSceneProps & { readonly ref?: Ref<NeckSceneHandle> }) {
   const wrapper = useRef<HTMLDivElement>(null);
@@ -151,11 +168,10 @@ export function NeckScene({ ref, ...props }: NeckSceneProps & { readonly ref?: R
     }),
     [],
   );
-  const contents = useMemo(
-    () => <Contents {...props} wrapperRef={wrapper} overlayRef={overlay} handleRef={inner} />,
-    // Every prop, so that the picture renders when one changes and not when its parent merely did.
-    // oxlint-disable-next-line react/exhaustive-deps
-    Object.values(props),
+  const contents = useSame(props);
+  const scene = useMemo(
+    () => <Contents {...contents} wrapperRef={wrapper} overlayRef={overlay} handleRef={inner} />,
+    [contents],
   );
   return (
     <div
@@ -166,7 +182,7 @@ export function NeckScene({ ref, ...props }: NeckSceneProps & { readonly ref?: R
       className="neck-scene"
       style={{ position: 'absolute', inset: 0, touchAction: 'pan-x pan-y', cursor: 'grab', overflow: 'hidden' }}
     >
-      <SceneHost onUnavailable={props.onUnavailable}>{contents}</SceneHost>
+      <SceneHost onUnavailable={props.onUnavailable}>{scene}</SceneHost>
       <canvas
         ref={overlay}
         aria-hidden="true"

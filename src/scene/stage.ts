@@ -89,9 +89,9 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   let shownLifted = false;
   const readLine = (): void => {
     const heights = liftNow();
-    model.setLine(props.lineSource.read(), heights);
     // On the rail the fret that a close view shows may come and go.
     if ((heights?.[closeFret() - 1] ?? 0) > 0 !== shownLifted) apply();
+    model.setLine(props.lineSource.read(), heights);
     invalidate();
   };
   const home = (): Orbit => {
@@ -119,7 +119,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     const fret = closeFret();
     const lifted = (liftNow()?.[fret - 1] ?? 0) > 0;
     shownLifted = lifted;
-    const newFaces = section.setup({ build, view, fret, lifted, stress: props.stress ?? null });
+    section.setup({ build, view, fret, lifted, stress: props.stress ?? null });
     const plane = section.plane();
     const method = props.prediction?.methods[props.method] ?? null;
     if (!plane) annotations = null;
@@ -136,7 +136,6 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     model.setPalette(props.palette);
     ground.set(props.palette.ground);
     mark();
-    if (newFaces) model.setLine(props.lineSource.read(), liftNow());
   };
   /** What is written beside the whole neck. */
   const drawBeside = (ink: Ink, camera: PerspectiveCamera): void => {
@@ -179,12 +178,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       const rebuilt = next.build !== before.build;
       if (rebuilt) model.setBuild(next.build);
       apply();
-      const bowed =
-        rebuilt ||
-        next.lineSource !== before.lineSource ||
-        next.lift !== before.lift ||
-        next.liftedFret !== before.liftedFret;
-      if (bowed) readLine();
+      readLine();
       const close = section.plane() !== null;
       const moved =
         next.view !== before.view ||

@@ -1,16 +1,16 @@
 /** The neck cut open: which plane, the cut faces with their outlines, and the selected fret with its studs. */
 import { BufferAttribute, Group, Vector4 } from 'three';
-import { bindingInUse, type Build } from '../../build/build.ts';
+import { bindingInUse, slotAndTang, type Build } from '../../build/build.ts';
 import { metalById } from '../../build/metals.ts';
 import { fretPositionMm, fretPositionsMm } from '../../build/neck-shape.ts';
 import { arcPoint } from '../../geometry/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
-import { seatAt } from '../../fretwork/kerf.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { bindingMeshes } from '../../geometry/board.ts';
 import { cutFace, type CutFace, type CutPiece } from '../../geometry/cut-face.ts';
 import type { CutLoop, CutPlane } from '../../geometry/cut.ts';
-import { crownMesh, fretsMesh, tangMesh, type FretState } from '../../geometry/frets.ts';
+import { crownMesh, tangMesh, type FretState } from '../../geometry/frets.ts';
+import { mergeMeshes } from '../../geometry/merge.ts';
 import { createSurface } from '../../geometry/surface.ts';
 import type { StressField } from '../../mechanics/stress.ts';
 import type { NeckModel } from '../neck-model.ts';
@@ -38,8 +38,8 @@ export interface DrawnOutlines {
 
 export interface SectionModel {
   readonly group: Group;
-  /** @returns true when the faces are new: they have to be bowed before they are drawn */
-  setup(setup: SectionSetup): boolean;
+  /** Takes what to cut; new faces are bowed with the next line of the model. */
+  setup(setup: SectionSetup): void;
   /** The plane now; null when nothing is cut. */
   plane(): CutPlane | null;
   outlines(): readonly DrawnOutlines[];
@@ -65,6 +65,9 @@ export function planeOf(view: SceneView, build: Build, fret: number): CutPlane |
       return null;
   }
 }
+
+/** The facets of a crown's underside leave the arc by less than this. */
+const ON_JOINT_MM = 0.03;
 
 type FaceId = 'neck' | 'board' | 'plain' | 'glue' | 'stress' | 'wire';
 
@@ -132,21 +135,25 @@ export function createSectionModel(model: NeckModel): SectionModel {
     const fretOfAnchor = (anchor: number): number => numbers.get(anchor) ?? 0;
     const state: FretState = lifted ? 'loose' : 'cut';
     const metal = metalById(build.wireMetal).colour;
-    const selected = fretsMesh(build, state, [fret]);
+    const pair = (['crown', 'tang'] as const).map((part) =>
+      (part === 'crown' ? crownMesh : tangMesh)(build, fretEnd(build, fret), state),
+    );
+    const selected = mergeMeshes(pair);
+    const numberOf = (loop: CutLoop): number => fretOfAnchor(loop.anchorsMm[0]);
     // Crown and tang are one piece of wire: no line between them.
-    const wire = (number: number, as: FretState): CutPiece[] => {
-      const end = fretEnd(build, number);
-      const half = seatAt(build, number).tangWidthMm / 2;
+    const joint = (loop: CutLoop) => {
+      const end = fretEnd(build, numberOf(loop));
+      const half = slotAndTang(build, end.fret).tangWidthMm / 2;
       const [from, to] = cut.axis === 'z' ? [end.xMm - half, end.xMm + half] : [-end.tangHalfMm, end.tangHalfMm];
-      const on = (_x: number, y: number, z: number): boolean => Math.abs(y - surface.heightMm(end.radiusMm, z)) < 2e-3;
-      const joint = (_: CutLoop) => ({ on, from, to });
-      return [crownMesh(build, end, as), tangMesh(build, end, as)].map((mesh) => ({ mesh, colour: metal, joint }));
+      const on = (_x: number, y: number, z: number): boolean =>
+        Math.abs(y - surface.heightMm(end.radiusMm, z)) < ON_JOINT_MM;
+      return { on, from, to };
     };
-    const wires = frets.flatMap((_, index) => {
-      const number = index + 1;
-      if (number === fret) return wire(number, state);
-      return cut.axis === 'z' ? wire(number, 'seated') : [];
-    });
+    const wires: CutPiece[] = pair.map((mesh) => ({ mesh, colour: metal, joint }));
+    const seated = cut.axis === 'z' ? model.part('frets').shape() : null;
+    if (seated) {
+      wires.push({ mesh: seated, colour: metal, joint, skip: (loop) => numberOf(loop) === fret });
+    }
     const colours = bindingInUse(build).flatMap(({ colour }) => [colour, colour]);
     const straight = (id: 'neck' | 'board' | 'nut') => {
       const mesh = model.part(id).shape();
@@ -197,7 +204,6 @@ export function createSectionModel(model: NeckModel): SectionModel {
         before.stress === next.stress;
       before = next;
       if (!same) make(next);
-      return !same;
     },
     plane: () => plane,
     stressLimitMPa: () => limit,
