@@ -2,7 +2,7 @@
  * The canvas and its fiber root. Fiber's own Canvas registers all of three; this one registers nothing, because the scene is
  * made of ready objects, and so keeps the page small.
  */
-import { createRoot, type ReconcilerRoot } from '@react-three/fiber';
+import { createRoot, invalidate, type ReconcilerRoot } from '@react-three/fiber';
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { NoToneMapping, PerspectiveCamera, WebGLRenderer } from 'three';
 import { SCENE_WORDS } from './words.ts';
@@ -63,7 +63,11 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
       event.preventDefault();
       unavailable.current?.(SCENE_WORDS.contextLost);
     };
-    const restored = (): void => unavailable.current?.(null);
+    const restored = (): void => {
+      unavailable.current?.(null);
+      // Nothing has changed in the scene, so nobody else would ask for a frame.
+      invalidate();
+    };
     canvas.addEventListener('webglcontextlost', lost);
     canvas.addEventListener('webglcontextrestored', restored);
     return () => {
