@@ -1,0 +1,322 @@
+/**
+ * When something breaks under the page: the worker, the graphics, the storage, the clock; and text that wants to be more
+ * than text. The page goes on, says what happened, and the build is what it was.
+ */
+import { describe, expect, test } from 'vitest';
+import { defaultBuild } from '../../src/build/build.ts';
+import { writeProject } from '../../src/build/file.ts';
+import { addressOf } from '../../src/state/share/address.ts';
+import { writeLink } from '../../src/state/share/link.ts';
+import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
+import { dice } from '../faults/walk.ts';
+import { shareUnlike, withBrowser, type App, type OpenOptions } from './harness.ts';
+
+const openApp = withBrowser();
+const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
+
+const kerf = ({ page }: App) => page.getByRole('slider', { name: /^Kerf/ });
+const kerfText = (app: App) => kerf(app).getAttribute('aria-valuetext');
+const fretted = ({ page }: App) => page.locator('[data-figure="fretted"] .figure-value').innerText();
+const line = ({ page }: App) => page.locator('path.fret-line[data-chosen]').getAttribute('d');
+
+async function pressKerf(app: App, key = 'PageDown'): Promise<void> {
+  await kerf(app).focus();
+  await app.page.keyboard.press(key);
+}
+
+/** Waits for a prediction, on pages that draw no picture. */
+async function predicted({ page }: App, beyond = 0): Promise<void> {
+  await page.waitForFunction((count) => (window.backbow?.predictionVersion ?? 0) > count, beyond);
+}
+
+describe('the worker', () => {
+  const solver = ({ page }: App) => page.workers().find((worker) => worker.url().includes('solver.worker'))!;
+  const restarted = ({ page }: App) => page.getByText('The calculation broke off and was started again');
+
+  test('that crashes is replaced, the page says so, and the numbers are those of the build', async () => {
+    const app = await openApp(DESK);
+    const { predictionVersion } = await app.progress();
+    await solver(app).evaluate(() => {
+      setTimeout(() => {
+        throw new Error('the test ends this worker');
+      });
+    });
+    await pressKerf(app);
+    await restarted(app).waitFor();
+    await predicted(app, predictionVersion);
+    await app.settle();
+    expect(await kerfText(app)).toBe('0.530\u00a0mm');
+    // The same as on a page where nothing went wrong.
+    const other = await openApp(DESK);
+    await other.afterChange(() => pressKerf(other));
+    const figures = ({ page }: App) => page.locator('.figure-value').allInnerTexts();
+    await expect.poll(() => figures(app), { timeout: 60_000 }).not.toContain('…');
+    await expect.poll(() => figures(other), { timeout: 60_000 }).toEqual(await figures(app));
+    expect(app.troubles.filter((trouble) => !trouble.includes('the test ends this worker'))).toEqual([]);
+  });
+
+  test('that hangs in the middle of a solve is taken for lost, and replaced', async () => {
+    const app = await openApp({ ...DESK, prepare: (page) => page.clock.install() });
+    const { predictionVersion } = await app.progress();
+    // It never answers again.
+    void solver(app)
+      .evaluate(() => {
+        for (;;);
+      })
+      .catch(() => undefined);
+    await pressKerf(app);
+    await app.page.clock.fastForward(31_000);
+    await restarted(app).waitFor();
+    await predicted(app, predictionVersion);
+    expect(await kerfText(app)).toBe('0.530\u00a0mm');
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('that cannot run at all is given up with a reason; undo and controls still work', async () => {
+    const app = await openApp({
+      ...DESK,
+      waitForPicture: false,
+      prepare: async (page) => {
+        await page.route('**/solver.worker-*.js', (route) => route.fulfill({ status: 404, body: '' }));
+      },
+    });
+    await app.page.getByText('The calculation failed: the calculation stopped several times in a row').waitFor();
+    await pressKerf(app);
+    await app.page.keyboard.press('Control+z');
+    expect(await kerfText(app)).toBe('0.580\u00a0mm');
+  });
+});
+
+describe('the graphics', () => {
+  test('lost are told about and come back by themselves, with the picture as it was', async () => {
+    const app = await openApp(DESK);
+    const before = shareUnlike(await app.canvasPicture(), await app.groundColour());
+    await app.page.evaluate(() => {
+      const gl = document.querySelector('canvas')!.getContext('webgl2')!;
+      const extension = gl.getExtension('WEBGL_lose_context')!;
+      Object.assign(window, { restore: () => extension.restoreContext() });
+      extension.loseContext();
+    });
+    const notice = app.page.getByText('The graphics of this device were interrupted');
+    await notice.waitFor();
+    const { predictionVersion } = await app.progress();
+    await pressKerf(app);
+    await predicted(app, predictionVersion);
+    expect(await kerfText(app)).toBe('0.530\u00a0mm');
+    await app.afterFrame(() => app.page.evaluate(() => (window as unknown as { restore: () => void }).restore()));
+    await notice.waitFor({ state: 'hidden' });
+    const after = shareUnlike(await app.canvasPicture(), await app.groundColour());
+    await app.screenshot('faults/restored');
+    // The neck covers the same part of the picture, to a fifth of it: the bow has changed a little.
+    expect(Math.abs(after / before - 1)).toBeLessThan(0.2);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('missing altogether leave numbers, chart, table and papers', async () => {
+    const app = await openApp({
+      ...DESK,
+      waitForPicture: false,
+      prepare: async (page) => {
+        await page.addInitScript(() => {
+          const plain = HTMLCanvasElement.prototype.getContext;
+          HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, options?: unknown) {
+            return kind.startsWith('webgl') ? null : (plain.call(this, kind, options) as never);
+          } as typeof plain;
+        });
+      },
+    });
+    await predicted(app);
+    await app.page.getByText('This browser offers no WebGL 2').waitFor();
+    const [number, drawn] = [await fretted(app), await line(app)];
+    expect(Number.parseFloat(number)).toBeGreaterThan(0);
+    await pressKerf(app);
+    await predicted(app, 1);
+    await app.page.waitForFunction(
+      (before) => document.querySelector('path.fret-line[data-chosen]')?.getAttribute('d') !== before,
+      drawn,
+    );
+    await app.screenshot('faults/no-webgl');
+    await app.page.keyboard.press('.');
+    await app.page.evaluate(() => {
+      location.hash = '#/plan';
+    });
+    await app.page.getByRole('table').first().waitFor();
+    expect(await app.page.locator('main').first().innerText()).not.toMatch(/NaN|undefined/);
+    expect(app.troubles).toEqual([]);
+  });
+});
+
+describe('the storage', () => {
+  const REFUSALS: [string, () => void, RegExp][] = [
+    [
+      'full',
+      () => {
+        Storage.prototype.setItem = () => {
+          throw new DOMException('no room', 'QuotaExceededError');
+        };
+      },
+      /no room left on this device/,
+    ],
+    [
+      'refused',
+      () => {
+        for (const name of ['localStorage', 'sessionStorage', 'indexedDB'] as const)
+          Object.defineProperty(window, name, {
+            get: () => {
+              throw new DOMException('blocked', 'SecurityError');
+            },
+          });
+      },
+      /keeps nothing for this page/,
+    ],
+  ];
+
+  test.each(REFUSALS)('%s is told about once, and nothing else is lost', async (_name, refuse, words) => {
+    const app = await openApp({ ...DESK, prepare: async (page) => void (await page.addInitScript(refuse)) });
+    await app.afterChange(() => pressKerf(app));
+    await app.page.getByText(words).waitFor();
+    await app.afterChange(() => pressKerf(app));
+    expect(await app.page.getByText(words).count()).toBe(1);
+    expect(await kerfText(app)).toBe('0.480\u00a0mm');
+    await app.page.keyboard.press('u');
+    expect(await kerfText(app)).toMatch(/in$/);
+    await app.page.keyboard.press('i');
+    await app.page.getByRole('dialog').waitFor();
+    expect(await app.page.getByRole('dialog').innerText()).not.toMatch(/NaN|undefined/);
+    expect(app.troubles).toEqual([]);
+  });
+});
+
+describe('the clock', () => {
+  test.each([['1970-01-01T00:00:00Z'], ['2262-04-11T23:47:16Z']])(
+    'standing at %s changes nothing but dates',
+    async (time) => {
+      const app = await openApp({
+        ...DESK,
+        prepare: (page) => page.clock.setFixedTime(new Date(time)),
+      });
+      await app.afterChange(() => pressKerf(app));
+      expect(await kerfText(app)).toBe('0.530\u00a0mm');
+      await app.page.reload();
+      await predicted(app);
+      // What was on the bench comes back whatever its date is.
+      await app.page.waitForFunction(() => document.querySelector('[aria-valuetext="0.530\u00a0mm"]') !== null);
+      await app.page.keyboard.press('i');
+      await app.page.getByRole('dialog').waitFor();
+      await app.page.keyboard.press('Escape');
+      await app.page.evaluate(() => {
+        location.hash = '#/plan';
+      });
+      await app.page.getByRole('table').first().waitFor();
+      expect(await app.page.locator('body').innerText()).not.toMatch(/NaN|Invalid Date|undefined/);
+      expect(app.troubles).toEqual([]);
+    },
+  );
+});
+
+describe('text that wants to be more than text', () => {
+  const NAME = '<img src=x onerror="window.hacked=1"><script>window.hacked=1</script>\u202Egnp.kcen\u202C & "\'`';
+  const NOTES = `${'<b onmouseover="window.hacked=1">notes</b> {{7*7}} ${7*7} '.repeat(180)}`.slice(0, 10_000);
+  const hostile = { ...defaultBuild(), name: NAME, notes: NOTES };
+
+  /** The page has made nothing of it. */
+  async function expectPlain(app: App): Promise<void> {
+    expect(await app.page.evaluate(() => 'hacked' in window)).toBe(false);
+    expect(await app.page.locator('img[src="x"], b[onmouseover], script:not([src])').count()).toBe(0);
+    const [content, frame] = await app.page.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.documentElement.clientWidth,
+    ]);
+    expect(content).toBe(frame);
+  }
+
+  test('stays text in the name, the notices, the papers, the library and the shared link', async () => {
+    const app = await openApp(DESK);
+    const chooser = app.page.waitForEvent('filechooser');
+    await app.page.keyboard.press('Control+o');
+    const file = {
+      name: '<img src=x onerror=1>.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(writeProject(hostile)),
+    };
+    await app.afterChange(async () => (await chooser).setFiles(file));
+    expect(await app.page.getByRole('textbox', { name: 'Name of the build' }).inputValue()).toBe(NAME);
+    await app.page.locator('.notices').getByText('<script>').waitFor();
+    await expectPlain(app);
+    await app.screenshot('faults/hostile');
+
+    for (const paper of ['plan', 'template', 'files']) {
+      await app.page.evaluate((name) => {
+        location.hash = `#/${name}`;
+      }, paper);
+      await app.page.getByText('onerror=').first().waitFor();
+      await app.settle();
+      await app.screenshot(`faults/hostile-${paper}`);
+      await expectPlain(app);
+    }
+    expect(app.troubles).toEqual([]);
+  });
+
+  test.each(['neck', 'customer'] as const)('stays text in a %s link', async (kind) => {
+    const written = writeLink({
+      builds: [hostile],
+      page: { ...EMPTY_PAGE, from: NAME.slice(0, 200), to: '\u202Erevers', note: NOTES.slice(0, 3000) },
+    });
+    const link = written.ok ? written.text : '';
+    const app = await openApp({ ...DESK, waitForPicture: false, path: addressOf('', { kind, link }) });
+    await app.page.getByText('onerror=').or(app.page.locator('input[value*="onerror="]')).first().waitFor();
+    await expectPlain(app);
+    await app.screenshot(`faults/hostile-link-${kind}`);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('of ten thousand characters without a space breaks no line of the layout', async () => {
+    const long = { ...defaultBuild(), name: 'W'.repeat(200), notes: 'M'.repeat(10_000) };
+    const written = writeLink({ builds: [long], page: EMPTY_PAGE });
+    const link = written.ok ? written.text : '';
+    const app = await openApp({
+      viewport: { width: 390, height: 844 },
+      touch: true,
+      path: addressOf('', { kind: 'neck', link }),
+    });
+    await expectPlain(app);
+    await app.screenshot('faults/long-name');
+    await app.page.evaluate(() => {
+      location.hash = '#/plan';
+    });
+    await app.page.getByRole('table').first().waitFor();
+    await expectPlain(app);
+    await app.screenshot('faults/long-name-plan');
+    expect(app.troubles).toEqual([]);
+  });
+});
+
+test('a random walk over the page with the keyboard: 200 steps (seed 8301)', async () => {
+  const app = await openApp(DESK);
+  const at = dice(8301);
+  // Keys that ask for a file, print, or leave the page are not part of the walk.
+  const KEYS = [
+    'ArrowUp ArrowDown ArrowLeft ArrowRight PageUp PageDown Home End Shift+ArrowUp',
+    'm . , n b ] [ t l r a c u p 1 2 3 4 5 6 ? -',
+    'Control+z Control+Shift+z Escape Enter Space',
+  ].flatMap((keys) => keys.split(' '));
+  for (let step = 0; step < 200; step += 1) {
+    const moves = at.whole(0, 4);
+    for (let move = 0; move < moves; move += 1) await app.page.keyboard.press(at.share() < 0.8 ? 'Tab' : 'Shift+Tab');
+    const focused = await app.page.evaluate(() => {
+      const element = document.activeElement;
+      return `${element?.tagName} ${element?.getAttribute('type') ?? ''} ${element?.getAttribute('download') ?? ''} ${element?.textContent?.slice(0, 40) ?? ''}`;
+    });
+    const key = at.of(KEYS);
+    const isPress = key === 'Enter' || key === 'Space';
+    // Buttons and links that open files, save them or print lead out of the page.
+    if (isPress && /^A |Open|Save|file|Print|print|Download|Choose/.test(focused)) continue;
+    await app.page.keyboard.press(key);
+    if (step % 20 !== 19) continue;
+    await app.settle();
+    const text = await app.page.locator('body').innerText();
+    expect(text, `step ${step}, ${key} on ${focused}`).not.toMatch(/NaN|undefined|\[object|Infinity/);
+    expect(app.troubles, `step ${step}, ${key} on ${focused}`).toEqual([]);
+  }
+  await app.screenshot('faults/walk');
+});
