@@ -43,6 +43,8 @@ export interface ViewSlice extends Preferences {
   readonly setUnitSystem: (system: UnitSystem) => void;
   readonly setAppearance: (appearance: Appearance) => void;
   readonly setSingleKeys: (on: boolean) => void;
+  /** Takes effect when the page starts afresh. */
+  readonly setLanguage: (language: Preferences['language']) => void;
 }
 
 export const createViewSlice =
@@ -50,8 +52,8 @@ export const createViewSlice =
   (set, get) => {
     function prefer(change: Partial<Preferences>): void {
       set(change);
-      const { unitSystem, appearance, singleKeys } = get();
-      savePreferences({ unitSystem, appearance, singleKeys });
+      const { unitSystem, appearance, singleKeys, language } = get();
+      savePreferences({ unitSystem, appearance, singleKeys, language });
     }
     return {
       ...preferences,
@@ -90,6 +92,7 @@ export const createViewSlice =
       setUnitSystem: (unitSystem) => prefer({ unitSystem }),
       setAppearance: (appearance) => prefer({ appearance }),
       setSingleKeys: (singleKeys) => prefer({ singleKeys }),
+      setLanguage: (language) => prefer({ language }),
     };
   };
 
