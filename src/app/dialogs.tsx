@@ -5,6 +5,7 @@ import { useBackbow } from '../state/store.ts';
 
 const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   licences: lazy(async () => ({ default: (await import('../panels/licences/licences-dialog.tsx')).LicencesDialog })),
+  compare: lazy(async () => ({ default: (await import('../panels/compare/compare-dialog.tsx')).CompareDialog })),
   share: lazy(async () => ({ default: (await import('../panels/share/share-dialog.tsx')).ShareDialog })),
   received: lazy(async () => ({ default: (await import('../panels/share/received-dialog.tsx')).ReceivedDialog })),
   'bench-log': lazy(async () => ({
@@ -14,6 +15,7 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   proof: lazy(async () => ({ default: (await import('../panels/proof/proof-dialog.tsx')).ProofDialog })),
   wanted: lazy(async () => ({ default: (await import('../panels/wanted/wanted-dialog.tsx')).WantedDialog })),
   library: lazy(async () => ({ default: (await import('../panels/library/library-dialog.tsx')).LibraryDialog })),
+  glossary: lazy(async () => ({ default: (await import('../panels/glossary/glossary-dialog.tsx')).GlossaryDialog })),
   lessons: lazy(async () => ({ default: (await import('../panels/lessons/lessons-dialog.tsx')).LessonsDialog })),
 };
 

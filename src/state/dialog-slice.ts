@@ -3,7 +3,17 @@ import type { StateCreator } from 'zustand/vanilla';
 import type { BackbowState } from './store.ts';
 
 export type DialogId =
-  'share' | 'received' | 'library' | 'lessons' | 'glossary' | 'licences' | 'wanted' | 'bench-log' | 'refret' | 'proof';
+  | 'share'
+  | 'received'
+  | 'library'
+  | 'lessons'
+  | 'glossary'
+  | 'licences'
+  | 'wanted'
+  | 'bench-log'
+  | 'refret'
+  | 'proof'
+  | 'compare';
 
 export interface DialogSlice {
   readonly dialog: DialogId | null;

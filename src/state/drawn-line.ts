@@ -6,14 +6,20 @@ import { lineAt } from '../mechanics/states.ts';
 import type { ReliefLine } from '../mechanics/prediction-types.ts';
 import type { DrawnLine, LineSource } from '../scene/types.ts';
 import { momentAt } from './rail.ts';
-import type { BackbowState, BackbowStore } from './store.ts';
+import type { BackbowState } from './store.ts';
 import { drawnBowFactor } from './view-slice.ts';
 
 /** Nothing computed yet: a straight neck. */
 const STRAIGHT: DrawnLine = { xMm: [0, 1], reliefMm: [0, 0], factor: 1 };
 
+/** What a line is drawn from: the store, or a part of it that stands in its place. */
+export interface DrawnFrom {
+  readonly getState: () => Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
+  readonly subscribe: (listener: () => void) => () => void;
+}
+
 /** Follows the store for as long as somebody listens. The lines belong to the build of the store's solution. */
-export function createDrawnLine(store: BackbowStore): LineSource {
+export function createDrawnLine(store: DrawnFrom): LineSource {
   const listeners = new Set<() => void>();
   let stopFollowing: (() => void) | undefined;
   let drawn = STRAIGHT;

@@ -4,6 +4,8 @@ import { addressOf } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { MOST_SHARED } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
+import { LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison.ts';
+import { COMPARE_WORDS } from '../compare/words.ts';
 import { Dialog } from '../dialog/dialog.tsx';
 import { LIBRARY_WORDS } from '../library/words.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
@@ -17,6 +19,12 @@ function customerAddress({ builds, page }: Received): string | null {
   if (builds.length < 1 || builds.length > MOST_SHARED) return null;
   const link = writeLink({ builds: builds.map(({ build }) => build), page });
   return link.ok ? addressOf(location.href, { kind: 'customer', link: link.text }) : null;
+}
+
+async function compareAll({ builds }: Received): Promise<void> {
+  const { comparison } = await import('../compare/page-comparison.ts');
+  comparison.compare(builds.map(({ build }) => build));
+  store.getState().openDialog('compare');
 }
 
 async function keepAll({ builds }: Received): Promise<string> {
@@ -83,6 +91,11 @@ export function ReceivedDialog() {
         </section>
       )}
       <div className="button-row">
+        {builds.length >= LEAST_COMPARED && builds.length <= MOST_COMPARED && (
+          <button type="button" onClick={() => void compareAll(received)}>
+            {COMPARE_WORDS.open}
+          </button>
+        )}
         <button type="button" disabled={builds.length === 0} onClick={() => void keepAll(received).then(setSaid)}>
           {RECEIVED_WORDS.keepAll}
         </button>

@@ -1,0 +1,81 @@
+/** Settings in which compared necks differ, by the groups of the controls. */
+import type { Build } from '../../build/build.ts';
+import { GROUPS, type GroupId } from '../../build/parameter-kinds.ts';
+import { PARAMETERS, type ParameterId } from '../../build/parameters.ts';
+import type { UnitSystem } from '../../build/units.ts';
+import { displayScale, quantityText } from '../controls/display-scale.ts';
+import { CONTROL_WORDS } from '../words/controls.ts';
+import { COMPARE_WORDS } from './words.ts';
+
+type ListId = keyof typeof COMPARE_WORDS.lists;
+export type SettingId = ParameterId | ListId;
+
+const LIST_GROUPS: Readonly<Record<ListId, GroupId>> = {
+  laminates: 'neck',
+  binding: 'edges',
+  strings: 'strings',
+  regions: 'slots',
+  startingReliefMm: 'existing',
+};
+
+export interface DifferingSetting {
+  readonly id: SettingId;
+  readonly label: string;
+  /** One a neck. */
+  readonly texts: readonly string[];
+}
+
+export interface DifferingGroup {
+  readonly id: GroupId;
+  readonly label: string;
+  readonly settings: readonly DifferingSetting[];
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return one === other || (typeof one === 'object' && JSON.stringify(one) === JSON.stringify(other));
+}
+
+function differs(builds: readonly Build[], id: SettingId): boolean {
+  return builds.some((build) => !isSame(build[id], builds[0]![id]));
+}
+
+function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {
+  const value = build[parameter.id];
+  if (parameter.kind === 'number') return quantityText(value as number, displayScale(parameter, system), system);
+  if (parameter.kind === 'flag') return value === true ? CONTROL_WORDS.yes : CONTROL_WORDS.no;
+  return parameter.options.find((option) => option.value === value)?.label ?? String(value);
+}
+
+function listText(list: readonly unknown[]): string {
+  return list.length === 0 ? COMPARE_WORDS.noneListed : COMPARE_WORDS.listOf(list.length);
+}
+
+/** Only groups and settings that differ between any two of the necks. */
+export function differingSettings(builds: readonly Build[], system: UnitSystem): DifferingGroup[] {
+  const lists = Object.keys(LIST_GROUPS) as ListId[];
+  return GROUPS.map(({ id: group, label }) => ({
+    id: group,
+    label,
+    settings: [
+      ...PARAMETERS.filter((parameter) => parameter.group === group && differs(builds, parameter.id)).map(
+        (parameter): DifferingSetting => ({
+          id: parameter.id,
+          label: parameter.label,
+          texts: builds.map((build) => textOf(build, parameter, system)),
+        }),
+      ),
+      ...lists
+        .filter((id) => LIST_GROUPS[id] === group && differs(builds, id))
+        .map((id): DifferingSetting => ({
+          id,
+          label: COMPARE_WORDS.lists[id],
+          texts: builds.map((build) => listText(build[id])),
+        })),
+    ],
+  })).filter(({ settings }) => settings.length > 0);
+}
+
+/** Which of these settings differ between two of the necks. */
+export function settingsBetween(group: DifferingGroup, one: Build, other: Build): SettingId[] {
+  return group.settings.map(({ id }) => id).filter((id) => !isSame(one[id], other[id]));
+}

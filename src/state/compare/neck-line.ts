@@ -1,0 +1,17 @@
+/** The line of a compared neck: at the moment on the rail and as much enlarged as that of the neck on the bench. */
+import type { Build } from '../../build/build.ts';
+import type { Prediction } from '../../mechanics/prediction-types.ts';
+import type { LineSource } from '../../scene/types.ts';
+import { createDrawnLine } from '../drawn-line.ts';
+import type { BackbowStore } from '../store.ts';
+
+export function createNeckLine(store: BackbowStore, build: Build, prediction: Prediction): LineSource {
+  const solution = { build, prediction, version: 1 };
+  return createDrawnLine({
+    getState: () => {
+      const { rail, bowFactor, trueScale } = store.getState();
+      return { solution, rail, bowFactor, trueScale };
+    },
+    subscribe: (listener) => store.subscribe(() => listener()),
+  });
+}

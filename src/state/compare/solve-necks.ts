@@ -1,0 +1,89 @@
+/** Predictions and bands of compared necks, in a worker of their own; what was computed once is kept with its build. */
+import { releaseProxy, wrap } from 'comlink';
+import type { Build } from '../../build/build.ts';
+import type { Prediction } from '../../mechanics/prediction-types.ts';
+import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
+import type { SolverApi } from '../solver.worker.ts';
+
+/** What is known of one neck; null while it is being computed. */
+export interface SolvedNeck {
+  readonly prediction: Prediction | null;
+  readonly uncertainty: Uncertainty | null;
+}
+
+export interface NecksWorker {
+  readonly predict: (build: Build) => Promise<Prediction>;
+  /** @param biteLogSpread see `biteLogSpreadOf` */
+  readonly estimate: (build: Build, biteLogSpread: number | undefined) => Promise<Uncertainty | null>;
+  readonly onCrash: (crashed: () => void) => void;
+  readonly end: () => void;
+}
+
+export interface NecksListener {
+  readonly solved: (build: Build, solved: SolvedNeck) => void;
+  readonly failed: (reason: string) => void;
+}
+
+function startWorker(): NecksWorker {
+  const worker = new Worker(new URL('../solver.worker.ts', import.meta.url), { type: 'module', name: 'comparison' });
+  const remote = wrap<SolverApi>(worker);
+  return {
+    predict: (build) => remote.predict(build),
+    estimate: (build, biteLogSpread) => remote.estimate(build, { biteLogSpread }),
+    onCrash: (crashed) => {
+      worker.addEventListener('error', crashed);
+      worker.addEventListener('messageerror', crashed);
+    },
+    end: () => {
+      remote[releaseProxy]();
+      worker.terminate();
+    },
+  };
+}
+
+/**
+ * All predictions first, so that picture and table stand soon; then the bands.
+ * @returns a function that gives up what is not done yet
+ */
+export function solveNecks(
+  builds: readonly Build[],
+  biteLogSpread: (build: Build) => number | undefined,
+  listener: NecksListener,
+  start: () => NecksWorker = startWorker,
+): () => void {
+  let isOver = builds.length === 0;
+  if (isOver) return () => undefined;
+  const worker = start();
+
+  function end(): void {
+    if (isOver) return;
+    isOver = true;
+    worker.end();
+  }
+
+  function fail(reason: string): void {
+    if (isOver) return;
+    end();
+    listener.failed(reason);
+  }
+
+  async function run(): Promise<void> {
+    const predictions: Prediction[] = [];
+    for (const build of builds) {
+      const prediction = await worker.predict(build);
+      if (isOver) return;
+      predictions.push(prediction);
+      listener.solved(build, { prediction, uncertainty: null });
+    }
+    for (const [index, build] of builds.entries()) {
+      const uncertainty = await worker.estimate(build, biteLogSpread(build));
+      if (isOver) return;
+      listener.solved(build, { prediction: predictions[index]!, uncertainty });
+    }
+    end();
+  }
+
+  worker.onCrash(() => fail('the calculation broke off'));
+  run().catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));
+  return end;
+}
