@@ -1,20 +1,26 @@
 /** Opens the neck that the address names, now and whenever another link is pasted into the same page. */
-import { openLink } from '../panels/share/open-link.ts';
 import { routeOf } from '../state/share/address.ts';
 import type { BackbowStore } from '../state/store.ts';
+import { APP_WORDS } from './words.ts';
 
 /**
  * The link is taken out of the address once it has been read, so that a reload brings back the work and not the link.
- * @returns a function that stops following
+ * What reads links is fetched only when there is one to read.
+ * @returns once the link of this address, if it has one, has been opened
  */
-export function followAddress(store: BackbowStore): () => void {
-  function follow(): void {
+export async function followAddress(store: BackbowStore): Promise<void> {
+  async function follow(): Promise<void> {
     const route = routeOf(location.hash);
     if (route?.kind !== 'neck') return;
-    history.replaceState(history.state, '', `${location.pathname}${location.search}`);
-    openLink(store, route.link);
+    try {
+      const { openLink } = await import('../panels/share/open-link.ts');
+      history.replaceState(history.state, '', `${location.pathname}${location.search}`);
+      openLink(store, route.link);
+    } catch {
+      // The address keeps its link, so that loading the page again tries again.
+      store.getState().notify('error', APP_WORDS.partMissing);
+    }
   }
-  follow();
-  addEventListener('hashchange', follow);
-  return () => removeEventListener('hashchange', follow);
+  await follow();
+  addEventListener('hashchange', () => void follow());
 }

@@ -16,7 +16,7 @@ export async function startWorkshop(root: HTMLElement): Promise<void> {
   startOffline(store);
   await draftKeeper.restore(routeOf(location.hash) === null);
   draftKeeper.follow();
-  followAddress(store);
+  await followAddress(store);
   connectSolver(store);
   void store.getState().readBenchLog();
   listenToKeys(store, window);
