@@ -10,6 +10,7 @@ import { useProjectDrop } from '../panels/project/use-drop.ts';
 import { Rail } from '../panels/rail/rail.tsx';
 import { Readouts } from '../panels/readouts/readouts.tsx';
 import { useSheet } from '../panels/sheets/route.ts';
+import { Welcome } from '../panels/welcome/welcome.tsx';
 import { CONTROL_WORDS } from '../panels/words/controls.ts';
 import { PROJECT_WORDS } from '../panels/words/panels.ts';
 import { SHEETS_WORDS } from '../panels/words/sheets.ts';
@@ -37,10 +38,12 @@ export function App() {
           {APP_WORDS.skip}
         </a>
         <ProjectBar />
-        {isInLesson && (
+        {isInLesson ? (
           <Suspense>
             <LessonPanel />
           </Suspense>
+        ) : (
+          <Welcome />
         )}
         <main className="stage">
           <Readouts />

@@ -74,6 +74,8 @@ export interface OpenOptions {
   prepare?: (page: Page, context: BrowserContext) => Promise<void>;
   /** Whether to wait for the first picture; true unless told otherwise. */
   waitForPicture?: boolean;
+  /** Whether this is somebody's first visit, who is welcomed; false unless told otherwise. */
+  firstVisit?: boolean;
 }
 
 /** A colour as red, green and blue, 0 to 255. */
@@ -201,6 +203,15 @@ async function open(browser: Browser, address: string, options: OpenOptions): Pr
   context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   const { troubles, warnings } = watch(page, address);
+  if (!options.firstVisit) {
+    await context.addInitScript(() => {
+      try {
+        localStorage.setItem('backbow.welcomed', '1');
+      } catch {
+        // A page without storage welcomes nobody.
+      }
+    });
+  }
   await options.prepare?.(page, context);
   await page.goto(new URL(options.path ?? '', address).href);
 

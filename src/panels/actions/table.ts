@@ -5,6 +5,7 @@ import type { BackbowState } from '../../state/store.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
 import { COMPARE_WORDS } from '../compare/words.ts';
+import { GLOSSARY_WORDS } from '../glossary/words.ts';
 import { LESSON_WORDS } from '../lessons/words.ts';
 import { LOG_WORDS } from '../bench-log/words.ts';
 import { LIBRARY_WORDS } from '../library/words.ts';
@@ -184,6 +185,10 @@ export const ACTIONS: readonly Action[] = [
   action('page', 'lessons', ['E'], {
     label: LESSON_WORDS.action,
     run: (store) => store.getState().openDialog('lessons'),
+  }),
+  action('page', 'glossary', ['Y'], {
+    label: GLOSSARY_WORDS.action,
+    run: (store) => store.getState().openDialog('glossary'),
   }),
   action('page', 'help', ['?'], {
     label: ACTION_WORDS.help,
