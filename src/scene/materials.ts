@@ -230,7 +230,9 @@ export function createMaterials(grain: DataTexture): Materials {
     setPalette({ ground, ink, accent, dark }) {
       bench.value.copy(dark ? linear('#4a4641') : linear(ground).multiplyScalar(0.9));
       marks.uAccent.value.copy(linear(accent));
-      faceInk.value.set(...(new Color(ink).convertLinearToSRGB().toArray() as [number, number, number]));
+      // Hatching lies on bright metal and binding by day and by night.
+      const hatch = new Color(dark ? ground : ink);
+      faceInk.value.set(...(hatch.convertLinearToSRGB().toArray() as [number, number, number]));
       const shade = new Color(dark ? '#000000' : ink);
       (materials.shadow.uniforms['uInk'] as IUniform<Vector3>).value.set(
         ...(shade.convertLinearToSRGB().toArray() as [number, number, number]),

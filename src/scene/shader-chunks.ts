@@ -12,7 +12,7 @@ uniform vec3 uBench;
 const vec3 WINDOW = vec3(-0.443, 0.717, 0.539);
 const vec3 WINDOW_RIGHT = vec3(0.7725, 0.0, 0.635);
 const vec3 SKYLIGHT = vec3(0.0, 0.894, -0.447);
-const vec3 SKY = vec3(0.98, 1.0, 1.04);
+const vec3 SKY = vec3(1.0, 0.995, 0.985);
 
 vec3 encode(vec3 c) {
   c = clamp(c, 0.0, 1.0);
@@ -24,7 +24,7 @@ vec3 daylight(vec3 n) {
   float w = dot(n, WINDOW);
   float window = pow(clamp(0.5 + 0.5 * w, 0.0, 1.0), 1.15);
   float up = 0.5 + 0.5 * n.y;
-  return SKY * window * 0.8 + mix(uBench * 0.42, vec3(0.30, 0.30, 0.31), up) * (0.55 + 0.45 * up);
+  return SKY * window * 0.8 + mix(uBench * 0.42, vec3(0.35, 0.335, 0.315), up) * (0.55 + 0.45 * up);
 }
 
 // What is seen in the direction d, blurred over about 'blur' radians.

@@ -1,6 +1,6 @@
 /** Everything that stands in the picture and is not React's business: models, camera, overlay, and how one frame is drawn. */
 import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
-import { homeOf, shownFret } from './camera/views.ts';
+import { homeOf, shownFret, type Frame } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
 import { createComparedNecks } from './compared-necks.ts';
 import { createGrainTexture } from './grain-texture.ts';
@@ -69,7 +69,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   let lift = new Float64Array(first.build.fretCount);
   let hovered: number | null = null;
   let frames = 0;
-  let aspect = 0;
+  let frame: Frame = { width: 1200, height: 700 };
   const ground = new Color(first.palette.ground);
 
   /** Heights of all frets: what the line says, and what the props lift on top. Undefined = all are seated. */
@@ -103,7 +103,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     const first = { build: props.build, reader: model.reader, offset: HERE };
     const raised = liftNow()?.[closeFret() - 1] ?? 0;
     const seen = raised === Infinity ? 0 : raised;
-    return homeOf(props.view, [first, ...others], props.selectedFret, aspect || 1.6, seen);
+    return homeOf(props.view, [first, ...others], props.selectedFret, frame, seen);
   };
   const pointedAt = (): number | null => {
     const fret = hovered ?? props.hoveredFret ?? null;
@@ -201,13 +201,14 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       director.goHome(home(), instant || props.reducedMotion);
     },
     draw(gl, scene, camera, ink) {
-      const { width, height } = gl.domElement;
-      const nextAspect = width / Math.max(1, height);
-      if (Math.abs(nextAspect - aspect) > 1e-3) {
-        aspect = nextAspect;
+      const ratio = gl.getPixelRatio();
+      const width = ink?.width ?? gl.domElement.width / ratio;
+      const height = Math.max(1, ink?.height ?? gl.domElement.height / ratio);
+      if (Math.abs(width - frame.width) > 0.5 || Math.abs(height - frame.height) > 0.5) {
+        frame = { width, height };
         if (director.isHome()) director.goHome(home(), true);
       }
-      const travelling = director.apply(camera, aspect, performance.now());
+      const travelling = director.apply(camera, frame.width / frame.height, performance.now());
       scene.background = ground;
       for (const each of [model, ...compared.list().map(({ model: other }) => other)]) {
         each.shadow.object.visible = camera.position.y > each.shadow.benchY();

@@ -81,8 +81,19 @@ export function slotReachMm(build: Build): number {
   return Math.max(build.slotDepthMm, build.crownWidthMm) * 2.2;
 }
 
+/** Size of the picture in page pixels. */
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Pixels that belong to what is written in the picture: tabs at the top, the factor of the bow at the bottom. */
+const HEAD_PX = 34;
+const FOOT_PX = 74;
+const MOST_MARGIN = 0.26;
+
 /**
- * The home place of a view for a picture of this aspect (width over height).
+ * The home place of a view for a picture of this size.
  * @param necks all necks in the picture; the close views show the first
  * @param liftedMm how high the fret of a close view stands above its seat
  */
@@ -90,9 +101,10 @@ export function homeOf(
   view: SceneView,
   necks: readonly StandingNeck[],
   selected: number | null,
-  aspect: number,
+  frame: Frame,
   liftedMm = 0,
 ): Orbit {
+  const aspect = frame.width / frame.height;
   const { build, reader } = necks[0];
   const start = (azimuth: number, elevation: number, field: number): Orbit => ({
     target: [0, 0, 0],
@@ -102,22 +114,26 @@ export function homeOf(
     field: degrees(field),
   });
   const room = (side: number, top: number, bottom: number): Margins => ({ left: side, right: side, top, bottom });
-  const tall = aspect < 0.9;
+  const foot = Math.min(MOST_MARGIN, Math.max(0.1, FOOT_PX / frame.height));
+  const head = Math.min(MOST_MARGIN / 2, Math.max(0.06, HEAD_PX / frame.height));
+  // The narrower the picture, the more the neck is turned into its depth.
+  const turn = Math.min(1, Math.max(0, (1.9 - aspect) / 1.3));
+  const lean = (wide: number, narrow: number): number => wide + (narrow - wide) * turn;
   const fret = shownFret(build, selected);
   const x = fretPositionMm(build.scaleLengthMm, fret);
   const half = boardWidthMm(build, x) / 2;
   const edge = surfaceHeightMm(build, x, half);
   switch (view) {
     case 'neck': {
-      const orbit = tall ? start(-58, 40, 24) : start(-24, 33, 20);
-      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
+      const orbit = start(lean(-24, -58), lean(33, 42), lean(20, 26));
+      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, head, foot));
     }
     case 'back': {
-      const orbit = tall ? start(-58, -38, 24) : start(-20, -38, 20);
-      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, 0.06, tall ? 0.16 : 0.12));
+      const orbit = start(lean(-20, -58), lean(-38, -44), lean(20, 26));
+      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, head, foot));
     }
     case 'edge':
-      return fitted(start(0, 1.5, 4), neckPoints(necks, 26), aspect, room(0.04, 0.1, 0.16));
+      return fitted(start(0, 1.5, 4), neckPoints(necks, 26), aspect, room(0.04, head, foot));
     case 'slot': {
       const reach = slotReachMm(build);
       const points = boxPoints(
@@ -126,7 +142,7 @@ export function homeOf(
         [-build.boardThicknessMm * 1.02, build.crownHeightMm * 1.15 + liftedMm],
         [0, 0],
       );
-      return fitted(start(-9, 7, 9), points, aspect, room(0.16, 0.1, 0.14));
+      return fitted(start(-9, 7, 9), points, aspect, room(0.16, head + 0.03, foot));
     }
     case 'fret': {
       const points = boxPoints(
@@ -135,7 +151,7 @@ export function homeOf(
         [edge - build.boardThicknessMm, build.crownHeightMm + 2 + liftedMm],
         [-half * 1.06, half * 1.06],
       );
-      return fitted(start(82, 10, 8), points, aspect, room(0.13, 0.12, 0.2));
+      return fitted(start(82, 10, 8), points, aspect, room(0.13, head + 0.05, foot + 0.05));
     }
     case 'end': {
       const points = boxPoints(
@@ -144,7 +160,7 @@ export function homeOf(
         [edge - build.boardThicknessMm * 0.75, edge + build.crownHeightMm * 2.2 + liftedMm],
         [half - 13, half + 3],
       );
-      return fitted(start(62, 20, 12), points, aspect, room(0.12, 0.12, 0.16));
+      return fitted(start(62, 20, 12), points, aspect, room(0.12, head + 0.05, foot));
     }
   }
 }

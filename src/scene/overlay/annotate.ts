@@ -117,11 +117,19 @@ function drawCallouts(
   }
 }
 
+/** Pictures narrower than this are drawn with fewer words. */
+const NARROW_PX = 560;
+
 export function drawAnnotations(ink: Ink, projector: Projector, annotations: Annotations): void {
-  const { anchorMm, items } = annotations;
-  for (const item of items) if (item.kind === 'distance') drawDistance(ink, projector, anchorMm, item);
+  const { anchorMm, items, narrowMargin } = annotations;
+  const narrow = ink.width < NARROW_PX;
+  const drawn = narrow ? items.filter(({ minor }) => !minor) : items;
+  for (const item of drawn) if (item.kind === 'distance') drawDistance(ink, projector, anchorMm, item);
   for (const margin of ['left', 'right'] as const) {
-    const callouts = items.filter((item): item is Callout => item.kind === 'callout' && item.margin === margin);
+    const callouts = drawn.filter(
+      (item): item is Callout =>
+        item.kind === 'callout' && margin === ((narrow ? narrowMargin : undefined) ?? item.margin),
+    );
     drawCallouts(ink, projector, anchorMm, callouts, margin);
   }
 }

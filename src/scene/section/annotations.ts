@@ -8,6 +8,8 @@ export interface Distance {
   /** How far the dimension line stands beside what it measures. */
   readonly beside: Point3;
   readonly text: string;
+  /** Left out where the picture is narrow. */
+  readonly minor?: true;
 }
 
 export interface Callout {
@@ -16,9 +18,13 @@ export interface Callout {
   /** Which margin the text stands in. */
   readonly margin: 'left' | 'right';
   readonly text: string;
+  /** Left out where the picture is narrow. */
+  readonly minor?: true;
 }
 
 export interface Annotations {
+  /** Where the picture is narrow all callouts stand in this margin. */
+  readonly narrowMargin?: Callout['margin'];
   /** All places bow with this section. */
   readonly anchorMm: number;
   readonly items: readonly (Distance | Callout)[];

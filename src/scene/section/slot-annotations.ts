@@ -41,6 +41,7 @@ export function slotAnnotations(
     margin,
     text,
   });
+  const minor = (item: Distance | Callout): Distance | Callout => ({ ...item, minor: true });
   const half = seat.kerfMm / 2;
   const crown = build.crownWidthMm / 2;
   const aside = Math.max(crown, half + build.chamferMm) + 0.55;
@@ -53,17 +54,19 @@ export function slotAnnotations(
       [half - aside, 0],
       words.boardLeft(mm(slot.leftAtCentreMm)),
     ),
-    distance(
-      at(half, 0),
-      at(half, -build.boardThicknessMm),
-      [aside + 1.3 - half, 0],
-      words.boardThickness(mm(build.boardThicknessMm)),
+    minor(
+      distance(
+        at(half, 0),
+        at(half, -build.boardThicknessMm),
+        [aside + 1.3 - half, 0],
+        words.boardThickness(mm(build.boardThicknessMm)),
+      ),
     ),
     distance(at(-half, -slot.depthMm), at(half, -slot.depthMm), [0, -0.45], words.kerf(mm(seat.kerfMm, 3))),
   ];
   if (build.chamferMm > 0) {
     items.push(
-      callout('left', at(-half - build.chamferMm / 2, -build.chamferMm / 2), words.chamfer(mm(build.chamferMm))),
+      minor(callout('left', at(-half - build.chamferMm / 2, -build.chamferMm / 2), words.chamfer(mm(build.chamferMm)))),
     );
   }
   if (!lifted) {
@@ -71,11 +74,13 @@ export function slotAnnotations(
     const studY = -(stud.topMm + stud.bottomMm) / 2;
     items.push(
       distance(at(-crown, 0), at(crown, 0), [0, build.crownHeightMm + 0.35], words.crownWidth(mm(build.crownWidthMm))),
-      distance(
-        at(crown, 0),
-        at(crown, build.crownHeightMm),
-        [aside - crown, 0],
-        words.crownHeight(mm(build.crownHeightMm)),
+      minor(
+        distance(
+          at(crown, 0),
+          at(crown, build.crownHeightMm),
+          [aside - crown, 0],
+          words.crownHeight(mm(build.crownHeightMm)),
+        ),
       ),
       callout(
         'right',
@@ -88,7 +93,7 @@ export function slotAnnotations(
     if (bite > 0) {
       items.push(callout('left', at(-half, studY), words.bite(formatQuantity(bite * 1000, 'µm', 0, units))));
       const force = prediction?.wedgeForceN[fret - 1] ?? 0;
-      items.push(callout('left', at(-half, studY * 1.25), words.wedge(formatQuantity(force, 'N', 0, units))));
+      items.push(minor(callout('left', at(-half, studY * 1.25), words.wedge(formatQuantity(force, 'N', 0, units)))));
     }
     const glued = build.method !== 'press' && build.glueReachPercent > 0;
     const reach = (slot.depthMm * build.glueReachPercent) / 100;
@@ -100,5 +105,5 @@ export function slotAnnotations(
       items.push(callout('right', at(half * 0.4, -(gapTop + slot.depthMm) / 2), words.air(mm(slot.depthMm - gapTop))));
     }
   }
-  return { anchorMm: xMm, items };
+  return { anchorMm: xMm, items, narrowMargin: 'right' };
 }
