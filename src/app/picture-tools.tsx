@@ -1,6 +1,7 @@
 /** What lies over the picture: views at the top, the factor of the bow and the fret in view at the bottom. */
 import { SCENE_VIEWS } from '../scene/types.ts';
 import { store, useBackbow } from '../state/store.ts';
+import { isCutOpen } from '../state/stress-view.ts';
 import { BOW_FACTOR, drawnBowFactor } from '../state/view-slice.ts';
 import { ActionButton } from '../panels/actions/action-button.tsx';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
@@ -68,14 +69,20 @@ export function PictureViews() {
 
 /** What else it shows, and how much larger than life the bow is. */
 export function PictureTools() {
+  const view = useBackbow((state) => state.view);
   return (
     <div className="picture-foot">
       <BowFactor />
       <fieldset className="shown button-row">
         <legend className="visually-hidden">{PICTURE_WORDS.shownGroup}</legend>
         <ActionButton id="lift">{PICTURE_WORDS.lift}</ActionButton>
-        <ActionButton id="rod">{PICTURE_WORDS.rod}</ActionButton>
-        <ActionButton id="arrows">{PICTURE_WORDS.forces}</ActionButton>
+        {!isCutOpen(view) && (
+          <>
+            <ActionButton id="rod">{PICTURE_WORDS.rod}</ActionButton>
+            <ActionButton id="arrows">{PICTURE_WORDS.forces}</ActionButton>
+          </>
+        )}
+        {view === 'slot' && <ActionButton id="stress">{PICTURE_WORDS.stress}</ActionButton>}
       </fieldset>
       <FretInView />
     </div>

@@ -1,8 +1,9 @@
 /** The picture of the neck with what belongs to it: the view, the factor of the bow, the fret in view. */
 import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react';
-import type { ScenePalette, SceneShows, SceneView } from '../scene/types.ts';
+import type { ScenePalette, SceneShows } from '../scene/types.ts';
 import { createDrawnLine } from '../state/drawn-line.ts';
 import { store, useBackbow } from '../state/store.ts';
+import { currentStress, isCutOpen } from '../state/stress-view.ts';
 import { keepPicture } from '../panels/sheets/picture-source.ts';
 import { useMedia } from '../panels/use-media.ts';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
@@ -37,6 +38,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   const strung = useBackbow((state) => state.rail.phase !== 'bare' && state.rail.phase !== 'frets');
   const showRod = useBackbow((state) => state.showRod);
   const showArrows = useBackbow((state) => state.showArrows);
+  const stress = useBackbow(currentStress);
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
   const label = useDescription();
   useEffect(() => {
@@ -62,6 +64,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
       shows={shows}
       lift={lifted ? 1 : 0}
       liftedFret={selectedFret}
+      stress={stress}
       label={label}
       onFrame={(frames) => {
         probe.frames = frames;
@@ -71,16 +74,13 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   );
 });
 
-/** Views whose cut faces and measures fill the picture to its edges. */
-const CUT_VIEWS: ReadonlySet<SceneView> = new Set<SceneView>(['slot', 'fret', 'end']);
-
 export function Picture({ palette }: { readonly palette: ScenePalette }) {
   const [reason, setReason] = useState<string | null>(() => (hasWebGl() ? null : PICTURE_WORDS.noWebGl));
   const view = useBackbow((state) => state.view);
   // Without WebGL there is nothing to mount; a lost context may come back, so the scene stays mounted under the notice.
   const [canDraw] = useState(reason === null);
   return (
-    <section className="picture" aria-label={PICTURE_WORDS.title} data-cut={CUT_VIEWS.has(view) || undefined}>
+    <section className="picture" aria-label={PICTURE_WORDS.title} data-cut={isCutOpen(view) || undefined}>
       <PictureViews />
       <div className="picture-frame">
         {canDraw && (

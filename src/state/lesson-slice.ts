@@ -23,6 +23,7 @@ const BORROWED = [
   'lifted',
   'showRod',
   'showArrows',
+  'showStress',
 ] as const satisfies readonly (keyof BackbowState)[];
 
 type Borrowed = Pick<BackbowState, (typeof BORROWED)[number]>;

@@ -2,6 +2,7 @@
 import type { StateCreator } from 'zustand/vanilla';
 import type { Build } from '../build/build.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
+import type { StressField } from '../mechanics/stress.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { BackbowState } from './store.ts';
 
@@ -19,6 +20,13 @@ export interface Bands {
   readonly uncertainty: Uncertainty;
 }
 
+/** Stress around one slot of a build. */
+export interface SlotStress {
+  readonly build: Build;
+  readonly fret: number;
+  readonly field: StressField;
+}
+
 export type SolverStatus = 'working' | 'idle' | 'failed';
 
 /** A passing message for the whole page. */
@@ -34,10 +42,13 @@ export interface SolutionSlice {
   readonly solution: Solution | null;
   /** Bands of the latest build that had any time to rest; they may be of an earlier build than the solution. */
   readonly bands: Bands | null;
+  /** The last one asked for; it may be of an earlier build or another slot. */
+  readonly stress: SlotStress | null;
   readonly solverStatus: SolverStatus;
   readonly notices: readonly Notice[];
   readonly setSolution: (build: Build, prediction: Prediction) => void;
   readonly setBands: (build: Build, uncertainty: Uncertainty) => void;
+  readonly setStress: (stress: SlotStress) => void;
   readonly setSolverStatus: (status: SolverStatus) => void;
   readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[]) => void;
   readonly dismiss: (id: number) => void;
@@ -51,11 +62,13 @@ export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSli
   return {
     solution: null,
     bands: null,
+    stress: null,
     solverStatus: 'working',
     notices: [],
     setSolution: (build, prediction) =>
       set({ solution: { build, prediction, version: (get().solution?.version ?? 0) + 1 } }),
     setBands: (build, uncertainty) => set({ bands: { build, uncertainty } }),
+    setStress: (stress) => set({ stress }),
     setSolverStatus: (solverStatus) => {
       if (solverStatus !== get().solverStatus) set({ solverStatus });
     },

@@ -5,6 +5,7 @@
  */
 import type { Build } from '../build/build.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
+import type { StressField } from '../mechanics/stress.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
 /** A running worker, however it was started. */
@@ -12,6 +13,7 @@ export interface SolverWorker {
   readonly predict: (build: Build) => Promise<Prediction>;
   /** Null when a newer request made the worker give up. */
   readonly estimate: (build: Build) => Promise<Uncertainty | null>;
+  readonly stress: (build: Build, fret: number) => Promise<StressField>;
   /** Calls back when the worker has broken down. */
   readonly onCrash: (crashed: () => void) => void;
   readonly end: () => void;
@@ -29,6 +31,8 @@ export interface SolverListener {
 
 export interface Solver {
   readonly request: (build: Build) => void;
+  /** Stress around one slot; never answered by a worker that is lost meanwhile. */
+  readonly stress: (build: Build, fret: number) => Promise<StressField>;
   readonly end: () => void;
 }
 
@@ -152,6 +156,7 @@ export function createSolver(
       if (inFlight) waiting = build;
       else predict(build);
     },
+    stress: (build, fret) => started().stress(build, fret),
     end: () => {
       ended = true;
       clearTimeout(patience);

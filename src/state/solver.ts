@@ -3,6 +3,7 @@ import { releaseProxy, wrap } from 'comlink';
 import type { Build } from '../build/build.ts';
 import { biteLogSpreadOf } from './bench-log/adopted.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
+import { followStress } from './follow-stress.ts';
 import { createSolver, type Solver, type SolverWorker } from './solver-client.ts';
 import type { SolverApi } from './solver.worker.ts';
 import { SOLVER_WORDS } from './words.ts';
@@ -14,6 +15,7 @@ function startWorker(biteLogSpread: (build: Build) => number | undefined): Solve
   return {
     predict: (build) => remote.predict(build),
     estimate: (build) => remote.estimate(build, { biteLogSpread: biteLogSpread(build) }),
+    stress: (build, fret) => remote.stress(build, fret),
     onCrash: (crashed) => {
       worker.addEventListener('error', crashed);
       worker.addEventListener('messageerror', crashed);
@@ -54,11 +56,13 @@ export function connectSolver(
     },
   });
   solver.request(store.getState().build);
+  const stopStress = followStress(store, solver.stress);
   const stop = store.subscribe((state, before) => {
     if (state.build !== before.build || hasOtherSpread(state, before)) solver.request(state.build);
   });
   return () => {
     stop();
+    stopStress();
     solver.end();
   };
 }

@@ -27,6 +27,8 @@ export interface ViewSlice extends Preferences {
   readonly lifted: boolean;
   readonly showRod: boolean;
   readonly showArrows: boolean;
+  /** Is the cut across a slot coloured with the stress in the wood? */
+  readonly showStress: boolean;
   readonly helpOpen: boolean;
   readonly setView: (view: SceneView) => void;
   /** @throws {RangeError} outside 1 to 200 */
@@ -39,6 +41,7 @@ export interface ViewSlice extends Preferences {
   readonly setLifted: (on: boolean) => void;
   readonly setShowRod: (on: boolean) => void;
   readonly setShowArrows: (on: boolean) => void;
+  readonly setShowStress: (on: boolean) => void;
   readonly setHelpOpen: (open: boolean) => void;
   readonly setUnitSystem: (system: UnitSystem) => void;
   readonly setAppearance: (appearance: Appearance) => void;
@@ -68,6 +71,7 @@ export const createViewSlice =
       lifted: false,
       showRod: false,
       showArrows: false,
+      showStress: false,
       helpOpen: false,
       setView: (view) => set({ view, viewChosen: get().viewChosen + 1 }),
       setBowFactor: (factor) => {
@@ -88,6 +92,7 @@ export const createViewSlice =
       setLifted: (lifted) => set({ lifted }),
       setShowRod: (showRod) => set({ showRod }),
       setShowArrows: (showArrows) => set({ showArrows }),
+      setShowStress: (showStress) => set({ showStress }),
       setHelpOpen: (helpOpen) => set({ helpOpen }),
       setUnitSystem: (unitSystem) => prefer({ unitSystem }),
       setAppearance: (appearance) => prefer({ appearance }),

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { defaultBuild, type Build } from '../../src/build/build.ts';
 import type { Prediction } from '../../src/mechanics/prediction-types.ts';
+import type { StressField } from '../../src/mechanics/stress.ts';
 import type { Uncertainty } from '../../src/mechanics/uncertainty/types.ts';
 import { createSolver, type SolverListener, type SolverWorker } from '../../src/state/solver-client.ts';
 
@@ -8,6 +9,12 @@ const PATIENCE_MS = 1000;
 const REST_MS = 100;
 const named = (name: string): Build => ({ ...defaultBuild(), name });
 const prediction = { stringPullN: 1 } as Prediction;
+const noStress: StressField = {
+  fret: 0,
+  cornersMm: new Float64Array(0),
+  alongMPa: new Float64Array(0),
+  acrossMPa: new Float64Array(0),
+};
 const uncertainty = { seed: 1 } as Uncertainty;
 
 /** A worker whose answers the test gives. */
@@ -30,6 +37,10 @@ class FakeWorker implements SolverWorker {
     return new Promise((resolve, reject) => {
       this.estimates.push({ resolve, reject });
     });
+  }
+
+  stress(_build: Build, fret: number): Promise<StressField> {
+    return Promise.resolve({ ...noStress, fret });
   }
 
   async answerEstimate(answer: Uncertainty | null = uncertainty): Promise<void> {
@@ -78,6 +89,7 @@ function solver() {
       return {
         predict: (build) => worker.predict(build),
         estimate: (build) => worker.estimate(build),
+        stress: (build, fret) => worker.stress(build, fret),
         onCrash: (crashed) => worker.onCrash(crashed),
         end: () => worker.end(),
       };

@@ -2,6 +2,7 @@
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { SCENE_VIEWS } from '../../scene/types.ts';
 import type { BackbowState } from '../../state/store.ts';
+import { canShowStress, isCutOpen } from '../../state/stress-view.ts';
 import { BOW_FACTOR } from '../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
 import { COMPARE_WORDS } from '../compare/words.ts';
@@ -149,13 +150,21 @@ export const ACTIONS: readonly Action[] = [
   }),
   action('view', 'rod', ['R'], {
     label: ACTION_WORDS.rod,
+    enabled: (state) => !isCutOpen(state.view),
     pressed: (state) => state.showRod,
     run: (store) => store.getState().setShowRod(!store.getState().showRod),
   }),
   action('view', 'arrows', ['A'], {
     label: ACTION_WORDS.arrows,
+    enabled: (state) => !isCutOpen(state.view),
     pressed: (state) => state.showArrows,
     run: (store) => store.getState().setShowArrows(!store.getState().showArrows),
+  }),
+  action('view', 'stress', ['Z'], {
+    label: ACTION_WORDS.stress,
+    enabled: (state) => canShowStress(state.view, state.build),
+    pressed: (state) => state.showStress,
+    run: (store) => store.getState().setShowStress(!store.getState().showStress),
   }),
   action('view', 'comparing', ['C'], {
     label: ACTION_WORDS.comparing,

@@ -12,6 +12,7 @@ export const ACTION_WORDS = words('ACTION_WORDS', {
   lift: 'Lift the fret out',
   rod: 'Show the rod',
   arrows: 'Show the forces',
+  stress: 'Show the stress in the wood (slot cut open)',
   comparing: 'All three methods in the chart',
   units: 'mm or inches',
   help: 'Help and keys',

@@ -126,6 +126,7 @@ export const PICTURE_WORDS = words('PICTURE_WORDS', {
   lift: 'lift fret',
   rod: 'rod',
   forces: 'forces',
+  stress: 'stress',
   loading: 'The picture is being prepared.',
   unavailable: 'The picture cannot be drawn here',
   unavailableWhy: (reason: string) => `${reason} The numbers, the chart and the table work all the same.`,
