@@ -2,7 +2,7 @@
  * The canvas and its fiber root. Fiber's own Canvas registers all of three; this one registers nothing, because the scene is
  * made of ready objects, and so keeps the page small.
  */
-import { createRoot, invalidate, type ReconcilerRoot } from '@react-three/fiber';
+import { createRoot, invalidate, type ReconcilerRoot, type RootStore } from '@react-three/fiber';
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { NoToneMapping, PerspectiveCamera, WebGLRenderer } from 'three';
 import { SCENE_WORDS } from './words.ts';
@@ -17,6 +17,7 @@ const MOST_PIXELS_PER_PIXEL = 2;
 export function SceneHost({ children, onUnavailable }: HostProps) {
   const box = useRef<HTMLDivElement>(null);
   const [root, setRoot] = useState<ReconcilerRoot<HTMLCanvasElement> | null>(null);
+  const drawn = useRef<RootStore | null>(null);
   const unavailable = useRef(onUnavailable);
   useEffect(() => {
     unavailable.current = onUnavailable;
@@ -39,6 +40,10 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
     const made = createRoot(canvas);
     const camera = new PerspectiveCamera(20, 1, 1, 5000);
     let alive = true;
+    const drawNow = (): void => {
+      const state = drawn.current?.getState();
+      if (state?.internal.active) state.advance(performance.now());
+    };
     const configure = (): void => {
       const width = holder.clientWidth;
       const height = holder.clientHeight;
@@ -55,6 +60,8 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
         .then(() => {
           if (alive) setRoot(made);
         });
+      // A canvas of a new size is blank: it is drawn before the page is shown again, not one frame later.
+      drawNow();
     };
     const sizes = new ResizeObserver(configure);
     sizes.observe(holder);
@@ -76,6 +83,7 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
       canvas.removeEventListener('webglcontextlost', lost);
       canvas.removeEventListener('webglcontextrestored', restored);
       setRoot(null);
+      drawn.current = null;
       made.unmount();
       gl.dispose();
       canvas.remove();
@@ -83,7 +91,7 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
   }, []);
 
   useEffect(() => {
-    root?.render(children);
+    if (root) drawn.current = root.render(children);
   }, [root, children]);
 
   return <div ref={box} style={{ position: 'absolute', inset: 0 }} />;

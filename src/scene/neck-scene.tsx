@@ -123,9 +123,10 @@ function Contents(props: ContentsProps) {
     };
   }, [stage, handleRef, gl, scene, camera, overlayRef]);
 
-  useFrame(() => {
+  // The size as it is now, not as it was when React last rendered: right after a resize they differ.
+  useFrame(({ size: { width, height }, viewport }) => {
     if (!stage) return;
-    const ink = inkOf(overlayRef.current, size.width, size.height, dpr, latest.current);
+    const ink = inkOf(overlayRef.current, width, height, viewport.dpr, latest.current);
     if (stage.draw(gl, scene, camera, ink)) invalidate();
     latest.current.onFrame?.(stage.frames());
   }, 1);
