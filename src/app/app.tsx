@@ -16,6 +16,7 @@ import { PROJECT_WORDS } from '../panels/words/panels.ts';
 import { SHEETS_WORDS } from '../panels/words/sheets.ts';
 import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
+import { PartBoundary } from './part-boundary.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
 import { useBackbow } from '../state/store.ts';
@@ -39,9 +40,11 @@ export function App() {
         </a>
         <ProjectBar />
         {isInLesson ? (
-          <Suspense>
-            <LessonPanel />
-          </Suspense>
+          <PartBoundary>
+            <Suspense>
+              <LessonPanel />
+            </Suspense>
+          </PartBoundary>
         ) : (
           <Welcome />
         )}
@@ -54,20 +57,26 @@ export function App() {
         </main>
         <aside id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>
           <h2 className="visually-hidden">{CONTROL_WORDS.title}</h2>
-          <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
-            <Controls />
-          </Suspense>
+          <PartBoundary>
+            <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
+              <Controls />
+            </Suspense>
+          </PartBoundary>
         </aside>
       </div>
       {sheet !== null && (
-        <Suspense fallback={<p className="quiet">{SHEETS_WORDS.loading}</p>}>
-          <Sheets sheet={sheet} />
-        </Suspense>
+        <PartBoundary>
+          <Suspense fallback={<p className="quiet">{SHEETS_WORDS.loading}</p>}>
+            <Sheets sheet={sheet} />
+          </Suspense>
+        </PartBoundary>
       )}
       <Notices />
       <NewVersion />
       <HelpDialog />
-      <Dialogs />
+      <PartBoundary>
+        <Dialogs />
+      </PartBoundary>
       <LiveDescription />
       {isOver && <div className="drop-here">{PROJECT_WORDS.drop}</div>}
     </>

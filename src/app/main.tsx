@@ -16,4 +16,7 @@ async function start(): Promise<void> {
   else await (await import('./workshop.tsx')).startWorkshop(root);
 }
 
-void start();
+start().catch(() => {
+  // Not even the words have come, so these stand here.
+  root.textContent = 'Backbow could not be fetched whole. Load the page again when the network is back.';
+});

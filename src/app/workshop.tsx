@@ -8,6 +8,7 @@ import { connectSolver } from '../state/solver.ts';
 import { store } from '../state/store.ts';
 import { App } from './app.tsx';
 import { followAddress } from './follow-address.ts';
+import { PartBoundary } from './part-boundary.tsx';
 import { publishProbe } from './probe.ts';
 import { startOffline } from './start-offline.ts';
 
@@ -22,7 +23,9 @@ export async function startWorkshop(root: HTMLElement): Promise<void> {
   listenToKeys(store, window);
   createRoot(root).render(
     <StrictMode>
-      <App />
+      <PartBoundary>
+        <App />
+      </PartBoundary>
     </StrictMode>,
   );
 }
