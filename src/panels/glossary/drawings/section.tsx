@@ -10,7 +10,7 @@ const STUDS = 7.5;
 const FLOOR = 62;
 const FOOT = 54;
 const CROWN = 17;
-const BEVEL = 4;
+const BEVEL = 7;
 
 export function SectionDrawing({ part }: { readonly part: SectionPart }) {
   const isGlued = part === 'glue';
@@ -26,7 +26,7 @@ export function SectionDrawing({ part }: { readonly part: SectionPart }) {
       <path className="wood" d={`M0 ${SURFACE}${slot}H${WIDTH}V${HEIGHT}H0Z`} />
       {isGlued && <path className="marked" d={`M${left} ${SURFACE + 2}H${right}V${FLOOR}H${left}Z`} />}
       {part === 'slot' && <path className="marked" d={`M${left} ${SURFACE + 2}H${right}V${FLOOR}H${left}Z`} />}
-      {part !== 'slot' && part !== 'kerf' && (
+      {part !== 'slot' && part !== 'kerf' && part !== 'chamfer' && (
         <>
           <path className={mark(part === 'tang' || part === 'fret')} d={tang} />
           <path className={mark(part === 'studs' || part === 'fret' || part === 'bite')} d={stud(1) + stud(-1)} />

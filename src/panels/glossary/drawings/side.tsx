@@ -56,7 +56,7 @@ export function SideDrawing({ part }: { readonly part: SidePart }) {
       {(part === 'straightedge' || part === 'relief' || part === 'back-bow') && (
         <path
           className={mark(part === 'straightedge')}
-          d={`M${LEFT + 8} ${Math.min(topAt(LEFT + 8, bow), topAt(47, bow)) - 4}h74v-8h-74Z`}
+          d={`M${LEFT + 8} ${Math.min(topAt(LEFT + 8, bow), topAt(47, bow)) - 4}h70v-7h-70Z`}
         />
       )}
       {(part === 'relief' || part === 'back-bow') && (

@@ -1,0 +1,58 @@
+/** Help: words of the trade with their drawings, and a first visit that can be ignored. */
+import { expect, test } from 'vitest';
+import { TERMS } from '../../src/panels/glossary/terms.ts';
+import { withBrowser } from './harness.ts';
+
+const openApp = withBrowser();
+
+test('the glossary shows every word with a drawing, and finds one', async () => {
+  const app = await openApp({ viewport: { width: 1280, height: 860 } });
+  await app.page.keyboard.press('y');
+  const dialog = app.page.getByRole('dialog', { name: 'Words of the trade' });
+  await dialog.waitFor();
+  expect(await dialog.locator('.term-drawing').count()).toBe(TERMS.length);
+  await app.screenshot('help/glossary');
+  await app.page.mouse.move(640, 500);
+  await app.page.mouse.wheel(0, 760);
+  await app.screenshot('help/glossary-2');
+  await app.page.mouse.wheel(0, 760);
+  await app.screenshot('help/glossary-3');
+  await dialog.getByLabel('Find a word').fill('kerf');
+  expect(await dialog.locator('[data-term]').first().getAttribute('data-term')).toBe('kerf');
+  await dialog.getByLabel('Find a word').fill('xyzzy');
+  await dialog.getByText('No word with “xyzzy”.').waitFor();
+  expect(app.troubles).toEqual([]);
+});
+
+test('in the dark, on a phone', async () => {
+  const app = await openApp({ viewport: { width: 390, height: 844 }, touch: true, colourScheme: 'dark' });
+  await app.page.keyboard.press('y');
+  await app.page.getByRole('dialog').waitFor();
+  await app.screenshot('help/glossary-phone');
+  expect(await app.page.locator('dialog[open]').evaluate((dialog) => dialog.scrollWidth <= dialog.clientWidth)).toBe(
+    true,
+  );
+});
+
+test('a first visit is welcomed; the welcome goes with the first change, and does not come again', async () => {
+  const app = await openApp({ viewport: { width: 1440, height: 900 }, firstVisit: true });
+  const welcome = app.page.getByRole('region', { name: 'Welcome' });
+  await welcome.waitFor();
+  await app.screenshot('help/welcome');
+  await app.afterChange(() => app.page.getByRole('slider', { name: /^Kerf/ }).press('ArrowUp'));
+  expect(await welcome.count()).toBe(0);
+  await app.page.reload();
+  await app.page.getByRole('slider', { name: /^Kerf/ }).waitFor();
+  expect(await welcome.count()).toBe(0);
+  expect(app.troubles).toEqual([]);
+});
+
+test('on a phone the welcome leaves room for the picture, and leads to the lessons', async () => {
+  const app = await openApp({ viewport: { width: 390, height: 844 }, touch: true, firstVisit: true });
+  await app.screenshot('help/welcome-phone');
+  const picture = (await app.page.locator('.picture-frame').boundingBox())!;
+  expect(picture.y + picture.height).toBeLessThan(844);
+  await app.page.getByRole('button', { name: 'Begin with a lesson' }).tap();
+  await app.page.getByRole('dialog', { name: 'Lessons' }).waitFor();
+  expect(await app.page.getByRole('region', { name: 'Welcome' }).count()).toBe(0);
+});
