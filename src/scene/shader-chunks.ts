@@ -80,7 +80,7 @@ vec3 wood(vec3 p, vec3 n, vec3 colour, vec3 dark, vec4 figure, vec3 more) {
   float depth = shade + fibre + 0.75 * streak + 0.10 * (t.a - 0.5);
   depth = mix(depth, 1.3 * shade + 0.35 * (e.a - 0.5) + 0.3, endGrain);
   vec3 c = mix(colour, dark, clamp(0.22 + depth, -0.35, 1.15));
-  float pores = mix(t.g * 1.2 + fine.g * 0.6, 1.1 * smoothstep(0.60, 0.70, e.a), endGrain);
+  float pores = mix(t.g * 1.2 + fine.g * 0.6, 0.75 * smoothstep(0.64, 0.74, e.a), endGrain);
   c *= 1.0 - 0.42 * figure.w * clamp(pores, 0.0, 1.0);
   return max(c * mix(1.0, 0.8, endGrain), 0.0);
 }

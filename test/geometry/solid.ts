@@ -9,8 +9,24 @@ import type { Mesh } from '../../src/geometry/mesh.ts';
 const library = await Module();
 library.setup();
 
+interface Welded {
+  readonly corners: number[];
+  readonly points: number[][];
+}
+
+const weldedOnce = new WeakMap<Mesh, Welded>();
+
 /** Corners with the same position become one. Returns triangle corners without triangles that lost their area that way. */
-export function welded(mesh: Mesh): { corners: number[]; points: number[][] } {
+export function welded(mesh: Mesh): Welded {
+  let known = weldedOnce.get(mesh);
+  if (!known) {
+    known = weld(mesh);
+    weldedOnce.set(mesh, known);
+  }
+  return known;
+}
+
+function weld(mesh: Mesh): Welded {
   const seen = new Map<string, number>();
   const points: number[][] = [];
   const of: number[] = [];

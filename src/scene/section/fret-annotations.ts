@@ -42,13 +42,16 @@ export function fretAnnotations(build: Build, fret: number, units: UnitSystem, l
       words.boardWidth(mm(slot.boardWidthMm)),
     ),
     distance([xMm, 0, 0], [xMm, floor(0), 0], 0, words.slotDepth(mm(slot.depthMm)), 6),
-    distance(
-      [xMm, top(end.slotHalfMm), -end.slotHalfMm],
-      [xMm, floor(end.slotHalfMm), -end.slotHalfMm],
-      0,
-      words.depthAtEnd(mm(slot.depthAtEndMm)),
-      -Math.max(3, end.boardHalfMm - end.slotHalfMm + 2),
-    ),
+    {
+      ...distance(
+        [xMm, top(end.slotHalfMm), -end.slotHalfMm],
+        [xMm, floor(end.slotHalfMm), -end.slotHalfMm],
+        0,
+        words.depthAtEnd(mm(slot.depthAtEndMm)),
+        -Math.max(3, end.boardHalfMm - end.slotHalfMm + 2),
+      ),
+      minor: true,
+    },
     callout(
       'right',
       [xMm, top(end.slotHalfMm * 0.5), -end.slotHalfMm * 0.5],
