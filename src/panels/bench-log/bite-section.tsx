@@ -47,27 +47,30 @@ function useEffectOnBands(build: Build, posterior: BitePosterior) {
 
 function EffectTable({ effect, system }: { readonly effect: Effect; readonly system: UnitSystem }) {
   return (
-    <table className="answer-table">
-      <caption className="quiet">{LOG_WORDS.effectCaption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">
-            <span className="visually-hidden">{LOG_WORDS.state}</span>
-          </th>
-          <th scope="col">{LOG_WORDS.without}</th>
-          <th scope="col">{LOG_WORDS.with}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {STATES.map((state) => (
-          <tr key={state} data-state={state}>
-            <th scope="row">{LOG_WORDS.states[state]}</th>
-            <td>{bandText(effect.without[state], system)}</td>
-            <td>{bandText(effect.with[state], system)}</td>
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
+    <section className="table-scroll" tabIndex={0} aria-label={LOG_WORDS.effect}>
+      <table className="answer-table">
+        <caption className="quiet">{LOG_WORDS.effectCaption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="visually-hidden">{LOG_WORDS.state}</span>
+            </th>
+            <th scope="col">{LOG_WORDS.without}</th>
+            <th scope="col">{LOG_WORDS.with}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {STATES.map((state) => (
+            <tr key={state} data-state={state}>
+              <th scope="row">{LOG_WORDS.states[state]}</th>
+              <td>{bandText(effect.without[state], system)}</td>
+              <td>{bandText(effect.with[state], system)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
   );
 }
 

@@ -63,7 +63,7 @@ export function ProofRowView({ row }: { readonly row: ProofRow }) {
   const { quantity, inputs, source, mark, printed, note, comparisons, statements } = row;
   return (
     <div className="proof-row" data-row={row.id}>
-      <h5>{quantity}</h5>
+      <h4>{quantity}</h4>
       <p className="quiet">
         {PROOF_WORDS.inputs(inputs)} {PROOF_WORDS.source(source, mark)} {printed !== '' && PROOF_WORDS.printed(printed)}{' '}
         {note}

@@ -1,0 +1,102 @@
+/** The results of the checks as a page of the program, and the relief against time. */
+import { AxeBuilder } from '@axe-core/playwright';
+import { describe, expect, test } from 'vitest';
+import { withBrowser, type App, type OpenOptions } from './harness.ts';
+
+const openApp = withBrowser();
+const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
+const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
+
+const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'How well it computes' });
+
+async function violationsIn(app: App, part: string): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page: app.page }).include(part).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+}
+
+describe('how well it computes', () => {
+  test('opens from the help, says what disagrees and that no neck was measured, and leads to what is simplified', async () => {
+    const app = await openApp(DESK);
+    await app.page.keyboard.press('?');
+    await app.page.getByRole('button', { name: 'How well it computes …' }).click();
+    await dialog(app).locator('[data-kind="verification"]').waitFor();
+    expect(await dialog(app).locator('[data-kind="verification"]').innerText()).toMatch(/\d+ of \d+ comparisons/);
+    expect(await dialog(app).locator('[data-kind="validation"]').innerText()).toContain('no measured neck');
+    expect(await dialog(app).locator('.proof-bad > li').count()).toBeGreaterThan(0);
+    const strings = dialog(app).locator('summary', { hasText: 'Strings' });
+    await strings.focus();
+    await app.page.keyboard.press('Enter');
+    expect(await dialog(app).locator('details[open] .proof-row').count()).toBeGreaterThan(0);
+    await dialog(app).getByRole('button', { name: 'What is simplified in the model, and what that costs' }).click();
+    const heading = dialog(app).getByRole('heading', { name: 'What is simplified, and what it costs' });
+    expect(await heading.evaluate((element) => element === document.activeElement)).toBe(true);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('says so when the results are missing, and can try again', async () => {
+    const app = await openApp({
+      ...DESK,
+      prepare: async (page) => {
+        await page.route('**/validation.json', (route) => route.abort());
+      },
+      context: { serviceWorkers: 'block' },
+    });
+    await app.page.keyboard.press('q');
+    await dialog(app)
+      .getByText(/could not be fetched/)
+      .waitFor();
+    await app.page.unroute('**/validation.json');
+    await dialog(app).getByRole('button', { name: 'Try again' }).click();
+    await dialog(app).locator('[data-kind="verification"]').waitFor();
+    expect(await dialog(app).getByRole('alert').count()).toBe(0);
+  });
+
+  test.each([
+    ['on a desk', DESK],
+    ['on a dark phone', PHONE],
+  ])('has names, contrast and room %s', async (_where, options) => {
+    const app = await openApp(options);
+    await app.page.keyboard.press('q');
+    await dialog(app).locator('[data-kind="practice"]').waitFor();
+    await dialog(app).locator('.proof-note').first().waitFor();
+    await dialog(app).locator('details').first().locator('summary').click();
+    expect(await violationsIn(app, '.proof')).toEqual([]);
+    const wide = await app.page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.querySelector('.proof')!;
+      return scrollWidth - clientWidth;
+    });
+    expect(wide).toBeLessThanOrEqual(0);
+  });
+});
+
+describe('relief against time', () => {
+  test('replaces the line by the key, marks the moment on the rail, and has a table', async () => {
+    const app = await openApp(DESK);
+    await app.page.keyboard.press('v');
+    const chart = app.page.locator('svg.course');
+    await chart.waitFor();
+    expect(await chart.getAttribute('aria-label')).toMatch(
+      /on the day of stringing, .* after 3 months, .* after ten years/,
+    );
+    expect(await chart.locator('.course-now').count()).toBe(0);
+    await app.page.keyboard.press('.');
+    await app.page.keyboard.press('.');
+    expect(await chart.locator('.course-now text').textContent()).toBe('strung for an hour');
+    await chart.locator('.band').waitFor({ state: 'attached' });
+    await app.page.getByLabel('as a table').check();
+    expect(await app.page.locator('.chart-table tbody tr').count()).toBe(7);
+    await app.page.keyboard.press('v');
+    expect(await app.page.locator('.chart-table caption').innerText()).toContain('straightedge');
+    expect(app.troubles).toEqual([]);
+  });
+
+  test.each([
+    ['on a desk', DESK],
+    ['on a dark phone', PHONE],
+  ])('has names and contrast %s', async (_where, options) => {
+    const app = await openApp(options);
+    await app.page.keyboard.press('v');
+    await app.page.locator('svg.course .band').waitFor({ state: 'attached' });
+    expect(await violationsIn(app, '.chart')).toEqual([]);
+  });
+});

@@ -1,0 +1,105 @@
+/** The other way round in a real browser: a relief goes in, answers come out, and one of them goes into the build. */
+import { AxeBuilder } from '@axe-core/playwright';
+import { readFile } from 'node:fs/promises';
+import { describe, expect, test } from 'vitest';
+import { withBrowser, type App, type OpenOptions } from './harness.ts';
+
+const openApp = withBrowser();
+const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
+const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
+
+async function openWanted(options: OpenOptions = DESK): Promise<App> {
+  const app = await openApp(options);
+  await app.page.keyboard.press('w');
+  await answered(app);
+  return app;
+}
+
+const answered = ({ page }: App) => page.waitForSelector('.wanted .answers:not([data-stale])');
+const answer = ({ page }: App, name: string) => page.locator(`[data-answer="${name}"]`);
+const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'The other way round' });
+
+describe('a relief that is wanted', () => {
+  test('gives a kerf; using it is one step, and brings the neck there', async () => {
+    const app = await openWanted();
+    expect(await answer(app, 'now').innerText()).toMatch(/too much\..*90 of 100/);
+    const use = answer(app, 'kerf-both').getByRole('button');
+    const kerf = /Use ([\d.]+)/.exec(await use.innerText())![1];
+    await use.focus();
+    await app.page.keyboard.press('Enter');
+    await answered(app);
+    expect(await answer(app, 'now').innerText()).toMatch(/0\.15\smm relief: as wanted\./);
+    await app.page.keyboard.press('Escape');
+    expect(await app.page.getByRole('slider', { name: /^Kerf/ }).getAttribute('aria-valuetext')).toBe(
+      `${kerf}\u00a0mm`,
+    );
+    await app.page.keyboard.press('Control+z');
+    expect(await app.page.getByRole('slider', { name: /^Kerf/ }).getAttribute('aria-valuetext')).toBe('0.580\u00a0mm');
+    expect(await app.page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('that no kerf gives is said to be so, with how close it came; the rod and undoing in place', async () => {
+    const app = await openWanted();
+    const relief = dialog(app).getByLabel('Relief wanted, mm');
+    await relief.fill('0.9');
+    await relief.press('Enter');
+    await answered(app);
+    expect(await answer(app, 'kerf-press').innerText()).toMatch(/No kerf gives it\..*too little/s);
+    await relief.fill('7');
+    await relief.press('Enter');
+    expect(await dialog(app).getByRole('alert').filter({ hasText: '7' }).innerText()).toMatch(/−1 to 3\smm/);
+    await relief.fill('0.15');
+    await relief.press('Enter');
+    await answered(app);
+    await dialog(app)
+      .getByRole('button', { name: /^Set the rod to/ })
+      .click();
+    await dialog(app).getByRole('button', { name: 'Undo it' }).click();
+    expect(await dialog(app).getByText('It is as it was.').isVisible()).toBe(true);
+    await answered(app);
+    expect(
+      await dialog(app)
+        .getByRole('button', { name: /^Set the rod to/ })
+        .isVisible(),
+    ).toBe(true);
+  });
+
+  test('gives a table to plane by, as a file', async () => {
+    const app = await openWanted();
+    const coming = app.page.waitForEvent('download');
+    await dialog(app).getByRole('button', { name: 'Save the table as CSV' }).click();
+    const download = await coming;
+    expect(download.suggestedFilename()).toBe('bolt-on-six-hard-maple-planing.csv');
+    const lines = (await readFile((await download.path())!, 'utf8')).trim().split('\r\n');
+    expect(lines).toHaveLength(23);
+    expect(lines[0]).toContain('Plane off (mm)');
+    const shown = await app.page.locator('.planing td[data-column="plane-off"]').allInnerTexts();
+    expect(lines.slice(1).map((line) => line.split(',').at(-1))).toEqual(shown);
+  });
+
+  test('can be given up and asked again', async () => {
+    const app = await openApp(DESK);
+    await app.page.keyboard.press('w');
+    await dialog(app).getByRole('button', { name: 'Give up' }).click();
+    await dialog(app).getByRole('button', { name: 'Look again' }).click();
+    await answered(app);
+    expect(app.troubles).toEqual([]);
+  });
+});
+
+describe.each([
+  ['on a desk', DESK],
+  ['on a dark phone', PHONE],
+])('%s', (_where, options) => {
+  test('everything has a name, enough contrast and room', async () => {
+    const app = await openWanted(options);
+    const { violations } = await new AxeBuilder({ page: app.page }).include('.wanted').analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    const wide = await app.page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.querySelector('.wanted')!;
+      return scrollWidth - clientWidth;
+    });
+    expect(wide).toBeLessThanOrEqual(0);
+  });
+});
