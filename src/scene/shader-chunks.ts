@@ -22,9 +22,9 @@ vec3 encode(vec3 c) {
 // Light that falls on a matt surface with view-space normal n.
 vec3 daylight(vec3 n) {
   float w = dot(n, WINDOW);
-  float window = pow(clamp(0.5 + 0.5 * w, 0.0, 1.0), 1.15);
+  float window = pow(clamp(0.5 + 0.5 * w, 0.0, 1.0), 1.0);
   float up = 0.5 + 0.5 * n.y;
-  return SKY * window * 0.8 + mix(uBench * 0.42, vec3(0.35, 0.335, 0.315), up) * (0.55 + 0.45 * up);
+  return SKY * window * 0.8 + mix(uBench * 0.42, vec3(0.35, 0.335, 0.315), up) * (0.68 + 0.32 * up);
 }
 
 // What is seen in the direction d, blurred over about 'blur' radians.

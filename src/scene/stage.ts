@@ -55,6 +55,16 @@ function hatchMm({ distance, field }: Orbit, heightPx: number): number {
   return 2 ** Math.round(Math.log2(HATCH_PX * mmPerPx));
 }
 
+/** Did nothing change but the fret that is pointed at elsewhere (and who is told what)? */
+function onlyPointing(before: NeckSceneProps, next: NeckSceneProps): boolean {
+  const keys = new Set([...Object.keys(before), ...Object.keys(next)]) as Set<keyof NeckSceneProps>;
+  for (const key of keys) {
+    const told = typeof next[key] === 'function';
+    if (before[key] !== next[key] && key !== 'hoveredFret' && !told) return false;
+  }
+  return true;
+}
+
 export function createStage(first: NeckSceneProps, invalidate: () => void): Stage {
   const grain: DataTexture = createGrainTexture();
   let props = first;
@@ -175,6 +185,11 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     setProps(next) {
       const before = props;
       props = next;
+      if (onlyPointing(before, next)) {
+        mark();
+        invalidate();
+        return;
+      }
       const rebuilt = next.build !== before.build;
       if (rebuilt) model.setBuild(next.build);
       apply();

@@ -1,5 +1,7 @@
-/** Every word that is written into the picture. Another language gives its own table of the same shape. */
-export const SCENE_WORDS = {
+/** Every word that is written into the picture. */
+import { words } from '../build/language.ts';
+
+export const SCENE_WORDS = words('SCENE_WORDS', {
   bowShown: (factor: string) => `bow shown ×${factor}`,
   trueScale: 'true scale',
   gap: (size: string) => `gap ${size}`,
@@ -51,6 +53,4 @@ export const SCENE_WORDS = {
   stressKey: 'stress along the grain, MPa',
   compression: 'compression',
   tension: 'tension',
-};
-
-export type SceneWords = typeof SCENE_WORDS;
+});
