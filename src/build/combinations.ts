@@ -1,4 +1,5 @@
 /** Combinations of values, each in its own range, that cannot exist together. Unwise ones are not here: see fretwork/checks. */
+import { say } from './language.ts';
 import { bindingInUse, type Build } from './build.ts';
 import {
   boardEndMm,
@@ -46,7 +47,7 @@ function limit(build: Build, id: ParameterId, kind: 'min' | 'max', value: number
     value: given,
     [kind]: value,
     unit,
-    message: `${parameter.label} is ${round(given, 3)}${unitText}; here it can be ${kind === 'min' ? 'at least' : 'at most'} ${roundLimit(value, kind)}${unitText}: ${reason}.`,
+    message: say`${parameter.label} is ${round(given, 3)}${unitText}; here it can be ${kind === 'min' ? say`at least` : say`at most`} ${roundLimit(value, kind)}${unitText}: ${reason}.`,
   };
 }
 
@@ -72,10 +73,10 @@ const RULES: readonly Rule[] = [
           'radiusLastFretMm',
           'min',
           leastLastRadiusMm(b),
-          'the cone goes on narrowing to the end of the board, where its radius must still be as large as the board is wide',
+          say`the cone goes on narrowing to the end of the board, where its radius must still be as large as the board is wide`,
         )
       : undefined,
-  (b) => limit(b, 'bodyJointFret', 'max', b.fretCount, `the board has only ${b.fretCount} frets`),
+  (b) => limit(b, 'bodyJointFret', 'max', b.fretCount, say`the board has only ${b.fretCount} frets`),
   (b) => {
     const spacing = fretPositionMm(b.scaleLengthMm, b.fretCount) - fretPositionMm(b.scaleLengthMm, b.fretCount - 1);
     if (spacing >= b.crownWidthMm + LEAST_BETWEEN_CROWNS_MM) return undefined;
@@ -87,7 +88,7 @@ const RULES: readonly Rule[] = [
       'fretCount',
       'max',
       most,
-      `with this scale the last two crowns would stand closer than ${LEAST_BETWEEN_CROWNS_MM} mm on the board`,
+      say`with this scale the last two crowns would stand closer than ${LEAST_BETWEEN_CROWNS_MM} mm on the board`,
     );
   },
   (b) => {
@@ -105,7 +106,7 @@ const RULES: readonly Rule[] = [
       'slotDepthMm',
       'max',
       thinnest - LEAST_BOARD_LEFT_MM,
-      `the board is ${round(thinnest)} mm thick under the slot at its thinnest, and ${LEAST_BOARD_LEFT_MM} mm must stay`,
+      say`the board is ${round(thinnest)} mm thick under the slot at its thinnest, and ${LEAST_BOARD_LEFT_MM} mm must stay`,
     );
   },
   (b) => {
@@ -116,12 +117,13 @@ const RULES: readonly Rule[] = [
       'slotDepthMm',
       'min',
       drop + 0.1,
-      `a flat cut must still be a slot at the edge of the board, which lies ${round(drop)} mm lower`,
+      say`a flat cut must still be a slot at the edge of the board, which lies ${round(drop)} mm lower`,
     );
   },
-  (b) => limit(b, 'kerfMm', 'max', b.crownWidthMm - 0.2, 'the crown must cover the slot'),
-  (b) => limit(b, 'studWidthMm', 'min', b.tangWidthMm, 'studs stand out from the tang, so they are at least as wide'),
-  (b) => limit(b, 'studWidthMm', 'max', b.crownWidthMm, 'the crown must cover the studs'),
+  (b) => limit(b, 'kerfMm', 'max', b.crownWidthMm - 0.2, say`the crown must cover the slot`),
+  (b) =>
+    limit(b, 'studWidthMm', 'min', b.tangWidthMm, say`studs stand out from the tang, so they are at least as wide`),
+  (b) => limit(b, 'studWidthMm', 'max', b.crownWidthMm, say`the crown must cover the studs`),
   (b) => {
     const ends: readonly [ParameterId, number][] = [
       ['thicknessFret1Mm', 0],
@@ -135,37 +137,43 @@ const RULES: readonly Rule[] = [
           id,
           'min',
           (b[id] as number) + lack,
-          'board, shoulder and back must fit into it all along the neck',
+          say`board, shoulder and back must fit into it all along the neck`,
         );
     }
     return undefined;
   },
   (b) =>
-    limit(b, 'linesSawnThrough', 'max', b.bindingLineCount, `there are only ${b.bindingLineCount} lines of binding`),
+    limit(b, 'linesSawnThrough', 'max', b.bindingLineCount, say`there are only ${b.bindingLineCount} lines of binding`),
   (b) => {
     const total = bindingInUse(b).reduce((sum, line) => sum + line.thicknessMm, 0);
     const most = b.widthNutMm / 4;
     if (total <= most) return undefined;
     return list(
       'binding',
-      'Binding lines',
+      say`Binding lines`,
       total,
-      `The binding lines are ${round(total)} mm thick together; at this nut they can be at most ${round(most)} mm per side.`,
+      say`The binding lines are ${round(total)} mm thick together; at this nut they can be at most ${round(most)} mm per side.`,
     );
   },
-  (b) => limit(b, 'stringHeightFret12Mm', 'min', b.crownHeightMm + 0.1, 'the strings must clear the frets'),
+  (b) => limit(b, 'stringHeightFret12Mm', 'min', b.crownHeightMm + 0.1, say`the strings must clear the frets`),
   (b) =>
     b.rodKind === 'none'
       ? undefined
-      : limit(b, 'rodEndMm', 'max', boardEndMm(b) - 5, 'the rod must end under the board'),
+      : limit(b, 'rodEndMm', 'max', boardEndMm(b) - 5, say`the rod must end under the board`),
   (b) =>
     b.rodKind === 'one-way'
-      ? limit(b, 'rodSettingPercent', 'min', 0, 'a one-way rod can only bend the neck backwards')
+      ? limit(b, 'rodSettingPercent', 'min', 0, say`a one-way rod can only bend the neck backwards`)
       : undefined,
   (b) => {
     if (b.barCount === 0) return undefined;
     const depth = totalThicknessMm(b, 0) - b.boardThicknessMm - LEAST_UNDER_BAR_MM;
-    return limit(b, 'barDepthMm', 'max', depth, `${LEAST_UNDER_BAR_MM} mm of wood must stay under the bar at the nut`);
+    return limit(
+      b,
+      'barDepthMm',
+      'max',
+      depth,
+      say`${LEAST_UNDER_BAR_MM} mm of wood must stay under the bar at the nut`,
+    );
   },
   (b) => {
     if (b.barCount === 0) return undefined;
@@ -175,7 +183,7 @@ const RULES: readonly Rule[] = [
       'barWidthMm',
       'max',
       (0.6 * b.widthNutMm - channel) / b.barCount,
-      'bars and channel can take at most 0.6 of the width at the nut',
+      say`bars and channel can take at most 0.6 of the width at the nut`,
     );
   },
   (b) => {
@@ -184,9 +192,9 @@ const RULES: readonly Rule[] = [
     if (!region) return undefined;
     return list(
       `regions.${index}`,
-      'Region of frets',
+      say`Region of frets`,
       region,
-      `Region ${index + 1} runs from fret ${region.fromFret} to fret ${region.toFret}; on this neck it can run from a fret to a later one, up to ${b.fretCount}.`,
+      say`Region ${index + 1} runs from fret ${region.fromFret} to fret ${region.toFret}; on this neck it can run from a fret to a later one, up to ${b.fretCount}.`,
     );
   },
   (b) => {
@@ -195,24 +203,24 @@ const RULES: readonly Rule[] = [
     if (!region) return undefined;
     return list(
       `regions.${index}.studWidthMm`,
-      'Width over the studs in the region',
+      say`Width over the studs in the region`,
       region.studWidthMm,
-      `Region ${index + 1} has studs ${round(region.studWidthMm, 3)} mm wide on a tang of ${round(region.tangWidthMm, 3)} mm; over the studs it is at least as wide as the tang.`,
+      say`Region ${index + 1} has studs ${round(region.studWidthMm, 3)} mm wide on a tang of ${round(region.tangWidthMm, 3)} mm; over the studs it is at least as wide as the tang.`,
     );
   },
   (b) => {
     const widest = Math.max(0, ...b.regions.map((region) => Math.max(region.kerfMm + 0.2, region.studWidthMm)));
     return widest <= b.crownWidthMm
       ? undefined
-      : limit(b, 'crownWidthMm', 'min', widest, 'the crown must cover the slots and studs of every region');
+      : limit(b, 'crownWidthMm', 'min', widest, say`the crown must cover the slots and studs of every region`);
   },
   (b) => {
     if (b.startingReliefMm.length === 0 || b.startingReliefMm.length === b.fretCount) return undefined;
     return list(
       'startingReliefMm',
-      'Measured relief per fret',
+      say`Measured relief per fret`,
       b.startingReliefMm.length,
-      `${b.startingReliefMm.length} reliefs are listed for ${b.fretCount} frets; list one for each fret, or none.`,
+      say`${b.startingReliefMm.length} reliefs are listed for ${b.fretCount} frets; list one for each fret, or none.`,
     );
   },
   (b) => {
@@ -220,9 +228,9 @@ const RULES: readonly Rule[] = [
     if (Math.abs(sum - 1) < 1e-6) return undefined;
     return list(
       'laminates',
-      'Neck laminates',
+      say`Neck laminates`,
       sum,
-      `The shares of the neck’s laminates sum to ${round(sum, 4)}; they must sum to 1.`,
+      say`The shares of the neck’s laminates sum to ${round(sum, 4)}; they must sum to 1.`,
     );
   },
   (b) => {
@@ -231,9 +239,9 @@ const RULES: readonly Rule[] = [
     if (!string) return undefined;
     return list(
       `strings.${index}.coreMm`,
-      'String core diameter',
+      say`String core diameter`,
       string.coreMm,
-      `String ${index + 1} has a core of ${round(string.coreMm, 3)} mm in a diameter of ${round(string.diameterMm, 3)} mm; the core must be at least 0.1 mm less.`,
+      say`String ${index + 1} has a core of ${round(string.coreMm, 3)} mm in a diameter of ${round(string.diameterMm, 3)} mm; the core must be at least 0.1 mm less.`,
     );
   },
 ];

@@ -1,4 +1,5 @@
 /** The project file: JSON of our own, `{ "format": "backbow project", "version": 1, "build": { … } }`. */
+import { say } from './language.ts';
 import { defaultBuild, type Build } from './build.ts';
 import { describeValue, type Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
@@ -15,7 +16,7 @@ export function writeProject(build: Build): string {
 }
 
 function refuse(code: Problem['code'], parameter: string, value: unknown, message: string): CheckedBuild {
-  return { ok: false, problems: [{ code, parameter, label: 'Project file', value, message }] };
+  return { ok: false, problems: [{ code, parameter, label: say`Project file`, value, message }] };
 }
 
 /** Reads a project file; nothing in it is corrected. */
@@ -28,7 +29,7 @@ export function readProject(text: string): CheckedBuild {
       'not-json',
       'file',
       undefined,
-      `This is not a project file: it is not JSON (${(error as Error).message}).`,
+      say`This is not a project file: it is not JSON (${(error as Error).message}).`,
     );
   }
   if (typeof data !== 'object' || data === null || !('format' in data) || data.format !== PROJECT_FORMAT) {
@@ -36,7 +37,7 @@ export function readProject(text: string): CheckedBuild {
       'not-a-project',
       'format',
       data,
-      `This is not a project file: it has no "format": "${PROJECT_FORMAT}".`,
+      say`This is not a project file: it has no "format": "${PROJECT_FORMAT}".`,
     );
   }
   const version: unknown = 'version' in data ? data.version : undefined;
@@ -45,7 +46,7 @@ export function readProject(text: string): CheckedBuild {
       'not-a-project',
       'version',
       version,
-      `The project file’s version is ${describeValue(version)}; it must be a whole number from 1 to ${PROJECT_VERSION}.`,
+      say`The project file’s version is ${describeValue(version)}; it must be a whole number from 1 to ${PROJECT_VERSION}.`,
     );
   }
   if (version > PROJECT_VERSION) {
@@ -53,7 +54,7 @@ export function readProject(text: string): CheckedBuild {
       'newer-version',
       'version',
       version,
-      `The project file is of version ${version}; this program reads versions 1 to ${PROJECT_VERSION}. Open it with a newer release.`,
+      say`The project file is of version ${version}; this program reads versions 1 to ${PROJECT_VERSION}. Open it with a newer release.`,
     );
   }
   const stored: unknown = 'build' in data ? data.build : undefined;

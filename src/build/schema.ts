@@ -2,6 +2,7 @@
  * Validation of a build: types and ranges from the parameter table, then the combinations that cannot exist.
  * Nothing is corrected or clamped: a build is either accepted as it is or refused with its problems.
  */
+import { say } from './language.ts';
 import * as z from 'zod/mini';
 import { MAX_BINDING_LINES, MAX_LAMINATE_ENTRIES, MAX_REGIONS, MAX_STARTING_RELIEFS, type Build } from './build.ts';
 import { findImpossible } from './combinations.ts';
@@ -37,17 +38,17 @@ const colour = z.string().check(z.regex(/^#[0-9a-f]{6}$/i));
 
 /** Numbers inside lists, with the range and unit that the schema and the messages share. */
 export const LIST_NUMBERS: Readonly<Record<string, { label: string; min: number; max: number; unit: Unit }>> = {
-  diameterMm: { label: 'string diameter', min: 0.15, max: 4, unit: 'mm' },
-  coreMm: { label: 'string core diameter', min: 0.1, max: 4, unit: 'mm' },
-  pitch: { label: 'pitch as a MIDI note number', min: 12, max: 96, unit: '' },
-  thicknessMm: { label: 'binding line thickness', min: 0.2, max: 4, unit: 'mm' },
-  share: { label: 'share of the width', min: 0.02, max: 1, unit: '' },
-  fromFret: { label: 'first fret of the region', min: 1, max: 36, unit: '' },
-  toFret: { label: 'last fret of the region', min: 1, max: 36, unit: '' },
-  kerfMm: { label: 'kerf in the region', min: 0.3, max: 1.2, unit: 'mm' },
-  tangWidthMm: { label: 'tang body width in the region', min: 0.3, max: 0.9, unit: 'mm' },
-  studWidthMm: { label: 'width over the studs in the region', min: 0.3, max: 1.4, unit: 'mm' },
-  startingReliefMm: { label: 'measured relief', min: -1, max: 1.5, unit: 'mm' },
+  diameterMm: { label: say`string diameter`, min: 0.15, max: 4, unit: 'mm' },
+  coreMm: { label: say`string core diameter`, min: 0.1, max: 4, unit: 'mm' },
+  pitch: { label: say`pitch as a MIDI note number`, min: 12, max: 96, unit: '' },
+  thicknessMm: { label: say`binding line thickness`, min: 0.2, max: 4, unit: 'mm' },
+  share: { label: say`share of the width`, min: 0.02, max: 1, unit: '' },
+  fromFret: { label: say`first fret of the region`, min: 1, max: 36, unit: '' },
+  toFret: { label: say`last fret of the region`, min: 1, max: 36, unit: '' },
+  kerfMm: { label: say`kerf in the region`, min: 0.3, max: 1.2, unit: 'mm' },
+  tangWidthMm: { label: say`tang body width in the region`, min: 0.3, max: 0.9, unit: 'mm' },
+  studWidthMm: { label: say`width over the studs in the region`, min: 0.3, max: 1.4, unit: 'mm' },
+  startingReliefMm: { label: say`measured relief`, min: -1, max: 1.5, unit: 'mm' },
 };
 
 const listNumber = (key: string) => {
@@ -109,16 +110,16 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 const LIST_LABELS: Readonly<Record<string, string>> = {
-  name: 'Name of the build',
-  notes: 'Notes',
-  laminates: 'Neck laminates',
-  binding: 'Binding lines',
-  strings: 'Strings',
-  regions: 'Regions of frets',
-  startingReliefMm: 'Measured relief per fret',
-  wood: 'wood',
-  colour: 'colour as #rrggbb',
-  construction: 'string construction',
+  name: say`Name of the build`,
+  notes: say`Notes`,
+  laminates: say`Neck laminates`,
+  binding: say`Binding lines`,
+  strings: say`Strings`,
+  regions: say`Regions of frets`,
+  startingReliefMm: say`Measured relief per fret`,
+  wood: say`wood`,
+  colour: say`colour as #rrggbb`,
+  construction: say`string construction`,
 };
 
 function labelOf(path: readonly PropertyKey[]): string {
@@ -129,11 +130,11 @@ function labelOf(path: readonly PropertyKey[]): string {
   if (typeof index !== 'number') return list;
   const inner =
     field === undefined ? '' : `, ${LIST_NUMBERS[String(field)]?.label ?? LIST_LABELS[String(field)] ?? String(field)}`;
-  return `${list}, entry ${index + 1}${inner}`;
+  return say`${list}, entry ${index + 1}${inner}`;
 }
 
 function rangeText(min: number, max: number, unit: Unit): string {
-  return `${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
+  return say`${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
 }
 
 function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
@@ -165,13 +166,17 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
         parameter: full,
         label: full,
         value: valueAt(input, [...path, key]),
-        message: `${describeValue(full)} is not something a build has.`,
+        message: say`${describeValue(full)} is not something a build has.`,
       };
     });
   }
   if (value === undefined) {
     return [
-      { ...base, code: 'missing', message: `${label} (${name}) is missing${allowed ? `; it takes ${allowed}` : ''}.` },
+      {
+        ...base,
+        code: 'missing',
+        message: say`${label} (${name}) is missing${allowed ? say`; it takes ${allowed}` : ''}.`,
+      },
     ];
   }
   switch (issue.code) {
@@ -179,38 +184,40 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
     case 'too_big': {
       const limits =
         allowed ??
-        `${issue.code === 'too_small' ? 'at least' : 'at most'} ${
+        `${issue.code === 'too_small' ? say`at least` : say`at most`} ${
           issue.code === 'too_small' ? String(issue.minimum) : String(issue.maximum)
         } ${typeof value === 'string' ? 'characters' : 'entries'}`;
       const size =
         typeof value === 'string'
-          ? `${value.length} characters`
+          ? say`${value.length} characters`
           : Array.isArray(value)
-            ? `${value.length} entries`
+            ? say`${value.length} entries`
             : given;
-      return [{ ...base, code: 'out-of-range', message: `${label} (${name}) is ${size}; it takes ${limits}.` }];
+      return [{ ...base, code: 'out-of-range', message: say`${label} (${name}) is ${size}; it takes ${limits}.` }];
     }
     case 'invalid_value': {
       const options = issue.values.map(String).join(', ');
       return [
-        { ...base, code: 'not-an-option', message: `${label} (${name}) is ${given}; it takes one of: ${options}.` },
+        { ...base, code: 'not-an-option', message: say`${label} (${name}) is ${given}; it takes one of: ${options}.` },
       ];
     }
     case 'invalid_type': {
       const wanted =
         parameter?.kind === 'number' && parameter.integer
-          ? 'a whole number'
-          : `a ${issue.expected === 'int' ? 'whole number' : issue.expected}`;
+          ? say`a whole number`
+          : issue.expected === 'int'
+            ? say`a whole number`
+            : say`a ${issue.expected}`;
       return [
         {
           ...base,
           code: 'wrong-type',
-          message: `${label} (${name}) is ${given}; it takes ${wanted}${allowed ? `, ${allowed}` : ''}.`,
+          message: say`${label} (${name}) is ${given}; it takes ${wanted}${allowed ? `, ${allowed}` : ''}.`,
         },
       ];
     }
     default:
-      return [{ ...base, code: 'wrong-type', message: `${label} (${name}) is ${given}, which it does not take.` }];
+      return [{ ...base, code: 'wrong-type', message: say`${label} (${name}) is ${given}, which it does not take.` }];
   }
 }
 
@@ -225,7 +232,7 @@ export function checkBuild(value: unknown): CheckedBuild {
           parameter: 'build',
           label: 'Build',
           value,
-          message: `The build is ${describeValue(value)}; it must be an object.`,
+          message: say`The build is ${describeValue(value)}; it must be an object.`,
         },
       ],
     };
