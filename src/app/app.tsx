@@ -13,7 +13,7 @@ import { useSheet } from '../panels/sheets/route.ts';
 import { Welcome } from '../panels/welcome/welcome.tsx';
 import { CONTROL_WORDS } from '../panels/words/controls.ts';
 import { PROJECT_WORDS } from '../panels/words/panels.ts';
-import { SHEETS_WORDS } from '../panels/words/sheets.ts';
+import { SHEETS_WORDS } from '../panels/words/papers.ts';
 import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
 import { PartBoundary } from './part-boundary.tsx';

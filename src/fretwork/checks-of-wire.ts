@@ -4,7 +4,6 @@ import { metalById } from '../build/metals.ts';
 import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';
-import { NICKEL_RELEASE_LIMIT } from './metal-comparison.ts';
 
 function studs(build: Build): Check[] {
   const wall = build.studPitchMm * build.tangDepthMm;
@@ -63,7 +62,7 @@ function nickel(build: Build): Check[] {
   const basis = { source: 'REACH Annex XVII entry 27, EN 1811', mark: 'src' } as const;
   return [
     check('nickel', 'warn', 'wireMetal', NO_MEASURE, basis, {
-      reason: `The player is sensitive to nickel and this wire contains it. The European limit of ${NICKEL_RELEASE_LIMIT} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
+      reason: `The player is sensitive to nickel and this wire contains it. The European limit of ${limits.NICKEL_RELEASE_LIMIT} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
       remedy: 'Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.',
     }),
   ];

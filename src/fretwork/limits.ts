@@ -39,3 +39,5 @@ export const MOST_ROD_PERCENT = 80;
 
 /** Modulus along the grain that a measured blank of wood can have, GPa. The woods of the table lie between 10 and 25. */
 export const WOOD_MODULUS_GPA = { least: 5, most: 35 } as const;
+/** EU limit of nickel release for articles in prolonged contact with the skin, µg per cm² and week: REACH, Annex XVII, entry 27. */
+export const NICKEL_RELEASE_LIMIT = 0.5;

@@ -48,9 +48,6 @@ export function compareMetals(build: Build): MetalRow[] {
   });
 }
 
-/** EU limit of nickel release for articles in prolonged contact with the skin, µg per cm² and week. */
-export const NICKEL_RELEASE_LIMIT = 0.5;
-
 export const METAL_FACTS: readonly Fact[] = [
   {
     id: 'nickel-limit',

@@ -19,7 +19,7 @@ import { goTo } from '../sheets/route.ts';
 import { WANTED_WORDS } from '../wanted/words.ts';
 import { ACTION_WORDS } from '../words/actions.ts';
 import { METHOD_WORDS, PROJECT_WORDS, RAIL_WORDS, VIEW_WORDS } from '../words/panels.ts';
-import { SHEETS_WORDS } from '../words/sheets.ts';
+import { SHEETS_WORDS } from '../words/papers.ts';
 import type { Action, ActionGroup } from './types.ts';
 
 /** Bow factors that the keys step through. */

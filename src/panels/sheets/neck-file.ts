@@ -10,7 +10,8 @@ import type { BackbowState } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
 import { railText } from '../rail/rail-text.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
-import { FILES_WORDS, SHEETS_WORDS } from '../words/sheets.ts';
+import { SHEETS_WORDS } from '../words/papers.ts';
+import { FILES_WORDS } from '../words/sheets.ts';
 
 type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
 

@@ -1,22 +1,6 @@
 /** Words of the papers: the fretwork plan that prints as the bench sheet, the cutting template, the files to take along. */
 import type { TableId } from '../../fretwork/tables.ts';
 
-export const SHEETS_WORDS = {
-  title: 'Papers',
-  plan: 'Plan and bench sheet',
-  template: 'Cutting template',
-  files: 'Files',
-  open: 'Plan and sheet',
-  openHint: 'Fretwork plan, bench sheet to print, cutting template, files',
-  back: 'Back to the neck',
-  print: 'Print',
-  working: 'The numbers are being computed.',
-  stale: 'The build has changed; the numbers below are of the value before and are being computed again.',
-  loading: 'The papers are being prepared.',
-  documentTitle: (name: string, sheet: string) => `${name} – ${sheet} – Backbow`,
-  version: (version: string) => `Backbow ${version}`,
-} as const;
-
 export const PLAN_WORDS = {
   title: 'Bench sheet',
   printHint:

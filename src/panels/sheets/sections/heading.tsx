@@ -9,7 +9,8 @@ import { writeLink } from '../../../state/share/link.ts';
 import { EMPTY_PAGE } from '../../../state/share/shared.ts';
 import { groupSummary } from '../../controls/group-summary.ts';
 import { MOST_FOR_QR, qrPath } from '../../share/qr-code.tsx';
-import { PLAN_WORDS, SHEETS_WORDS } from '../../words/sheets.ts';
+import { SHEETS_WORDS } from '../../words/papers.ts';
+import { PLAN_WORDS } from '../../words/sheets.ts';
 
 function OpensAgain({ build }: { readonly build: Build }) {
   const address = useMemo(() => {
