@@ -6,10 +6,12 @@ import { LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison.ts
 import { sameBuild } from '../../state/history.ts';
 import { buildOf } from '../../state/library/entry.ts';
 import { useBackbow } from '../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
 import { library, useLibrary } from '../library/page-library.ts';
 import { waysOf } from '../share/shared-of.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
 import { problemTexts } from '../words/problems.ts';
+import { neckLabels } from './labels.ts';
 import { comparison, useComparison } from './page-comparison.ts';
 import { COMPARE_WORDS } from './words.ts';
 
@@ -86,7 +88,7 @@ function Place({ place, groups }: PlaceProps) {
         }}
       >
         {mayBeEmpty && <option value={NONE}>{COMPARE_WORDS.none}</option>}
-        {build && !found && <option value={AS_IS}>{COMPARE_WORDS.asIs(build.name)}</option>}
+        {build && !found && <option value={AS_IS}>{COMPARE_WORDS.asIs(neckLabels(builds)[place]!)}</option>}
         {groups.map(({ label, candidates }) => (
           <optgroup key={label} label={label}>
             {candidates.map((candidate) => (
@@ -120,6 +122,10 @@ export function ChooseNecks() {
         <button type="button" disabled={builds.length < LEAST_COMPARED} onClick={() => compareWays(bench)}>
           {COMPARE_WORDS.threeWays}
         </button>
+        <span className="button-row compare-undo">
+          <ActionButton id="undo" />
+          <ActionButton id="redo" />
+        </span>
       </div>
       {impossible.map(({ method, problems }) => (
         <p key={method} className="quiet">

@@ -4,7 +4,6 @@ import type { Build } from '../../build/build.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../state/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { ActionButton } from '../actions/action-button.tsx';
 import { Dialog } from '../dialog/dialog.tsx';
 import { railText } from '../rail/rail-text.ts';
 import { bowText } from '../words/bow.ts';
@@ -124,10 +123,6 @@ export function CompareDialog() {
   return (
     <Dialog title={COMPARE_WORDS.title} onClose={store.getState().closeDialog} className="compare">
       <p className="quiet">{COMPARE_WORDS.intro}</p>
-      <div className="button-row">
-        <ActionButton id="undo" />
-        <ActionButton id="redo" />
-      </div>
       <ChooseNecks />
       {builds.length === 0 ? (
         <p>{COMPARE_WORDS.onlyOneWay}</p>

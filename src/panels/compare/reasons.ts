@@ -158,7 +158,7 @@ export const steps: Reason = (neck, first) => {
     ...(extra ? [SAY.extraSteps(extra)] : []),
     ...(missing ? [SAY.missingSteps(missing)] : []),
     ...(neck.waitDays === first.waitDays ? [] : [SAY.waits(timeText(neck.waitDays), timeText(first.waitDays))]),
-    ...(neck.seatingOrder === first.seatingOrder ? [] : [SAY.order(ORDER_WORDS[neck.seatingOrder])]),
+    ...(neck.seatingOrder === first.seatingOrder ? [] : [ORDER_WORDS[neck.seatingOrder]]),
   ];
 };
 

@@ -136,7 +136,7 @@ function makers(necks: readonly NeckNumbers[], moment: string): readonly RowMake
       cell: ({ steps, waitDays, seatingOrder }) => ({
         value: CELL_WORDS.steps(steps.length, timeText(waitDays)),
         band: null,
-        note: CELL_WORDS.order(ORDER_WORDS[seatingOrder]),
+        note: ORDER_WORDS[seatingOrder],
       }),
       why: reasons.steps,
     },

@@ -4,18 +4,21 @@ import { GROUPS, type GroupId } from '../../build/parameter-kinds.ts';
 import { PARAMETERS, type ParameterId } from '../../build/parameters.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import { displayScale, quantityText } from '../controls/display-scale.ts';
+import { valueRows } from '../sheets/value-text.ts';
 import { CONTROL_WORDS } from '../words/controls.ts';
+import { PLAN_WORDS } from '../words/sheets.ts';
 import { COMPARE_WORDS } from './words.ts';
 
-type ListId = keyof typeof COMPARE_WORDS.lists;
+type ListId = 'laminates' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';
 export type SettingId = ParameterId | ListId;
 
-const LIST_GROUPS: Readonly<Record<ListId, GroupId>> = {
-  laminates: 'neck',
-  binding: 'edges',
-  strings: 'strings',
-  regions: 'slots',
-  startingReliefMm: 'existing',
+const { laminates, binding, strings, regions, starting } = PLAN_WORDS.values;
+const LISTS: Readonly<Record<ListId, { readonly group: GroupId; readonly label: string }>> = {
+  laminates: { group: 'neck', label: laminates },
+  binding: { group: 'edges', label: binding },
+  strings: { group: 'strings', label: strings },
+  regions: { group: 'slots', label: regions },
+  startingReliefMm: { group: 'existing', label: starting },
 };
 
 export interface DifferingSetting {
@@ -46,13 +49,15 @@ function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: Un
   return parameter.options.find((option) => option.value === value)?.label ?? String(value);
 }
 
-function listText(list: readonly unknown[]): string {
-  return list.length === 0 ? COMPARE_WORDS.noneListed : COMPARE_WORDS.listOf(list.length);
+/** As the workshop sheet says it. */
+function listText(build: Build, id: ListId, system: UnitSystem): string {
+  const rows = valueRows(build, system).find((group) => group.id === LISTS[id].group)?.rows ?? [];
+  return rows.find(({ label }) => label === LISTS[id].label)?.text ?? COMPARE_WORDS.noneListed;
 }
 
 /** Only groups and settings that differ between any two of the necks. */
 export function differingSettings(builds: readonly Build[], system: UnitSystem): DifferingGroup[] {
-  const lists = Object.keys(LIST_GROUPS) as ListId[];
+  const lists = Object.keys(LISTS) as ListId[];
   return GROUPS.map(({ id: group, label }) => ({
     id: group,
     label,
@@ -65,11 +70,11 @@ export function differingSettings(builds: readonly Build[], system: UnitSystem):
         }),
       ),
       ...lists
-        .filter((id) => LIST_GROUPS[id] === group && differs(builds, id))
+        .filter((id) => LISTS[id].group === group && differs(builds, id))
         .map((id): DifferingSetting => ({
           id,
-          label: COMPARE_WORDS.lists[id],
-          texts: builds.map((build) => listText(build[id])),
+          label: LISTS[id].label,
+          texts: builds.map((build) => listText(build, id, system)),
         })),
     ],
   })).filter(({ settings }) => settings.length > 0);

@@ -40,8 +40,6 @@ export const COMPARE_WORDS = {
   chartNote: 'Upright bars: where the greatest bow of 90 of 100 such necks lies.',
   line: (label: string, bow: string) => `${label}: ${bow}.`,
   table: 'What differs, and why',
-  band: '90 of 100',
-  what: 'What',
   waiting: 'band …',
   same: 'No difference.',
   steps: 'The steps in order',
@@ -57,15 +55,7 @@ export const COMPARE_WORDS = {
   stepCopy: (group: string, label: string) => `Copy ${group} from ${label}`,
   copied: (group: string, label: string) => `“${group}” is copied from ${label}. Undo takes it back.`,
   setting: 'Setting',
-  lists: {
-    laminates: 'Pieces of the neck',
-    binding: 'Binding lines',
-    strings: 'Strings',
-    regions: 'Frets that differ',
-    startingReliefMm: 'Bow before fretting, by fret',
-  },
   noneListed: 'none',
-  listOf: (count: number) => (count === 1 ? 'one entry' : `${count} entries`),
   share: 'Share this comparison',
   forCustomer: 'Show it as the customer’s page',
   tooLong: 'This comparison is too long for a link. Shorten the notes of the necks.',
@@ -111,7 +101,6 @@ export const CELL_WORDS = {
   asUnsawn: 'as stiff as unsawn',
   dry: 'none',
   steps: (count: number, wait: string) => `${count} steps; ${wait} from frets to strings`,
-  order: (order: string) => `frets ${order}`,
 } as const;
 
 /** Sentences of the reasons; every number in them is one of the library's, or a ratio of two of them. */
@@ -132,7 +121,6 @@ export const REASON_WORDS = {
   flexible: (slots: string, flexible: string) => `${slots}: ${flexible} under the strings`,
   flexibleAgainst: (slots: string, flexible: string) => `${slots} of the first: ${flexible}`,
   pull: (force: string, other: string) => `the strings pull with ${force} instead of ${other}`,
-  levelled: 'levelling takes part of it away',
   moved: (size: string, time: string, other: string, otherTime: string) =>
     time === otherTime
       ? `in ${time} it moves by ${size} instead of ${other}`
@@ -152,7 +140,6 @@ export const REASON_WORDS = {
   extraSteps: (titles: string) => `more: ${titles}`,
   missingSteps: (titles: string) => `left out: ${titles}`,
   waits: (time: string, other: string) => `${time} to the strings instead of ${other}`,
-  order: (order: string) => `frets ${order}`,
   chamfer: (chamfer: string) => `slot edges chamfered ${chamfer}`,
   sharp: (chamfer: string) => `slot edges chamfered only ${chamfer}: the board chips`,
   noGlue: 'no glue: the fret lifts out of its slot',

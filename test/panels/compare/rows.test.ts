@@ -15,6 +15,7 @@ import { lineStyles } from '../../../src/panels/compare/line-styles.ts';
 import { neckNumbers, type NeckNumbers } from '../../../src/panels/compare/numbers.ts';
 import { flexibleText } from '../../../src/panels/compare/reasons.ts';
 import { differenceRows, isSame, type RowId } from '../../../src/panels/compare/rows.ts';
+import { differingSettings, settingsBetween } from '../../../src/panels/compare/settings.ts';
 import { bowBandText, bowText } from '../../../src/panels/words/bow.ts';
 import { expectNear, ROUNDING } from '../../expect-near.ts';
 
@@ -195,5 +196,21 @@ describe('names and lines', () => {
   test('are drawn as their way of seating, or else by place', () => {
     expect(lineStyles([both, press])).toEqual(['both', 'press']);
     expect(lineStyles([press, press, glue])).toEqual(['press', 'glue', 'both']);
+  });
+});
+
+describe('settings that differ', () => {
+  test('are those and no others, in the words of the controls, with lists as the sheet says them', () => {
+    const other: Build = { ...maple, kerfMm: 0.61, laminates: [{ wood: 'mahogany', share: 1 }], name: 'Other' };
+    const groups = differingSettings([maple, other], 'metric');
+    expect(groups.map(({ id, settings }) => [id, settings.map((setting) => setting.id)])).toEqual([
+      ['neck', ['laminates']],
+      ['slots', ['kerfMm']],
+    ]);
+    expect(groups[1]!.settings[0]!.texts).toEqual(['0.580\u00a0mm', '0.610\u00a0mm']);
+    expect(groups[0]!.settings[0]!.texts[1]).toContain('mahogany');
+    expect(settingsBetween(groups[1]!, maple, other)).toEqual(['kerfMm']);
+    expect(settingsBetween(groups[1]!, maple, maple)).toEqual([]);
+    expect(differingSettings([maple, { ...maple, notes: 'x' }], 'metric')).toEqual([]);
   });
 });

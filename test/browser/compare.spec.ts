@@ -1,0 +1,165 @@
+/** Comparing in the page: opened by its key, numbers as in the library, choosing and copying as one step that undo takes back. */
+import { expect, test } from 'vitest';
+import type { Build } from '../../src/build/build.ts';
+import { PRESETS } from '../../src/build/presets.ts';
+import { METHODS } from '../../src/mechanics/prediction-types.ts';
+import { createPredictor } from '../../src/mechanics/predict.ts';
+import { bowText } from '../../src/panels/words/bow.ts';
+import { writeLink } from '../../src/state/share/link.ts';
+import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
+import { shareUnlike, withBrowser, type App } from './harness.ts';
+
+const openApp = withBrowser();
+const first = PRESETS[0]!.build;
+const dialog = (app: App) => app.page.getByRole('dialog', { name: 'Compare' });
+
+async function open(app: App): Promise<void> {
+  await app.page.keyboard.press('g');
+  await dialog(app).getByRole('table', { name: 'What differs, and why' }).waitFor();
+}
+
+/** Until every band of the table has come. */
+async function bandsHere(app: App): Promise<void> {
+  await app.page.waitForFunction(() => {
+    const table = document.querySelector('.compare-differences');
+    return table !== null && !table.textContent.includes('band …');
+  });
+}
+
+const cells = (app: App, row: string) =>
+  dialog(app).locator(`tbody[data-row="${row}"] .compare-value`).allTextContents();
+const method = (app: App) => app.page.locator('.legend input[type=radio]:checked').first().getAttribute('value');
+
+test('three ways of one neck: one picture, numbers of the library, reasons; the moment moves all', async () => {
+  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  await open(app);
+  await bandsHere(app);
+  const { methods } = createPredictor().predict(first);
+  for (const state of ['fretted', 'strung', 'settled'] as const) {
+    expect(await cells(app, state)).toEqual(METHODS.map((each) => bowText(methods[each][state].extremeMm, 'metric')));
+  }
+  const percent = (100 * methods.press.extraFlexibility).toFixed(0);
+  await dialog(app).getByText(`Empty slots: ${percent}\u00a0% more flexible under the strings`).waitFor();
+  const canvas = dialog(app).locator('canvas').first();
+  await canvas.waitFor();
+  await app.settle();
+  const picture = await app.canvasPicture('.compare-picture canvas');
+  // Three necks cover a good part of the picture; an empty one has none of it.
+  expect(shareUnlike(picture, await app.groundColour())).toBeGreaterThan(0.03);
+  await app.screenshot('compare/three-ways');
+  await dialog(app).getByRole('button', { name: 'Whole neck' }).click();
+  await app.settle();
+  await app.screenshot('compare/three-ways-whole');
+
+  const moment = dialog(app).getByRole('slider', { name: 'Moment in the job' });
+  await moment.press('Home');
+  expect(await cells(app, 'now')).toEqual(['flat', 'flat', 'flat']);
+  await moment.press('End');
+  expect(await cells(app, 'now')).toEqual(METHODS.map((each) => bowText(methods[each].rodSet.extremeMm, 'metric')));
+  await dialog(app).getByText('What differs, and why').scrollIntoViewIfNeeded();
+  await app.screenshot('compare/table');
+  expect(app.troubles).toEqual([]);
+});
+
+test('choosing one as the build is one step, and undo takes it back', async () => {
+  const app = await openApp({ viewport: { width: 1280, height: 860 } });
+  await open(app);
+  expect(await method(app)).toBe('press');
+  await app.afterChange(() => dialog(app).getByRole('button', { name: 'Choose glue fit as the build' }).click());
+  expect(await method(app)).toBe('glue');
+  await app.afterChange(() => dialog(app).getByRole('button', { name: /^Undo/ }).click());
+  expect(await method(app)).toBe('press');
+  expect(await dialog(app).getByRole('columnheader').allTextContents()).toEqual([
+    'press fit',
+    'glue fit',
+    'press and glue',
+  ]);
+  await dialog(app).getByRole('button', { name: 'Swap glue fit with the first' }).click();
+  expect(await dialog(app).getByRole('columnheader').first().textContent()).toBe('glue fit');
+  expect(app.troubles).toEqual([]);
+});
+
+test('any two necks: settings are copied in one step, by keyboard alone', async () => {
+  const app = await openApp({ viewport: { width: 1280, height: 860 }, colourScheme: 'dark' });
+  await open(app);
+  await dialog(app).getByLabel('Second neck').selectOption({ label: PRESETS[1]!.label });
+  await dialog(app).getByLabel('Third neck').selectOption({ label: 'none' });
+  await bandsHere(app);
+  await app.settle();
+  await app.screenshot('compare/two-dark');
+  const summary = dialog(app).getByText('Settings that differ');
+  await summary.focus();
+  await app.page.keyboard.press('Enter');
+  const copy = dialog(app).getByRole('button', { name: `Copy “The strings” from ${PRESETS[1]!.label}` });
+  const others = dialog(app).getByRole('button', { name: `Copy “The slots” from ${PRESETS[1]!.label}` });
+  await others.focus();
+  await app.afterChange(() => app.page.keyboard.press('Enter'));
+  await others.waitFor({ state: 'detached' });
+  await summary.scrollIntoViewIfNeeded();
+  await app.screenshot('compare/settings-dark');
+  await app.afterChange(() =>
+    dialog(app)
+      .getByRole('button', { name: /^Undo: Copy The slots/ })
+      .click(),
+  );
+  await others.waitFor();
+  expect(await copy.count()).toBeLessThanOrEqual(1);
+  await app.page.keyboard.press('Escape');
+  await dialog(app).waitFor({ state: 'detached' });
+  expect(app.troubles).toEqual([]);
+});
+
+test('on a phone nothing goes over the edge, and a comparison that came by link opens', async () => {
+  const builds = METHODS.map((each): Build => ({ ...PRESETS[1]!.build, method: each }));
+  const link = writeLink({ builds, page: EMPTY_PAGE });
+  if (!link.ok) throw new Error(link.trouble.code);
+  const app = await openApp({ viewport: { width: 390, height: 844 }, touch: true, path: `#neck=${link.text}` });
+  await app.page.getByRole('button', { name: 'Compare them' }).click();
+  await bandsHere(app);
+  expect(await dialog(app).getByRole('columnheader').allTextContents()).toEqual([
+    'press fit',
+    'glue fit',
+    'press and glue',
+  ]);
+  const wide = await dialog(app).evaluate((element) => element.scrollWidth - element.clientWidth);
+  expect(wide).toBe(0);
+  await app.settle();
+  await app.screenshot('compare/phone');
+  await dialog(app)
+    .getByRole('heading', { name: 'What differs, and why' })
+    .evaluate((element) => element.scrollIntoView());
+  await app.screenshot('compare/phone-table');
+  await dialog(app).getByText('Share this comparison').click();
+  const address = await dialog(app).getByLabel('Link', { exact: true }).inputValue();
+  expect(address).toContain('#neck=1.');
+  const customer = await dialog(app).getByRole('link', { name: 'Show it as the customer’s page' }).getAttribute('href');
+  expect(customer).toContain('#customer=1.');
+  expect(app.troubles).toEqual([]);
+});
+
+test('without WebGL chart and table stand all the same', async () => {
+  const app = await openApp({
+    waitForPicture: false,
+    prepare: async (page) => {
+      await page.addInitScript(() => {
+        const original = HTMLCanvasElement.prototype.getContext;
+        HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+          return kind.startsWith('webgl')
+            ? null
+            : (original as (...all: unknown[]) => unknown).call(this, kind, ...rest);
+        } as typeof original;
+      });
+    },
+  });
+  await app.page.waitForFunction(
+    () => ((window as { backbow?: { predictionVersion: number } }).backbow?.predictionVersion ?? 0) > 0,
+  );
+  await open(app);
+  await bandsHere(app);
+  await dialog(app).getByText('The picture cannot be drawn here.').waitFor();
+  await dialog(app)
+    .getByRole('img', { name: /^Lines of the fret tops/ })
+    .waitFor();
+  expect((await cells(app, 'fretted')).length).toBe(3);
+  await app.screenshot('compare/no-webgl');
+});
