@@ -28,5 +28,7 @@ export function drawStressKey(ink: Ink, limitMPa: number): void {
     const text = value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Number(Math.abs(value).toPrecision(2))}`;
     write(ink, text, [tick, y + HEIGHT + 6], { size: 11, align: 'center', baseline: 'top' });
   }
-  write(ink, SCENE_WORDS.stressKey, [x + WIDTH, y - 6], { size: 12, align: 'right' });
+  write(ink, SCENE_WORDS.stressKey, [x + WIDTH, y - 21], { size: 12, align: 'right' });
+  write(ink, SCENE_WORDS.compression, [x, y - 6], { size: 12 });
+  write(ink, SCENE_WORDS.tension, [x + WIDTH, y - 6], { size: 12, align: 'right' });
 }
