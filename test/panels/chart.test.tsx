@@ -7,6 +7,7 @@ import { METHODS, type Prediction } from '../../src/mechanics/prediction-types.t
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { BowChart } from '../../src/panels/chart/bow-chart.tsx';
 import { chartScales, printedFrets } from '../../src/panels/chart/chart-scales.ts';
+import { rangeMm, rangeOn, wholeBoard, withFrom, withTo, zoomed } from '../../src/panels/chart/fret-range.ts';
 import { store } from '../../src/state/store.ts';
 
 const first = store.getState();
@@ -62,6 +63,50 @@ describe('the chart', () => {
     expect(cursor.style.display).toBe('none');
   });
 
+  test('shows the part of the board that is chosen, and the whole of it again', () => {
+    render(<BowChart />);
+    const numbers = () => [...document.querySelectorAll('.fret-tick')].length;
+    expect(numbers()).toBe(22);
+    const whole = document.querySelector('path[data-chosen]')!.getAttribute('d');
+    fireEvent.change(screen.getByRole('combobox', { name: 'Shown from fret' }), { target: { value: '3' } });
+    fireEvent.change(screen.getByRole('combobox', { name: 'Shown to fret' }), { target: { value: '14' } });
+    expect(numbers()).toBe(12);
+    expect(document.querySelector('path[data-chosen]')!.getAttribute('d')).not.toBe(whole);
+    fireEvent.click(screen.getByRole('button', { name: 'whole board' }));
+    expect(numbers()).toBe(22);
+    expect(document.querySelector('path[data-chosen]')!.getAttribute('d')).toBe(whole);
+    expect(screen.queryByRole('button', { name: 'whole board' })).toBeNull();
+  });
+
+  test('zooms about the fret under the pointer with Ctrl and the wheel, and leaves the wheel alone without', () => {
+    render(<BowChart />);
+    const drawing = screen.getByRole('img');
+    drawing.getBoundingClientRect = () => new DOMRect(0, 0, 960, 170);
+    const numbers = () => [...document.querySelectorAll('.fret-tick')].length;
+    // The wheel of happy-dom knows no Ctrl: a press of the mouse stands in for it.
+    const turn = (deltaY: number, ctrlKey: boolean) =>
+      fireEvent(
+        drawing,
+        Object.assign(new MouseEvent('wheel', { clientX: 480, ctrlKey, bubbles: true, cancelable: true }), { deltaY }),
+      );
+    expect(turn(-240, false)).toBe(true);
+    expect(numbers()).toBe(22);
+    expect(turn(-240, true)).toBe(false);
+    const closer = numbers();
+    expect(closer).toBeLessThan(22);
+    turn(2400, true);
+    expect(numbers()).toBe(22);
+  });
+
+  test('shows where the relief is wanted, as wide as the checks allow', () => {
+    render(<BowChart />);
+    const rect = document.querySelector('.target rect')!;
+    expect(Number(rect.getAttribute('height'))).toBeGreaterThan(0);
+    const level = Number(document.querySelector('.straightedge line')!.getAttribute('y1'));
+    // Relief is a hollow: it lies below the straightedge.
+    expect(Number(rect.getAttribute('y'))).toBeGreaterThan(level);
+  });
+
   test('follows the rail', () => {
     render(<BowChart />);
     const line = () => document.querySelector('path[data-chosen]')!.getAttribute('d');
@@ -93,4 +138,35 @@ test('fret numbers never touch', () => {
   for (let index = 1; index < printed.length; index += 1) {
     expect(at[printed[index]! - 1]! - at[printed[index - 1]! - 1]!).toBeGreaterThanOrEqual(22);
   }
+});
+
+describe('the part of the board that is shown', () => {
+  const FRETS = 22;
+
+  test('never comes closer than two frets, and its other end makes way', () => {
+    expect(withFrom({ from: 0, to: 5 }, 9, FRETS)).toEqual({ from: 9, to: 11 });
+    expect(withFrom({ from: 0, to: 22 }, 22, FRETS)).toEqual({ from: 20, to: 22 });
+    expect(withTo({ from: 9, to: 22 }, 3)).toEqual({ from: 1, to: 3 });
+    expect(withTo({ from: 0, to: 22 }, 1)).toEqual({ from: 0, to: 2 });
+  });
+
+  test('zooms about a fret, by one fret at least, and stays on the board', () => {
+    let range = wholeBoard(FRETS);
+    for (let turn = 0; turn < 60; turn += 1) range = zoomed(range, 12, 0.97, FRETS);
+    expect(range.to - range.from).toBe(2);
+    expect(range.from <= 12 && range.to >= 12).toBe(true);
+    for (let turn = 0; turn < 60; turn += 1) range = zoomed(range, 12, 1.02, FRETS);
+    expect(range).toEqual(wholeBoard(FRETS));
+    expect(zoomed({ from: 18, to: 22 }, 22, 2, FRETS)).toEqual({ from: 14, to: 22 });
+  });
+
+  test('is the whole board again on a board with fewer frets', () => {
+    expect(rangeOn({ from: 12, to: 22 }, 20)).toEqual(wholeBoard(20));
+    expect(rangeOn({ from: 12, to: 20 }, 20)).toEqual({ from: 12, to: 20 });
+  });
+
+  test('begins at the nut and ends with the board', () => {
+    expect(rangeMm({ from: 0, to: 3 }, [30, 50, 70], 90)).toEqual([0, 90]);
+    expect(rangeMm({ from: 1, to: 2 }, [30, 50, 70], 90)).toEqual([30, 50]);
+  });
 });

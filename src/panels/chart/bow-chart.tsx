@@ -6,11 +6,13 @@ import type { Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { CourseChart } from '../over-time/course-chart.tsx';
 import { COURSE_WORDS } from '../over-time/words.ts';
-import { useRailText } from '../rail/rail-text.ts';
+import { railText, useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../words/panels.ts';
 import { ChartDrawing } from './chart-drawing.tsx';
+import { ChartTools } from './chart-tools.tsx';
+import { rangeOn, type FretRange } from './fret-range.ts';
 import { MethodLegend } from './method-legend.tsx';
 import { ChartTable } from './chart-table.tsx';
 import { useSize } from './use-size.ts';
@@ -25,42 +27,53 @@ interface DrawnProps {
   readonly solution: Solution;
   readonly lines: Lines;
   readonly asTable: boolean;
+  readonly range: FretRange;
+  readonly setRange: (range: FretRange) => void;
 }
 
-function Drawn({ solution, lines, asTable }: DrawnProps) {
+/** What the drawing says in words, beside what it is drawn from. */
+function useDrawing(solution: Solution | null, lines: Lines | null) {
   const system = useBackbow((state) => state.unitSystem);
   const comparing = useBackbow((state) => state.comparing);
-  const box = useRef<HTMLDivElement>(null);
-  const size = useSize(box, { width: 960, height: 170 });
   const { band, room } = useLineBands();
-  const state = useRailText(solution.build);
-  const { method: chosen } = solution.build;
-  const methods = methodsDrawn(chosen, comparing);
-  const { fretXMm } = solution.prediction;
+  const moment = useBackbow((state) => state.rail);
+  if (!solution || !lines) return null;
+  const { build, prediction } = solution;
+  const state = railText(build, moment);
+  const methods = methodsDrawn(build.method, comparing);
   const said = methods.toReversed().map((method) => {
     const line = lines[method];
     return CHART_WORDS.line(
       METHOD_WORDS[method].label,
       bowText(line.extremeMm, system),
-      nearestFret(fretXMm, line.extremeXMm),
+      nearestFret(prediction.fretXMm, line.extremeXMm),
     );
   });
+  const label = CHART_WORDS.summary(state, said.join(' '));
+  return {
+    prediction,
+    lines,
+    band,
+    room,
+    methods,
+    chosen: build.method,
+    system,
+    label,
+    targetMm: build.targetReliefMm,
+  };
+}
+
+function Drawn({ solution, lines, asTable, range, setRange }: DrawnProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const size = useSize(box, { width: 960, height: 170 });
+  const drawing = useDrawing(solution, lines)!;
+  const state = useRailText(solution.build);
   return (
     <div className="chart-box" ref={box}>
       {asTable ? (
         <ChartTable solution={solution} lines={lines} methods={METHODS} state={state} />
       ) : (
-        <ChartDrawing
-          size={size}
-          prediction={solution.prediction}
-          lines={lines}
-          band={band}
-          room={room}
-          methods={methods}
-          chosen={chosen}
-          system={system}
-          label={CHART_WORDS.summary(state, said.join(' '))}
-        />
+        <ChartDrawing {...drawing} size={size} range={range} onZoom={setRange} />
       )}
     </div>
   );
@@ -72,16 +85,45 @@ export function BowChart() {
   const overTime = useBackbow((state) => state.overTime);
   const comparing = useBackbow((state) => state.comparing);
   const [asTable, setAsTable] = useState(false);
+  const [chosenRange, setRange] = useState<FretRange | null>(null);
+  const drawing = useDrawing(solution, lines);
+  const frets = solution?.prediction.fretXMm.length ?? 22;
+  const rail = useBackbow((state) => state.rail);
+  const moment = solution ? railText(solution.build, rail) : '';
+  const range = rangeOn(chosenRange, frets);
+  const save =
+    solution && drawing
+      ? () =>
+          void import('./save-chart.tsx').then(({ saveChart }) =>
+            saveChart({ build: solution.build, moment, drawing: { ...drawing, range } }),
+          )
+      : undefined;
   return (
     <section className="chart" aria-label={overTime ? COURSE_WORDS.title : CHART_WORDS.title}>
-      <MethodLegend lines={lines} asTable={asTable} setAsTable={setAsTable} />
-      {solution && overTime ? (
-        <CourseChart solution={solution} methods={methodsDrawn(solution.build.method, comparing)} asTable={asTable} />
-      ) : solution && lines ? (
-        <Drawn solution={solution} lines={lines} asTable={asTable} />
-      ) : (
-        <div className="chart-box" />
-      )}
+      <MethodLegend lines={lines} />
+      <div className="chart-row">
+        <div className="chart-place">
+          {solution && overTime ? (
+            <CourseChart
+              solution={solution}
+              methods={methodsDrawn(solution.build.method, comparing)}
+              asTable={asTable}
+            />
+          ) : solution && lines ? (
+            <Drawn solution={solution} lines={lines} asTable={asTable} range={range} setRange={setRange} />
+          ) : (
+            <div className="chart-box" />
+          )}
+        </div>
+        <ChartTools
+          asTable={asTable}
+          setAsTable={setAsTable}
+          save={save}
+          range={range}
+          frets={frets}
+          setRange={setRange}
+        />
+      </div>
     </section>
   );
 }

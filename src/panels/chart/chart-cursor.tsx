@@ -23,7 +23,9 @@ export function ChartCursor({ prediction, line, scales, size, system }: ChartCur
 
   useEffect(() => {
     function place(fret: number | null): void {
-      const xMm = fret === null ? undefined : prediction.fretXMm[fret - 1];
+      const found = fret === null ? undefined : prediction.fretXMm[fret - 1];
+      const [start, end] = scales.x.domain() as [number, number];
+      const xMm = found !== undefined && found >= start && found <= end ? found : undefined;
       group.current!.style.display = xMm === undefined ? 'none' : '';
       if (fret === null || xMm === undefined) return;
       const relief = sampleLine(prediction.stationXMm, line.reliefMm, xMm);

@@ -9,11 +9,13 @@ import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS } from '../words/panels.ts';
 import { useId } from 'react';
+import { RELIEF_TOLERANCE_MM } from '../../fretwork/limits.ts';
+import { rangeMm, wholeBoard, zoomed, type FretRange } from './fret-range.ts';
 import { useFretPointer } from './use-fret-pointer.ts';
 import { ChartCursor } from './chart-cursor.tsx';
 import { chartScales, MARGIN, printedFrets, type ChartScales, type ChartSize } from './chart-scales.ts';
 
-interface ChartDrawingProps {
+export interface ChartDrawingProps {
   readonly size: ChartSize;
   readonly prediction: Prediction;
   readonly lines: Lines;
@@ -26,55 +28,89 @@ interface ChartDrawingProps {
   readonly chosen: Method;
   readonly system: UnitSystem;
   readonly label: string;
+  /** Part of the board to show; all of it when undefined. */
+  readonly range?: FretRange;
+  /** Called with a longer or shorter range by the wheel or by two fingers. */
+  readonly onZoom?: (range: FretRange) => void;
+  /** Relief wanted once the neck is strung, mm. */
+  readonly targetMm: number;
 }
 
 /** Least space between two printed fret numbers, px. */
 const FRET_NUMBER_GAP = 22;
 
-function* reliefsUnder({ prediction, lines, methods, room }: ChartDrawingProps): Generator<number> {
-  const endXMm = prediction.fretXMm.at(-1)!;
+/** Every relief that must fit in, of what is shown from one place to another. */
+function* reliefsUnder(props: ChartDrawingProps, startXMm: number, endXMm: number): Generator<number> {
+  const { prediction, lines, methods, room, targetMm } = props;
+  yield* [targetMm - RELIEF_TOLERANCE_MM, targetMm + RELIEF_TOLERANCE_MM];
+  const lastXMm = Math.min(endXMm, prediction.fretXMm.at(-1)!);
+  const isShown = (xMm: number) => xMm >= startXMm && xMm <= lastXMm;
   if (room) {
     // Only under the straightedge: beyond it the band opens like a fan.
     const { fromFret, toFret } = prediction.straightedge;
-    for (let point = fromFret; point <= toFret; point += 1) yield* [room.p05Mm[point]!, room.p95Mm[point]!];
+    for (let point = fromFret; point <= toFret; point += 1) {
+      if (isShown(room.xMm[point]!)) yield* [room.p05Mm[point]!, room.p95Mm[point]!];
+    }
   }
   for (const method of methods) {
     const { reliefMm } = lines[method];
     for (let index = 0; index < reliefMm.length; index += 1) {
-      if (prediction.stationXMm[index]! <= endXMm) yield reliefMm[index]!;
+      if (isShown(prediction.stationXMm[index]!)) yield reliefMm[index]!;
     }
   }
 }
 
 export function ChartDrawing(props: ChartDrawingProps) {
   const { size, prediction, lines, band, methods, chosen, system } = props;
-  const endXMm = prediction.stationXMm.at(-1)!;
-  const scales = chartScales(size, endXMm, reliefsUnder(props));
+  const { fretXMm } = prediction;
+  const range = props.range ?? wholeBoard(fretXMm.length);
+  const [startXMm, endXMm] = rangeMm(range, fretXMm, prediction.stationXMm.at(-1)!);
+  const scales = chartScales(size, endXMm, reliefsUnder(props, startXMm, endXMm), startXMm);
   const { x, y } = scales;
   const stations = Array.from(prediction.stationXMm);
-  const drawing = useFretPointer((share) => nearestFret(prediction.fretXMm, x.invert(share * size.width)));
+  const fretAt = (share: number) => nearestFret(fretXMm, x.invert(share * size.width));
+  const drawing = useFretPointer(fretAt, (share, factor) =>
+    props.onZoom?.(zoomed(range, fretAt(share), factor, fretXMm.length)),
+  );
+  const clip = useId();
+  const clipped = { clipPath: `url(#${clip})` };
 
   return (
     <svg ref={drawing} viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={props.label}>
       <FretAxis prediction={prediction} scales={scales} size={size} />
       <HeightAxis scales={scales} size={size} system={system} />
-      {band && <BandArea band={band} chosen={chosen} scales={scales} size={size} />}
+      <clipPath id={clip}>
+        <rect
+          x={MARGIN.left}
+          y={MARGIN.top}
+          width={size.width - MARGIN.left - MARGIN.right}
+          height={size.height - MARGIN.top - MARGIN.bottom}
+        />
+      </clipPath>
+      <Target targetMm={props.targetMm} prediction={prediction} scales={scales} />
+      {band && (
+        <g {...clipped}>
+          <BandArea band={band} chosen={chosen} scales={scales} />
+        </g>
+      )}
       <Straightedge prediction={prediction} scales={scales} isHump={lines[chosen].extremeMm < 0} />
-      {methods.map((method) => {
-        const { reliefMm } = lines[method];
-        const path = lineShape<number>()
-          .x((at) => x(at))
-          .y((_at, index) => y(reliefMm[index]!));
-        return (
-          <path
-            key={method}
-            className={`fret-line line-${method}`}
-            data-method={method}
-            data-chosen={method === chosen || undefined}
-            d={path(stations) ?? ''}
-          />
-        );
-      })}
+      <g {...clipped}>
+        {methods.map((method) => {
+          const { reliefMm } = lines[method];
+          const path = lineShape<number>()
+            .x((at) => x(at))
+            .y((_at, index) => y(reliefMm[index]!));
+          return (
+            <path
+              key={method}
+              className={`fret-line line-${method}`}
+              data-method={method}
+              data-chosen={method === chosen || undefined}
+              d={path(stations) ?? ''}
+            />
+          );
+        })}
+      </g>
       <GreatestGap lines={lines} chosen={chosen} scales={scales} size={size} system={system} />
       <ChartCursor prediction={prediction} line={lines[chosen]} scales={scales} size={size} system={system} />
     </svg>
@@ -83,15 +119,23 @@ export function ChartDrawing(props: ChartDrawingProps) {
 
 function FretAxis({ prediction, scales, size }: Pick<ChartDrawingProps, 'prediction' | 'size'> & Scaled) {
   const base = size.height - MARGIN.bottom;
-  const at = prediction.fretXMm.map((xMm) => scales.x(xMm));
-  const printed = new Set(printedFrets(at, FRET_NUMBER_GAP));
+  const [startXMm, endXMm] = scales.x.domain() as [number, number];
+  const shown = prediction.fretXMm.flatMap((xMm, index) =>
+    xMm >= startXMm && xMm <= endXMm ? [{ fret: index + 1, px: scales.x(xMm) }] : [],
+  );
+  const printed = new Set(
+    printedFrets(
+      shown.map(({ px }) => px),
+      FRET_NUMBER_GAP,
+    ),
+  );
   return (
     <g className="axis" aria-hidden="true">
-      <line x1={scales.x(0)} x2={scales.x.range()[1]} y1={base} y2={base} />
-      {at.map((px, index) => (
-        <g key={index} transform={`translate(${px} ${base})`}>
+      <line x1={scales.x.range()[0]} x2={scales.x.range()[1]} y1={base} y2={base} />
+      {shown.map(({ fret, px }, index) => (
+        <g key={fret} transform={`translate(${px} ${base})`}>
           <line className="fret-tick" y1={MARGIN.top - base} y2={4} />
-          {printed.has(index + 1) && <text y={17}>{index + 1}</text>}
+          {printed.has(index + 1) && <text y={17}>{fret}</text>}
         </g>
       ))}
       <text className="axis-name" x={MARGIN.left - 8} y={base + 17}>
@@ -131,22 +175,39 @@ function HeightAxis({ scales, size, system }: Pick<ChartDrawingProps, 'size' | '
   );
 }
 
-type BandProps = Pick<ChartDrawingProps, 'chosen' | 'size'> & Scaled & { readonly band: LineBand };
+type BandProps = Pick<ChartDrawingProps, 'chosen'> & Scaled & { readonly band: LineBand };
 
 /** Where the chosen line lies in 90 of 100 such necks. */
-function BandArea({ band, chosen, scales, size }: BandProps) {
-  const clip = useId();
+function BandArea({ band, chosen, scales }: BandProps) {
   const { x, y } = scales;
   const shape = areaShape<number>()
     .x((at) => x(at))
     .y0((_at, index) => y(band.p05Mm[index]!))
     .y1((_at, index) => y(band.p95Mm[index]!));
+  return <path className={`band band-${chosen}`} aria-hidden="true" d={shape(Array.from(band.xMm)) ?? ''} />;
+}
+
+/** Two places across the drawing, kept inside what is shown, px. */
+function within({ x }: ChartScales, [from, to]: readonly [number, number]): [number, number] {
+  const [left, right] = x.range() as [number, number];
+  return [Math.max(left, from), Math.min(right, to)];
+}
+
+type TargetProps = Pick<ChartDrawingProps, 'prediction' | 'targetMm'> & Scaled;
+
+/** Where the greatest gap should be once the neck is strung and its rod is set. */
+function Target({ prediction, targetMm, scales }: TargetProps) {
+  const { fromFret, toFret } = prediction.straightedge;
+  const at = (fret: number) => scales.x(prediction.fretXMm[fret - 1]!);
+  const [from, to] = within(scales, [at(fromFret), at(toFret)]);
+  if (from >= to) return null;
+  const [top, bottom] = [scales.y(targetMm - RELIEF_TOLERANCE_MM), scales.y(targetMm + RELIEF_TOLERANCE_MM)];
   return (
-    <g aria-hidden="true">
-      <clipPath id={clip}>
-        <rect x={MARGIN.left} y={MARGIN.top} width={size.width} height={size.height - MARGIN.top - MARGIN.bottom} />
-      </clipPath>
-      <path className={`band band-${chosen}`} clipPath={`url(#${clip})`} d={shape(Array.from(band.xMm)) ?? ''} />
+    <g className="target" aria-hidden="true">
+      <rect x={from} y={top} width={to - from} height={bottom - top} />
+      <text x={to - 6} y={(top + bottom) / 2} dy="0.35em">
+        {CHART_WORDS.target}
+      </text>
     </g>
   );
 }
@@ -156,13 +217,16 @@ type StraightedgeProps = Pick<ChartDrawingProps, 'prediction'> & Scaled & { read
 /** Its name stands on the side where the chosen line is not. */
 function Straightedge({ prediction, scales, isHump }: StraightedgeProps) {
   const { fromFret, toFret } = prediction.straightedge;
-  const [from, to] = [fromFret, toFret].map((fret) => scales.x(prediction.fretXMm[fret - 1]!)) as [number, number];
+  const ends = [fromFret, toFret].map((fret) => scales.x(prediction.fretXMm[fret - 1]!)) as [number, number];
+  const [from, to] = within(scales, ends);
   const level = scales.y(0);
+  if (from >= to) return null;
   return (
     <g className="straightedge" aria-hidden="true">
       <line x1={from} x2={to} y1={level} y2={level} />
-      <line x1={from} x2={from} y1={level - 4} y2={level + 4} />
-      <line x1={to} x2={to} y1={level - 4} y2={level + 4} />
+      {ends.map((px) =>
+        px >= from && px <= to ? <line key={px} x1={px} x2={px} y1={level - 4} y2={level + 4} /> : null,
+      )}
       <text x={from + 6} y={level + (isHump ? 14 : -6)}>
         {CHART_WORDS.straightedge}
       </text>
@@ -177,8 +241,9 @@ function GreatestGap({ lines, chosen, scales, size, system }: GapProps) {
   const px = scales.x(line.extremeXMm);
   const [level, tip] = [scales.y(0), scales.y(line.extremeMm)];
   const text = bowText(line.extremeMm, system);
+  const [left, right] = scales.x.range() as [number, number];
   // Too small a gap cannot carry a dimension line.
-  if (Math.abs(tip - level) < 5) return null;
+  if (Math.abs(tip - level) < 5 || px < left || px > right) return null;
   const onLeft = px > size.width / 2;
   return (
     <g className="gap" aria-hidden="true">

@@ -18,10 +18,11 @@ export interface ChartScales {
 }
 
 /**
- * @param endXMm end of the board
+ * @param endXMm end of the board, or of the part of it that is shown
  * @param reliefs every relief that must fit in, mm
+ * @param startXMm where the part begins that is shown
  */
-export function chartScales(size: ChartSize, endXMm: number, reliefs: Iterable<number>): ChartScales {
+export function chartScales(size: ChartSize, endXMm: number, reliefs: Iterable<number>, startXMm = 0): ChartScales {
   let [low, high] = [-LEAST_HALF_RANGE_MM, LEAST_HALF_RANGE_MM];
   for (const relief of reliefs) {
     if (relief < low) low = relief;
@@ -29,7 +30,7 @@ export function chartScales(size: ChartSize, endXMm: number, reliefs: Iterable<n
   }
   const pad = (high - low) * 0.12;
   return {
-    x: scaleLinear([0, endXMm], [MARGIN.left, size.width - MARGIN.right]),
+    x: scaleLinear([startXMm, endXMm], [MARGIN.left, size.width - MARGIN.right]),
     // A hump is negative and stands up, as it does on the bench.
     y: scaleLinear([low - pad, high + pad], [MARGIN.top, size.height - MARGIN.bottom]),
   };

@@ -3,22 +3,17 @@ import { useId } from 'react';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import type { Lines } from '../../state/lines.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { ActionButton } from '../actions/action-button.tsx';
-import { COURSE_WORDS } from '../over-time/words.ts';
 import { bowText } from '../words/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../words/panels.ts';
 
 interface MethodLegendProps {
   /** Null before the first prediction. */
   readonly lines: Lines | null;
-  readonly asTable: boolean;
-  readonly setAsTable: (asTable: boolean) => void;
 }
 
-export function MethodLegend({ lines, asTable, setAsTable }: MethodLegendProps) {
+export function MethodLegend({ lines }: MethodLegendProps) {
   const chosen = useBackbow((state) => state.build.method);
   const system = useBackbow((state) => state.unitSystem);
-  const comparing = useBackbow((state) => state.comparing);
   const name = useId();
   return (
     <div className="legend">
@@ -46,21 +41,6 @@ export function MethodLegend({ lines, asTable, setAsTable }: MethodLegendProps) 
           </label>
         ))}
       </fieldset>
-      <div className="legend-ticks">
-        <ActionButton id="over-time">{COURSE_WORDS.toggle}</ActionButton>
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={comparing}
-            onChange={(event) => store.getState().setComparing(event.currentTarget.checked)}
-          />
-          {CHART_WORDS.comparing}
-        </label>
-        <label className="tick">
-          <input type="checkbox" checked={asTable} onChange={(event) => setAsTable(event.currentTarget.checked)} />
-          {CHART_WORDS.table}
-        </label>
-      </div>
     </div>
   );
 }
