@@ -1,6 +1,8 @@
 /**
  * Glues for seating frets. All times are common practice, no source: the label and data sheet of the glue in hand decide.
  */
+import { sayText } from './language.ts';
+
 export interface Glue {
   readonly id: string;
   readonly label: string;
@@ -17,7 +19,7 @@ export interface Glue {
   readonly mark: 'practice';
 }
 
-export const GLUES: readonly Glue[] = [
+const ROWS: readonly Glue[] = [
   {
     id: 'wood-glue',
     label: 'wood glue (PVA or aliphatic resin)',
@@ -65,6 +67,14 @@ export const GLUES: readonly Glue[] = [
     mark: 'practice',
   },
 ];
+
+export const GLUES: readonly Glue[] = ROWS.map((row) => ({
+  ...row,
+  label: sayText(row.label),
+  cleanUp: sayText(row.cleanUp),
+  release: sayText(row.release),
+  caution: sayText(row.caution),
+}));
 
 /** @throws {RangeError} when no glue has that id. */
 export function glueById(id: string): Glue {

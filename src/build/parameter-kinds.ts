@@ -1,7 +1,8 @@
+import { sayText } from './language.ts';
 import type { Unit } from './units.ts';
 
 /** The groups of controls, in the order of the work. */
-export const GROUPS = [
+const NAMED_GROUPS = [
   { id: 'neck', label: 'The neck' },
   { id: 'board', label: 'The board' },
   { id: 'wire', label: 'The wire' },
@@ -14,6 +15,8 @@ export const GROUPS = [
   { id: 'existing', label: 'A neck that exists' },
   { id: 'assumptions', label: 'Assumptions' },
 ] as const;
+
+export const GROUPS = NAMED_GROUPS.map((group) => ({ ...group, label: sayText(group.label) }));
 
 export type GroupId = (typeof GROUPS)[number]['id'];
 

@@ -2,6 +2,7 @@
  * The one parameter table. It feeds the controls, the validation, the project file, the link, the sheets and the help.
  * To add a parameter: add a row here; `Build` (build.ts), the schema and the controls follow.
  */
+import { sayText } from './language.ts';
 import { GLUES } from './glues.ts';
 import { METALS } from './metals.ts';
 import type { ChoiceParameter, FlagParameter, GroupId, NumberParameter, Parameter } from './parameter-kinds.ts';
@@ -35,7 +36,7 @@ function number<const Id extends string>(
     kind: 'number',
     id,
     group,
-    label,
+    label: sayText(label),
     unit,
     min,
     max,
@@ -43,8 +44,8 @@ function number<const Id extends string>(
     digits,
     default: standard,
     typical,
-    hint,
-    source,
+    hint: sayText(hint),
+    source: sayText(source),
     ...(when ? { when } : {}),
     ...(integer ? { integer } : {}),
   };
@@ -60,7 +61,17 @@ function choice<const Id extends string, const Value extends string>(
   more: Pick<More, 'source' | 'when'> = {},
 ): ChoiceParameter<Id, Value> {
   const { source = PRACTICE, when } = more;
-  return { kind: 'choice', id, group, label, options, default: standard, hint, source, ...(when ? { when } : {}) };
+  return {
+    kind: 'choice',
+    id,
+    group,
+    label: sayText(label),
+    options: options.map((option) => ({ ...option, label: sayText(option.label) })),
+    default: standard,
+    hint: sayText(hint),
+    source: sayText(source),
+    ...(when ? { when } : {}),
+  };
 }
 
 function flag<const Id extends string>(
@@ -72,7 +83,16 @@ function flag<const Id extends string>(
   more: Pick<More, 'source' | 'when'> = {},
 ): FlagParameter<Id> {
   const { source = PRACTICE, when } = more;
-  return { kind: 'flag', id, group, label, default: standard, hint, source, ...(when ? { when } : {}) };
+  return {
+    kind: 'flag',
+    id,
+    group,
+    label: sayText(label),
+    default: standard,
+    hint: sayText(hint),
+    source: sayText(source),
+    ...(when ? { when } : {}),
+  };
 }
 
 /** A wood known by its species, or measured as a blank by tapping it or by hanging a weight on it. */

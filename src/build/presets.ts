@@ -1,4 +1,5 @@
 /** Necks to start from, of an invented workshop. Dimensions are common practice, no source. */
+import { sayText } from './language.ts';
 import { defaultBuild, type Build } from './build.ts';
 import { stringsOf } from './strings.ts';
 
@@ -10,7 +11,8 @@ export interface Preset {
 }
 
 function preset(id: string, label: string, description: string, change: Partial<Build>): Preset {
-  return { id, label, description, build: { ...defaultBuild(), ...change, name: label } };
+  const name = sayText(label);
+  return { id, label: name, description: sayText(description), build: { ...defaultBuild(), ...change, name } };
 }
 
 const line = (thicknessMm: number, colour: string) => ({ thicknessMm, colour });

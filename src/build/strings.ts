@@ -3,6 +3,8 @@
  * Gauges in inches are converted exactly (1 in = 25.4 mm). Core diameters of wound strings are common practice, no
  * source: about 0.45 of the outer diameter for steel, more for the floss core of wound nylon.
  */
+import { sayText, words } from './language.ts';
+
 /** Concert pitch, ISO 16. */
 export const NOMINAL_A4_HZ = 440;
 
@@ -18,13 +20,13 @@ export interface StringSpec {
   readonly pitch: number;
 }
 
-export const CONSTRUCTION_LABELS: Record<StringConstruction, string> = {
+export const CONSTRUCTION_LABELS: Readonly<Record<StringConstruction, string>> = words('CONSTRUCTION_LABELS', {
   'steel-plain': 'plain steel',
   'steel-wound': 'steel, nickel-plated wrap',
   'bronze-wound': 'steel, bronze wrap',
   'nylon-plain': 'plain nylon',
   'nylon-wound': 'nylon floss, copper wrap',
-};
+});
 
 export interface StringSet {
   readonly id: string;
@@ -44,7 +46,7 @@ const bronze = (t: number) => wound(t, 'bronze-wound');
 const nylon = (mm: number) => ({ construction: 'nylon-plain' as const, diameterMm: mm, coreMm: mm });
 const flossed = (mm: number, coreMm: number) => ({ construction: 'nylon-wound' as const, diameterMm: mm, coreMm });
 
-export const STRING_SETS: readonly StringSet[] = [
+const SETS: readonly StringSet[] = [
   { id: 'six-9-42', label: 'six, 9–42', strings: [plain(9), plain(11), plain(16), wound(24), wound(32), wound(42)] },
   { id: 'six-10-46', label: 'six, 10–46', strings: [plain(10), plain(13), plain(17), wound(26), wound(36), wound(46)] },
   { id: 'six-11-49', label: 'six, 11–49', strings: [plain(11), plain(14), plain(18), wound(28), wound(38), wound(49)] },
@@ -74,6 +76,8 @@ export const STRING_SETS: readonly StringSet[] = [
   { id: 'five-45-130', label: 'five, 45–130', strings: [wound(45), wound(65), wound(85), wound(105), wound(130)] },
 ];
 
+export const STRING_SETS: readonly StringSet[] = SETS.map((set) => ({ ...set, label: sayText(set.label) }));
+
 export interface Tuning {
   readonly id: string;
   readonly label: string;
@@ -81,7 +85,7 @@ export interface Tuning {
   readonly pitches: readonly number[];
 }
 
-export const TUNINGS: readonly Tuning[] = [
+const NAMED_TUNINGS: readonly Tuning[] = [
   { id: 'six-standard', label: 'E A D G B E', pitches: [64, 59, 55, 50, 45, 40] },
   { id: 'six-half-down', label: 'a half step down', pitches: [63, 58, 54, 49, 44, 39] },
   { id: 'six-whole-down', label: 'a whole step down', pitches: [62, 57, 53, 48, 43, 38] },
@@ -92,6 +96,8 @@ export const TUNINGS: readonly Tuning[] = [
   { id: 'four-low-drop-d', label: 'low D A D G', pitches: [43, 38, 33, 26] },
   { id: 'five-low', label: 'low B E A D G', pitches: [43, 38, 33, 28, 23] },
 ];
+
+export const TUNINGS: readonly Tuning[] = NAMED_TUNINGS.map((tuning) => ({ ...tuning, label: sayText(tuning.label) }));
 
 /** Strings of a set in a tuning with the same number of strings. @throws {RangeError} on unknown ids or a mismatch. */
 export function stringsOf(setId: string, tuningId: string): StringSpec[] {
@@ -107,7 +113,8 @@ export function stringsOf(setId: string, tuningId: string): StringSpec[] {
   return set.strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index] as number }));
 }
 
-const NOTE_NAMES = ['C', 'C♯', 'D', 'E♭', 'E', 'F', 'F♯', 'G', 'A♭', 'A', 'B♭', 'B'];
+/** Note names from C on, as the language has them. */
+const NOTE_NAMES = words('NOTE_NAMES', ['C', 'C♯', 'D', 'E♭', 'E', 'F', 'F♯', 'G', 'A♭', 'A', 'B♭', 'B']);
 
 /** Scientific pitch name of a MIDI note number, e.g. 64 → "E4". */
 export function pitchName(pitch: number): string {

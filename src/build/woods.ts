@@ -9,6 +9,7 @@
  * Table 5-5b; AH607 = Chudnoff, Tropical Timbers of the World, USDA Agriculture Handbook 607 (1984); TROPIX = CIRAD
  * Tropix technical sheet. All rows were read in copies of the named publication. Colours are our own judgement by eye.
  */
+import { sayText } from './language.ts';
 
 /** Ratios to E_L: depth direction R for a flat-sawn board, T for a quarter-sawn one. */
 export interface ElasticRatios {
@@ -73,7 +74,7 @@ const w = (
     .toLowerCase()
     .replaceAll(/[^a-z]+/g, '-')
     .replace(/-$/, ''),
-  label: id,
+  label: sayText(id),
   botanical,
   moeMPa,
   specificGravity,
@@ -85,7 +86,7 @@ const w = (
   source,
   colour,
   grain,
-  ...(note === undefined ? {} : { note }),
+  ...(note === undefined ? {} : { note: sayText(note) }),
 });
 
 const CITES = 'Some species of this genus are CITES-listed: check the current listing before buying or shipping.';
@@ -123,7 +124,7 @@ export const OWN_WOOD_ID = 'own';
 
 export const WOOD_OPTIONS = [
   ...WOODS.map((wood) => ({ value: wood.id, label: wood.label })),
-  { value: OWN_WOOD_ID, label: 'my own wood' },
+  { value: OWN_WOOD_ID, label: sayText('my own wood') },
 ];
 
 /** @throws {RangeError} when no wood has that id. */
