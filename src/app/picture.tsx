@@ -1,7 +1,7 @@
 /** The picture of the neck with what belongs to it: the view, the factor of the bow, the fret in view. */
 import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react';
 import type { ScenePalette, SceneShows } from '../scene/types.ts';
-import { createDrawnLine } from '../state/drawn-line.ts';
+import { createFretDrop } from '../state/fret-drop.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { currentStress, isCutOpen } from '../state/stress-view.ts';
 import { keepPicture } from '../panels/sheets/picture-source.ts';
@@ -15,7 +15,7 @@ import { hasWebGl } from './webgl.ts';
 
 const NeckScene = lazy(async () => ({ default: (await import('../scene/index.ts')).NeckScene }));
 
-const drawnLine = createDrawnLine(store);
+const drawnLine = createFretDrop(store);
 
 function Placeholder({ children }: { readonly children: ReactNode }) {
   return <div className="picture-placeholder">{children}</div>;

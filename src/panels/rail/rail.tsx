@@ -1,7 +1,9 @@
 /** The way through the job: bare board, frets in one by one, strung, settling, rod set. Scrub it, step it, play it. */
 import { useEffect, useId, type KeyboardEvent } from 'react';
+import { formatQuantity } from '../../build/units.ts';
+import { seatingSequence } from '../../fretwork/seating-order.ts';
 import { useLines } from '../../state/lines.ts';
-import { railStops, stopIndex, type Phase, type RailPosition } from '../../state/rail.ts';
+import { fretsInAt, railStops, stopIndex, type Phase, type RailPosition } from '../../state/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { stepsOfKey } from '../controls/step-keys.ts';
@@ -26,6 +28,20 @@ function usePlaying(): void {
   }, [playing, rail]);
 }
 
+/** The fret that went in last and how hard it wedges its slot, while they go in one by one. */
+function JustSeated() {
+  const rail = useBackbow((state) => state.rail);
+  const solution = useBackbow((state) => state.solution);
+  const system = useBackbow((state) => state.unitSystem);
+  if (!solution || rail.phase !== 'frets' || rail.fretsIn === 'all') return null;
+  const { build, prediction } = solution;
+  const fret = seatingSequence(build)[fretsInAt(build, rail) - 1];
+  if (fret === undefined) return null;
+  const forceN = prediction.methods[build.method].wedgeForceN[fret - 1]!;
+  const force = forceN === 0 ? RAIL_WORDS.noWedge : formatQuantity(forceN, 'N', 0, system);
+  return <em data-fret={fret}>{RAIL_WORDS.seated(fret, force)}</em>;
+}
+
 function Now() {
   const build = useBackbow((state) => state.build);
   const rail = useBackbow((state) => state.rail);
@@ -33,7 +49,9 @@ function Now() {
   const lines = useLines();
   return (
     <p className="rail-now">
-      <span>{railText(build, rail)}</span>
+      <span>
+        {railText(build, rail)} <JustSeated />
+      </span>
       {lines && <strong>{bowText(lines[build.method].extremeMm, system)}</strong>}
     </p>
   );

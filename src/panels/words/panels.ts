@@ -97,6 +97,8 @@ export const RAIL_WORDS = words('RAIL_WORDS', {
   bare: 'bare board, no frets',
   frets: (count: number, total: number) =>
     count === total ? `all ${total} frets in, no strings` : `${count} of ${total} frets in`,
+  seated: (fret: number, force: string) => `fret ${fret}: ${force}`,
+  noWedge: 'no wedge',
   strung: 'just strung',
   weeks: (time: string) => `strung for ${time}`,
   rod: (time: string, percent: string) => `strung for ${time}, rod at ${percent}`,
