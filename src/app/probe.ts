@@ -1,4 +1,6 @@
 /** What the page tells about itself, so that tests can wait for it: pictures drawn, and predictions shown. */
+import { pictureNow } from '../panels/sheets/picture-source.ts';
+import type { SceneStats } from '../scene/types.ts';
 import type { BackbowStore } from '../state/store.ts';
 
 export interface Probe {
@@ -6,6 +8,8 @@ export interface Probe {
   predictionVersion: number;
   /** How often React has rendered the picture: scrubbing must not add to it. */
   sceneRenders: number;
+  /** Numbers about the picture; null while none is mounted. */
+  stats(): SceneStats | null;
 }
 
 declare global {
@@ -14,7 +18,12 @@ declare global {
   }
 }
 
-export const probe: Probe = { frames: 0, predictionVersion: 0, sceneRenders: 0 };
+export const probe: Probe = {
+  frames: 0,
+  predictionVersion: 0,
+  sceneRenders: 0,
+  stats: () => pictureNow()?.stats() ?? null,
+};
 
 /** Publishes the probe and counts a prediction when the page has shown it. */
 export function publishProbe(store: BackbowStore): void {
