@@ -2,6 +2,8 @@
  * When something breaks under the page: the worker, the graphics, the storage, the clock; and text that wants to be more
  * than text. The page goes on, says what happened, and the build is what it was.
  */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/build/build.ts';
 import { writeProject } from '../../src/build/file.ts';
@@ -9,6 +11,7 @@ import { addressOf } from '../../src/state/share/address.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { dice } from '../faults/walk.ts';
+import { root } from '../tools/project.mjs';
 import { shareUnlike, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
@@ -143,6 +146,62 @@ describe('the graphics', () => {
     await app.page.getByRole('table').first().waitFor();
     expect(await app.page.locator('main').first().innerText()).not.toMatch(/NaN|undefined/);
     expect(app.troubles).toEqual([]);
+  });
+});
+
+describe('a part of the page that cannot be fetched', () => {
+  /** The server has lost the files of a name. */
+  const without = (pattern: string): OpenOptions => ({
+    ...DESK,
+    waitForPicture: false,
+    // What the service worker would keep is asked of the same server.
+    context: { serviceWorkers: 'block' },
+    prepare: (page) => page.route(pattern, (route) => route.fulfill({ status: 404, body: '' })).then(() => undefined),
+  });
+  const missing = ({ page }: App) =>
+    page.getByRole('alert').filter({ hasText: 'A part of the page could not be fetched' });
+
+  test('such as the controls, says so in its place; numbers, chart and picture go on', async () => {
+    // Two files are called so; the controls themselves are the one with the style library in it.
+    const folder = join(root, 'dist', 'assets');
+    const name = readdirSync(folder).find(
+      (file) => file.startsWith('controls-') && readFileSync(join(folder, file), 'utf8').includes('sxs.internal'),
+    );
+    const app = await openApp(without(`**/assets/${name}`));
+    await missing(app).waitFor();
+    await predicted(app);
+    expect(Number.parseFloat(await fretted(app))).toBeGreaterThan(0);
+    await app.page.keyboard.press('m');
+    await predicted(app, 1);
+    await app.screenshot('faults/no-controls');
+    expect(await app.page.getByRole('button', { name: 'Load the page again' }).isVisible()).toBe(true);
+  });
+
+  test('such as a dialog, says so over the page', async () => {
+    const app = await openApp(without('**/assets/licences-dialog-*.js'));
+    await predicted(app);
+    await app.page.keyboard.press('?');
+    await app.page.getByRole('button', { name: 'Licences …' }).click();
+    await missing(app).waitFor();
+    await app.screenshot('faults/no-dialog');
+    await pressKerf(app);
+    await predicted(app, 1);
+    expect(await kerfText(app)).toBe('0.530\u00a0mm');
+  });
+
+  test('such as what reads links, keeps the link in the address', async () => {
+    const written = writeLink({ builds: [defaultBuild()], page: EMPTY_PAGE });
+    const link = written.ok ? written.text : '';
+    const app = await openApp({ ...without('**/assets/open-link-*.js'), path: addressOf('', { kind: 'neck', link }) });
+    await app.page.getByText('A part of the page could not be fetched').waitFor();
+    expect(await app.page.evaluate(() => location.hash)).toContain(link);
+    await predicted(app);
+  });
+
+  test('such as the workshop itself, is told in plain words', async () => {
+    const app = await openApp(without('**/assets/workshop-*.js'));
+    await app.page.getByText('Backbow could not be fetched whole').waitFor();
+    expect(await app.page.locator('body').innerText()).toContain('Load the page again');
   });
 });
 
