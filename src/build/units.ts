@@ -5,6 +5,7 @@
  * Sources: 1 in = 25.4 mm exactly and 1 lbf = 4.4482216152605 N exactly (international yard and pound, 1959;
  * standard gravity 9.80665 m/s², ISO 80000-3/-4).
  */
+import { words } from './language.ts';
 
 /** The unit in which a quantity is stored. */
 export type Unit =
@@ -83,8 +84,17 @@ export function formatQuantity(value: number, unit: Unit, metricDigits: number, 
   return label === '°' ? `${shown}°` : `${shown}\u00a0${label}`;
 }
 
+/** How the language of the page writes numbers. */
+const NUMBER_SIGNS = words('NUMBER_SIGNS', { decimal: '.' });
+
+/** The decimal sign of the page's language in place of the point, in a text that holds plain numbers. */
+export function withDecimalSign(text: string): string {
+  return NUMBER_SIGNS.decimal === '.' ? text : text.replace(/(\d)\.(?=\d)/g, `$1${NUMBER_SIGNS.decimal}`);
+}
+
 /** A plain number with a fixed number of digits, a true minus sign, and never "−0.00". */
 export function formatNumber(value: number, digits: number): string {
   const fixed = Math.abs(value).toFixed(digits);
-  return value < 0 && Number(fixed) !== 0 ? `−${fixed}` : fixed;
+  const shown = withDecimalSign(fixed);
+  return value < 0 && Number(fixed) !== 0 ? `−${shown}` : shown;
 }

@@ -9,9 +9,9 @@ function field(text: string): string {
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-/** Machines read the ASCII minus only; words keep theirs. */
+/** Machines read the ASCII minus and the point only; words keep theirs. */
 function plainNumber(cell: Cell, text: string): string {
-  return typeof cell === 'string' ? text : text.replaceAll('−', '-');
+  return typeof cell === 'string' ? text : text.replaceAll('−', '-').replace(/(\d),(?=\d)/g, '$1.');
 }
 
 const record = (fields: readonly string[]) => `${fields.map(field).join(',')}\r\n`;

@@ -3,6 +3,7 @@
  * came since is kept. Once it has been predicted and nothing new comes for a moment, its bands are computed; a newer
  * build makes the worker give them up. A worker that crashes or falls silent is ended and replaced, and the page is told.
  */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/stress.ts';
@@ -73,7 +74,7 @@ export function createSolver(
     losses += 1;
     if (losses > MAX_LOSSES) {
       losses = 0;
-      listener.failed('the calculation stopped several times in a row');
+      listener.failed(say`the calculation stopped several times in a row`);
       return;
     }
     listener.restarted();

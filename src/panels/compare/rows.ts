@@ -1,4 +1,5 @@
 /** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
+import { say } from '../../build/language.ts';
 import { displayUnit, formatNumber, toDisplay, type UnitSystem } from '../../build/units.ts';
 import { bowBandText, bowText } from '../words/bow.ts';
 import { timeText } from '../words/times.ts';
@@ -56,7 +57,7 @@ function rodCell({ rod }: NeckNumbers): Cell {
   const isOut = setting.p50 < rod.leastPercent || setting.p50 > rod.mostPercent;
   return {
     value: isOut ? CELL_WORDS.outOfReach : percent(setting.p50),
-    band: isOut ? null : `${formatNumber(setting.p05, 0)} to ${percent(setting.p95)}`,
+    band: isOut ? null : say`${formatNumber(setting.p05, 0)} to ${percent(setting.p95)}`,
     note: CELL_WORDS.chance(reasons.percentText(setting.chance)),
   };
 }

@@ -1,4 +1,5 @@
 /** A number parameter as it is shown and stepped in a unit system. */
+import { say } from '../../build/language.ts';
 import type { NumberParameter } from '../../build/parameter-kinds.ts';
 import {
   displayDigits,
@@ -8,6 +9,7 @@ import {
   MM_PER_INCH,
   toDisplay,
   type UnitSystem,
+  withDecimalSign,
 } from '../../build/units.ts';
 
 /** What the scale of a control needs to know; every number parameter has it. */
@@ -82,14 +84,14 @@ export function limitText(stored: number, kind: 'min' | 'max', scale: DisplaySca
   const shown = scale.toShown(stored);
   const power = 10 ** (scale.digits + (system === 'metric' ? 3 : 0));
   const inwards = kind === 'min' ? Math.ceil(shown * power - 1e-6) : Math.floor(shown * power + 1e-6);
-  return String(inwards / power).replace('-', '−');
+  return withDecimalSign(String(inwards / power).replace('-', '−'));
 }
 
 /** "0.3 to 1.2 mm". */
 export function rangeText(low: number, high: number, scale: DisplayScale, system: UnitSystem): string {
   const top = limitText(high, 'max', scale, system);
   const unit = scale.unitLabel === '' ? '' : scale.unitLabel === '°' ? '°' : `\u00a0${scale.unitLabel}`;
-  return `${limitText(low, 'min', scale, system)} to ${top}${unit}`;
+  return say`${limitText(low, 'min', scale, system)} to ${top}${unit}`;
 }
 
 /**

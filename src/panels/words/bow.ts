@@ -1,5 +1,5 @@
 /** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
-import { words } from '../../build/language.ts';
+import { say, words } from '../../build/language.ts';
 import { displayDigits, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../build/units.ts';
 
 /** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
@@ -42,9 +42,9 @@ export function bowText(reliefMm: number, system: UnitSystem): string {
 export function bowBandText(lowMm: number, highMm: number, system: UnitSystem): string {
   const kinds = [bowKind(lowMm, system), bowKind(highMm, system)];
   if (kinds.includes('back-bow') && kinds.includes('relief')) {
-    return `${bowText(lowMm, system)} to ${bowText(highMm, system)}`;
+    return say`${bowText(lowMm, system)} to ${bowText(highMm, system)}`;
   }
   const sizes = [Math.abs(lowMm), Math.abs(highMm)].sort((a, b) => a - b) as [number, number];
   const digits = displayDigits(BOW_DIGITS, 'mm', system);
-  return `${formatNumber(toDisplay(sizes[0], 'mm', system), digits)} to ${bowSize(sizes[1], system)}`;
+  return say`${formatNumber(toDisplay(sizes[0], 'mm', system), digits)} to ${bowSize(sizes[1], system)}`;
 }

@@ -1,6 +1,7 @@
 /** Problems as sentences in the reader's units. */
 import type { Problem } from '../../build/problems.ts';
-import { displayUnit, formatNumber, fromDisplay, toDisplay, type Unit, type UnitSystem } from '../../build/units.ts';
+import { say } from '../../build/language.ts';
+import { displayUnit, fromDisplay, toDisplay, withDecimalSign, type Unit, type UnitSystem } from '../../build/units.ts';
 
 /** Units that have an inch counterpart and may stand in a message of the library. */
 const CONVERTED: readonly Unit[] = ['mm²', 'mm³', 'mm', 'N'];
@@ -14,19 +15,24 @@ function digitsFor(printed: string, unit: Unit, system: UnitSystem): number {
 
 function convert(printed: string, unit: Unit, system: UnitSystem): string {
   const shown = toDisplay(Number(printed), unit, system);
-  return String(Number(formatNumber(shown, digitsFor(printed, unit, system)).replace('−', '-'))).replace('-', '−');
+  return String(Number(shown.toFixed(digitsFor(printed, unit, system)))).replace('-', '−');
 }
 
-/** A message of the library with its lengths and forces in the reader's units. */
+/** A message of the library with its lengths and forces in the reader's units, and numbers as the language writes them. */
 export function inReadersUnits(message: string, system: UnitSystem): string {
-  if (system === 'metric') return message;
+  return withDecimalSign(system === 'metric' ? message : converted(message, system));
+}
+
+function converted(message: string, system: UnitSystem): string {
   const unit = CONVERTED.join('|');
   const number = String.raw`-?\d+(?:\.\d+)?`;
-  const quantity = new RegExp(String.raw`(${number})( to (${number}))?[ \u00a0](${unit})(?![\w/²³·])`, 'g');
+  // What stands between the ends of a range, " to " in English.
+  const between = say`${''} to ${''}`;
+  const quantity = new RegExp(String.raw`(${number})(${between}(${number}))?[ \u00a0](${unit})(?![\w/²³·])`, 'g');
   return message.replace(quantity, (_all, first: string, _range, second: string | undefined, found: Unit) => {
     const label = displayUnit(found, system).label;
     const start = convert(first, found, system);
-    return second === undefined ? `${start} ${label}` : `${start} to ${convert(second, found, system)} ${label}`;
+    return second === undefined ? `${start} ${label}` : `${start}${between}${convert(second, found, system)} ${label}`;
   });
 }
 

@@ -2,6 +2,7 @@
  * Questions that take seconds, asked beside the build in hand: a worker of their own answers them, so that sliders never
  * wait. The latest question wins; giving up ends the worker, and the next question starts another.
  */
+import { say } from '../../build/language.ts';
 import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { SolverApi } from '../solver.worker.ts';
 
@@ -56,7 +57,7 @@ export function createAnswerer(start: () => AnsweringWorker = startWorker): Answ
     const fresh = start();
     worker = fresh;
     fresh.onCrash(() => {
-      if (worker === fresh) end({ kind: 'failed', reason: 'the calculation broke off' });
+      if (worker === fresh) end({ kind: 'failed', reason: say`the calculation broke off` });
     });
     return fresh;
   }

@@ -1,4 +1,5 @@
 /** Predictions and bands of compared necks, in a worker of their own; what was computed once is kept with its build. */
+import { say } from '../../build/language.ts';
 import { releaseProxy, wrap } from 'comlink';
 import type { Build } from '../../build/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
@@ -83,7 +84,7 @@ export function solveNecks(
     end();
   }
 
-  worker.onCrash(() => fail('the calculation broke off'));
+  worker.onCrash(() => fail(say`the calculation broke off`));
   run().catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));
   return end;
 }
