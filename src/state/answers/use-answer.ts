@@ -35,6 +35,7 @@ export function useAnswer<Value>(
   const [again, setAgain] = useState(0);
   const answerer = useRef<Answerer | null>(null);
   const latest = useRef(question);
+  const drop = useRef<() => void>(() => undefined);
   const ticket = `${again} ${key}`;
   useEffect(() => {
     latest.current = question;
@@ -62,10 +63,17 @@ export function useAnswer<Value>(
         });
       });
     }, REST_MS);
-    return () => {
+    const stop = () => {
       over = true;
       clearTimeout(rest);
     };
+    // It may be given up before it has been asked.
+    drop.current = () => {
+      stop();
+      answerer.current?.giveUp();
+      setEnded({ ticket, status: 'given-up', reason: null });
+    };
+    return stop;
   }, [key, ticket]);
 
   const current = ended?.ticket === ticket ? ended : null;
@@ -75,7 +83,7 @@ export function useAnswer<Value>(
     key: answer?.key ?? null,
     status: key === null ? 'idle' : (current?.status ?? 'working'),
     reason: current?.reason ?? null,
-    giveUp: useCallback(() => answerer.current?.giveUp(), []),
+    giveUp: useCallback(() => drop.current(), []),
     askAgain: useCallback(() => setAgain((count) => count + 1), []),
   };
 }
