@@ -91,6 +91,12 @@ export function driversText(drivers: ReadoutBand['drivers']): string {
   return drivers.map(({ label, share }) => `${label} ${formatNumber(share * 100, 0)}\u00a0%`).join(', ');
 }
 
+/** What makes most of the band, as a sentence; none for a band without width, which a glue fit has before the strings. */
+export function driversSentence(drivers: ReadoutBand['drivers'] | undefined): string {
+  if (!drivers) return READOUT_WORDS.bandComing;
+  return drivers.length === 0 ? '' : READOUT_WORDS.drivers(driversText(drivers));
+}
+
 /** The rod setting that brings the settled neck to the relief wanted. */
 function rodFigure(solution: Solution | null, uncertainty: Uncertainty | null, system: UnitSystem): FigureText[] {
   if (solution && solution.prediction.rod.kind === 'none') return [];

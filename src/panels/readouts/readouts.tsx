@@ -5,7 +5,7 @@ import type { Phase, RailPosition } from '../../state/rail.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { READOUT_WORDS } from '../words/panels.ts';
 import { Figure } from './figure.tsx';
-import { driversText, figuresOf, type FigureText } from './figures.ts';
+import { driversSentence, figuresOf, type FigureText } from './figures.ts';
 import './readouts.css';
 
 /** What makes the band of the number that the rail stands at. */
@@ -14,7 +14,7 @@ function Drivers({ figures, phase }: { readonly figures: readonly FigureText[]; 
   const drivers = figures.find((figure) => figure.phase === wanted)?.drivers;
   return (
     <p className="drivers quiet">
-      {READOUT_WORDS.bandMeans} {drivers ? READOUT_WORDS.drivers(driversText(drivers)) : READOUT_WORDS.bandComing}
+      {READOUT_WORDS.bandMeans} {driversSentence(drivers)}
     </p>
   );
 }
