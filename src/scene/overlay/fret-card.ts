@@ -52,7 +52,8 @@ export function drawFretCard(
   const width = Math.max(labels + 16 + values, textWidth(ink, title, { size: 15, weight: 600 })) + 2 * PAD;
   const height = 2 * PAD + 20 + facts.length * LINE;
   const x = Math.min(Math.max(at[0] - width / 2, 8), ink.width - width - 8);
-  const y = Math.max(at[1] - height - 22, 8);
+  // On a wide page the names of the views lie over the top of the picture.
+  const y = Math.max(at[1] - height - 22, ink.width < 560 ? 8 : 40);
   context.save();
   context.fillStyle = palette.ground;
   context.globalAlpha = 0.94;
