@@ -1,0 +1,96 @@
+/** Scripting of the page's thread while a slider is dragged and while the way through the job is stepped along. */
+import { setTimeout as pause } from 'node:timers/promises';
+import type { Browser, Locator } from 'playwright-core';
+import type { ParameterId } from '../../../src/build/parameters.ts';
+import { openGroups, sliderOf } from '../../browser/many-changes.ts';
+import type { App } from '../../browser/open-page.ts';
+import type { BenchRow } from '../measure.ts';
+import { percentile, timed } from './rows.ts';
+import { scriptingPerEvent, type Scripting, type TraceEvent } from './trace.ts';
+
+/** Aims of the house for one event. */
+const AIM_MS = 8;
+const AIM_95_MS = 16;
+
+/** From one event to the next, ms: time enough for all that an event sets going to be over before the next one. */
+const PAUSE_MS = 120;
+/** Events before those that count, so that the page's scripts have been compiled as well as they will be. */
+const WARM_UP = 60;
+
+/** Does something while the browser notes what each of its threads runs. */
+async function traced(browser: Browser, app: App, action: () => Promise<void>): Promise<TraceEvent[]> {
+  await browser.startTracing(app.page, { categories: ['-*', 'devtools.timeline'] });
+  await action();
+  const trace = await browser.stopTracing();
+  return (JSON.parse(trace.toString('utf8')) as { traceEvents: TraceEvent[] }).traceEvents;
+}
+
+/** Drags a slider to and fro by one pixel at a time, which is as fine as a pointer gets. */
+async function drag(app: App, slider: Locator, events: number): Promise<void> {
+  const box = await slider.boundingBox();
+  if (!box) throw new Error('The slider to be dragged is not in the window.');
+  const y = box.y + box.height / 2;
+  const middle = box.x + box.width / 2;
+  const reach = Math.floor(box.width / 10);
+  await app.page.mouse.move(middle, y);
+  await app.page.mouse.down();
+  for (let event = 0; event < events; event += 1) {
+    // A zigzag: up to the reach, back, and so on.
+    const along = event % (2 * reach);
+    await app.page.mouse.move(middle + (along < reach ? along : 2 * reach - along), y);
+    await pause(PAUSE_MS);
+  }
+  await app.page.mouse.up();
+}
+
+function rowsOf(what: string, events: readonly Scripting[]): BenchRow[] {
+  const onProcessor = events.map(({ processorMs }) => processorMs);
+  return [
+    timed(what, onProcessor, AIM_MS),
+    percentile(what, onProcessor, 95, AIM_95_MS),
+    timed(
+      `${what}, by the clock`,
+      events.map(({ elapsedMs }) => elapsedMs),
+    ),
+  ];
+}
+
+/** Scripting for each event of a slider that is dragged. */
+export async function sliderRows(
+  browser: Browser,
+  app: App,
+  name: string,
+  id: ParameterId,
+  events: number,
+): Promise<BenchRow[]> {
+  await openGroups(app.page);
+  const slider = sliderOf(app.page, id);
+  await slider.scrollIntoViewIfNeeded();
+  await drag(app, slider, WARM_UP);
+  await app.settle();
+  const trace = await traced(browser, app, () => drag(app, slider, events));
+  return rowsOf(`scripting per event of the ${name} slider`, scriptingPerEvent(trace, 'input'));
+}
+
+/** Scripting for each step along the job with the arrow keys, and the part of it that draws the frame. */
+export async function railRows(browser: Browser, app: App, events: number): Promise<BenchRow[]> {
+  await app.page.getByRole('slider', { name: 'Moment in the job' }).focus();
+  const step = async (count: number): Promise<void> => {
+    for (let event = 0; event < count; event += 1) {
+      // Through the frets, which are the longest part of the way, and back.
+      const along = event % 40;
+      await app.page.keyboard.press(along === 0 ? 'Home' : along <= 20 ? 'ArrowRight' : 'ArrowLeft');
+      await pause(PAUSE_MS);
+    }
+  };
+  await step(WARM_UP);
+  await app.settle();
+  const steps = scriptingPerEvent(await traced(browser, app, () => step(events)), 'keydown');
+  return [
+    ...rowsOf('scripting per step of the rail', steps),
+    timed(
+      'one frame of a step: lines to arrays, drawing, what is written over it',
+      steps.map(({ frameMs }) => frameMs),
+    ),
+  ];
+}
