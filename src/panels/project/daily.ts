@@ -6,9 +6,7 @@ import type { Action } from '../actions/types.ts';
 export const ROOMY = '(min-width: 73.75rem)';
 
 /** Actions wanted every day, in the order of the bar. */
-export const DAILY: readonly string[] = ['library', 'share', 'plan', 'compare', 'lessons'].filter((id) =>
-  ACTIONS.some((action) => action.id === id),
-);
+export const DAILY: readonly string[] = ['library', 'share', 'plan', 'compare', 'lessons'];
 
 /** Those with a place of their own: in the bar, or as a choice in the menu. */
 const ELSEWHERE: ReadonlySet<string> = new Set([...DAILY, 'units']);
