@@ -128,7 +128,7 @@ describe('a project file', () => {
 
     const download = app.page.waitForEvent('download');
     await app.page.getByRole('button', { name: 'Menu' }).click();
-    await app.page.getByRole('button', { name: 'Save' }).click();
+    await app.page.getByRole('button', { name: 'Save', exact: true }).click();
     const saved = await download;
     expect(saved.suggestedFilename()).toBe('bench-neck-7.backbow.json');
     expect(readProject(await readFile(await saved.path(), 'utf8'))).toEqual({ ok: true, build });
