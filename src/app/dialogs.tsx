@@ -16,7 +16,6 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   wanted: lazy(async () => ({ default: (await import('../panels/wanted/wanted-dialog.tsx')).WantedDialog })),
   library: lazy(async () => ({ default: (await import('../panels/library/library-dialog.tsx')).LibraryDialog })),
   glossary: lazy(async () => ({ default: (await import('../panels/glossary/glossary-dialog.tsx')).GlossaryDialog })),
-  glossary: lazy(async () => ({ default: (await import('../panels/glossary/glossary-dialog.tsx')).GlossaryDialog })),
   lessons: lazy(async () => ({ default: (await import('../panels/lessons/lessons-dialog.tsx')).LessonsDialog })),
 };
 
