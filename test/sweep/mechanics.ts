@@ -194,7 +194,9 @@ export const STATES: readonly Invariant[] = [
       for (let count = 1; count <= all.length; count += 1) {
         const moment = { fretsIn: all.slice(0, count), strung: false, days: 0, rodPercent: 0 };
         const now = lineAt(prediction, 'press', moment).extremeMm;
-        hold(now <= before + 0.16 * whole + ROUNDING, () => `fret ${count}: from ${before} to ${now} mm`);
+        // The first fret stands under the end of the straightedge and only lifts it; so does that at the body joint.
+        if (count > 1)
+          hold(now <= before + 0.16 * whole + ROUNDING, () => `fret ${count}: from ${before} to ${now} mm`);
         before = now;
       }
     },
