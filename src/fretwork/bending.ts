@@ -14,6 +14,7 @@
  * Assumed: the T of crown and tang bends like a rectangle of its height; the coil is free of stress; yield without hardening.
  * So the radius is a start: bend one piece, hold it to the board, correct.
  */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { metalById, type Metal } from '../build/metals.ts';
 import { sagittaMm } from '../build/neck-shape.ts';
@@ -67,9 +68,9 @@ export function bendTo(
   heightMm: number,
 ): Bend {
   for (const [name, value] of [
-    ['wanted radius', wantedRadiusMm],
-    ['radius as it comes', startRadiusMm],
-    ['height of the wire', heightMm],
+    [say`wanted radius`, wantedRadiusMm],
+    [say`radius as it comes`, startRadiusMm],
+    [say`height of the wire`, heightMm],
   ] as const) {
     if (!(value > 0)) throw new RangeError(`${name} is ${value} mm; it must be more than 0 mm`);
   }
@@ -141,28 +142,26 @@ export interface WrongRadius {
 export const WRONG_RADIUS: readonly WrongRadius[] = [
   {
     id: 'flatter',
-    when: 'The wire is flatter than the board.',
-    happens:
-      'The middle sits and the ends stand up. Pressed down they spring up again, at once or after the first season, and the player feels them at the edges.',
-    remedy: 'Bend tighter, to less than the board’s radius, so that the ends sit down first.',
+    when: say`The wire is flatter than the board.`,
+    happens: say`The middle sits and the ends stand up. Pressed down they spring up again, at once or after the first season, and the player feels them at the edges.`,
+    remedy: say`Bend tighter, to less than the board’s radius, so that the ends sit down first.`,
   },
   {
     id: 'tighter',
-    when: 'The wire is much tighter than the board.',
-    happens:
-      'The ends sit and the middle stands up. Hammering the middle flat spreads the wire: the ends walk outwards, the tang tears the slot, and the crown kinks.',
-    remedy: 'Open the bend until the middle stands off by a few tenths only.',
+    when: say`The wire is much tighter than the board.`,
+    happens: say`The ends sit and the middle stands up. Hammering the middle flat spreads the wire: the ends walk outwards, the tang tears the slot, and the crown kinks.`,
+    remedy: say`Open the bend until the middle stands off by a few tenths only.`,
   },
   {
     id: 'straight',
-    when: 'Coiled wire goes on a flat board as it comes.',
-    happens: 'The middle bulges up under every blow and the ends dig into the edges of the board.',
-    remedy: 'Bend the coil open first, past straight, and let it spring back.',
+    when: say`Coiled wire goes on a flat board as it comes.`,
+    happens: say`The middle bulges up under every blow and the ends dig into the edges of the board.`,
+    remedy: say`Bend the coil open first, past straight, and let it spring back.`,
   },
   {
     id: 'twisted',
-    when: 'The bend runs out of the plane of the tang.',
-    happens: 'The fret leans in its slot, one shoulder of the crown stands off, and the saw cut is prised open.',
-    remedy: 'Guide the tang in a groove while bending; sight along every piece.',
+    when: say`The bend runs out of the plane of the tang.`,
+    happens: say`The fret leans in its slot, one shoulder of the crown stands off, and the saw cut is prised open.`,
+    remedy: say`Guide the tang in a groove while bending; sight along every piece.`,
   },
 ];

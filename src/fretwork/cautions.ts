@@ -1,4 +1,5 @@
 /** Cautions, shown at the step where they matter. They remind; local rules and the makers' data sheets decide. */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { glueById } from '../build/glues.ts';
 import { OWN_WOOD_ID, woodById } from '../build/woods.ts';
@@ -47,7 +48,7 @@ export function listedWoods(build: Pick<Build, 'boardWood' | 'laminates'>): stri
 }
 
 function woodLabel(id: string): string {
-  return id === OWN_WOOD_ID ? 'your own wood' : woodById(id).label;
+  return id === OWN_WOOD_ID ? say`your own wood` : woodById(id).label;
 }
 
 /** The cautions that this build calls for, by id. */
@@ -55,7 +56,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
   const cautions: Caution[] = [
     {
       id: 'dust',
-      text: 'Saw and file with extraction and a fitted dust mask, and vacuum the slots instead of blowing them out. Hardwood dust can cause cancer of the nose; the European limit at work is 2 mg/m³ of inhalable dust.',
+      text: say`Saw and file with extraction and a fitted dust mask, and vacuum the slots instead of blowing them out. Hardwood dust can cause cancer of the nose; the European limit at work is 2 mg/m³ of inhalable dust.`,
       source: 'IARC group 1; Directive 2004/37/EC as amended by (EU) 2017/2398 (from memory)',
       mark: 'mem',
     },
@@ -63,7 +64,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
   if (SENSITISING.has(build.boardWood)) {
     cautions.push({
       id: 'dust-sensitising',
-      text: `Dust of ${woodLabel(build.boardWood)} can sensitise or irritate skin, eyes and airways, sometimes after years without trouble. Cover your arms, wash before eating.`,
+      text: say`Dust of ${woodLabel(build.boardWood)} can sensitise or irritate skin, eyes and airways, sometimes after years without trouble. Cover your arms, wash before eating.`,
       source: 'HSE woodworking sheet on toxic woods (from memory)',
       mark: 'mem',
     });
@@ -71,12 +72,12 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
   cautions.push(
     {
       id: 'wire-ends',
-      text: 'Clipped wire flies, and its ends are sharp: eye protection, nip into a rag or a box, sweep up before anyone walks there barefoot.',
+      text: say`Clipped wire flies, and its ends are sharp: eye protection, nip into a rag or a box, sweep up before anyone walks there barefoot.`,
       ...PRACTICE,
     },
     {
       id: 'pressing',
-      text: 'Support the neck right under the caul or the blow, the heel and the headstock free. Keep fingers out from under the press.',
+      text: say`Support the neck right under the caul or the blow, the heel and the headstock free. Keep fingers out from under the press.`,
       ...PRACTICE,
     },
   );
@@ -86,20 +87,20 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
       { id: 'glue', text: `${glue.label}: ${glue.caution}`, ...PRACTICE },
       {
         id: 'solvents',
-        text: 'Alcohol, acetone and naphtha burn: no flame, iron or sparks near, fresh air, rags spread out to dry outside.',
+        text: say`Alcohol, acetone and naphtha burn: no flame, iron or sparks near, fresh air, rags spread out to dry outside.`,
         ...PRACTICE,
       },
     );
   }
   cautions.push({
     id: 'strings',
-    text: 'A string can let go: face away while it comes up to pitch the first time, and cut its ends short.',
+    text: say`A string can let go: face away while it comes up to pitch the first time, and cut its ends short.`,
     ...PRACTICE,
   });
   if (build.rodKind !== 'none') {
     cautions.push({
       id: 'rod',
-      text: 'Turn the rod a quarter at a time and wait. A nut that has become hard to turn is at its limit: stop there, a broken rod means a new neck.',
+      text: say`Turn the rod a quarter at a time and wait. A nut that has become hard to turn is at its limit: stop there, a broken rod means a new neck.`,
       ...PRACTICE,
     });
   }
@@ -107,7 +108,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
   if (listed.length > 0) {
     cautions.push({
       id: 'listed-wood',
-      text: `${listed.map(woodLabel).join(', ')}: trade may be regulated under CITES. Check the current listing, and keep proof of where the wood came from with this sheet.`,
+      text: say`${listed.map(woodLabel).join(', ')}: trade may be regulated under CITES. Check the current listing, and keep proof of where the wood came from with this sheet.`,
       source: 'notes of the wood table; Checklist of CITES Species',
       mark: 'practice',
     });

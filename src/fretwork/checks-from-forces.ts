@@ -1,4 +1,5 @@
 /** Checks that need numbers of the mechanics: strings, rod, levelling. */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { atLeast, atMost, check, type Basis } from './check-making.ts';
 import type { Check } from './check-types.ts';
@@ -33,9 +34,8 @@ export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
   const basis: Basis = { source: 'ASTM A228 least tensile strengths; margin: common practice', mark: 'practice' };
   return [
     check('string-near-breaking', worst >= 1 ? 'stop' : 'warn', 'strings', measure, basis, {
-      reason: 'A string is tuned close to the strength of its wire: it breaks at a bend or at the bridge, and whips.',
-      remedy:
-        'Tune it lower, shorten the scale, or take another construction. A thinner plain string carries the same stress.',
+      reason: say`A string is tuned close to the strength of its wire: it breaks at a bend or at the bridge, and whips.`,
+      remedy: say`Tune it lower, shorten the scale, or take another construction. A thinner plain string carries the same stress.`,
     }),
   ];
 }
@@ -54,8 +54,8 @@ export function blankChecks({ blankModulusGPa }: CheckNumbers): Check[] {
     const measure = modulus < least ? atLeast(least, modulus, 'GPa', 1) : atMost(most, modulus, 'GPa', 1);
     return [
       check('blank-implausible', 'stop', `${part}BlankTest`, measure, basis, {
-        reason: `The measurements of the ${part} blank give a stiffness that no wood has, and the prediction is built on it.`,
-        remedy: 'Measure again: length, width, thickness, and mass with frequency or load with span and deflection.',
+        reason: say`The measurements of the ${part} blank give a stiffness that no wood has, and the prediction is built on it.`,
+        remedy: say`Measure again: length, width, thickness, and mass with frequency or load with span and deflection.`,
       }),
     ];
   });
@@ -67,8 +67,8 @@ function withoutRod(build: Build, reliefMm: number): Check[] {
   const measure = reliefMm > target ? atMost(target, reliefMm) : atLeast(target, reliefMm);
   return [
     check('no-rod', 'warn', 'rodKind', measure, PREDICTION, {
-      reason: 'The neck does not settle at the relief that is wanted, and there is no rod to bring it there.',
-      remedy: 'Change kerf or way of seating, plane the difference into the board before fretting, or build a rod in.',
+      reason: say`The neck does not settle at the relief that is wanted, and there is no rod to bring it there.`,
+      remedy: say`Change kerf or way of seating, plane the difference into the board before fretting, or build a rod in.`,
     }),
   ];
 }
@@ -85,19 +85,17 @@ export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
       check('back-bow-no-rod', 'stop', 'kerfMm', atLeast(target, most), PREDICTION, {
         reason:
           build.rodKind === 'one-way'
-            ? 'The neck stays too far back even with the rod slack. A one-way rod only bends it further back: no turn of the nut can remove this.'
-            : 'The neck stays too far back even with the rod pushing as hard as it may.',
-        remedy:
-          'Widen the kerf or seat as a glue fit, plane the difference into the board before fretting, take heavier strings, or a two-way rod.',
+            ? say`The neck stays too far back even with the rod slack. A one-way rod only bends it further back: no turn of the nut can remove this.`
+            : say`The neck stays too far back even with the rod pushing as hard as it may.`,
+        remedy: say`Widen the kerf or seat as a glue fit, plane the difference into the board before fretting, take heavier strings, or a two-way rod.`,
       }),
     ];
   }
   if (least > target + limits.RELIEF_TOLERANCE_MM) {
     return [
       check('forward-bow-no-rod', 'stop', 'wrenchTorqueNm', atMost(target, least), PREDICTION, {
-        reason:
-          'The strings pull the neck further forward than the rod may pull it back. Forcing the nut breaks the rod.',
-        remedy: 'A stronger rod, stiff bars, a thicker or stiffer neck, lighter strings, or frets that wedge more.',
+        reason: say`The strings pull the neck further forward than the rod may pull it back. Forcing the nut breaks the rod.`,
+        remedy: say`A stronger rod, stiff bars, a thicker or stiffer neck, lighter strings, or frets that wedge more.`,
       }),
     ];
   }
@@ -108,8 +106,8 @@ export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
   const basis: Basis = { source: 'this prediction; margin: common practice', mark: 'practice' };
   return [
     check('rod-near-limit', 'warn', 'rodSettingPercent', measure, basis, {
-      reason: 'Nearly the whole range of the rod is spent on frets and strings; nothing is left for the seasons.',
-      remedy: 'Change kerf or way of seating, or stiffen the neck, so that the rod works in its middle.',
+      reason: say`Nearly the whole range of the rod is spent on frets and strings; nothing is left for the seasons.`,
+      remedy: say`Change kerf or way of seating, or stiffen the neck, so that the rod works in its middle.`,
     }),
   ];
 }
@@ -133,8 +131,8 @@ export function crownChecks(build: Build, ends: readonly FretEnd[], { levelling 
     'crown-too-low',
     rows.filter((row) => row.crownLeftMm < build.leastCrownMm),
     {
-      reason: 'Levelling would take these crowns below the least height that plays well.',
-      remedy: 'Take the bow out before levelling (kerf, seating, rod, plane), or take wire with a higher crown.',
+      reason: say`Levelling would take these crowns below the least height that plays well.`,
+      remedy: say`Take the bow out before levelling (kerf, seating, rod, plane), or take wire with a higher crown.`,
     },
   );
   if (tooLow.length > 0) return tooLow;
@@ -142,8 +140,8 @@ export function crownChecks(build: Build, ends: readonly FretEnd[], { levelling 
     'last-levelling',
     rows.filter((row) => row.levellingsLeft < 1),
     {
-      reason: 'After levelling, these crowns cannot be levelled again.',
-      remedy: 'Take the bow out before levelling, or take wire with a higher crown.',
+      reason: say`After levelling, these crowns cannot be levelled again.`,
+      remedy: say`Take the bow out before levelling, or take wire with a higher crown.`,
     },
   );
 }

@@ -1,4 +1,5 @@
 /** Checks of the fret ends: shelf, nip, bevel beside the outer strings. */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { atLeast, atMost, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
 import type { Check } from './check-types.ts';
@@ -10,8 +11,8 @@ function shelf(build: Build, stopped: readonly FretEnd[]): Check[] {
   const first = shows[0];
   if (first) {
     const words = {
-      reason: 'The filed end stops short of the slot’s end: a hole shows beside every fret.',
-      remedy: 'File the ends less far in, leave more lines whole, or fill the slot ends.',
+      reason: say`The filed end stops short of the slot’s end: a hole shows beside every fret.`,
+      remedy: say`File the ends less far in, leave more lines whole, or fill the slot ends.`,
     };
     const measure = atMost(first.wholeWidthMm, build.endInsetMm);
     const frets = shows.map((end) => end.fret);
@@ -25,8 +26,8 @@ function shelf(build: Build, stopped: readonly FretEnd[]): Check[] {
   );
   if (!short) return [];
   const words = {
-    reason: 'The crown hardly rests on the binding left whole; its end can be pressed into the slot.',
-    remedy: 'File the ends less far in, or leave one more line whole.',
+    reason: say`The crown hardly rests on the binding left whole; its end can be pressed into the slot.`,
+    remedy: say`File the ends less far in, or leave one more line whole.`,
   };
   const measure = atLeast(limits.LEAST_SHELF_MM, short.value);
   return [check('shelf-short', 'warn', 'endInsetMm', measure, PRACTICE, words, short.frets)];
@@ -37,8 +38,8 @@ function nip(build: Build, stopped: readonly FretEnd[]): Check[] {
   const measure = atLeast(limits.LEAST_NIP_CLEARANCE_MM, build.nipClearanceMm);
   return [
     check('tight-nip', 'warn', 'nipClearanceMm', measure, PRACTICE, {
-      reason: 'The nipped tang has no room: when the board dries it pushes the binding off.',
-      remedy: 'Nip a little more off each end.',
+      reason: say`The nipped tang has no room: when the board dries it pushes the binding off.`,
+      remedy: say`Nip a little more off each end.`,
     }),
   ];
 }
@@ -48,8 +49,8 @@ function outerString(build: Build, ends: readonly FretEnd[]): Check[] {
   const near = worst(ends, (end) => beside(end) < limits.LEAST_BESIDE_STRING_MM, beside, 'least');
   if (!near) return [];
   const words = {
-    reason: 'Bevel and inset take so much of the crown that an outer string can slip off its end.',
-    remedy: 'Bevel more steeply (a smaller angle), file the ends less far in, or set the outer strings further in.',
+    reason: say`Bevel and inset take so much of the crown that an outer string can slip off its end.`,
+    remedy: say`Bevel more steeply (a smaller angle), file the ends less far in, or set the outer strings further in.`,
   };
   const measure = atLeast(limits.LEAST_BESIDE_STRING_MM, near.value);
   return [check('string-near-end', 'warn', 'endBevelDegrees', measure, PRACTICE, words, near.frets)];

@@ -1,4 +1,5 @@
 /** Checks of the wire: its studs, its bend, its length, and whether it suits the player. */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { metalById } from '../build/metals.ts';
 import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
@@ -10,8 +11,8 @@ function studs(build: Build): Check[] {
   if (build.studAreaMm2 <= wall) return [];
   return [
     check('studs-overlap', 'stop', 'studAreaMm2', atMost(wall, build.studAreaMm2, 'mm²'), GEOMETRY, {
-      reason: 'Studs of this area at this pitch would cover more than the whole side of the tang.',
-      remedy: 'Measure stud and pitch on the wire again.',
+      reason: say`Studs of this area at this pitch would cover more than the whole side of the tang.`,
+      remedy: say`Measure stud and pitch on the wire again.`,
     }),
   ];
 }
@@ -22,8 +23,8 @@ function bend(build: Build): Check[] {
   if (percent > 100) {
     return [
       check('bend-too-flat', 'warn', 'wireRadiusPercent', atMost(100, percent, '%', 0), PRACTICE, {
-        reason: 'The wire is flatter than the board: its ends stand up and spring up again after pressing.',
-        remedy: 'Bend it tighter than the board.',
+        reason: say`The wire is flatter than the board: its ends stand up and spring up again after pressing.`,
+        remedy: say`Bend it tighter than the board.`,
       }),
     ];
   }
@@ -31,8 +32,8 @@ function bend(build: Build): Check[] {
   const measure = atLeast(limits.TIGHTEST_BEND_PERCENT, percent, '%', 0);
   return [
     check('bend-too-tight', 'warn', 'wireRadiusPercent', measure, PRACTICE, {
-      reason: 'The wire is much tighter than the board: flattening its middle spreads the ends and kinks the crown.',
-      remedy: 'Bend it less.',
+      reason: say`The wire is much tighter than the board: flattening its middle spreads the ends and kinks the crown.`,
+      remedy: say`Bend it less.`,
     }),
   ];
 }
@@ -41,8 +42,8 @@ function oversize(build: Build): Check[] {
   if (build.oversizeMm >= limits.LEAST_OVERSIZE_MM) return [];
   return [
     check('little-oversize', 'note', 'oversizeMm', atLeast(limits.LEAST_OVERSIZE_MM, build.oversizeMm), PRACTICE, {
-      reason: 'There is next to no wire over the edges: a fret laid in a little to one side comes out short.',
-      remedy: 'Cut the pieces longer.',
+      reason: say`There is next to no wire over the edges: a fret laid in a little to one side comes out short.`,
+      remedy: say`Cut the pieces longer.`,
     }),
   ];
 }
@@ -51,8 +52,8 @@ function endOfBoard(build: Build): Check[] {
   if (build.method === 'glue' || build.boardBeyondLastFretMm >= limits.LEAST_BEYOND_LAST_FRET_MM) return [];
   const measure = atLeast(limits.LEAST_BEYOND_LAST_FRET_MM, build.boardBeyondLastFretMm, 'mm', 1);
   const words = {
-    reason: 'The wedge of the last fret can shear off the short grain at the end of the board.',
-    remedy: 'Leave the board longer until the frets are in, or glue the last fret.',
+    reason: say`The wedge of the last fret can shear off the short grain at the end of the board.`,
+    remedy: say`Leave the board longer until the frets are in, or glue the last fret.`,
   };
   return [check('short-grain-at-end', 'warn', 'boardBeyondLastFretMm', measure, PRACTICE, words, [build.fretCount])];
 }
@@ -62,8 +63,8 @@ function nickel(build: Build): Check[] {
   const basis = { source: 'REACH Annex XVII entry 27, EN 1811', mark: 'src' } as const;
   return [
     check('nickel', 'warn', 'wireMetal', NO_MEASURE, basis, {
-      reason: `The player is sensitive to nickel and this wire contains it. The European limit of ${limits.NICKEL_RELEASE_LIMIT} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
-      remedy: 'Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.',
+      reason: say`The player is sensitive to nickel and this wire contains it. The European limit of ${limits.NICKEL_RELEASE_LIMIT} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
+      remedy: say`Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.`,
     }),
   ];
 }

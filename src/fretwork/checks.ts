@@ -2,6 +2,7 @@
  * Checks: what a careful maker would say about this build before the saw comes out. Combinations that cannot exist at all
  * are refused by build/schema.ts; here are the unwise ones, and reminders. Limits: limits.ts.
  */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { glueById } from '../build/glues.ts';
 import { cautionsFor } from './cautions.ts';
@@ -21,17 +22,17 @@ function settingTime(build: Build): Check[] {
   if (build.restDays >= days) return [];
   return [
     check('strung-too-soon', 'warn', 'restDays', atLeast(days, build.restDays, 'day', 1), PRACTICE, {
-      reason: 'The strings go on before the glue has set through: it creeps, and the slots stay open.',
-      remedy: 'Wait longer, or take a glue that sets sooner.',
+      reason: say`The strings go on before the glue has set through: it creeps, and the slots stay open.`,
+      remedy: say`Wait longer, or take a glue that sets sooner.`,
     }),
   ];
 }
 
 const REMINDERS = [
-  ['dust', 'boardWood', 'Extract, wear a mask, vacuum.'],
-  ['dust-sensitising', 'boardWood', 'Cover up, and stop at the first sign of irritation.'],
-  ['glue', 'glueKind', 'Read the data sheet of the glue in your hand.'],
-  ['listed-wood', 'boardWood', 'Check the listing before buying, selling or shipping.'],
+  ['dust', 'boardWood', say`Extract, wear a mask, vacuum.`],
+  ['dust-sensitising', 'boardWood', say`Cover up, and stop at the first sign of irritation.`],
+  ['glue', 'glueKind', say`Read the data sheet of the glue in your hand.`],
+  ['listed-wood', 'boardWood', say`Check the listing before buying, selling or shipping.`],
 ] as const;
 
 function reminders(build: Build): Check[] {

@@ -10,6 +10,7 @@
  * the studs' curve bends over, so k' asks for a little too much change; saw or shave one slot, seat one fret, look again.
  * Source: superposition; the linear step is an engineering approximation.
  */
+import { say } from '../build/language.ts';
 
 export type RunAheadAdvice =
   /** Within the band: go on. */
@@ -49,15 +50,11 @@ export interface RunAheadInput {
 }
 
 const TEXT: Record<RunAheadAdvice, string> = {
-  'go-on': 'The bow is where it should be. Seat the next quarter.',
-  'widen-kerf':
-    'The bow runs ahead. Stop. Gauge the kerf of an empty slot: one that came out too narrow, or dust and filler left in it, is the usual reason. Widen the empty slots a little, seat one fret, and lay the straightedge on again.',
-  'glue-the-rest':
-    'The bow is already all that was wanted. Open the remaining slots until the tang drops in by hand, and glue those frets.',
-  'past-target':
-    'The bow is past what was wanted, and the remaining frets can only hold it. Glue them in without wedging, or lift the last frets, open their slots and glue them too. Slacken a rod that was tight. Do not count on string tension for the rest before you have looked at the strung prediction.',
-  behind:
-    'There is less bow than predicted. Nothing needs mending now: check that the frets are home and hold, and enter the measurement in the bench log.',
+  'go-on': say`The bow is where it should be. Seat the next quarter.`,
+  'widen-kerf': say`The bow runs ahead. Stop. Gauge the kerf of an empty slot: one that came out too narrow, or dust and filler left in it, is the usual reason. Widen the empty slots a little, seat one fret, and lay the straightedge on again.`,
+  'glue-the-rest': say`The bow is already all that was wanted. Open the remaining slots until the tang drops in by hand, and glue those frets.`,
+  'past-target': say`The bow is past what was wanted, and the remaining frets can only hold it. Glue them in without wedging, or lift the last frets, open their slots and glue them too. Slacken a rod that was tight. Do not count on string tension for the rest before you have looked at the strung prediction.`,
+  behind: say`There is less bow than predicted. Nothing needs mending now: check that the frets are home and hold, and enter the measurement in the bench log.`,
 };
 
 /** @throws {RangeError} when the prediction so far is zero or of another sign than the whole, or a number is not finite. */

@@ -1,4 +1,5 @@
 /** The plan as tables: one source for the sheet, the screen and the CSV files. Values in stored units; see `shownTable`. */
+import { say, sayText } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { displayDigits, displayUnit, formatNumber, toDisplay, type Unit, type UnitSystem } from '../build/units.ts';
 import type { FretworkPlan } from './plan.ts';
@@ -33,9 +34,14 @@ export interface Table {
 export const TABLE_IDS = ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'] as const;
 export type TableId = (typeof TABLE_IDS)[number];
 
-const number = (id: string, label: string, unit: Unit = 'mm', digits = 2): Column => ({ id, label, unit, digits });
+const number = (id: string, label: string, unit: Unit = 'mm', digits = 2): Column => ({
+  id,
+  label: sayText(label),
+  unit,
+  digits,
+});
 const count = (id: string, label: string): Column => number(id, label, '', 0);
-const words = (id: string, label: string): Column => ({ id, label });
+const words = (id: string, label: string): Column => ({ id, label: sayText(label) });
 
 /** A radius as a cell; "flat" or "straight" instead of an endless one. */
 const radius = (valueMm: number, endless: string): Cell => (Number.isFinite(valueMm) ? valueMm : endless);
@@ -43,23 +49,23 @@ const radius = (valueMm: number, endless: string): Cell => (Number.isFinite(valu
 export function slotTable(plan: FretworkPlan): Table {
   return {
     id: 'slots',
-    title: 'Slots',
+    title: say`Slots`,
     columns: [
       count('fret', 'Fret'),
-      number('x', 'From the nut'),
-      number('back', 'From the last fret'),
-      number('gap', 'From the fret before'),
-      number('width', 'Board width'),
-      number('radius', 'Board radius', 'mm', 0),
-      number('length', 'Slot length'),
-      words('ends', 'Slot ends'),
+      number('x', say`From the nut`),
+      number('back', say`From the last fret`),
+      number('gap', say`From the fret before`),
+      number('width', say`Board width`),
+      number('radius', say`Board radius`, 'mm', 0),
+      number('length', say`Slot length`),
+      words('ends', say`Slot ends`),
       number('kerf', 'Kerf', 'mm', 3),
       number('depth', 'Depth'),
-      number('needed', 'Depth needed'),
-      number('end-depth', 'Depth at the end'),
-      number('left', 'Board left, centre'),
-      number('left-least', 'Board left, least'),
-      number('chamfer', 'Chamfer, at most'),
+      number('needed', say`Depth needed`),
+      number('end-depth', say`Depth at the end`),
+      number('left', say`Board left, centre`),
+      number('left-least', say`Board left, least`),
+      number('chamfer', say`Chamfer, at most`),
     ],
     rows: plan.slots.map((slot) => [
       slot.fret,
@@ -67,9 +73,9 @@ export function slotTable(plan: FretworkPlan): Table {
       slot.fromLastFretMm,
       slot.fromPreviousMm,
       slot.boardWidthMm,
-      radius(slot.radiusMm, 'flat'),
+      radius(slot.radiusMm, say`flat`),
       slot.lengthMm,
-      slot.open ? 'open' : 'stopped',
+      slot.open ? say`open` : say`stopped`,
       slot.kerfMm,
       slot.depthMm,
       slot.depthNeededMm,
@@ -84,19 +90,19 @@ export function slotTable(plan: FretworkPlan): Table {
 export function wireTable(plan: FretworkPlan): Table {
   return {
     id: 'wire',
-    title: 'Wire',
+    title: say`Wire`,
     columns: [
       count('fret', 'Fret'),
-      number('arc', 'Along the arc'),
-      number('oversize', 'Oversize per end'),
-      number('cut', 'Length to cut', 'mm', 1),
-      number('nip', 'Nip per end'),
-      number('tang', 'Tang left'),
-      number('shelf', 'Shelf per end'),
-      number('bevel', 'Bevel loss per end'),
-      number('filed', 'Filed length'),
-      number('bend', 'Bend to radius', 'mm', 0),
-      number('off', 'Middle stands off'),
+      number('arc', say`Along the arc`),
+      number('oversize', say`Oversize per end`),
+      number('cut', say`Length to cut`, 'mm', 1),
+      number('nip', say`Nip per end`),
+      number('tang', say`Tang left`),
+      number('shelf', say`Shelf per end`),
+      number('bevel', say`Bevel loss per end`),
+      number('filed', say`Filed length`),
+      number('bend', say`Bend to radius`, 'mm', 0),
+      number('off', say`Middle stands off`),
     ],
     rows: plan.wire.map((piece, index) => {
       const { bendToRadiusMm, middleStandsOffMm } = plan.bends[index]!;
@@ -110,7 +116,7 @@ export function wireTable(plan: FretworkPlan): Table {
         piece.shelfMm,
         piece.bevelLossMm,
         piece.filedMm,
-        radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, 'straight'),
+        radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, say`straight`),
         middleStandsOffMm,
       ];
     }),
@@ -123,16 +129,16 @@ export function cuttingTable(plan: FretworkPlan): Table | undefined {
   if (!cutting) return undefined;
   return {
     id: 'cutting',
-    title: 'Cutting plan',
+    title: say`Cutting plan`,
     columns: [
       count('stick', 'Stick'),
-      words('frets', 'Frets, longest first'),
+      words('frets', say`Frets, longest first`),
       number('lengths', 'Lengths', 'mm', 1),
-      number('left', 'Left over', 'mm', 1),
+      number('left', say`Left over`, 'mm', 1),
     ],
     rows: cutting.sticks.map((stick, index) => [
       index + 1,
-      stick.pieces.map((piece) => (piece.spare ? 'spare' : String(piece.fret))).join(' '),
+      stick.pieces.map((piece) => (piece.spare ? say`spare` : String(piece.fret))).join(' '),
       stick.pieces.map((piece) => piece.lengthMm),
       stick.leftMm,
     ]),
@@ -147,15 +153,15 @@ export function seatingTable(plan: FretworkPlan): Table {
   const dry = plan.glueRecipe === undefined;
   return {
     id: 'seating',
-    title: 'Seating',
+    title: say`Seating`,
     columns: [
       count('fret', 'Fret'),
-      count('turn', 'Goes in as number'),
+      count('turn', say`Goes in as number`),
       count('quarter', 'Quarter'),
-      number('force', 'Seating force', 'N', 0),
-      number('pressure', 'Pressure under the caul', 'MPa', 1),
-      number('wedge', 'Wedge force', 'N', 0),
-      number('pull', 'Pull-out force', 'N', 0),
+      number('force', say`Seating force`, 'N', 0),
+      number('pressure', say`Pressure under the caul`, 'MPa', 1),
+      number('wedge', say`Wedge force`, 'N', 0),
+      number('pull', say`Pull-out force`, 'N', 0),
       number('glue', 'Glue', 'mm³', 0),
       number('bead', 'Bead', 'mm', 1),
     ],
@@ -180,15 +186,15 @@ export function seatingTable(plan: FretworkPlan): Table {
 export function quarterTable(plan: FretworkPlan): Table {
   return {
     id: 'quarters',
-    title: 'Bow while seating',
+    title: say`Bow while seating`,
     columns: [
-      count('quarter', 'After quarter'),
-      words('frets', 'Frets of this quarter'),
-      count('in', 'Frets in'),
-      number('expected', 'Bow expected'),
-      number('least', 'Band from'),
-      number('most', 'Band to'),
-      number('measured', 'Bow measured'),
+      count('quarter', say`After quarter`),
+      words('frets', say`Frets of this quarter`),
+      count('in', say`Frets in`),
+      number('expected', say`Bow expected`),
+      number('least', say`Band from`),
+      number('most', say`Band to`),
+      number('measured', say`Bow measured`),
     ],
     rows: plan.seating.quarters.map((quarter, index) => [
       index + 1,
@@ -207,21 +213,21 @@ export function levellingTable(plan: FretworkPlan): Table | undefined {
   if (!plan.levelling) return undefined;
   return {
     id: 'levelling',
-    title: 'Levelling',
+    title: say`Levelling`,
     columns: [
       count('fret', 'Fret'),
-      number('above', 'Above the line', 'mm', 3),
-      number('removed', 'Taken off', 'mm', 3),
-      number('left', 'Crown left'),
-      count('again', 'Levellings left'),
-      number('measured', 'Crown measured'),
+      number('above', say`Above the line`, 'mm', 3),
+      number('removed', say`Taken off`, 'mm', 3),
+      number('left', say`Crown left`),
+      count('again', say`Levellings left`),
+      number('measured', say`Crown measured`),
     ],
     rows: plan.levelling.map((row) => [
       row.fret,
       row.aboveLineMm,
       row.removedMm,
       row.crownLeftMm,
-      Number.isFinite(row.levellingsLeft) ? row.levellingsLeft : 'any',
+      Number.isFinite(row.levellingsLeft) ? row.levellingsLeft : say`any`,
       null,
     ]),
   };
@@ -230,32 +236,32 @@ export function levellingTable(plan: FretworkPlan): Table | undefined {
 export function metalTable(plan: FretworkPlan): Table {
   return {
     id: 'metals',
-    title: 'Wire metals',
+    title: say`Wire metals`,
     columns: [
       words('metal', 'Metal'),
       words('chosen', 'Chosen'),
       words('nickel', 'Nickel'),
-      number('hardness', 'Hardness HV', '', 0),
-      number('wear', 'Wear life over the chosen', '', 2),
+      number('hardness', say`Hardness HV`, '', 0),
+      number('wear', say`Wear life over the chosen`, '', 2),
       number('modulus', 'Stiffness', 'GPa', 0),
-      number('yield', 'Yield strength', 'MPa', 0),
-      number('bend', 'Bend to radius', 'mm', 0),
-      number('stays', 'Of the bend stays', '%', 0),
-      words('force', 'Effect on the wedge force'),
+      number('yield', say`Yield strength`, 'MPa', 0),
+      number('bend', say`Bend to radius`, 'mm', 0),
+      number('stays', say`Of the bend stays`, '%', 0),
+      words('force', say`Effect on the wedge force`),
       words('source', 'Source'),
     ],
     rows: plan.metals.map(({ metal, chosen, wearLifeRatio, bendToRadiusMm, bendStays }) => [
       metal.label,
-      chosen ? 'yes' : '',
-      metal.nickelFree ? 'free' : 'contains',
+      chosen ? say`yes` : '',
+      metal.nickelFree ? say`free` : say`contains`,
       metal.hardnessHV,
       wearLifeRatio,
       metal.modulusGPa,
       metal.yieldMPa,
-      radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, 'straight'),
+      radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, say`straight`),
       bendStays * 100,
-      'none',
-      metal.mark === 'mem' ? `${metal.source}, from memory` : metal.source,
+      say`none`,
+      metal.mark === 'mem' ? say`${metal.source}, from memory` : metal.source,
     ]),
   };
 }
@@ -263,7 +269,7 @@ export function metalTable(plan: FretworkPlan): Table {
 export function checkTable(plan: FretworkPlan): Table {
   return {
     id: 'checks',
-    title: 'Checks',
+    title: say`Checks`,
     columns: [
       words('severity', 'Weight'),
       words('code', 'Check'),
@@ -272,7 +278,7 @@ export function checkTable(plan: FretworkPlan): Table {
       words('limit', 'Limit'),
       words('frets', 'Frets'),
       words('reason', 'Reason'),
-      words('remedy', 'What to do'),
+      words('remedy', say`What to do`),
       words('source', 'Source'),
     ],
     rows: plan.checks.map((check) => {
@@ -282,7 +288,9 @@ export function checkTable(plan: FretworkPlan): Table {
         check.code,
         check.parameter,
         value === null ? null : { value, unit, digits },
-        limit === null ? null : { before: `at ${limitKind} `, value: limit, unit, digits },
+        limit === null
+          ? null
+          : { before: limitKind === 'most' ? say`at most ` : say`at least `, value: limit, unit, digits },
         check.frets.length === 0 ? null : check.frets.join(' '),
         check.reason,
         check.remedy,

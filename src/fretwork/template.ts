@@ -9,6 +9,7 @@
  *
  * Paper: A4 297 × 210 mm (ISO 216); Letter 11 × 8.5 in.
  */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { MM_PER_INCH, type UnitSystem } from '../build/units.ts';
 import {
@@ -64,7 +65,7 @@ function escape(text: string): string {
 function drawLine(line: TemplateLine, dx: number, dy: number): string {
   const { width, dash } = STYLE[line.kind];
   const fret = line.fret === undefined ? '' : ` data-fret="${line.fret}"`;
-  return `<line class="${line.kind}"${fret} x1="${n(line.x1 + dx)}" y1="${n(line.y1 + dy)}" x2="${n(line.x2 + dx)}" y2="${n(line.y2 + dy)}" stroke-width="${width}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
+  return say`<line class="${line.kind}"${fret} x1="${n(line.x1 + dx)}" y1="${n(line.y1 + dy)}" x2="${n(line.x2 + dx)}" y2="${n(line.y2 + dy)}" stroke-width="${width}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
 }
 
 function drawText(text: TemplateText, dx: number, dy: number): string {
@@ -72,13 +73,13 @@ function drawText(text: TemplateText, dx: number, dy: number): string {
   const turn = text.upright ? ` transform="rotate(90 ${x} ${y})"` : '';
   // A third of the size brings turned figures onto the line that they belong to.
   const shift = text.upright ? ` dy="${n(text.sizeMm / 3)}"` : '';
-  return `<text fill="#000" stroke="none" x="${x}" y="${y}"${shift} font-size="${text.sizeMm}" text-anchor="${text.anchor}"${turn}>${escape(text.text)}</text>`;
+  return say`<text fill="#000" stroke="none" x="${x}" y="${y}"${shift} font-size="${text.sizeMm}" text-anchor="${text.anchor}"${turn}>${escape(text.text)}</text>`;
 }
 
 /** A bar of a known length with its label. */
 function bar(x: number, y: number, lengthMm: number, label: string): string {
   const line = (x1: number, y1: number, x2: number, y2: number, name = '') =>
-    `<line class="bar"${name} x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" stroke-width="${STYLE.bar.width}"/>`;
+    say`<line class="bar"${name} x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" stroke-width="${STYLE.bar.width}"/>`;
   return [
     line(x, y, x + lengthMm, y, ` data-length="${label}"`),
     line(x, y - BAR_TICK_MM / 2, x, y + BAR_TICK_MM / 2),
@@ -93,7 +94,7 @@ function bars(x: number, y: number): string {
 
 function sheet(lengthMm: number, heightMm: number, title: string, body: readonly string[]): string {
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${n(lengthMm)}mm" height="${n(heightMm)}mm" viewBox="0 0 ${n(lengthMm)} ${n(heightMm)}">`,
+    say`<svg xmlns="http://www.w3.org/2000/svg" width="${n(lengthMm)}mm" height="${n(heightMm)}mm" viewBox="0 0 ${n(lengthMm)} ${n(heightMm)}">`,
     `<title>${escape(title)}</title>`,
     '<g fill="none" stroke="#000" font-family="sans-serif">',
     ...body,
@@ -103,7 +104,7 @@ function sheet(lengthMm: number, heightMm: number, title: string, body: readonly
   ].join('\n');
 }
 
-const advice = (heading: string) => `${heading} — print at 100 %, then measure both bars`;
+const advice = (heading: string) => say`${heading} — print at 100 %, then measure both bars`;
 
 /** Height of the drawing with its labels, bars and heading, mm. */
 function bodyHeightMm(shapes: TemplateShapes): number {
@@ -167,7 +168,7 @@ export function templatePages(build: Build, words: TemplateWords, system: UnitSy
     const toMm = Math.min(shapes.toMm, fromMm + printable);
     const dx = MARGIN_MM - fromMm;
     const within = (x: number) => x >= fromMm && x <= toMm;
-    const heading = `${words.heading}, page ${index + 1} of ${count}`;
+    const heading = say`${words.heading}, page ${index + 1} of ${count}`;
     const meets = joins.filter(within);
     const svg = sheet(lengthMm, heightMm, heading, [
       drawText({ x: MARGIN_MM, y: MARGIN_MM + 4, sizeMm: 4, text: advice(heading), anchor: 'start' }, 0, 0),
@@ -183,7 +184,7 @@ export function templatePages(build: Build, words: TemplateWords, system: UnitSy
             x: x + (x - fromMm < printable / 2 ? 4 : -4),
             y: -shapes.halfMm - JOIN_OFF_MM - 1,
             sizeMm: 2.4,
-            text: 'join here: lay the crosses on each other',
+            text: say`join here: lay the crosses on each other`,
             anchor: x - fromMm < printable / 2 ? 'start' : 'end',
           },
           dx,
