@@ -1,6 +1,7 @@
 /** Many changes of a build in the page, by its own sliders, each waited for. */
 import type { Page } from 'playwright-core';
-import type { ParameterId } from '../../src/build/parameters.ts';
+import { GROUPS, type Parameter } from '../../src/build/parameter-kinds.ts';
+import { PARAMETERS, type ParameterId } from '../../src/build/parameters.ts';
 
 /** A slider that goes to and fro between the value it has and another one. */
 export interface ToAndFro {
@@ -32,6 +33,15 @@ export async function openGroups(page: Page): Promise<void> {
       summary.click();
   });
   await page.waitForFunction(() => !document.querySelector('.groups details:not([open])'));
+}
+
+/** Opens the one group that a parameter is in. */
+export async function openGroupOf(page: Page, id: ParameterId): Promise<void> {
+  const group = (PARAMETERS as readonly Parameter[]).find((parameter) => parameter.id === id)?.group;
+  const details = page.locator('.groups details').nth(GROUPS.findIndex((one) => one.id === group));
+  await details.waitFor();
+  if ((await details.getAttribute('open')) === null) await details.locator('> summary').click();
+  await sliderOf(page, id).waitFor();
 }
 
 /** The slider of a parameter. */

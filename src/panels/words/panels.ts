@@ -30,7 +30,7 @@ export const READOUT_WORDS = words('READOUT_WORDS', {
   bandComing: '',
   drivers: (list: string) => `What spreads them most: ${list}.`,
   strings: (count: number) => `${count} ${count === 1 ? 'string' : 'strings'}`,
-  noForce: 'no wedge: glued',
+  noForce: 'no wedge',
   band: (low: string, high: string) => `${low} to ${high}`,
 });
 

@@ -2,7 +2,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Browser, Locator } from 'playwright-core';
 import type { ParameterId } from '../../../src/build/parameters.ts';
-import { openGroups, sliderOf } from '../../browser/many-changes.ts';
+import { openGroupOf, sliderOf } from '../../browser/many-changes.ts';
 import type { App } from '../../browser/open-page.ts';
 import type { BenchRow } from '../measure.ts';
 import { percentile, timed } from './rows.ts';
@@ -25,19 +25,19 @@ async function traced(browser: Browser, app: App, action: () => Promise<void>): 
   return (JSON.parse(trace.toString('utf8')) as { traceEvents: TraceEvent[] }).traceEvents;
 }
 
-/** Drags a slider to and fro by one pixel at a time, which is as fine as a pointer gets. */
-async function drag(app: App, slider: Locator, events: number): Promise<void> {
+/** Drags a slider to and fro about the value it has, by one pixel at a time, which is as fine as a pointer gets. */
+async function drag(app: App, slider: Locator, middle: number, events: number): Promise<void> {
   const box = await slider.boundingBox();
   if (!box) throw new Error('The slider to be dragged is not in the window.');
   const y = box.y + box.height / 2;
-  const middle = box.x + box.width / 2;
+  const x = box.x + box.width * middle;
   const reach = Math.floor(box.width / 10);
-  await app.page.mouse.move(middle, y);
+  await app.page.mouse.move(x, y);
   await app.page.mouse.down();
   for (let event = 0; event < events; event += 1) {
     // A zigzag: up to the reach, back, and so on.
     const along = event % (2 * reach);
-    await app.page.mouse.move(middle + (along < reach ? along : 2 * reach - along), y);
+    await app.page.mouse.move(x + (along < reach ? along : 2 * reach - along) - reach / 2, y);
     await pause(PAUSE_MS);
   }
   await app.page.mouse.up();
@@ -63,12 +63,16 @@ export async function sliderRows(
   id: ParameterId,
   events: number,
 ): Promise<BenchRow[]> {
-  await openGroups(app.page);
+  await openGroupOf(app.page, id);
   const slider = sliderOf(app.page, id);
   await slider.scrollIntoViewIfNeeded();
-  await drag(app, slider, WARM_UP);
+  const middle = await slider.evaluate((input) => {
+    const { valueAsNumber, min, max } = input as HTMLInputElement;
+    return (valueAsNumber - Number(min)) / (Number(max) - Number(min));
+  });
+  await drag(app, slider, middle, WARM_UP);
   await app.settle();
-  const trace = await traced(browser, app, () => drag(app, slider, events));
+  const trace = await traced(browser, app, () => drag(app, slider, middle, events));
   return rowsOf(`scripting per event of the ${name} slider`, scriptingPerEvent(trace, 'input'));
 }
 
