@@ -4,6 +4,7 @@
  *
  * Text that a spreadsheet would take for a formula is written with an apostrophe before it, and read back without.
  */
+import { say } from '../../build/language.ts';
 import Papa from 'papaparse';
 import { MM_PER_INCH, type UnitSystem } from '../../build/units.ts';
 import type { Method } from '../prediction-types.ts';
@@ -56,31 +57,31 @@ function readHeader(cells: readonly string[]): { readonly header: Header; readon
     const plain = TEXT_COLUMNS.find((id) => id === name.toLowerCase());
     const column = LOG_NUMBERS.find((candidate) => candidate.name === name.toLowerCase());
     if (plain ? text.has(plain) : column && numbers.has(column.id)) {
-      problems.push(problem('unknown', 1, name, cell, `column “${cell}” stands twice in the header.`));
+      problems.push(problem('unknown', 1, name, cell, say`column “${cell}” stands twice in the header.`));
     } else if (plain && unit === undefined) {
       text.set(plain, index);
     } else if (column) {
       const units: readonly (string | undefined)[] = column.unit === 'mm' ? ['mm', 'in'] : [undefined];
       if (units.includes(unit)) numbers.set(column.id, { index, scale: unit === 'in' ? MM_PER_INCH : 1 });
       else {
-        const wanted = column.unit === 'mm' ? `“${name} (mm)” or “${name} (in)”` : `“${name}” without a unit`;
+        const wanted = column.unit === 'mm' ? say`“${name} (mm)” or “${name} (in)”` : say`“${name}” without a unit`;
         problems.push(
-          problem('not-an-option', 1, name, cell, `column “${cell}” has no unit that is known: it takes ${wanted}.`),
+          problem('not-an-option', 1, name, cell, say`column “${cell}” has no unit that is known: it takes ${wanted}.`),
         );
       }
     } else {
-      problems.push(problem('unknown', 1, cell, cell, `column “${cell}” is not one that a bench log has.`));
+      problems.push(problem('unknown', 1, cell, cell, say`column “${cell}” is not one that a bench log has.`));
     }
   });
   for (const id of TEXT_COLUMNS) {
     if (!text.has(id))
-      problems.push(problem('missing', 1, id, undefined, `column “${id}” is missing from the header.`));
+      problems.push(problem('missing', 1, id, undefined, say`column “${id}” is missing from the header.`));
   }
   const gauge = LOG_NUMBERS.find(({ whenEmpty }) => whenEmpty === undefined)!;
   const named = problems.some(({ column }) => column === gauge.name);
   if (!numbers.has(gauge.id) && !named) {
     problems.push(
-      problem('missing', 1, gauge.name, undefined, `column “${gauge.name} (mm)” is missing from the header.`),
+      problem('missing', 1, gauge.name, undefined, say`column “${gauge.name} (mm)” is missing from the header.`),
     );
   }
   return { header: { text, numbers }, problems };
@@ -105,15 +106,15 @@ function readRow(
   const values = LOG_NUMBERS.map(({ id, name, unit, min, max, whenEmpty }): [string, number | null] => {
     const place = numbers.get(id);
     const cell = place ? (cells[place.index] ?? '') : '';
-    const range = `${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
+    const range = say`${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
     if (cell.trim() === '') {
       if (whenEmpty !== undefined) return [id, whenEmpty];
-      problems.push(problem('missing', row, name, cell, `${name} is empty; it takes ${range}.`, { min, max, unit }));
+      problems.push(problem('missing', row, name, cell, say`${name} is empty; it takes ${range}.`, { min, max, unit }));
       return [id, null];
     }
     const value = readNumber(cell);
     if (Number.isNaN(value)) {
-      const sentence = `${name} is “${cell}”; it takes a number with a decimal point, ${range}.`;
+      const sentence = say`${name} is “${cell}”; it takes a number with a decimal point, ${range}.`;
       problems.push(problem('wrong-type', row, name, cell, sentence, { min, max, unit }));
     }
     return [id, value * (place?.scale ?? 1)];
@@ -137,18 +138,18 @@ export function readLog(text: string): ReadLog {
     return {
       ok: false,
       problems: quotes.map(({ row, message }) =>
-        problem('not-csv', row === undefined ? null : row + 1, '', undefined, `this is not CSV: ${message}.`),
+        problem('not-csv', row === undefined ? null : row + 1, '', undefined, say`this is not CSV: ${message}.`),
       ),
     };
   }
   const [first, ...rest] = parsed.data;
-  if (!first) return { ok: false, problems: [problem('not-csv', null, '', text, 'The file is empty.')] };
+  if (!first) return { ok: false, problems: [problem('not-csv', null, '', text, say`The file is empty.`)] };
   const { header, problems } = readHeader(first);
   if (problems.length > 0) return { ok: false, problems };
   const rows = rest.map((cells, index) => {
     const row = index + 2;
     if (cells.length > first.length) {
-      const sentence = `it has ${cells.length} cells, the header ${first.length}.`;
+      const sentence = say`it has ${cells.length} cells, the header ${first.length}.`;
       return { problems: [problem('unknown', row, '', cells[first.length], sentence)] };
     }
     return readRow(cells, header, row);

@@ -3,6 +3,7 @@
  *
  * Relief is that of greatest size under the straightedge, positive hollow, negative humped, like everywhere.
  */
+import { say } from '../../build/language.ts';
 import type { Unit } from '../../build/units.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 
@@ -119,7 +120,7 @@ export interface LogProblem {
   readonly message: string;
 }
 
-const where = (row: number | null) => (row === null ? '' : `Row ${row}: `);
+const where = (row: number | null) => (row === null ? '' : say`Row ${row}: `);
 
 export function problem(
   code: LogProblem['code'],
@@ -146,15 +147,17 @@ function numberProblems(entry: LogEntry, row: number | null): LogProblem[] {
     const value = entry[id];
     if (value === null && whenEmpty === null) return [];
     const unitText = unit === '' ? '' : ` ${unit}`;
-    const range = `${min} to ${max}${unitText}`;
+    const range = say`${min} to ${max}${unitText}`;
     const limits = { min, max, unit };
     if (typeof value !== 'number' || !Number.isFinite(value)) {
       return [
-        problem('wrong-type', row, name, value, `${name} is ${String(value)}; it takes a number, ${range}.`, limits),
+        problem('wrong-type', row, name, value, say`${name} is ${String(value)}; it takes a number, ${range}.`, limits),
       ];
     }
     if (value < min || value > max) {
-      return [problem('out-of-range', row, name, value, `${name} is ${value}${unitText}; it takes ${range}.`, limits)];
+      return [
+        problem('out-of-range', row, name, value, say`${name} is ${value}${unitText}; it takes ${range}.`, limits),
+      ];
     }
     return [];
   });
@@ -165,27 +168,27 @@ export function entryProblems(entry: LogEntry, row: number | null = null): LogPr
   const problems: LogProblem[] = [];
   if (!isDate(entry.date)) {
     problems.push(
-      problem('wrong-type', row, 'date', entry.date, `date is “${entry.date}”; it takes a day as yyyy-mm-dd.`),
+      problem('wrong-type', row, 'date', entry.date, say`date is “${entry.date}”; it takes a day as yyyy-mm-dd.`),
     );
   }
-  if (entry.neck.trim() === '') problems.push(problem('missing', row, 'neck', entry.neck, 'neck has no name.'));
+  if (entry.neck.trim() === '') problems.push(problem('missing', row, 'neck', entry.neck, say`neck has no name.`));
   if (entry.neck.length > MOST_NECK_CHARACTERS) {
-    const sentence = `neck has a name of ${entry.neck.length} characters; it takes at most ${MOST_NECK_CHARACTERS}.`;
+    const sentence = say`neck has a name of ${entry.neck.length} characters; it takes at most ${MOST_NECK_CHARACTERS}.`;
     problems.push(problem('out-of-range', row, 'neck', entry.neck, sentence, { max: MOST_NECK_CHARACTERS }));
   }
   if (!METHODS.includes(entry.method)) {
-    const sentence = `method is “${String(entry.method)}”; it takes one of: ${METHODS.join(', ')}.`;
+    const sentence = say`method is “${String(entry.method)}”; it takes one of: ${METHODS.join(', ')}.`;
     problems.push(problem('not-an-option', row, 'method', entry.method, sentence));
   }
   problems.push(...numberProblems(entry, row));
   if (entry.measuredFrettedMm === null && entry.measuredStrungMm === null) {
-    const sentence = 'nothing was measured: it takes “measured with frets in”, “measured strung” or both.';
+    const sentence = say`nothing was measured: it takes “measured with frets in”, “measured strung” or both.`;
     problems.push(problem('missing', row, 'measured with frets in', null, sentence));
   }
   const needs = (measured: number | null, id: LogNumber['id'], why: string) => {
     if (measured === null || entry[id] !== null) return;
     const { name } = LOG_NUMBERS.find((column) => column.id === id)!;
-    problems.push(problem('missing', row, name, null, `${name} is missing; it is needed with “${why}”.`));
+    problems.push(problem('missing', row, name, null, say`${name} is missing; it is needed with “${why}”.`));
   };
   needs(entry.measuredFrettedMm, 'predictedFrettedMm', 'measured with frets in');
   needs(entry.measuredStrungMm, 'predictedStrungMm', 'measured strung');

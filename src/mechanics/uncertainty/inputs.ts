@@ -18,6 +18,7 @@
  * about 1 %, thickness entering to the third power), 5 % bent under a weight (its deflection to a few per cent). An own
  * wood whose E was typed in counts like a species value.
  */
+import { say } from '../../build/language.ts';
 import type { Build } from '../../build/build.ts';
 import { AS_STATED, type Deviations } from '../deviations.ts';
 import { woodProperties } from '../materials.ts';
@@ -43,17 +44,22 @@ const HANDBOOK = 'Wood Handbook Table 5-6, from memory';
 
 /** The order of the inputs in every vector of standard normal deviates. */
 export const INPUTS: readonly InputDescription[] = [
-  { id: 'boardModulus', label: 'stiffness of the board', kind: 'factor', source: HANDBOOK },
-  { id: 'neckModulus', label: 'stiffness of the neck', kind: 'factor', source: HANDBOOK },
-  { id: 'density', label: 'density of the board', kind: 'factor', source: HANDBOOK },
-  { id: 'crushing', label: 'crushing strength of the board', kind: 'factor', source: HANDBOOK },
-  { id: 'kerfMm', label: 'kerf', kind: 'offset', source: ASSUMED },
-  { id: 'studWidthMm', label: 'width over the studs', kind: 'offset', source: ASSUMED },
-  { id: 'studSoftness', label: 'how soon the studs grip', kind: 'factor', source: ASSUMED },
-  { id: 'relaxation', label: 'how much the wedges relax', kind: 'factor', source: ASSUMED },
-  { id: 'creep', label: 'how much the wood creeps', kind: 'factor', source: ASSUMED },
-  { id: 'bite', label: 'how hard the studs bite', kind: 'factor', source: 'assumption, or your bench log' },
+  { id: 'boardModulus', label: say`stiffness of the board`, kind: 'factor', source: HANDBOOK },
+  { id: 'neckModulus', label: say`stiffness of the neck`, kind: 'factor', source: HANDBOOK },
+  { id: 'density', label: say`density of the board`, kind: 'factor', source: HANDBOOK },
+  { id: 'crushing', label: say`crushing strength of the board`, kind: 'factor', source: HANDBOOK },
+  { id: 'kerfMm', label: say`kerf`, kind: 'offset', source: ASSUMED },
+  { id: 'studWidthMm', label: say`width over the studs`, kind: 'offset', source: ASSUMED },
+  { id: 'studSoftness', label: say`how soon the studs grip`, kind: 'factor', source: ASSUMED },
+  { id: 'relaxation', label: say`how much the wedges relax`, kind: 'factor', source: ASSUMED },
+  { id: 'creep', label: say`how much the wood creeps`, kind: 'factor', source: ASSUMED },
+  { id: 'bite', label: say`how hard the studs bite`, kind: 'factor', source: 'assumption, or your bench log' },
 ];
+
+/** What an input is called, in the language of whoever asks: a worker always speaks English. */
+export function inputLabel(input: UncertainInput): string {
+  return INPUTS.find(({ id }) => id === input)!.label;
+}
 
 /** Standard deviation of a lognormal factor's logarithm from its coefficient of variation. */
 export function logSpread(variation: number): number {

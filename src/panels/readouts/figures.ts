@@ -1,6 +1,7 @@
 /** The numbers of a solution as text: value, unit, word, detail and band apart, so that each can be set as it deserves. */
 import { displayUnit, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../build/units.ts';
 import type { ReliefLine } from '../../mechanics/prediction-types.ts';
+import { inputLabel } from '../../mechanics/uncertainty/inputs.ts';
 import type { ReadoutBand, Uncertainty } from '../../mechanics/uncertainty/types.ts';
 import type { Phase } from '../../state/rail.ts';
 import type { Solution } from '../../state/solution-slice.ts';
@@ -88,7 +89,7 @@ function forceFigure(
 
 /** "how hard the studs bite 52 %, stiffness of the neck 21 %". */
 export function driversText(drivers: ReadoutBand['drivers']): string {
-  return drivers.map(({ label, share }) => `${label} ${formatNumber(share * 100, 0)}\u00a0%`).join(', ');
+  return drivers.map(({ input, share }) => `${inputLabel(input)} ${formatNumber(share * 100, 0)}\u00a0%`).join(', ');
 }
 
 /** What makes most of the band, as a sentence; none for a band without width, which a glue fit has before the strings. */
