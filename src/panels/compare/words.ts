@@ -1,9 +1,10 @@
 /** Words of the comparison. */
+import { words } from '../../build/language.ts';
 import type { Build } from '../../build/build.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { Refret } from '../customer/facts.ts';
 
-export const COMPARE_WORDS = {
+export const COMPARE_WORDS = words('COMPARE_WORDS', {
   title: 'Compare',
   action: 'Compare …',
   open: 'Compare them',
@@ -59,9 +60,9 @@ export const COMPARE_WORDS = {
   share: 'Share this comparison',
   forCustomer: 'Show it as the customer’s page',
   tooLong: 'This comparison is too long for a link. Shorten the notes of the necks.',
-} as const;
+});
 
-export const ROW_WORDS = {
+export const ROW_WORDS = words('ROW_WORDS', {
   now: (moment: string) => `Now: ${moment}`,
   fretted: 'Bow with the frets in',
   strung: 'Strung',
@@ -74,24 +75,28 @@ export const ROW_WORDS = {
   glue: 'Glue',
   steps: 'Steps of the work',
   refret: 'Risk at the next refret',
-} as const;
+});
 
-export const RISK_WORDS: Readonly<Record<Refret, string>> = { easy: 'low', careful: 'some', hard: 'high' };
+export const RISK_WORDS: Readonly<Record<Refret, string>> = words('RISK_WORDS', {
+  easy: 'low',
+  careful: 'some',
+  hard: 'high',
+});
 
-export const ORDER_WORDS: Readonly<Record<Build['seatingOrder'], string>> = {
+export const ORDER_WORDS: Readonly<Record<Build['seatingOrder'], string>> = words('ORDER_WORDS', {
   spread: 'every fourth fret first',
   'nut-first': 'from the nut on',
   'body-first': 'from the last fret on',
-};
+});
 
 /** What stands in the slots beside the tang. */
-export const SLOT_WORDS: Readonly<Record<Method, string>> = {
+export const SLOT_WORDS: Readonly<Record<Method, string>> = words('SLOT_WORDS', {
   press: 'empty slots',
   glue: 'slots filled with glue',
   both: 'wedged slots filled with glue',
-};
+});
 
-export const CELL_WORDS = {
+export const CELL_WORDS = words('CELL_WORDS', {
   noRod: 'no rod',
   outOfReach: 'out of reach',
   chance: (percent: string) => `possible in ${percent}`,
@@ -101,10 +106,10 @@ export const CELL_WORDS = {
   asUnsawn: 'as stiff as unsawn',
   dry: 'none',
   steps: (count: number, wait: string) => `${count} steps; ${wait} from frets to strings`,
-} as const;
+});
 
 /** Sentences of the reasons; every number in them is one of the library's, or a ratio of two of them. */
-export const REASON_WORDS = {
+export const REASON_WORDS = words('REASON_WORDS', {
   noWedge: (kerf: string) => `nothing wedges: the studs slide into slots of ${kerf}`,
   wedgeOnlyHere: (force: string) => `each fret wedges its slot with ${force}`,
   whereOther: (force: string) => `where the first wedges each with ${force}`,
@@ -144,4 +149,4 @@ export const REASON_WORDS = {
   sharp: (chamfer: string) => `slot edges chamfered only ${chamfer}: the board chips`,
   noGlue: 'no glue: the fret lifts out of its slot',
   pulls: (force: string) => `${force} hold each fret`,
-} as const;
+});

@@ -1,5 +1,7 @@
 /** Words of the papers as a whole; the page itself needs them before any paper is opened. */
-export const SHEETS_WORDS = {
+import { words } from '../../build/language.ts';
+
+export const SHEETS_WORDS = words('SHEETS_WORDS', {
   title: 'Papers',
   plan: 'Plan and bench sheet',
   template: 'Cutting template',
@@ -13,4 +15,4 @@ export const SHEETS_WORDS = {
   loading: 'The papers are being prepared.',
   documentTitle: (name: string, sheet: string) => `${name} – ${sheet} – Backbow`,
   version: (version: string) => `Backbow ${version}`,
-} as const;
+});

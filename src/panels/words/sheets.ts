@@ -1,7 +1,8 @@
 /** Words of the papers: the fretwork plan that prints as the bench sheet, the cutting template, the files to take along. */
+import { words } from '../../build/language.ts';
 import type { TableId } from '../../fretwork/tables.ts';
 
-export const PLAN_WORDS = {
+export const PLAN_WORDS = words('PLAN_WORDS', {
   title: 'Bench sheet',
   printHint:
     'Prints on A4 or Letter as the printer is set. The browser’s own header and footer can be switched off; the pages have their own.',
@@ -249,9 +250,9 @@ export const PLAN_WORDS = {
     string: (pitch: string, diameter: string, construction: string) => `${pitch} ${diameter} ${construction}`,
     starting: 'Relief of the bare board at frets 1, 2 …',
   },
-} as const;
+});
 
-export const TEMPLATE_WORDS = {
+export const TEMPLATE_WORDS = words('TEMPLATE_WORDS', {
   title: 'Cutting template',
   intro:
     'Slots, taper and binding at full size. Print at 100 %, without “fit to page”, then measure both bars on every page with a steel rule before the saw comes out: printers scale, and paper moves with the damp. Where hundredths matter, mark from the table of the slots.',
@@ -262,9 +263,9 @@ export const TEMPLATE_WORDS = {
   join: 'Lay the crosses of one page on those of the next, against a window, and tape the pages together.',
   page: (index: number, count: number) => `Page ${index} of ${count}`,
   heading: (name: string, version: string, date: string) => `${name}, ${version}, ${date}`,
-} as const;
+});
 
-export const FILES_WORDS = {
+export const FILES_WORDS = words('FILES_WORDS', {
   title: 'Files to take along',
   intro: 'Everything is made here, in your browser; nothing is sent anywhere.',
   save: 'Save',
@@ -298,4 +299,4 @@ export const FILES_WORDS = {
   },
   caption: (name: string, version: string) => `${name}, ${version}`,
   coordinates: 'x along the neck from the nut, y up from the crown of the board, z across towards the lowest string',
-} as const;
+});
