@@ -35,7 +35,7 @@ const NODE_ENTRIES = /^src\/(app\/predict\.ts|app\/packaging\/.+|[a-z]+\/cli\/.+
 
 /** What makes the page works with the bundler; it is not part of the page. */
 function isTool(path: string, name: string): boolean {
-  return /^src\/app\/packaging\//.test(path) && name === 'vite';
+  return path.startsWith('src/app/packaging/') && name === 'vite';
 }
 
 /** Something that breaks a rule, in words that say what and where. */
