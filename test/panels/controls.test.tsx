@@ -200,3 +200,14 @@ test('binding lines show as many as are in use', () => {
   fireEvent.blur(field);
   expect(store.getState().build.binding[1]!.thicknessMm).toBe(0.8);
 });
+
+test('why a value was refused is not read in the units of before', () => {
+  const container = showAll();
+  const field = within(row(container, 'kerfMm')).getByRole('textbox');
+  fireEvent.change(field, { target: { value: '7' } });
+  fireEvent.keyDown(field, { key: 'Enter' });
+  const message = () => within(row(container, 'kerfMm')).getByRole('alert').textContent;
+  expect(message()).toContain('1.2\u00a0mm');
+  act(() => store.getState().setUnitSystem('inch'));
+  expect(message()).toBe('');
+});

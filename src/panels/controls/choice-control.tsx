@@ -1,11 +1,12 @@
 /** One choice of the build, as a native select. */
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { ChoiceParameter } from '../../build/parameter-kinds.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import type { Outcome } from '../../state/build-slice.ts';
 import { CONTROL_WORDS } from '../words/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { refusalText } from './refusal.ts';
+import { useRefusal } from './use-refusal.ts';
 
 interface ChoiceControlProps {
   readonly parameter: ChoiceParameter;
@@ -16,7 +17,7 @@ interface ChoiceControlProps {
 
 export function ChoiceControl({ parameter, value, system, change }: ChoiceControlProps) {
   const id = useId();
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   const labelOf = (wanted: string) => parameter.options.find((option) => option.value === wanted)?.label ?? wanted;
 
   function choose(wanted: string): void {

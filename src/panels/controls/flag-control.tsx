@@ -1,11 +1,12 @@
 /** One yes or no of the build. */
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { FlagParameter } from '../../build/parameter-kinds.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import type { Outcome } from '../../state/build-slice.ts';
 import { CONTROL_WORDS } from '../words/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { refusalText } from './refusal.ts';
+import { useRefusal } from './use-refusal.ts';
 
 interface FlagControlProps {
   readonly parameter: FlagParameter;
@@ -16,7 +17,7 @@ interface FlagControlProps {
 
 export function FlagControl({ parameter, value, system, change }: FlagControlProps) {
   const id = useId();
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   return (
     <ControlRow
       id={id}

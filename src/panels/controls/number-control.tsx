@@ -1,5 +1,5 @@
 /** One number of the build: its name and unit, the number, the slider, and why a value was refused. */
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { NumberParameter } from '../../build/parameter-kinds.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import type { Outcome } from '../../state/build-slice.ts';
@@ -9,6 +9,7 @@ import { displayScale, quantityText } from './display-scale.ts';
 import { RangeSlider } from './range-slider.tsx';
 import { refusalText } from './refusal.ts';
 import { TypedNumber } from './typed-number.tsx';
+import { useRefusal } from './use-refusal.ts';
 
 interface NumberControlProps {
   readonly parameter: NumberParameter;
@@ -21,7 +22,7 @@ interface NumberControlProps {
 
 export function NumberControl({ parameter, value, system, change, begin, end }: NumberControlProps) {
   const id = useId();
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   const scale = displayScale(parameter, system);
   const standard = quantityText(parameter.default, scale, system);
 

@@ -1,5 +1,4 @@
 /** The binding lines in use: how thick, what colour, and which of them the saw passes through. */
-import { useState } from 'react';
 import { bindingInUse, type BindingLine } from '../../build/build.ts';
 import { displayUnit } from '../../build/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
@@ -7,13 +6,14 @@ import { refusalText } from '../controls/refusal.ts';
 import { LIST_WORDS } from '../words/controls.ts';
 import { withEntry } from './edit-list.ts';
 import { ListNumber } from './list-number.tsx';
+import { useRefusal } from '../controls/use-refusal.ts';
 
 const WORDS = LIST_WORDS.binding;
 
 export function BindingEditor() {
   const build = useBackbow((state) => state.build);
   const system = useBackbow((state) => state.unitSystem);
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   const { beginGesture, endGesture } = store.getState();
 
   function change(index: number, part: Partial<BindingLine>) {

@@ -1,5 +1,4 @@
 /** What the neck is glued up of: one piece, or three, five or seven laminates, alike on both sides of the centre. */
-import { useState } from 'react';
 import type { Laminate } from '../../build/build.ts';
 import { WOOD_OPTIONS } from '../../build/woods.ts';
 import { store, useBackbow } from '../../state/store.ts';
@@ -9,6 +8,7 @@ import { LIST_WORDS } from '../words/controls.ts';
 import { withEntry } from './edit-list.ts';
 import { LabelledSelect } from './labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
+import { useRefusal } from '../controls/use-refusal.ts';
 
 const WORDS = LIST_WORDS.laminates;
 
@@ -23,7 +23,7 @@ export function LaminatesEditor() {
   const laminates = useBackbow((state) => state.build.laminates);
   const system = useBackbow((state) => state.unitSystem);
   const { beginGesture, endGesture } = store.getState();
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
 
   function change(wanted: readonly Laminate[]) {
     const outcome = store.getState().change({ laminates: wanted }, WORDS.title);

@@ -1,10 +1,11 @@
 /** A typed number inside a list of the build: ranges from the schema, its own message under it. */
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { LIST_NUMBERS } from '../../build/schema.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import type { Outcome } from '../../state/build-slice.ts';
 import type { Scaled } from '../controls/display-scale.ts';
 import { TypedNumber } from '../controls/typed-number.tsx';
+import { useRefusal } from '../controls/use-refusal.ts';
 
 const STEPS = {
   diameterMm: { step: 0.01, digits: 3 },
@@ -31,7 +32,7 @@ interface ListNumberProps {
 
 export function ListNumber({ kind, name, value, system, change }: ListNumberProps) {
   const id = useId();
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   const { min, max, unit } = LIST_NUMBERS[kind]!;
   return (
     <>

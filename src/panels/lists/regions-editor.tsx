@@ -1,5 +1,4 @@
 /** Stretches of frets whose slot or tang differs from the rest. */
-import { useState } from 'react';
 import { MAX_REGIONS, type FretRegion } from '../../build/build.ts';
 import { displayUnit } from '../../build/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
@@ -7,6 +6,7 @@ import { refusalText } from '../controls/refusal.ts';
 import { LIST_WORDS } from '../words/controls.ts';
 import { withEntry } from './edit-list.ts';
 import { ListNumber } from './list-number.tsx';
+import { useRefusal } from '../controls/use-refusal.ts';
 
 const WORDS = LIST_WORDS.regions;
 const COLUMNS = Object.keys(WORDS.columns) as (keyof FretRegion)[];
@@ -14,7 +14,7 @@ const COLUMNS = Object.keys(WORDS.columns) as (keyof FretRegion)[];
 export function RegionsEditor() {
   const build = useBackbow((state) => state.build);
   const system = useBackbow((state) => state.unitSystem);
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   const { regions } = build;
 
   function change(wanted: readonly FretRegion[], label: string) {

@@ -1,11 +1,11 @@
 /** The bow that an old neck already has, measured at every fret, where there is more than one number. */
-import { useState } from 'react';
 import { displayUnit } from '../../build/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { refusalText } from '../controls/refusal.ts';
 import { LIST_WORDS } from '../words/controls.ts';
 import { ListNumber } from './list-number.tsx';
+import { useRefusal } from '../controls/use-refusal.ts';
 
 const WORDS = LIST_WORDS.reliefs;
 
@@ -14,7 +14,7 @@ export function ReliefsEditor() {
   const count = useBackbow((state) => state.build.fretCount);
   const isRefret = useBackbow((state) => state.build.job === 'refret');
   const system = useBackbow((state) => state.unitSystem);
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
 
   function change(wanted: readonly number[], label: string) {
     const outcome = store.getState().change({ startingReliefMm: wanted }, label);

@@ -1,5 +1,4 @@
 /** The strings: a set, a tuning, and every string by itself. */
-import { useState } from 'react';
 import {
   CONSTRUCTION_LABELS,
   pitchName,
@@ -17,6 +16,7 @@ import { withEntry } from './edit-list.ts';
 import { ListNumber } from './list-number.tsx';
 import { LabelledSelect } from './labelled-select.tsx';
 import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
+import { useRefusal } from '../controls/use-refusal.ts';
 
 const WORDS = LIST_WORDS.strings;
 const CONSTRUCTIONS = Object.keys(CONSTRUCTION_LABELS) as StringConstruction[];
@@ -28,7 +28,7 @@ export function StringsEditor() {
   const strings = useBackbow((state) => state.build.strings);
   const system = useBackbow((state) => state.unitSystem);
   const solution = useBackbow((state) => state.solution);
-  const [message, setMessage] = useState<string>();
+  const [message, setMessage] = useRefusal();
   const tunings = TUNINGS.filter((tuning) => tuning.pitches.length === strings.length);
   const pulls = solution?.build.strings === strings ? solution.prediction.strings : undefined;
 
