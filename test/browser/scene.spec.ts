@@ -189,7 +189,8 @@ describe('the camera', () => {
     for (const y of [280, 250, 220]) await send('touchMove', [[200, y]]);
     await send('touchEnd', []);
     await app.settle();
-    expect(await app.page.evaluate(() => window.scrollY)).toBeGreaterThan(20);
+    await expect.poll(() => app.page.evaluate(() => window.scrollY), { timeout: 20_000 }).toBeGreaterThan(20);
+    await app.page.waitForTimeout(1500);
     // The page still runs on a little after the finger has left it, so it is put back until it stays.
     await expect
       .poll(
