@@ -6,6 +6,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { LESSONS } from '../../src/panels/lessons/lessons/index.ts';
 import { LESSON_TEXTS } from '../../src/panels/lessons/texts.ts';
+import { drawWithFingers } from './finger.ts';
 import { withBrowser, type App } from './harness.ts';
 
 const openApp = withBrowser();
@@ -122,12 +123,10 @@ test('on a tablet the line is drawn with a finger', async () => {
   const drawing = panel.locator('.ask-line > svg');
   await drawing.scrollIntoViewIfNeeded();
   const box = (await drawing.boundingBox())!;
-  const client = await app.context.newCDPSession(page);
-  const at = (x: number, y: number) => [{ x: box.x + box.width * x, y: box.y + box.height * y }];
-  await client.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0.5, 0.47) });
-  for (const y of [0.4, 0.3, 0.2])
-    await client.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(0.5, y) });
-  await client.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await drawWithFingers(
+    page,
+    [0.47, 0.4, 0.3, 0.2].map((y) => [[box.x + box.width * 0.5, box.y + box.height * y]]),
+  );
   const middle = panel.getByRole('slider').nth(1);
   expect(await middle.getAttribute('aria-valuetext')).toMatch(/^0\.\d\d\u00a0mm back-bow$/);
   await app.screenshot('lessons/tablet');

@@ -6,6 +6,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { SCENE_VIEWS } from '../../src/scene/types.ts';
 import { root } from '../tools/project.mjs';
 import { differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
+import { drawWithFingers } from './finger.ts';
 import type { SceneControl } from './scene-page/page.tsx';
 
 declare global {
@@ -181,38 +182,23 @@ describe('the camera', () => {
     await app.page.evaluate(() => document.documentElement.classList.add('tall'));
     await app.settle();
     const home = await picture(app);
-    const touch = await app.context.newCDPSession(app.page);
-    const at = (points: readonly (readonly [number, number])[]) => points.map(([x, y], id) => ({ x, y, id }));
-    const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly (readonly [number, number])[]) =>
-      touch.send('Input.dispatchTouchEvent', { type, touchPoints: at(points) });
-    await send('touchStart', [[200, 300]]);
-    for (const y of [280, 250, 220]) await send('touchMove', [[200, y]]);
-    await send('touchEnd', []);
-    await app.settle();
+    await drawWithFingers(
+      app.page,
+      [300, 280, 250, 220].map((y) => [[200, y]]),
+    );
     await expect.poll(() => app.page.evaluate(() => window.scrollY), { timeout: 20_000 }).toBeGreaterThan(20);
-    await app.page.waitForTimeout(1500);
-    // The page still runs on a little after the finger has left it, so it is put back until it stays.
-    await expect
-      .poll(
-        async () => {
-          await app.page.evaluate(() => window.scrollTo(0, 0));
-          return differingPixels(await picture(app), home);
-        },
-        { timeout: 20_000 },
-      )
-      .toBe(0);
-    await send('touchStart', [
-      [150, 200],
-      [230, 200],
-    ]);
-    await app.afterFrame(async () => {
-      for (const by of [10, 25, 40])
-        await send('touchMove', [
+    await app.page.evaluate(() => window.scrollTo(0, 0));
+    await app.settle();
+    expect(differingPixels(await picture(app), home)).toBe(0);
+    await app.afterFrame(() =>
+      drawWithFingers(
+        app.page,
+        [0, 10, 25, 40].map((by) => [
           [150 + by, 200],
           [230 + by, 200],
-        ]);
-    });
-    await send('touchEnd', []);
+        ]),
+      ),
+    );
     expect(differingPixels(await picture(app), home)).toBeGreaterThan(300);
     expect(await app.page.evaluate(() => window.scrollY)).toBe(0);
   });
