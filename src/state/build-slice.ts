@@ -4,7 +4,16 @@ import type { Build } from '../build/build.ts';
 import { PRESETS } from '../build/presets.ts';
 import type { Problem } from '../build/problems.ts';
 import { checkBuild } from '../build/schema.ts';
-import { EMPTY_HISTORY, recordStep, sameBuild, stepBack, stepForward, type History, type Travel } from './history.ts';
+import {
+  EMPTY_HISTORY,
+  recordStep,
+  sameBuild,
+  sharingLists,
+  stepBack,
+  stepForward,
+  type History,
+  type Travel,
+} from './history.ts';
 import type { BackbowState } from './store.ts';
 
 /** What became of a wish to change the build. */
@@ -48,7 +57,7 @@ export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = 
     const checked = checkBuild(wanted);
     if (!checked.ok) return checked;
     set({
-      build: checked.build,
+      build: sharingLists(checked.build, build),
       history: gesture ? history : recordStep(history, label, build),
       necksPlaced: necksPlaced + (isAnother ? 1 : 0),
     });

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { PRESETS } from '../../src/build/presets.ts';
+import { PART_IDS, partChanged } from '../../src/geometry/parts.ts';
 import { isUnsaved } from '../../src/state/build-slice.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
 import { createBackbowStore, type BackbowStore } from '../../src/state/store.ts';
@@ -22,6 +23,19 @@ describe('a change', () => {
     expect(state().build).toBe(before);
     state().redo();
     expect(state().build.kerfMm).toBe(0.6);
+  });
+
+  test('keeps the very lists that it does not touch, so that what depends on them alone is not made anew', () => {
+    const before = state().build;
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    const after = state().build;
+    const lists = (Object.keys(before) as (keyof typeof before)[]).filter((key) => typeof before[key] === 'object');
+    expect(lists).toEqual(expect.arrayContaining(['regions', 'strings', 'binding', 'laminates']));
+    for (const key of lists) expect(after[key], key).toBe(before[key]);
+    expect(PART_IDS.filter((part) => partChanged(part, before, after))).toEqual(['board', 'binding']);
+    state().change({ strings: before.strings.slice(1) }, 'Strings');
+    expect(state().build.strings).not.toBe(before.strings);
+    expect(state().build.regions).toBe(before.regions);
   });
 
   test('out of range is refused with value, range and unit, and nothing moves', () => {
