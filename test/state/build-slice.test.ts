@@ -31,7 +31,7 @@ describe('a change', () => {
     const after = state().build;
     const lists = (Object.keys(before) as (keyof typeof before)[]).filter((key) => typeof before[key] === 'object');
     expect(lists).toEqual(expect.arrayContaining(['regions', 'strings', 'binding', 'laminates']));
-    for (const key of lists) expect(after[key], key).toBe(before[key]);
+    for (const key of lists) expect(after[key]).toBe(before[key]);
     expect(PART_IDS.filter((part) => partChanged(part, before, after))).toEqual(['board', 'binding']);
     state().change({ strings: before.strings.slice(1) }, 'Strings');
     expect(state().build.strings).not.toBe(before.strings);
