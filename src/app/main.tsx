@@ -1,5 +1,12 @@
-/** Starts the page: the workshop, or the customer's page when the address names one. */
+/**
+ * Starts the page: chooses its language, then loads the workshop, or the customer's page when the address names one.
+ * Nothing that speaks is imported here: a table takes the language that is chosen when it is loaded.
+ */
+import { speak, type Language } from '../build/language.ts';
+import { loadPreferences, pageLanguage } from '../state/preferences.ts';
 import { routeOf } from '../state/share/address.ts';
+import { loadLanguage } from './languages/index.ts';
+import { START_WORDS } from './languages/start-words.ts';
 import './style/index.css';
 
 const root = document.getElementById('root')!;
@@ -10,13 +17,31 @@ function startAfresh(): void {
   if (route?.kind === 'customer' || routeOf(location.hash)?.kind === 'customer') location.reload();
 }
 
-async function start(): Promise<void> {
-  addEventListener('hashchange', startAfresh);
-  if (route?.kind === 'customer') (await import('./customer.tsx')).startCustomer(root, route.link);
-  else await (await import('./workshop.tsx')).startWorkshop(root);
+function label(language: Language): void {
+  document.documentElement.lang = language;
+  document.querySelector('meta[name="description"]')?.setAttribute('content', START_WORDS[language].description);
 }
 
-start().catch(() => {
-  // Not even the words have come, so these stand here.
-  root.textContent = 'Backbow could not be fetched whole. Load the page again when the network is back.';
+/** @returns whether the words of the language came; without them the page speaks English */
+async function choose(language: Language): Promise<boolean> {
+  try {
+    speak(language, await loadLanguage(language));
+    label(language);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function start(wanted: Language): Promise<void> {
+  addEventListener('hashchange', startAfresh);
+  const missing = (await choose(wanted)) ? null : wanted;
+  if (route?.kind === 'customer') (await import('./customer.tsx')).startCustomer(root, route.link, missing);
+  else await (await import('./workshop.tsx')).startWorkshop(root, missing);
+}
+
+const language = pageLanguage(loadPreferences().language, navigator.languages);
+start(language).catch(() => {
+  label(language);
+  root.textContent = START_WORDS[language].failed;
 });

@@ -10,14 +10,18 @@ import { App } from './app.tsx';
 import { followAddress } from './follow-address.ts';
 import { PartBoundary } from './part-boundary.tsx';
 import { publishProbe } from './probe.ts';
+import { START_WORDS } from './languages/start-words.ts';
 import { startOffline } from './start-offline.ts';
+import type { Language } from '../build/language.ts';
 
-export async function startWorkshop(root: HTMLElement): Promise<void> {
+/** @param missing the language whose words did not come */
+export async function startWorkshop(root: HTMLElement, missing: Language | null): Promise<void> {
   publishProbe(store);
   startOffline(store);
   await draftKeeper.restore(routeOf(location.hash) === null);
   draftKeeper.follow();
   await followAddress(store);
+  if (missing) store.getState().notify('warning', START_WORDS[missing].wordsMissing, [], missing);
   connectSolver(store);
   void store.getState().readBenchLog();
   listenToKeys(store, window);

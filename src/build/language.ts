@@ -10,6 +10,12 @@
 export const LANGUAGES = ['en', 'de'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
+/** What each language calls itself. */
+export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
+
+/** Where dates and lists look for the customs of each language (BCP 47). */
+const LOCALES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de-DE' };
+
 /** The same table with other words: texts for texts, functions that take the same and give the same kind. */
 export type Widened<T> = T extends string
   ? string
@@ -35,6 +41,11 @@ export function speak(chosen: Language, catalogue: Tables): void {
 
 export function spokenLanguage(): Language {
   return language;
+}
+
+/** The language of the page for dates and lists, as `Intl` takes it. */
+export function spokenLocale(): string {
+  return LOCALES[language];
 }
 
 /** A table in the language of the page. @param english the table itself */

@@ -114,7 +114,7 @@ export function stringsOf(setId: string, tuningId: string): StringSpec[] {
 }
 
 /** Note names from C on, as the language has them. */
-const NOTE_NAMES = words('NOTE_NAMES', ['C', 'C♯', 'D', 'E♭', 'E', 'F', 'F♯', 'G', 'A♭', 'A', 'B♭', 'B']);
+export const NOTE_NAMES = words('NOTE_NAMES', ['C', 'C♯', 'D', 'E♭', 'E', 'F', 'F♯', 'G', 'A♭', 'A', 'B♭', 'B']);
 
 /** Scientific pitch name of a MIDI note number, e.g. 64 → "E4". */
 export function pitchName(pitch: number): string {

@@ -85,7 +85,7 @@ export function formatQuantity(value: number, unit: Unit, metricDigits: number, 
 }
 
 /** How the language of the page writes numbers. */
-const NUMBER_SIGNS = words('NUMBER_SIGNS', { decimal: '.' });
+export const NUMBER_SIGNS = words('NUMBER_SIGNS', { decimal: '.' });
 
 /** The decimal sign of the page's language in place of the point, in a text that holds plain numbers. */
 export function withDecimalSign(text: string): string {

@@ -36,6 +36,8 @@ export interface Notice {
   readonly text: string;
   /** More lines, such as the problems of a file. */
   readonly details: readonly string[];
+  /** Language of the text where it is not that of the page. */
+  readonly lang?: string;
 }
 
 export interface SolutionSlice {
@@ -50,7 +52,7 @@ export interface SolutionSlice {
   readonly setBands: (build: Build, uncertainty: Uncertainty) => void;
   readonly setStress: (stress: SlotStress) => void;
   readonly setSolverStatus: (status: SolverStatus) => void;
-  readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[]) => void;
+  readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[], lang?: string) => void;
   readonly dismiss: (id: number) => void;
 }
 
@@ -72,9 +74,9 @@ export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSli
     setSolverStatus: (solverStatus) => {
       if (solverStatus !== get().solverStatus) set({ solverStatus });
     },
-    notify: (kind, text, details = []) => {
+    notify: (kind, text, details = [], lang) => {
       const others = get().notices.filter((notice) => notice.text !== text);
-      set({ notices: [...others, { id: (lastNotice += 1), kind, text, details }].slice(-MAX_NOTICES) });
+      set({ notices: [...others, { id: (lastNotice += 1), kind, text, details, lang }].slice(-MAX_NOTICES) });
     },
     dismiss: (id) => set({ notices: get().notices.filter((notice) => notice.id !== id) }),
   };

@@ -14,7 +14,7 @@ export function Notices() {
           role={notice.kind === 'error' ? 'alert' : 'status'}
         >
           <div>
-            <p>{notice.text}</p>
+            <p lang={notice.lang}>{notice.text}</p>
             {notice.details.length > 0 && (
               <ul>
                 {notice.details.map((detail) => (

@@ -1,5 +1,7 @@
+import { spokenLocale } from '../../build/language.ts';
+
 /** A moment as people say it, in the language of the page: the time today, the date before. */
-export function formatWhen(at: number, now: number = Date.now(), locale = 'en-GB'): string {
+export function formatWhen(at: number, now: number = Date.now(), locale: string = spokenLocale()): string {
   const then = new Date(at);
   const isToday = then.toDateString() === new Date(now).toDateString();
   return new Intl.DateTimeFormat(

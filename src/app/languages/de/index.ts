@@ -1,0 +1,23 @@
+/** Alles auf Deutsch. */
+import type { Catalogue } from '../catalogue.ts';
+import * as compare from './compare.ts';
+import * as controls from './controls.ts';
+import * as helpers from './helpers.ts';
+import * as log from './log.ts';
+import * as page from './page.ts';
+import * as panels from './panels.ts';
+import * as papers from './papers.ts';
+import * as scene from './scene.ts';
+import * as signs from './signs.ts';
+
+export const GERMAN: Partial<Catalogue> = {
+  ...compare,
+  ...controls,
+  ...helpers,
+  ...log,
+  ...page,
+  ...panels,
+  ...papers,
+  ...scene,
+  ...signs,
+};
