@@ -18,6 +18,7 @@ import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { metalById, type Metal } from '../build/metals.ts';
 import { sagittaMm } from '../build/neck-shape.ts';
+import { withDecimalSign } from '../build/units.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 
 /** Share of a bend that stays, for ξ ≥ 0. @throws {RangeError} when ξ is negative or no number. */
@@ -72,7 +73,7 @@ export function bendTo(
     [say`radius as it comes`, startRadiusMm],
     [say`height of the wire`, heightMm],
   ] as const) {
-    if (!(value > 0)) throw new RangeError(`${name} is ${value} mm; it must be more than 0 mm`);
+    if (!(value > 0)) throw new RangeError(withDecimalSign(say`${name} is ${value} mm; it must be more than 0 mm`));
   }
   const start = 1 / startRadiusMm;
   const wanted = 1 / wantedRadiusMm - start;

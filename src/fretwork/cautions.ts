@@ -12,7 +12,7 @@ export interface Caution extends Fact {
   readonly id: CautionId;
 }
 
-const PRACTICE = { source: 'common practice, no source', mark: 'practice' } as const;
+const PRACTICE = { source: say`common practice, no source`, mark: 'practice' } as const;
 
 /**
  * Woods whose dust is known to sensitise or irritate more than common hardwoods do. From memory of the British HSE's sheet
@@ -57,7 +57,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
     {
       id: 'dust',
       text: say`Saw and file with extraction and a fitted dust mask, and vacuum the slots instead of blowing them out. Hardwood dust can cause cancer of the nose; the European limit at work is 2 mg/m³ of inhalable dust.`,
-      source: 'IARC group 1; Directive 2004/37/EC as amended by (EU) 2017/2398 (from memory)',
+      source: say`IARC group 1; Directive 2004/37/EC as amended by (EU) 2017/2398 (from memory)`,
       mark: 'mem',
     },
   ];
@@ -65,7 +65,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
     cautions.push({
       id: 'dust-sensitising',
       text: say`Dust of ${woodLabel(build.boardWood)} can sensitise or irritate skin, eyes and airways, sometimes after years without trouble. Cover your arms, wash before eating.`,
-      source: 'HSE woodworking sheet on toxic woods (from memory)',
+      source: say`HSE woodworking sheet on toxic woods (from memory)`,
       mark: 'mem',
     });
   }
@@ -109,7 +109,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
     cautions.push({
       id: 'listed-wood',
       text: say`${listed.map(woodLabel).join(', ')}: trade may be regulated under CITES. Check the current listing, and keep proof of where the wood came from with this sheet.`,
-      source: 'notes of the wood table; Checklist of CITES Species',
+      source: say`notes of the wood table; Checklist of CITES Species`,
       mark: 'practice',
     });
   }

@@ -1,12 +1,13 @@
 /** Small parts from which the checks are put together. */
+import { say } from '../build/language.ts';
 import type { Unit } from '../build/units.ts';
 import type { Check, CheckCode, Severity } from './check-types.ts';
 
 export type Measure = Pick<Check, 'value' | 'limit' | 'limitKind' | 'unit' | 'digits'>;
 export type Basis = Pick<Check, 'source' | 'mark'>;
 
-export const PRACTICE: Basis = { source: 'common practice, no source', mark: 'practice' };
-export const GEOMETRY: Basis = { source: 'geometry of this build', mark: 'calc' };
+export const PRACTICE: Basis = { source: say`common practice, no source`, mark: 'practice' };
+export const GEOMETRY: Basis = { source: say`geometry of this build`, mark: 'calc' };
 
 /** The value should have been at least the limit. */
 export function atLeast(limit: number, value: number, unit: Unit = 'mm', digits = 2): Measure {

@@ -25,13 +25,13 @@ export interface CheckNumbers {
   };
 }
 
-const PREDICTION: Basis = { source: 'this prediction', mark: 'calc' };
+const PREDICTION: Basis = { source: say`this prediction`, mark: 'calc' };
 
 export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
   const worst = Math.max(0, ...(stringStressRatios ?? []));
   if (worst <= limits.MOST_STRING_STRESS) return [];
   const measure = atMost(limits.MOST_STRING_STRESS * 100, worst * 100, '%', 0);
-  const basis: Basis = { source: 'ASTM A228 least tensile strengths; margin: common practice', mark: 'practice' };
+  const basis: Basis = { source: say`ASTM A228 least tensile strengths; margin: common practice`, mark: 'practice' };
   return [
     check('string-near-breaking', worst >= 1 ? 'stop' : 'warn', 'strings', measure, basis, {
       reason: say`A string is tuned close to the strength of its wire: it breaks at a bend or at the bridge, and whips.`,
@@ -43,7 +43,7 @@ export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
 /** A blank was measured, but no wood has such a stiffness: a slip in its size, mass, frequency or deflection. */
 export function blankChecks({ blankModulusGPa }: CheckNumbers): Check[] {
   const basis: Basis = {
-    source: 'range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half',
+    source: say`range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half`,
     mark: 'calc',
   };
   return (['neck', 'board'] as const).flatMap((part) => {
@@ -54,7 +54,10 @@ export function blankChecks({ blankModulusGPa }: CheckNumbers): Check[] {
     const measure = modulus < least ? atLeast(least, modulus, 'GPa', 1) : atMost(most, modulus, 'GPa', 1);
     return [
       check('blank-implausible', 'stop', `${part}BlankTest`, measure, basis, {
-        reason: say`The measurements of the ${part} blank give a stiffness that no wood has, and the prediction is built on it.`,
+        reason:
+          part === 'neck'
+            ? say`The measurements of the neck blank give a stiffness that no wood has, and the prediction is built on it.`
+            : say`The measurements of the board blank give a stiffness that no wood has, and the prediction is built on it.`,
         remedy: say`Measure again: length, width, thickness, and mass with frequency or load with span and deflection.`,
       }),
     ];
@@ -103,7 +106,7 @@ export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
   const needed = range === 0 ? 0 : (100 * Math.abs(slack - target)) / range;
   if (needed <= limits.MOST_ROD_PERCENT) return [];
   const measure = atMost(limits.MOST_ROD_PERCENT, Math.min(100, needed), '%', 0);
-  const basis: Basis = { source: 'this prediction; margin: common practice', mark: 'practice' };
+  const basis: Basis = { source: say`this prediction; margin: common practice`, mark: 'practice' };
   return [
     check('rod-near-limit', 'warn', 'rodSettingPercent', measure, basis, {
       reason: say`Nearly the whole range of the rod is spent on frets and strings; nothing is left for the seasons.`,
@@ -116,7 +119,7 @@ export function crownChecks(build: Build, ends: readonly FretEnd[], { levelling 
   if (!levelling) return [];
   const x = ends.map((end) => end.xMm);
   const rows = crownBudget(build, x, levelling.reliefMm, levelling.targetReliefMm);
-  const basis: Basis = { source: 'levelling budget', mark: 'calc' };
+  const basis: Basis = { source: say`levelling budget`, mark: 'calc' };
   const report = (
     code: 'crown-too-low' | 'last-levelling',
     bad: typeof rows,

@@ -2,6 +2,7 @@
 import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { metalById } from '../build/metals.ts';
+import { withDecimalSign } from '../build/units.ts';
 import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';
@@ -60,10 +61,11 @@ function endOfBoard(build: Build): Check[] {
 
 function nickel(build: Build): Check[] {
   if (!build.nickelSensitivePlayer || metalById(build.wireMetal).nickelFree) return [];
-  const basis = { source: 'REACH Annex XVII entry 27, EN 1811', mark: 'src' } as const;
+  const nickelLimit = withDecimalSign(String(limits.NICKEL_RELEASE_LIMIT));
+  const basis = { source: say`REACH Annex XVII entry 27, EN 1811`, mark: 'src' } as const;
   return [
     check('nickel', 'warn', 'wireMetal', NO_MEASURE, basis, {
-      reason: say`The player is sensitive to nickel and this wire contains it. The European limit of ${limits.NICKEL_RELEASE_LIMIT} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
+      reason: say`The player is sensitive to nickel and this wire contains it. The European limit of ${nickelLimit} µg per cm² and week is one of release, and keeping it is no promise to someone already sensitised.`,
       remedy: say`Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.`,
     }),
   ];

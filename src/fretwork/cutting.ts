@@ -10,6 +10,8 @@
  * ch. 8 (from memory).
  * Assumed: a piece keeps its length when cut; sticks are alike and straight to their ends.
  */
+import { say } from '../build/language.ts';
+import { withDecimalSign } from '../build/units.ts';
 
 export interface Piece {
   readonly fret: number;
@@ -132,16 +134,18 @@ function search(sizes: readonly number[], capacity: number, bins: number): numbe
  */
 export function cuttingPlan(pieces: readonly Piece[], stickLengthMm: number, cutLossMm: number): CuttingPlan {
   if (!(stickLengthMm > 0 && stickLengthMm < Infinity)) {
-    throw new RangeError(`stick length is ${stickLengthMm} mm; it must be more than 0 mm`);
+    throw new RangeError(withDecimalSign(say`stick length is ${stickLengthMm} mm; it must be more than 0 mm`));
   }
   if (!(cutLossMm >= 0 && cutLossMm < Infinity)) {
-    throw new RangeError(`loss at a cut is ${cutLossMm} mm; it must be 0 mm or more`);
+    throw new RangeError(withDecimalSign(say`loss at a cut is ${cutLossMm} mm; it must be 0 mm or more`));
   }
   const sorted = [...pieces].sort((a, b) => b.lengthMm - a.lengthMm);
   for (const { fret, lengthMm } of sorted) {
     if (!(lengthMm > 0 && lengthMm <= stickLengthMm)) {
       throw new RangeError(
-        `the piece for fret ${fret} is ${lengthMm.toFixed(2)} mm; a stick of ${stickLengthMm} mm gives more than 0 and at most ${stickLengthMm} mm`,
+        withDecimalSign(
+          say`the piece for fret ${fret} is ${lengthMm.toFixed(2)} mm; a stick of ${stickLengthMm} mm gives more than 0 and at most ${stickLengthMm} mm`,
+        ),
       );
     }
   }

@@ -18,7 +18,9 @@
  * Assumed: the faces between binding lines are upright; the bevel is one plane.
  */
 import { bindingInUse, type Build } from '../build/build.ts';
+import { say } from '../build/language.ts';
 import { boardRadiusMm, boardWidthMm, fretPositionMm } from '../build/neck-shape.ts';
+import { withDecimalSign } from '../build/units.ts';
 import { arcMm } from './arc.ts';
 
 /** One line of binding at a fret. */
@@ -98,7 +100,7 @@ export function bevelPoint(
  */
 export function fretEnd(build: Build, fret: number): FretEnd {
   if (!Number.isInteger(fret) || fret < 1 || fret > build.fretCount) {
-    throw new RangeError(`fret ${fret} is not on this board: frets are 1 to ${build.fretCount}`);
+    throw new RangeError(say`fret ${fret} is not on this board: frets are 1 to ${build.fretCount}`);
   }
   const xMm = fretPositionMm(build.scaleLengthMm, fret);
   const radiusMm = boardRadiusMm(build, xMm);
@@ -110,7 +112,9 @@ export function fretEnd(build: Build, fret: number): FretEnd {
   const woodHalfMm = boardHalfMm - bindingWidthMm;
   if (!(woodHalfMm > 0)) {
     throw new RangeError(
-      `binding of ${bindingWidthMm} mm per side is too wide at fret ${fret}: it must be less than half the board, ${boardHalfMm.toFixed(2)} mm`,
+      withDecimalSign(
+        say`binding of ${bindingWidthMm} mm per side is too wide at fret ${fret}: it must be less than half the board, ${boardHalfMm.toFixed(2)} mm`,
+      ),
     );
   }
   const lines: LineAtFret[] = [];
@@ -132,12 +136,16 @@ export function fretEnd(build: Build, fret: number): FretEnd {
   const top = bevelPoint(radiusMm, crownFootHalfMm, build.crownHeightMm, build.endBevelDegrees);
   if (!(tangHalfMm > 0)) {
     throw new RangeError(
-      `nip clearance of ${build.nipClearanceMm} mm leaves no tang at fret ${fret}: it must be less than the slot's half length, ${slotHalfMm.toFixed(2)} mm`,
+      withDecimalSign(
+        say`nip clearance of ${build.nipClearanceMm} mm leaves no tang at fret ${fret}: it must be less than the slot's half length, ${slotHalfMm.toFixed(2)} mm`,
+      ),
     );
   }
   if (!(top.halfMm > 0)) {
     throw new RangeError(
-      `bevel of ${build.endBevelDegrees}° leaves no crown at fret ${fret}: it takes ${(crownFootHalfMm - top.halfMm).toFixed(2)} mm of ${crownFootHalfMm.toFixed(2)} mm per side`,
+      withDecimalSign(
+        say`bevel of ${build.endBevelDegrees}° leaves no crown at fret ${fret}: it takes ${(crownFootHalfMm - top.halfMm).toFixed(2)} mm of ${crownFootHalfMm.toFixed(2)} mm per side`,
+      ),
     );
   }
 

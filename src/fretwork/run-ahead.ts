@@ -11,6 +11,7 @@
  * Source: superposition; the linear step is an engineering approximation.
  */
 import { say } from '../build/language.ts';
+import { withDecimalSign } from '../build/units.ts';
 
 export type RunAheadAdvice =
   /** Within the band: go on. */
@@ -66,7 +67,9 @@ export function runAhead(input: RunAheadInput): RunAhead {
   }
   if (!(predictedSoFarMm * predictedFullMm > 0)) {
     throw new RangeError(
-      `predicted bow so far is ${predictedSoFarMm} mm and ${predictedFullMm} mm with all frets in; both must bow the same way and not be 0 mm`,
+      withDecimalSign(
+        say`predicted bow so far is ${predictedSoFarMm} mm and ${predictedFullMm} mm with all frets in; both must bow the same way and not be 0 mm`,
+      ),
     );
   }
   const ratio = measuredSoFarMm / predictedSoFarMm;

@@ -2,7 +2,7 @@
  * The steps of fretting a build, in order, with their numbers and cautions as data. Common practice, no source, except for
  * the numbers, which come from the rest of the library.
  */
-import { say, sayText } from '../build/language.ts';
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { glueById } from '../build/glues.ts';
 import { bendFor, type Bend } from './bending.ts';
@@ -47,7 +47,7 @@ export interface Step {
 }
 
 const mm = (label: string, value: number, digits = 2): Quantity => ({
-  label: sayText(label),
+  label,
   value,
   unit: 'mm',
   digits,
@@ -60,10 +60,9 @@ function range(values: readonly number[]): readonly [number, number] {
 /** One quantity when all values agree to the digits shown, else the least and the greatest. */
 function spread(label: string, values: readonly number[], digits = 2): Quantity[] {
   const [least, most] = range(values);
-  const named = sayText(label);
   return least.toFixed(digits) === most.toFixed(digits)
-    ? [mm(named, most, digits)]
-    : [mm(say`${named}, least`, least, digits), mm(say`${named}, greatest`, most, digits)];
+    ? [mm(label, most, digits)]
+    : [mm(say`${label}, least`, least, digits), mm(say`${label}, greatest`, most, digits)];
 }
 
 /** Too flat a bend to hold a gauge to. */
@@ -110,7 +109,7 @@ function sawing(build: Build, rows: readonly Slot[]): Step {
     ].join(' '),
     quantities: [
       ...spread(
-        'Kerf',
+        say`Kerf`,
         rows.map((row) => row.kerfMm),
       ),
       mm(say`Depth at the centre line`, build.slotDepthMm),
@@ -222,7 +221,15 @@ export function fretworkSteps(build: Build): Step[] {
       text:
         bend.direction === 'none'
           ? say`The wire is used as it comes; sight along every piece and straighten what is not.`
-          : say`Bend before cutting, the tang guided in a groove. ${bend.direction === 'straighter' ? say`The coil is tighter than the frets shall be: bend it open${nearlyStraight(bend) ? say`, to straight` : ''}.` : ''} Hold a first piece to the board and correct: alloys differ from batch to batch.`,
+          : [
+              say`Bend before cutting, the tang guided in a groove.`,
+              bend.direction === 'straighter'
+                ? say`The coil is tighter than the frets shall be: bend it open${nearlyStraight(bend) ? say`, to straight` : ''}.`
+                : '',
+              say`Hold a first piece to the board and correct: alloys differ from batch to batch.`,
+            ]
+              .filter((part) => part !== '')
+              .join(' '),
       quantities: [
         ...(Number.isFinite(bend.wantedRadiusMm) ? [mm(say`Radius of the free wire`, bend.wantedRadiusMm, 0)] : []),
         ...(bend.direction !== 'none' && !nearlyStraight(bend)
@@ -246,7 +253,7 @@ export function fretworkSteps(build: Build): Step[] {
       text: say`Cut with the oversize on both ends and lay the pieces out in order in a numbered rack.`,
       quantities: [
         ...spread(
-          'Length',
+          say`Length`,
           pieces.map((piece) => piece.cutMm),
           1,
         ),
@@ -286,7 +293,7 @@ export function fretworkSteps(build: Build): Step[] {
         { label: say`Per slot, mean`, value: glue.totalMm3 / glue.slots.length, unit: 'mm³', digits: 0 },
         { label: say`For all slots`, value: glue.totalMm3, unit: 'mm³', digits: 0 },
         ...spread(
-          'Bead',
+          say`Bead`,
           glue.slots.map((slot) => slot.beadMm),
           1,
         ),

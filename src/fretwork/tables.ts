@@ -1,5 +1,5 @@
 /** The plan as tables: one source for the sheet, the screen and the CSV files. Values in stored units; see `shownTable`. */
-import { say, sayText } from '../build/language.ts';
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { displayDigits, displayUnit, formatNumber, toDisplay, type Unit, type UnitSystem } from '../build/units.ts';
 import type { FretworkPlan } from './plan.ts';
@@ -36,12 +36,12 @@ export type TableId = (typeof TABLE_IDS)[number];
 
 const number = (id: string, label: string, unit: Unit = 'mm', digits = 2): Column => ({
   id,
-  label: sayText(label),
+  label,
   unit,
   digits,
 });
 const count = (id: string, label: string): Column => number(id, label, '', 0);
-const words = (id: string, label: string): Column => ({ id, label: sayText(label) });
+const words = (id: string, label: string): Column => ({ id, label });
 
 /** A radius as a cell; "flat" or "straight" instead of an endless one. */
 const radius = (valueMm: number, endless: string): Cell => (Number.isFinite(valueMm) ? valueMm : endless);
@@ -51,7 +51,7 @@ export function slotTable(plan: FretworkPlan): Table {
     id: 'slots',
     title: say`Slots`,
     columns: [
-      count('fret', 'Fret'),
+      count('fret', say`Fret`),
       number('x', say`From the nut`),
       number('back', say`From the last fret`),
       number('gap', say`From the fret before`),
@@ -59,8 +59,8 @@ export function slotTable(plan: FretworkPlan): Table {
       number('radius', say`Board radius`, 'mm', 0),
       number('length', say`Slot length`),
       words('ends', say`Slot ends`),
-      number('kerf', 'Kerf', 'mm', 3),
-      number('depth', 'Depth'),
+      number('kerf', say`Kerf`, 'mm', 3),
+      number('depth', say`Depth`),
       number('needed', say`Depth needed`),
       number('end-depth', say`Depth at the end`),
       number('left', say`Board left, centre`),
@@ -92,7 +92,7 @@ export function wireTable(plan: FretworkPlan): Table {
     id: 'wire',
     title: say`Wire`,
     columns: [
-      count('fret', 'Fret'),
+      count('fret', say`Fret`),
       number('arc', say`Along the arc`),
       number('oversize', say`Oversize per end`),
       number('cut', say`Length to cut`, 'mm', 1),
@@ -131,9 +131,9 @@ export function cuttingTable(plan: FretworkPlan): Table | undefined {
     id: 'cutting',
     title: say`Cutting plan`,
     columns: [
-      count('stick', 'Stick'),
+      count('stick', say`Stick`),
       words('frets', say`Frets, longest first`),
-      number('lengths', 'Lengths', 'mm', 1),
+      number('lengths', say`Lengths`, 'mm', 1),
       number('left', say`Left over`, 'mm', 1),
     ],
     rows: cutting.sticks.map((stick, index) => [
@@ -155,15 +155,15 @@ export function seatingTable(plan: FretworkPlan): Table {
     id: 'seating',
     title: say`Seating`,
     columns: [
-      count('fret', 'Fret'),
+      count('fret', say`Fret`),
       count('turn', say`Goes in as number`),
-      count('quarter', 'Quarter'),
+      count('quarter', say`Quarter`),
       number('force', say`Seating force`, 'N', 0),
       number('pressure', say`Pressure under the caul`, 'MPa', 1),
       number('wedge', say`Wedge force`, 'N', 0),
       number('pull', say`Pull-out force`, 'N', 0),
-      number('glue', 'Glue', 'mm³', 0),
-      number('bead', 'Bead', 'mm', 1),
+      number('glue', say`Glue`, 'mm³', 0),
+      number('bead', say`Bead`, 'mm', 1),
     ],
     rows: plan.glue.slots.map(({ fret, volumeMm3, beadMm }, index) => {
       const force = plan.seating.forces?.[index];
@@ -215,7 +215,7 @@ export function levellingTable(plan: FretworkPlan): Table | undefined {
     id: 'levelling',
     title: say`Levelling`,
     columns: [
-      count('fret', 'Fret'),
+      count('fret', say`Fret`),
       number('above', say`Above the line`, 'mm', 3),
       number('removed', say`Taken off`, 'mm', 3),
       number('left', say`Crown left`),
@@ -238,17 +238,17 @@ export function metalTable(plan: FretworkPlan): Table {
     id: 'metals',
     title: say`Wire metals`,
     columns: [
-      words('metal', 'Metal'),
-      words('chosen', 'Chosen'),
-      words('nickel', 'Nickel'),
+      words('metal', say`Metal`),
+      words('chosen', say`Chosen`),
+      words('nickel', say`Nickel`),
       number('hardness', say`Hardness HV`, '', 0),
       number('wear', say`Wear life over the chosen`, '', 2),
-      number('modulus', 'Stiffness', 'GPa', 0),
+      number('modulus', say`Stiffness`, 'GPa', 0),
       number('yield', say`Yield strength`, 'MPa', 0),
       number('bend', say`Bend to radius`, 'mm', 0),
       number('stays', say`Of the bend stays`, '%', 0),
       words('force', say`Effect on the wedge force`),
-      words('source', 'Source'),
+      words('source', say`Source`),
     ],
     rows: plan.metals.map(({ metal, chosen, wearLifeRatio, bendToRadiusMm, bendStays }) => [
       metal.label,
@@ -271,15 +271,15 @@ export function checkTable(plan: FretworkPlan): Table {
     id: 'checks',
     title: say`Checks`,
     columns: [
-      words('severity', 'Weight'),
-      words('code', 'Check'),
-      words('parameter', 'Parameter'),
-      words('value', 'Found'),
-      words('limit', 'Limit'),
-      words('frets', 'Frets'),
-      words('reason', 'Reason'),
+      words('severity', say`Weight`),
+      words('code', say`Check`),
+      words('parameter', say`Parameter`),
+      words('value', say`Found`),
+      words('limit', say`Limit`),
+      words('frets', say`Frets`),
+      words('reason', say`Reason`),
       words('remedy', say`What to do`),
-      words('source', 'Source'),
+      words('source', say`Source`),
     ],
     rows: plan.checks.map((check) => {
       const { value, limit, limitKind, unit, digits } = check;

@@ -2,6 +2,7 @@
  * The cutting template as lines and words in millimetres: x from the nut along the centre line, z across, the board seen
  * from above. Positions are those of slots.ts; across, a radiused board is drawn as it projects, not along its arc.
  */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { boardEndMm, boardWidthMm } from '../build/neck-shape.ts';
 import { formatQuantity, type UnitSystem } from '../build/units.ts';
@@ -82,7 +83,7 @@ export function templateShapes(build: Build, system: UnitSystem): TemplateShapes
     })),
   ];
   const texts: TemplateText[] = [
-    { x: 0, y: -half(0) - NUMBER_OFF_MM, sizeMm: 3, text: 'nut', anchor: 'middle' },
+    { x: 0, y: -half(0) - NUMBER_OFF_MM, sizeMm: 3, text: say`nut`, anchor: 'middle' },
     ...ends.flatMap(({ fret, xMm, boardHalfMm }): TemplateText[] => [
       { x: xMm, y: -boardHalfMm - NUMBER_OFF_MM, sizeMm: 3, text: String(fret), anchor: 'middle' },
       {

@@ -11,7 +11,7 @@
  */
 import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
-import { MM_PER_INCH, type UnitSystem } from '../build/units.ts';
+import { MM_PER_INCH, withDecimalSign, type UnitSystem } from '../build/units.ts';
 import {
   clipLine,
   LABEL_ROOM_MM,
@@ -65,7 +65,7 @@ function escape(text: string): string {
 function drawLine(line: TemplateLine, dx: number, dy: number): string {
   const { width, dash } = STYLE[line.kind];
   const fret = line.fret === undefined ? '' : ` data-fret="${line.fret}"`;
-  return say`<line class="${line.kind}"${fret} x1="${n(line.x1 + dx)}" y1="${n(line.y1 + dy)}" x2="${n(line.x2 + dx)}" y2="${n(line.y2 + dy)}" stroke-width="${width}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
+  return `<line class="${line.kind}"${fret} x1="${n(line.x1 + dx)}" y1="${n(line.y1 + dy)}" x2="${n(line.x2 + dx)}" y2="${n(line.y2 + dy)}" stroke-width="${width}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
 }
 
 function drawText(text: TemplateText, dx: number, dy: number): string {
@@ -73,13 +73,13 @@ function drawText(text: TemplateText, dx: number, dy: number): string {
   const turn = text.upright ? ` transform="rotate(90 ${x} ${y})"` : '';
   // A third of the size brings turned figures onto the line that they belong to.
   const shift = text.upright ? ` dy="${n(text.sizeMm / 3)}"` : '';
-  return say`<text fill="#000" stroke="none" x="${x}" y="${y}"${shift} font-size="${text.sizeMm}" text-anchor="${text.anchor}"${turn}>${escape(text.text)}</text>`;
+  return `<text fill="#000" stroke="none" x="${x}" y="${y}"${shift} font-size="${text.sizeMm}" text-anchor="${text.anchor}"${turn}>${escape(text.text)}</text>`;
 }
 
 /** A bar of a known length with its label. */
 function bar(x: number, y: number, lengthMm: number, label: string): string {
   const line = (x1: number, y1: number, x2: number, y2: number, name = '') =>
-    say`<line class="bar"${name} x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" stroke-width="${STYLE.bar.width}"/>`;
+    `<line class="bar"${name} x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" stroke-width="${STYLE.bar.width}"/>`;
   return [
     line(x, y, x + lengthMm, y, ` data-length="${label}"`),
     line(x, y - BAR_TICK_MM / 2, x, y + BAR_TICK_MM / 2),
@@ -94,7 +94,7 @@ function bars(x: number, y: number): string {
 
 function sheet(lengthMm: number, heightMm: number, title: string, body: readonly string[]): string {
   return [
-    say`<svg xmlns="http://www.w3.org/2000/svg" width="${n(lengthMm)}mm" height="${n(heightMm)}mm" viewBox="0 0 ${n(lengthMm)} ${n(heightMm)}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${n(lengthMm)}mm" height="${n(heightMm)}mm" viewBox="0 0 ${n(lengthMm)} ${n(heightMm)}">`,
     `<title>${escape(title)}</title>`,
     '<g fill="none" stroke="#000" font-family="sans-serif">',
     ...body,
@@ -152,7 +152,9 @@ export function templatePages(build: Build, words: TemplateWords, system: UnitSy
   const needed = bodyHeightMm(shapes) + 2 * MARGIN_MM;
   if (needed > heightMm) {
     throw new RangeError(
-      `the template is ${n(needed)} mm high with its labels; ${label} gives at most ${n(heightMm)} mm`,
+      withDecimalSign(
+        say`the template is ${n(needed)} mm high with its labels; ${label} gives at most ${n(heightMm)} mm`,
+      ),
     );
   }
   const printable = lengthMm - 2 * MARGIN_MM;
