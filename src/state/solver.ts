@@ -1,29 +1,21 @@
 /** Joins the store and the worker: every new build of the store is computed, the answer goes back into the store. */
-import { releaseProxy, wrap } from 'comlink';
 import type { Build } from '../build/build.ts';
 import { biteLogSpreadOf } from './bench-log/adopted.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { followStress } from './follow-stress.ts';
+import { startSolverWorker } from './running-worker.ts';
 import { createSolver, type Solver, type SolverWorker } from './solver-client.ts';
-import type { SolverApi } from './solver.worker.ts';
 import { SOLVER_WORDS } from './words.ts';
 
 /** @param biteLogSpread of a build: the bench log's where it holds, else undefined */
 function startWorker(biteLogSpread: (build: Build) => number | undefined): SolverWorker {
-  const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name: 'solver' });
-  const remote = wrap<SolverApi>(worker);
+  const { api, onCrash, end } = startSolverWorker('solver');
   return {
-    predict: (build) => remote.predict(build),
-    estimate: (build) => remote.estimate(build, { biteLogSpread: biteLogSpread(build) }),
-    stress: (build, fret) => remote.stress(build, fret),
-    onCrash: (crashed) => {
-      worker.addEventListener('error', crashed);
-      worker.addEventListener('messageerror', crashed);
-    },
-    end: () => {
-      remote[releaseProxy]();
-      worker.terminate();
-    },
+    predict: (build) => api.predict(build),
+    estimate: (build) => api.estimate(build, { biteLogSpread: biteLogSpread(build) }),
+    stress: (build, fret) => api.stress(build, fret),
+    onCrash,
+    end,
   };
 }
 

@@ -1,6 +1,12 @@
-/** The worker: one predictor with its caches. A newer request makes it give up the band that it is working on. */
+/**
+ * The worker: one predictor with its caches. A newer request makes it give up the band that it is working on.
+ *
+ * Its answers hold numbers and ids, which the page puts into words; only what it refuses is a sentence. Sentences are made
+ * when they are needed, so that it is early enough when their language comes with the first message.
+ */
 import { expose } from 'comlink';
 import type { Build } from '../build/build.ts';
+import { SENTENCES, speak, type Language } from '../build/language.ts';
 import { answerWanted, type WantedAnswer } from '../mechanics/inversion/answers.ts';
 import type { ReliefGoal } from '../mechanics/inversion/goal.ts';
 import { createPredictor } from '../mechanics/predict.ts';
@@ -15,6 +21,8 @@ const estimator = createEstimator(predictor);
 let latest = 0;
 
 export interface SolverApi {
+  /** Has it refuse in another language than English. @param sentences see `say` */
+  speak(language: Language, sentences: Readonly<Record<string, string>>): void;
   predict(build: Build): Prediction;
   /** Null when another request came meanwhile. */
   estimate(build: Build, options?: EstimateOptions): Promise<Uncertainty | null>;
@@ -27,6 +35,7 @@ export interface SolverApi {
 }
 
 const api: SolverApi = {
+  speak: (language, sentences) => speak(language, { [SENTENCES]: sentences }),
   predict(build) {
     latest += 1;
     return predictor.predict(build);

@@ -3,7 +3,8 @@
  * wait. The latest question wins; giving up ends the worker, and the next question starts another.
  */
 import { say } from '../../build/language.ts';
-import { releaseProxy, wrap, type Remote } from 'comlink';
+import type { Remote } from 'comlink';
+import { startSolverWorker } from '../running-worker.ts';
 import type { SolverApi } from '../solver.worker.ts';
 
 export type Answered<Value> =
@@ -25,23 +26,7 @@ export interface Answerer {
   giveUp(): void;
 }
 
-function startWorker(): AnsweringWorker {
-  const worker = new Worker(new URL('../solver.worker.ts', import.meta.url), { type: 'module', name: 'answers' });
-  const remote = wrap<SolverApi>(worker);
-  return {
-    api: remote,
-    onCrash: (crashed) => {
-      worker.addEventListener('error', crashed);
-      worker.addEventListener('messageerror', crashed);
-    },
-    end: () => {
-      remote[releaseProxy]();
-      worker.terminate();
-    },
-  };
-}
-
-export function createAnswerer(start: () => AnsweringWorker = startWorker): Answerer {
+export function createAnswerer(start: () => AnsweringWorker = () => startSolverWorker('answers')): Answerer {
   let worker: AnsweringWorker | undefined;
   let drop: ((why: Answered<never>) => void) | undefined;
 

@@ -1,10 +1,9 @@
 /** Predictions and bands of compared necks, in a worker of their own; what was computed once is kept with its build. */
 import { say } from '../../build/language.ts';
-import { releaseProxy, wrap } from 'comlink';
 import type { Build } from '../../build/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
-import type { SolverApi } from '../solver.worker.ts';
+import { startSolverWorker } from '../running-worker.ts';
 
 /** What is known of one neck; null while it is being computed. */
 export interface SolvedNeck {
@@ -26,19 +25,12 @@ export interface NecksListener {
 }
 
 function startWorker(): NecksWorker {
-  const worker = new Worker(new URL('../solver.worker.ts', import.meta.url), { type: 'module', name: 'comparison' });
-  const remote = wrap<SolverApi>(worker);
+  const { api, onCrash, end } = startSolverWorker('comparison');
   return {
-    predict: (build) => remote.predict(build),
-    estimate: (build, biteLogSpread) => remote.estimate(build, { biteLogSpread }),
-    onCrash: (crashed) => {
-      worker.addEventListener('error', crashed);
-      worker.addEventListener('messageerror', crashed);
-    },
-    end: () => {
-      remote[releaseProxy]();
-      worker.terminate();
-    },
+    predict: (build) => api.predict(build),
+    estimate: (build, biteLogSpread) => api.estimate(build, { biteLogSpread }),
+    onCrash,
+    end,
   };
 }
 

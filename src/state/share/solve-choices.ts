@@ -1,9 +1,8 @@
 /** Predictions and bands of the two or three builds of a page, one after the other, in a worker of their own. */
-import { releaseProxy, wrap } from 'comlink';
 import type { Build } from '../../build/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
-import type { SolverApi } from '../solver.worker.ts';
+import { startSolverWorker } from '../running-worker.ts';
 
 /** What is known of one build; null while it is being computed. */
 export interface Solved {
@@ -24,20 +23,8 @@ export interface ChoicesListener {
 }
 
 function startWorker(): ChoicesWorker {
-  const worker = new Worker(new URL('../solver.worker.ts', import.meta.url), { type: 'module', name: 'choices' });
-  const remote = wrap<SolverApi>(worker);
-  return {
-    predict: (build) => remote.predict(build),
-    estimate: (build) => remote.estimate(build),
-    onCrash: (crashed) => {
-      worker.addEventListener('error', crashed);
-      worker.addEventListener('messageerror', crashed);
-    },
-    end: () => {
-      remote[releaseProxy]();
-      worker.terminate();
-    },
-  };
+  const { api, onCrash, end } = startSolverWorker('choices');
+  return { predict: (build) => api.predict(build), estimate: (build) => api.estimate(build), onCrash, end };
 }
 
 /** All predictions first, so that every choice has its sentences soon; then the bands. @returns a function that stops it */
