@@ -6,6 +6,7 @@
  * Reference: Golub & Van Loan, Matrix Computations, §4.3.5 (band Cholesky), from memory.
  * Operations: about n·b² for the factor and 4·n·b for each right-hand side.
  */
+import { say } from '../build/language.ts';
 
 /** Order n and half bandwidth b. */
 export interface BandShape {
@@ -55,7 +56,7 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
         for (let k = shift; k <= b; k += 1) band[q + k - shift]! -= factor * band[p + k]!;
       }
       const pivot = band[q]!;
-      if (!(pivot > 0)) throw new RangeError(`the matrix is not positive definite: pivot ${j + c} is ${pivot}`);
+      if (!(pivot > 0)) throw new RangeError(say`the matrix is not positive definite: pivot ${j + c} is ${pivot}`);
       const root = Math.sqrt(pivot);
       const inverse = 1 / root;
       band[q] = root;

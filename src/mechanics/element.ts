@@ -12,6 +12,7 @@
  *
  * Nodes: 0 (ξ −1, η −1), 1 (+1, −1), 2 (+1, +1), 3 (−1, +1); degrees of freedom u₀ v₀ u₁ v₁ u₂ v₂ u₃ v₃.
  */
+import { say } from '../build/language.ts';
 
 export const GAUSS = 1 / Math.sqrt(3);
 /** ξ and η of the Gauss points, in the order in which `stiffness` takes them. */
@@ -96,7 +97,7 @@ export function elementStiffness(
       yEta += nEta * y[a]!;
     }
     const area = xXi * yEta - yXi * xEta;
-    if (!(area > 0)) throw new RangeError(`element is turned inside out at x = ${x[0]} mm, y = ${y[0]} mm`);
+    if (!(area > 0)) throw new RangeError(say`element is turned inside out at x = ${x[0]} mm, y = ${y[0]} mm`);
     for (let a = 0; a < 4; a += 1) {
       const nXi = SHAPE_XI[4 * g + a]!;
       const nEta = SHAPE_ETA[4 * g + a]!;

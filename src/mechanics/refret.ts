@@ -6,6 +6,7 @@
  * is nearly, not quite, the sum of those. Every mixture of tangs over the stretches is tried, and the best few are predicted exactly. What is minimised is the largest distance of the
  * relief at any fret up to the body joint from the wanted relief (a parabola of that depth).
  */
+import { say } from '../build/language.ts';
 import { slotAndTang, type Build, type FretRegion } from '../build/build.ts';
 import type { Predictor } from './predict.ts';
 import type { Method, Moment, Prediction } from './prediction-types.ts';
@@ -41,7 +42,7 @@ const TRIED_EXACTLY = 4;
 /** Splits the frets into stretches of nearly equal length, nut to body. @throws {RangeError} on more stretches than frets. */
 export function equalStretches(fretCount: number, count: number): Stretch[] {
   if (!Number.isInteger(count) || count < 1 || count > fretCount) {
-    throw new RangeError(`number of stretches is ${count}; it must be a whole number from 1 to ${fretCount}`);
+    throw new RangeError(say`number of stretches is ${count}; it must be a whole number from 1 to ${fretCount}`);
   }
   return Array.from({ length: count }, (_, index) => ({
     fromFret: Math.round((index * fretCount) / count) + 1,
@@ -93,10 +94,10 @@ export function chooseTangs(
 ): TangPlan[] {
   const mixtures = choices.length ** stretches.length;
   if (stretches.length === 0 || choices.length === 0)
-    throw new RangeError('at least one stretch and one tang are needed');
+    throw new RangeError(say`at least one stretch and one tang are needed`);
   if (mixtures > MOST_MIXTURES) {
     throw new RangeError(
-      `${choices.length} tangs in ${stretches.length} stretches make ${mixtures} mixtures; at most ${MOST_MIXTURES} can be tried`,
+      say`${choices.length} tangs in ${stretches.length} stretches make ${mixtures} mixtures; at most ${MOST_MIXTURES} can be tried`,
     );
   }
   const frets = Array.from({ length: build.bodyJointFret }, (_, index) => index + 1);

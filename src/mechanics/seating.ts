@@ -6,6 +6,7 @@
  * φ falls with Δ, so the solution is unique. Newton with the contacts' tangent k = −φ′: the step solves
  * (I + D·C·D)·z = −D·C·r with D = diag(√k), dF = r + D·z, which is symmetric and positive definite.
  */
+import { say } from '../build/language.ts';
 import { solveDense } from './banded.ts';
 import { contactForce, type Contact } from './contact.ts';
 
@@ -67,7 +68,7 @@ export function seat(
       }
     }
   }
-  if (worst > 100 * SETTLED_N) throw new Error(`the seating forces did not settle: ${worst} N are left`);
+  if (worst > 100 * SETTLED_N) throw new Error(say`the seating forces did not settle: ${worst} N are left`);
   return { forceN, openingMm, stiffnessNMm };
 }
 

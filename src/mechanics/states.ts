@@ -9,6 +9,7 @@
  * w_i what fret i does, s the strings, k the rod at its limit, c the climate; τ days since stringing, t = rest + τ days
  * since the frets went in; ω and φ from time.ts. The rod counts as set at the moment that is shown.
  */
+import { say } from '../build/language.ts';
 import { fretPositionMm } from '../build/neck-shape.ts';
 import type { Method, Moment, Prediction, ReliefLine } from './prediction-types.ts';
 import { extremeRelief, sampleLine } from './relief.ts';
@@ -60,9 +61,9 @@ export function lineAt(prediction: Prediction, method: Method, moment: Moment, o
   const { basis } = prediction.methods[method];
   const stations = prediction.stationXMm.length;
   const frets = prediction.fretXMm.length;
-  if (!(moment.days >= 0)) throw new RangeError(`days since stringing is ${moment.days}; it must be 0 or more days`);
+  if (!(moment.days >= 0)) throw new RangeError(say`days since stringing is ${moment.days}; it must be 0 or more days`);
   if (!(Math.abs(moment.rodPercent) <= 100)) {
-    throw new RangeError(`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
+    throw new RangeError(say`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
   }
   const line = out?.reliefMm.length === stations ? out.reliefMm : new Float64Array(stations);
   line.fill(0);
@@ -75,7 +76,7 @@ export function lineAt(prediction: Prediction, method: Method, moment: Moment, o
   const fretsIn = moment.fretsIn ?? prediction.fretXMm.map((_, index) => index + 1);
   for (const fret of fretsIn) {
     if (!Number.isInteger(fret) || fret < 1 || fret > frets)
-      throw new RangeError(`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
+      throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
     addRow(basis.wedgeMm, fret - 1, shares.wedges);
   }
   addRow(basis.stringsMm, 0, shares.strings);

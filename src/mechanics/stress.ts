@@ -8,6 +8,7 @@
  * The peak at the corner of a slot's floor depends on the mesh (it is a singularity in theory): read the colours, not the
  * peak.
  */
+import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { hold, withSlots } from './assembly.ts';
 import { blockIndex, paddedColumns, solveBlock } from './banded.ts';
@@ -63,7 +64,8 @@ export function stressAround(
   const { mesh } = model.assembly;
   const { fretXMm } = mesh.section.description;
   const centre = fretXMm[fret - 1];
-  if (centre === undefined) throw new RangeError(`fret ${fret} is not on this neck: frets are 1 to ${fretXMm.length}`);
+  if (centre === undefined)
+    throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${fretXMm.length}`);
   const u = displacements(model, filling, load);
   const corners: number[] = [];
   const along: number[] = [];

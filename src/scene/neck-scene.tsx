@@ -1,5 +1,6 @@
 // The wrapper is an image to assistive technology (a label on a canvas alone is lost) and takes the focus, because keys turn it.
 /* oxlint-disable jsx-a11y/prefer-tag-over-role, jsx-a11y/no-noninteractive-tabindex */
+import { say } from '../build/language.ts';
 import { useFrame, useThree } from '@react-three/fiber';
 import {
   useEffect,
@@ -164,7 +165,7 @@ export function NeckScene({ ref, ...props }: NeckSceneProps & { readonly ref?: R
     () => ({
       fit: () => inner.current?.fit(),
       exportPng: (options) =>
-        inner.current?.exportPng(options) ?? Promise.reject(new Error('the picture is not drawn yet')),
+        inner.current?.exportPng(options) ?? Promise.reject(new Error(say`the picture is not drawn yet`)),
       stats: () => inner.current?.stats() ?? NOTHING,
     }),
     [],

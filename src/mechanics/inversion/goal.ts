@@ -1,4 +1,5 @@
 /** What the maker wants: a relief under the strings, at once or settled, with the rod at a setting. */
+import { say } from '../../build/language.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { lineAt } from '../states.ts';
 
@@ -17,10 +18,10 @@ export const MOST_TARGET_MM = 3;
 /** @throws {RangeError} for a relief or a rod setting that cannot be meant. */
 export function checkGoal({ reliefMm, rodPercent }: ReliefGoal): void {
   if (!(reliefMm >= LEAST_TARGET_MM && reliefMm <= MOST_TARGET_MM)) {
-    throw new RangeError(`relief wanted is ${reliefMm} mm; it must be ${LEAST_TARGET_MM} to ${MOST_TARGET_MM} mm`);
+    throw new RangeError(say`relief wanted is ${reliefMm} mm; it must be ${LEAST_TARGET_MM} to ${MOST_TARGET_MM} mm`);
   }
   if (!(Math.abs(rodPercent) <= 100)) {
-    throw new RangeError(`rod setting is ${rodPercent}; it must be −100 to 100 %`);
+    throw new RangeError(say`rod setting is ${rodPercent}; it must be −100 to 100 %`);
   }
 }
 

@@ -10,6 +10,7 @@
  * Bracketed secant steps (Illinois: Dowell & Jarratt 1971), each a prediction with the matrix factors kept; bisection where
  * e jumps. Where slots have kerfs of their own (a refret) only the others change.
  */
+import { say } from '../../build/language.ts';
 import type { Build } from '../../build/build.ts';
 import { parameterById } from '../../build/parameters.ts';
 import type { Predictor } from '../predict.ts';
@@ -68,8 +69,7 @@ export function solveKerf(
   const range = kerfRange(build);
   if (range.leastMm > range.mostMm) {
     throw new RangeError(
-      `no kerf fits this wire: at least ${range.leastMm} mm for its tang of ${build.tangWidthMm} mm, ` +
-        `at most ${range.mostMm} mm under its studs and crown`,
+      say`no kerf fits this wire: at least ${range.leastMm} mm for its tang of ${build.tangWidthMm} mm, at most ${range.mostMm} mm under its studs and crown`,
     );
   }
   // A press fit feels no filler: leaving it out spares the other methods' solves.

@@ -4,6 +4,7 @@
  *
  * The sum of the basis lines is that of states.ts, with each sample's own factors.
  */
+import { say } from '../../build/language.ts';
 import type { Method, Moment } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';
 import { bandOf, type Band } from './band.ts';
@@ -110,13 +111,13 @@ function reliefAtPoint({ fixed, terms }: Terms, point: number, out: Float64Array
 
 function checkMoment(sampled: Sampled, moment: Moment): void {
   const frets = sampled.kindOfFret.length;
-  if (!(moment.days >= 0)) throw new RangeError(`days since stringing is ${moment.days}; it must be 0 or more days`);
+  if (!(moment.days >= 0)) throw new RangeError(say`days since stringing is ${moment.days}; it must be 0 or more days`);
   if (!(Math.abs(moment.rodPercent) <= 100)) {
-    throw new RangeError(`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
+    throw new RangeError(say`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
   }
   for (const fret of moment.fretsIn ?? []) {
     if (!Number.isInteger(fret) || fret < 1 || fret > frets)
-      throw new RangeError(`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
+      throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
   }
 }
 

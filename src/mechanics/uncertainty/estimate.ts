@@ -2,6 +2,7 @@
  * The band of a prediction: model, samples, readouts. In steps between which it can be given up, since each of the
  * predictions under it takes tens of milliseconds.
  */
+import { say } from '../../build/language.ts';
 import type { Build } from '../../build/build.ts';
 import { createPredictor, type Predictor } from '../predict.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
@@ -62,11 +63,11 @@ export function createEstimator(predictor: Predictor): Estimator {
   function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {
     const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread } = options;
     if (!Number.isInteger(samples) || samples < 100 || samples > MOST_SAMPLES) {
-      throw new RangeError(`number of samples is ${samples}; it must be a whole number from 100 to ${MOST_SAMPLES}`);
+      throw new RangeError(say`number of samples is ${samples}; it must be a whole number from 100 to ${MOST_SAMPLES}`);
     }
-    if (!Number.isInteger(seed)) throw new RangeError(`seed is ${seed}; it must be a whole number`);
+    if (!Number.isInteger(seed)) throw new RangeError(say`seed is ${seed}; it must be a whole number`);
     if (biteLogSpread !== undefined && !(biteLogSpread >= 0)) {
-      throw new RangeError(`spread of ln bite is ${biteLogSpread}; it must be 0 or more`);
+      throw new RangeError(say`spread of ln bite is ${biteLogSpread}; it must be 0 or more`);
     }
     const total = MODEL_STEPS + 2 + METHODS.length;
     let done = 0;
