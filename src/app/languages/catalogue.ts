@@ -19,6 +19,8 @@ import type * as share from '../../panels/share/words.ts';
 import type * as wanted from '../../panels/wanted/words.ts';
 import type * as welcome from '../../panels/welcome/words.ts';
 import type * as actions from '../../panels/words/actions.ts';
+import type * as keys from '../../panels/actions/words.ts';
+import type * as project from '../../panels/project/words.ts';
 import type * as bow from '../../panels/words/bow.ts';
 import type * as controls from '../../panels/words/controls.ts';
 import type * as offline from '../../panels/words/offline.ts';
@@ -51,6 +53,8 @@ export type Catalogue = Pick<typeof strings, 'CONSTRUCTION_LABELS' | 'NOTE_NAMES
   TablesOf<typeof licences> &
   TablesOf<typeof course> &
   TablesOf<typeof proof> &
+  TablesOf<typeof keys> &
+  TablesOf<typeof project> &
   TablesOf<typeof refret> &
   TablesOf<typeof share> &
   TablesOf<typeof wanted> &

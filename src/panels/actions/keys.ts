@@ -2,6 +2,7 @@
 import type { BackbowStore } from '../../state/store.ts';
 import { openSheet } from '../sheets/route.ts';
 import { ACTIONS } from './table.ts';
+import { KEY_WORDS } from './words.ts';
 import type { Action, KeyCombo } from './types.ts';
 
 type KeyPress = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>;
@@ -49,5 +50,7 @@ export function listenToKeys(store: BackbowStore, target: Pick<Window, 'addEvent
 
 /** A combo as it is printed on the keys of this machine. */
 export function comboText(combo: KeyCombo, isMac: boolean): string {
-  return combo.replace('Mod+', isMac ? '⌘ ' : 'Ctrl ').replace('Shift+', isMac ? '⇧ ' : 'Shift ');
+  return combo
+    .replace('Mod+', isMac ? '⌘ ' : `${KEY_WORDS.control} `)
+    .replace('Shift+', isMac ? '⇧ ' : `${KEY_WORDS.shift} `);
 }

@@ -6,6 +6,7 @@ import { isMac } from '../actions/platform.ts';
 import type { ActionGroup } from '../actions/types.ts';
 import { PROJECT_WORDS } from '../words/panels.ts';
 import { menuActions } from './daily.ts';
+import { LanguageSwitch } from './language-switch.tsx';
 import { AppearanceSwitch, UnitSwitch } from './settings.tsx';
 
 function Group({ group }: { readonly group: ActionGroup }) {
@@ -66,6 +67,7 @@ export function BarMenu({ children }: { readonly children: ReactNode }) {
         <div className="bar-menu-settings">
           <UnitSwitch />
           <AppearanceSwitch />
+          <LanguageSwitch />
         </div>
         <Group group="page" />
       </div>

@@ -24,6 +24,8 @@ export interface DraftKeeper {
   readonly left: () => Promise<readonly Draft[]>;
   /** Keeps every change from now on. @returns a function that stops it */
   readonly follow: () => () => void;
+  /** Keeps what changed last, before the page goes. @returns why it cannot be kept, or null */
+  readonly keepNow: () => StorageTrouble | null;
 }
 
 interface Surroundings {
@@ -55,7 +57,9 @@ export function createDraftKeeper(
   const drafts = createDrafts(around.local);
   let id = around.here.id;
   let adopted: string | null = null;
+  /** Of the last writing. */
   let told: StorageTrouble | null = null;
+  let keepLast = (): void => undefined;
 
   function bringBack(draft: Draft): void {
     const { build, replaceBuild, notify } = store.getState();
@@ -108,6 +112,7 @@ export function createDraftKeeper(
       kept = build;
       write(build);
     }
+    keepLast = flush;
     const stop = store.subscribe((state, before) => {
       if (state.build === before.build || ownBuild(state) === kept) return;
       timer ??= setTimeout(flush, REST_MS);
@@ -126,5 +131,10 @@ export function createDraftKeeper(
     };
   }
 
-  return { drafts, windowId: () => id, restore, left, follow };
+  function keepNow(): StorageTrouble | null {
+    keepLast();
+    return told;
+  }
+
+  return { drafts, windowId: () => id, restore, left, follow, keepNow };
 }

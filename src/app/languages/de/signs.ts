@@ -1,6 +1,8 @@
-/** Zahlzeichen, Töne und woraus Saiten sind. */
+/** Zahlzeichen, Tasten, Töne, woraus Saiten sind, und die Wahl der Sprache. */
 import type * as strings from '../../../build/strings.ts';
 import type * as units from '../../../build/units.ts';
+import type * as keys from '../../../panels/actions/words.ts';
+import type * as project from '../../../panels/project/words.ts';
 
 export const NUMBER_SIGNS: typeof units.NUMBER_SIGNS = { decimal: ',' };
 
@@ -13,4 +15,13 @@ export const CONSTRUCTION_LABELS: typeof strings.CONSTRUCTION_LABELS = {
   'bronze-wound': 'Stahl, mit Bronze umsponnen',
   'nylon-plain': 'blankes Nylon',
   'nylon-wound': 'Nylonseide, mit Kupfer umsponnen',
+};
+
+export const KEY_WORDS: typeof keys.KEY_WORDS = { control: 'Strg', shift: 'Umschalt' };
+
+export const LANGUAGE_WORDS: typeof project.LANGUAGE_WORDS = {
+  language: 'Sprache',
+  system: 'wie das System',
+  afresh: 'Die Seite beginnt neu; Ihr Entwurf bleibt, die Schritte für Rückgängig nicht.',
+  notKept: 'Dieses Gerät behält die Wahl nicht, darum bleibt die Sprache.',
 };
