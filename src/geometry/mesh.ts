@@ -42,10 +42,39 @@ export interface MeshWriter {
   fret(number: number): void;
   /** Shading of the following vertices. */
   shade(cavity: number, contact: number): void;
+  /** The mesh; nothing more is written with this writer. */
   finish(): Mesh;
 }
 
-const FIRST_ROOM = 1024;
+/** Where a mesh is written before its size is known. */
+interface Room {
+  positions: Float32Array;
+  normals: Float32Array;
+  colours: Uint8Array;
+  anchorOf: Uint16Array;
+  fretOf: Uint8Array;
+  cavity: Float32Array;
+  contact: Float32Array;
+  indices: Uint32Array;
+}
+
+const FIRST_VERTICES = 1024;
+
+function newRoom(): Room {
+  return {
+    positions: new Float32Array(FIRST_VERTICES * 3),
+    normals: new Float32Array(FIRST_VERTICES * 3),
+    colours: new Uint8Array(FIRST_VERTICES * 3),
+    anchorOf: new Uint16Array(FIRST_VERTICES),
+    fretOf: new Uint8Array(FIRST_VERTICES),
+    cavity: new Float32Array(FIRST_VERTICES),
+    contact: new Float32Array(FIRST_VERTICES),
+    indices: new Uint32Array(FIRST_VERTICES * 6),
+  };
+}
+
+/** Rooms of finished meshes, as large as they have grown: shapes are made again and again while a slider moves. */
+const freeRooms: Room[] = [];
 
 function grown<T extends Float32Array | Float64Array | Uint32Array | Uint16Array | Uint8Array>(array: T): T {
   const larger = new (array.constructor as new (length: number) => T)(array.length * 2);
@@ -62,14 +91,7 @@ export function bytesOfHex(hex: string): [number, number, number] {
 }
 
 export function createMeshWriter(): MeshWriter {
-  let positions = new Float32Array(FIRST_ROOM * 3);
-  let normals = new Float32Array(FIRST_ROOM * 3);
-  let colours = new Uint8Array(FIRST_ROOM * 3);
-  let anchorOf = new Uint16Array(FIRST_ROOM);
-  let fretOf = new Uint8Array(FIRST_ROOM);
-  let cavity = new Float32Array(FIRST_ROOM);
-  let contact = new Float32Array(FIRST_ROOM);
-  let indices = new Uint32Array(FIRST_ROOM * 6);
+  let { positions, normals, colours, anchorOf, fretOf, cavity, contact, indices } = freeRooms.pop() ?? newRoom();
   let vertices = 0;
   let corners = 0;
   const anchors: number[] = [];
@@ -150,17 +172,21 @@ export function createMeshWriter(): MeshWriter {
       used.cavity ||= cavityShare !== 0;
       used.contact ||= contactShare !== 0;
     },
-    finish: () => ({
-      positions: positions.slice(0, vertices * 3),
-      normals: normals.slice(0, vertices * 3),
-      indices: indices.slice(0, corners),
-      anchorsMm: Float64Array.from(anchors),
-      anchorOf: anchorOf.slice(0, vertices),
-      ...(used.colours ? { colours: colours.slice(0, vertices * 3) } : {}),
-      ...(used.fretOf ? { fretOf: fretOf.slice(0, vertices) } : {}),
-      ...(used.cavity ? { cavity: cavity.slice(0, vertices) } : {}),
-      ...(used.contact ? { contact: contact.slice(0, vertices) } : {}),
-    }),
+    finish() {
+      const mesh = {
+        positions: positions.slice(0, vertices * 3),
+        normals: normals.slice(0, vertices * 3),
+        indices: indices.slice(0, corners),
+        anchorsMm: Float64Array.from(anchors),
+        anchorOf: anchorOf.slice(0, vertices),
+        ...(used.colours ? { colours: colours.slice(0, vertices * 3) } : {}),
+        ...(used.fretOf ? { fretOf: fretOf.slice(0, vertices) } : {}),
+        ...(used.cavity ? { cavity: cavity.slice(0, vertices) } : {}),
+        ...(used.contact ? { contact: contact.slice(0, vertices) } : {}),
+      };
+      freeRooms.push({ positions, normals, colours, anchorOf, fretOf, cavity, contact, indices });
+      return mesh;
+    },
   };
   return writer;
 }

@@ -38,9 +38,12 @@ export function useLineBands(): LineBands {
   const solution = useBackbow((state) => state.solution);
   const bands = useBackbow((state) => state.bands);
   const rail = useBackbow((state) => state.rail);
+  const method = solution?.build.method;
+  const frets = solution?.prediction.fretXMm.length;
+  // At the moment of its own build, so that it is computed once while a slider moves on from that build.
   const room = useMemo(() => {
-    if (!solution || bands?.uncertainty.kindOfFret.length !== solution.prediction.fretXMm.length) return null;
-    return bandAt(bands.uncertainty, solution.build.method, momentAt(solution.build, rail));
-  }, [solution, bands, rail]);
+    if (method === undefined || bands?.uncertainty.kindOfFret.length !== frets) return null;
+    return bandAt(bands!.uncertainty, method, momentAt(bands!.build, rail));
+  }, [method, frets, bands, rail]);
   return { band: bands?.build === solution?.build ? room : null, room };
 }

@@ -25,7 +25,7 @@ function methodsDrawn(chosen: Method, comparing: boolean): Method[] {
 
 interface DrawnProps {
   readonly solution: Solution;
-  readonly lines: Lines;
+  readonly drawing: NonNullable<ReturnType<typeof useDrawing>>;
   readonly asTable: boolean;
   readonly range: FretRange;
   readonly setRange: (range: FretRange) => void;
@@ -63,15 +63,14 @@ function useDrawing(solution: Solution | null, lines: Lines | null) {
   };
 }
 
-function Drawn({ solution, lines, asTable, range, setRange }: DrawnProps) {
+function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 960, height: 170 });
-  const drawing = useDrawing(solution, lines)!;
   const state = useRailText(solution.build);
   return (
     <div className="chart-box" ref={box}>
       {asTable ? (
-        <ChartTable solution={solution} lines={lines} methods={METHODS} state={state} />
+        <ChartTable solution={solution} lines={drawing.lines} methods={METHODS} state={state} />
       ) : (
         <ChartDrawing {...drawing} size={size} range={range} onZoom={setRange} />
       )}
@@ -109,8 +108,8 @@ export function BowChart() {
               methods={methodsDrawn(solution.build.method, comparing)}
               asTable={asTable}
             />
-          ) : solution && lines ? (
-            <Drawn solution={solution} lines={lines} asTable={asTable} range={range} setRange={setRange} />
+          ) : solution && drawing ? (
+            <Drawn solution={solution} drawing={drawing} asTable={asTable} range={range} setRange={setRange} />
           ) : (
             <div className="chart-box" />
           )}
