@@ -153,7 +153,7 @@ export function seatingTable(plan: FretworkPlan): Table {
   const dry = plan.glueRecipe === undefined;
   return {
     id: 'seating',
-    title: say`Seating`,
+    title: say`Seating, fret by fret`,
     columns: [
       count('fret', say`Fret`),
       count('turn', say`Goes in as number`),

@@ -1,0 +1,108 @@
+/** Die Tabellen des Bundierplans: Titel, Spalten und Wörter in den Feldern. */
+import type { Sentences } from '../../catalogue.ts';
+
+export const FRETWORK_TABLE_SENTENCES: Sentences = {
+  // Titel
+  Slots: 'Schlitze',
+  Wire: 'Bunddraht',
+  'Cutting plan': 'Zuschnitt',
+  'Seating, fret by fret': 'Einsetzen, Bund für Bund',
+  'Bow while seating': 'Biegung beim Einsetzen',
+  Levelling: 'Abrichten',
+  'Wire metals': 'Drahtlegierungen',
+  Checks: 'Prüfungen',
+
+  // Schlitze
+  Fret: 'Bund',
+  'From the nut': 'Vom Sattel',
+  'From the last fret': 'Vom letzten Bund',
+  'From the fret before': 'Vom Bund davor',
+  'Board width': 'Griffbrettbreite',
+  'Board radius': 'Griffbrettradius',
+  'Slot length': 'Schlitzlänge',
+  'Slot ends': 'Schlitzenden',
+  Kerf: 'Schlitzbreite',
+  Depth: 'Tiefe',
+  'Depth needed': 'Mindesttiefe',
+  'Depth at the end': 'Tiefe am Ende',
+  'Board left, centre': 'Restdicke, Mitte',
+  'Board left, least': 'Restdicke, kleinste',
+  'Chamfer, at most': 'Fase, höchstens',
+  flat: 'flach',
+  open: 'offen',
+  stopped: 'abgesetzt',
+
+  // Draht
+  'Along the arc': 'Länge im Bogen',
+  'Oversize per end': 'Überstand je Ende',
+  'Length to cut': 'Zuschnittlänge',
+  'Nip per end': 'Abzwicken je Ende',
+  'Tang left': 'Rest des Bundfußes',
+  'Shelf per end': 'Auflage je Ende',
+  'Bevel loss per end': 'Verlust an der Schräge je Ende',
+  'Filed length': 'Länge nach dem Feilen',
+  'Bend to radius': 'Biegen auf Radius',
+  'Middle stands off': 'Abstand der Mitte',
+  straight: 'gerade',
+
+  // Zuschnitt
+  Stick: 'Stange',
+  'Frets, longest first': 'Bünde, der längste zuerst',
+  Lengths: 'Längen',
+  'Left over': 'Rest',
+  spare: 'Ersatz',
+
+  // Einsetzen
+  'Goes in as number': 'Reihenfolge',
+  Quarter: 'Viertel',
+  'Seating force': 'Einpresskraft',
+  'Pressure under the caul': 'Druck unter der Zulage',
+  'Wedge force': 'Keilkraft',
+  'Pull-out force': 'Ausziehkraft',
+  Glue: 'Leim',
+  Bead: 'Raupe',
+  'After quarter': 'Nach Viertel',
+  'Frets of this quarter': 'Bünde dieses Viertels',
+  'Frets in': 'Bünde ein',
+  'Bow expected': 'Biegung erwartet',
+  'Band from': 'Spanne von',
+  'Band to': 'Spanne bis',
+  'Bow measured': 'Biegung gemessen',
+
+  // Abrichten
+  'Above the line': 'Höhe über der Linie',
+  'Taken off': 'Abtrag',
+  'Crown left': 'Rest des Bundkopfs',
+  'Levellings left': 'So oft noch abzurichten',
+  'Crown measured': 'Bundkopf gemessen',
+  any: 'beliebig oft',
+
+  // Drahtlegierungen
+  Metal: 'Legierung',
+  Chosen: 'Gewählt',
+  Nickel: 'Nickel',
+  'Hardness HV': 'Härte HV',
+  'Wear life over the chosen': 'Haltbarkeit, gewählte = 1',
+  Stiffness: 'Steifigkeit',
+  'Yield strength': 'Streckgrenze',
+  'Of the bend stays': 'Bleibender Teil der Biegung',
+  'Effect on the wedge force': 'Einfluss auf die Keilkraft',
+  Source: 'Quelle',
+  yes: 'ja',
+  free: 'frei',
+  contains: 'enthalten',
+  none: 'keiner',
+  '{0}, from memory': '{0}, aus dem Gedächtnis',
+
+  // Prüfungen
+  Weight: 'Stufe',
+  Check: 'Prüfung',
+  Parameter: 'Größe',
+  Found: 'Befund',
+  Limit: 'Grenze',
+  Frets: 'Bünde',
+  Reason: 'Grund',
+  'What to do': 'Was zu tun ist',
+  'at most ': 'höchstens ',
+  'at least ': 'mindestens ',
+};
