@@ -53,6 +53,11 @@ export interface Build extends ParameterValues {
   readonly startingReliefMm: readonly number[];
 }
 
+/** Longest name of a build, in characters. */
+export const MOST_NAME = 200;
+/** Longest notes of a build, in characters. */
+export const MOST_NOTES = 10_000;
+
 export const MAX_REGIONS = 36;
 export const MAX_STARTING_RELIEFS = 36;
 

@@ -4,7 +4,15 @@
  */
 import { say } from './language.ts';
 import * as z from 'zod/mini';
-import { MAX_BINDING_LINES, MAX_LAMINATE_ENTRIES, MAX_REGIONS, MAX_STARTING_RELIEFS, type Build } from './build.ts';
+import {
+  MAX_BINDING_LINES,
+  MAX_LAMINATE_ENTRIES,
+  MAX_REGIONS,
+  MAX_STARTING_RELIEFS,
+  MOST_NAME,
+  MOST_NOTES,
+  type Build,
+} from './build.ts';
 import { findImpossible } from './combinations.ts';
 import { PARAMETERS } from './parameters.ts';
 import type { Parameter } from './parameter-kinds.ts';
@@ -65,8 +73,8 @@ const MAX_STRINGS = 12;
 
 const buildSchema = z.strictObject({
   ...Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, schemaOf(parameter)])),
-  name: z.string().check(z.maxLength(200)),
-  notes: z.string().check(z.maxLength(10_000)),
+  name: z.string().check(z.maxLength(MOST_NAME)),
+  notes: z.string().check(z.maxLength(MOST_NOTES)),
   laminates: z
     .array(z.strictObject({ wood: z.enum(WOOD_IDS), share: listNumber('share') }))
     .check(z.minLength(1), z.maxLength(MAX_LAMINATE_ENTRIES)),
@@ -186,7 +194,7 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
         allowed ??
         `${issue.code === 'too_small' ? say`at least` : say`at most`} ${
           issue.code === 'too_small' ? String(issue.minimum) : String(issue.maximum)
-        } ${typeof value === 'string' ? 'characters' : 'entries'}`;
+        } ${typeof value === 'string' ? say`characters` : say`entries`}`;
       const size =
         typeof value === 'string'
           ? say`${value.length} characters`

@@ -173,7 +173,7 @@ export function entryProblems(entry: LogEntry, row: number | null = null): LogPr
   }
   if (entry.neck.trim() === '') problems.push(problem('missing', row, 'neck', entry.neck, say`neck has no name.`));
   if (entry.neck.length > MOST_NECK_CHARACTERS) {
-    const sentence = say`neck has a name of ${entry.neck.length} characters; it takes at most ${MOST_NECK_CHARACTERS}.`;
+    const sentence = say`neck has a name of ${entry.neck.length} characters; it takes at most ${MOST_NECK_CHARACTERS} characters.`;
     problems.push(problem('out-of-range', row, 'neck', entry.neck, sentence, { max: MOST_NECK_CHARACTERS }));
   }
   if (!METHODS.includes(entry.method)) {

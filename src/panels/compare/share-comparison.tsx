@@ -2,6 +2,7 @@
 import type { Build } from '../../build/build.ts';
 import { addressOf } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
+import { fitsPage } from '../../state/share/page-text.ts';
 import { EMPTY_PAGE } from '../../state/share/shared.ts';
 import { useCompose } from '../share/compose-store.ts';
 import { LinkField } from '../share/link-field.tsx';
@@ -12,7 +13,7 @@ export function ShareComparison({ builds }: { readonly builds: readonly Build[] 
   // What the workshop wrote for its last customer's page stands on this one too; its advice was of other necks.
   const page = useCompose((state) => state.page);
   const link = writeLink({ builds, page: EMPTY_PAGE });
-  const letter = writeLink({ builds, page: { ...page, advised: null } });
+  const letter = fitsPage(page) ? writeLink({ builds, page: { ...page, advised: null } }) : null;
   return (
     <details>
       <summary>{COMPARE_WORDS.share}</summary>
@@ -22,7 +23,8 @@ export function ShareComparison({ builds }: { readonly builds: readonly Build[] 
         ) : (
           <p className="refusal">{COMPARE_WORDS.tooLong}</p>
         )}
-        {letter.ok && (
+        {letter === null && <p className="refusal">{COMPARE_WORDS.textsTooLong}</p>}
+        {letter?.ok && (
           <a href={addressOf(location.href, { kind: 'customer', link: letter.text })} target="_blank" rel="noreferrer">
             {COMPARE_WORDS.forCustomer}
           </a>

@@ -59,6 +59,7 @@ export const COMPARE_WORDS = words('COMPARE_WORDS', {
   noneListed: 'none',
   share: 'Share this comparison',
   forCustomer: 'Show it as the customer’s page',
+  textsTooLong: 'The texts of the customer’s page are too long: shorten them under “Share”.',
   tooLong: 'This comparison is too long for a link. Shorten the notes of the necks.',
 });
 

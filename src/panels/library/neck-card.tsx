@@ -1,10 +1,12 @@
 /** One neck of the library: its picture, what it is, and what can be done with it. */
 import { useId, useState, type FormEvent } from 'react';
+import { MOST_NAME } from '../../build/build.ts';
 import { formatQuantity, type UnitSystem } from '../../build/units.ts';
-import { buildOf, MOST_NAME } from '../../state/library/entry.ts';
+import { buildOf } from '../../state/library/entry.ts';
 import type { LibraryEntry } from '../../state/library/types.ts';
 import { formatWhen } from '../../state/library/when.ts';
 import { useBackbow } from '../../state/store.ts';
+import { tooLong } from '../controls/text-limit.ts';
 import { offerDownload } from '../project/files.ts';
 import { fileNameOf } from '../project/project-file.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
@@ -40,25 +42,28 @@ interface RenameFormProps {
 function RenameForm({ name, onDone }: RenameFormProps) {
   const id = useId();
   const [draft, setDraft] = useState(name);
-  const [refused, setRefused] = useState(false);
+  const [empty, setEmpty] = useState(false);
+  const refusal = empty ? LIBRARY_WORDS.emptyName : tooLong(LIBRARY_WORDS.newName(name), draft, MOST_NAME);
   function submit(event: FormEvent): void {
     event.preventDefault();
-    if (draft.trim() === '') setRefused(true);
-    else onDone(draft);
+    if (draft.trim() === '') setEmpty(true);
+    else if (draft.length <= MOST_NAME) onDone(draft);
   }
   return (
     <form className="rename" onSubmit={submit}>
       <input
         type="text"
         aria-label={LIBRARY_WORDS.newName(name)}
-        aria-describedby={refused ? id : undefined}
-        aria-invalid={refused || undefined}
-        maxLength={MOST_NAME}
+        aria-describedby={refusal === undefined ? undefined : id}
+        aria-invalid={refusal !== undefined || undefined}
         value={draft}
         // oxlint-disable-next-line jsx-a11y/no-autofocus -- the person has just asked for this field
         autoFocus
         onFocus={(event) => event.currentTarget.select()}
-        onChange={(event) => setDraft(event.currentTarget.value)}
+        onChange={(event) => {
+          setDraft(event.currentTarget.value);
+          setEmpty(false);
+        }}
         onKeyDown={(event) => {
           if (event.key !== 'Escape') return;
           // Escape leaves the field, not the whole library.
@@ -73,11 +78,9 @@ function RenameForm({ name, onDone }: RenameFormProps) {
           {LIBRARY_WORDS.cancel}
         </button>
       </span>
-      {refused && (
-        <p id={id} className="refusal" role="alert">
-          {LIBRARY_WORDS.emptyName}
-        </p>
-      )}
+      <p id={id} className="refusal" role="alert">
+        {refusal}
+      </p>
     </form>
   );
 }

@@ -1,10 +1,13 @@
 /** The head of the page, in one row: which build this is, where it starts from, what is wanted every day, and the menu. */
-import { useState } from 'react';
+import { useId, useState } from 'react';
+import { MOST_NAME } from '../../build/build.ts';
 import { PRESETS } from '../../build/presets.ts';
 import { isUnsaved } from '../../state/build-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
+import { tooLong } from '../controls/text-limit.ts';
 import { useMedia } from '../use-media.ts';
+import { CONTROL_WORDS } from '../words/controls.ts';
 import { PROJECT_WORDS } from '../words/panels.ts';
 import { BarMenu } from './bar-menu.tsx';
 import { DAILY, ROOMY } from './daily.ts';
@@ -14,16 +17,19 @@ function BuildName() {
   const name = useBackbow((state) => state.build.name);
   const unsaved = useBackbow(isUnsaved);
   const [draft, setDraft] = useState<string | null>(null);
+  const id = useId();
+  const refusal = draft === null ? undefined : tooLong(PROJECT_WORDS.name, draft, MOST_NAME);
+  /** A name that is refused stays in its field, to be mended there. */
   function commit(): void {
-    if (draft !== null) store.getState().change({ name: draft }, PROJECT_WORDS.stepName);
-    setDraft(null);
+    if (draft === null || store.getState().change({ name: draft }, PROJECT_WORDS.stepName).ok) setDraft(null);
   }
   return (
     <span className="build-name">
       <input
         type="text"
         aria-label={PROJECT_WORDS.name}
-        maxLength={200}
+        aria-invalid={refusal !== undefined || undefined}
+        aria-describedby={refusal === undefined ? undefined : id}
         value={draft ?? name}
         onChange={(event) => setDraft(event.currentTarget.value)}
         onBlur={commit}
@@ -33,6 +39,9 @@ function BuildName() {
         }}
       />
       <span className="quiet">{unsaved ? PROJECT_WORDS.unsaved : ''}</span>
+      <p id={id} className="refusal" role="alert">
+        {refusal && `${refusal} ${CONTROL_WORDS.kept(PROJECT_WORDS.quoted(name))}`}
+      </p>
     </span>
   );
 }
@@ -73,10 +82,12 @@ function Daily() {
 
 export function ProjectBar() {
   const isRoomy = useMedia(ROOMY);
+  const necksPlaced = useBackbow((state) => state.necksPlaced);
   return (
     <header className="project-bar">
       <h1>Backbow</h1>
-      <BuildName />
+      {/* What is typed in the name belongs to one neck, not to the next. */}
+      <BuildName key={necksPlaced} />
       {isRoomy && (
         <div className="bar-daily">
           <Daily />

@@ -2,7 +2,7 @@
 import { create } from 'zustand';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { Route } from '../../state/share/address.ts';
-import { EMPTY_PAGE, PAGE_LIMITS, type PageText } from '../../state/share/shared.ts';
+import { EMPTY_PAGE, type PageText } from '../../state/share/shared.ts';
 
 export type What = 'build' | 'methods' | 'saved';
 
@@ -20,7 +20,7 @@ const FROM_KEY = 'backbow.workshop';
 /** The workshop's own line is remembered on this device: it is the same in every letter. */
 function rememberedFrom(): string {
   try {
-    return (localStorage.getItem(FROM_KEY) ?? '').slice(0, PAGE_LIMITS.from);
+    return localStorage.getItem(FROM_KEY) ?? '';
   } catch {
     return '';
   }

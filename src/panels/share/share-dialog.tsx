@@ -6,8 +6,10 @@ import { METHODS } from '../../mechanics/prediction-types.ts';
 import { addressOf, type Route } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { buildOf } from '../../state/library/entry.ts';
+import { fitsPage } from '../../state/share/page-text.ts';
 import { MOST_SHARED, PAGE_LIMITS, type Shared } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
+import { LimitedText } from '../controls/limited-text.tsx';
 import { Dialog } from '../dialog/dialog.tsx';
 import { choiceLabels } from '../customer/labels.ts';
 import { library, useLibrary } from '../library/page-library.ts';
@@ -135,33 +137,21 @@ function PageTexts({ shared }: { readonly shared: Shared | null }) {
   const labels = shared ? choiceLabels(shared.builds) : [];
   return (
     <div className="page-texts">
-      <label className="field">
-        <span>{SHARE_WORDS.from}</span>
-        <input
-          type="text"
-          maxLength={PAGE_LIMITS.from}
-          value={page.from}
-          onChange={(event) => composePage({ from: event.currentTarget.value })}
-        />
-      </label>
-      <label className="field">
-        <span>{SHARE_WORDS.to}</span>
-        <input
-          type="text"
-          maxLength={PAGE_LIMITS.to}
-          value={page.to}
-          onChange={(event) => composePage({ to: event.currentTarget.value })}
-        />
-      </label>
-      <label className="field">
-        <span>{SHARE_WORDS.note}</span>
-        <textarea
-          rows={4}
-          maxLength={PAGE_LIMITS.note}
-          value={page.note}
-          onChange={(event) => composePage({ note: event.currentTarget.value })}
-        />
-      </label>
+      <LimitedText
+        label={SHARE_WORDS.from}
+        name={SHARE_WORDS.short.from}
+        most={PAGE_LIMITS.from}
+        value={page.from}
+        change={(from) => composePage({ from })}
+      />
+      <LimitedText label={SHARE_WORDS.to} most={PAGE_LIMITS.to} value={page.to} change={(to) => composePage({ to })} />
+      <LimitedText
+        label={SHARE_WORDS.note}
+        most={PAGE_LIMITS.note}
+        rows={4}
+        value={page.note}
+        change={(note) => composePage({ note })}
+      />
       {labels.length > 1 && (
         <label className="field">
           <span>{SHARE_WORDS.advised}</span>
@@ -197,6 +187,7 @@ function useShared(): Shared | null {
 function Result({ shared }: { readonly shared: Shared | null }) {
   const as = useCompose((state) => state.as);
   if (!shared) return <p>{SHARE_WORDS.atLeastTwo}</p>;
+  if (!fitsPage(shared.page)) return <p>{SHARE_WORDS.textsFirst}</p>;
   const link = writeLink(shared);
   return (
     <>

@@ -23,6 +23,9 @@ export const SHARE_WORDS = words('SHARE_WORDS', {
   from: 'From: your workshop, and how to reach you',
   to: 'For',
   note: 'Your note',
+  /** Names of texts whose labels say more. */
+  short: { from: 'From' },
+  textsFirst: 'There is a link and a file as soon as the texts above are short enough.',
   advised: 'You advise',
   noAdvice: 'nothing in particular',
   link: 'Link',

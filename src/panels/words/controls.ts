@@ -13,6 +13,8 @@ export const CONTROL_WORDS = words('CONTROL_WORDS', {
   outOfRange: (value: string, label: string, range: string) => `${label} cannot be ${value}: it takes ${range}.`,
   notWhole: (value: string, label: string, range: string) =>
     `${label} cannot be ${value}: it takes a whole number, ${range}.`,
+  tooLong: (label: string, length: string, most: string) =>
+    `${label} has ${length} characters; it takes at most ${most} characters.`,
   kept: (value: string) => `${value} is kept.`,
   range: (min: string, max: string) => `${min} to ${max}`,
   yes: 'yes',

@@ -151,6 +151,7 @@ export const PROJECT_WORDS = words('PROJECT_WORDS', {
   menu: 'Menu',
   presets: 'Start from',
   name: 'Name of the build',
+  quoted: (name: string) => `“${name}”`,
   open: 'Open …',
   save: 'Save',
   undo: (label: string | undefined) => (label ? `Undo: ${label}` : 'Undo'),

@@ -1,4 +1,5 @@
 /** Reads records of the library: what an older release or another hand left there is told apart, not trusted. */
+import { MOST_NAME } from '../../build/build.ts';
 import { readProject } from '../../build/file.ts';
 import type { CheckedBuild } from '../../build/schema.ts';
 import type { LibraryEntry } from './types.ts';
@@ -36,6 +37,3 @@ export function freeName(name: string, taken: ReadonlySet<string>): string {
     if (!taken.has(candidate)) return candidate;
   }
 }
-
-/** Longest name of a build, in characters. */
-export const MOST_NAME = 200;

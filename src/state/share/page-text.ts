@@ -1,6 +1,11 @@
 /** Checks the texts of a customer's page that came from outside. */
 import { EMPTY_PAGE, PAGE_LIMITS, type PageText } from './shared.ts';
 
+/** Are its texts short enough? Longer ones would make a link that cannot be opened. */
+export function fitsPage({ from, to, note }: Pick<PageText, 'from' | 'to' | 'note'>): boolean {
+  return from.length <= PAGE_LIMITS.from && to.length <= PAGE_LIMITS.to && note.length <= PAGE_LIMITS.note;
+}
+
 /**
  * @param value what a link or a file held; undefined is a page without texts
  * @param builds number of builds beside it
@@ -11,8 +16,8 @@ export function checkPage(value: unknown, builds: number): PageText | null {
   if (typeof value !== 'object' || value === null) return null;
   const { from, to, note, advised, ...rest } = value as Record<string, unknown>;
   if (Object.keys(rest).length > 0) return null;
-  const isText = (text: unknown, most: number): text is string => typeof text === 'string' && text.length <= most;
-  if (!isText(from, PAGE_LIMITS.from) || !isText(to, PAGE_LIMITS.to) || !isText(note, PAGE_LIMITS.note)) return null;
+  if (typeof from !== 'string' || typeof to !== 'string' || typeof note !== 'string') return null;
+  if (!fitsPage({ from, to, note })) return null;
   const isIndex = typeof advised === 'number' && Number.isInteger(advised) && advised >= 0 && advised < builds;
   if (advised !== null && !isIndex) return null;
   return { from, to, note, advised };

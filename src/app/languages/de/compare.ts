@@ -56,6 +56,7 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   noneListed: 'keine',
   share: 'Diesen Vergleich teilen',
   forCustomer: 'Als Seite für den Kunden zeigen',
+  textsTooLong: 'Die Texte der Kundenseite sind zu lang: kürzen Sie sie unter „Teilen“.',
   tooLong: 'Dieser Vergleich ist zu lang für einen Link. Kürzen Sie die Notizen der Hälse.',
 };
 

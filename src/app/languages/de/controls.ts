@@ -12,6 +12,7 @@ export const CONTROL_WORDS: typeof english.CONTROL_WORDS = {
   notANumber: (text, label, range) => `„${text}“ ist keine Zahl. ${label}: möglich ist ${range}.`,
   outOfRange: (value, label, range) => `${label} kann nicht ${value} sein: möglich ist ${range}.`,
   notWhole: (value, label, range) => `${label} kann nicht ${value} sein: möglich ist eine ganze Zahl, ${range}.`,
+  tooLong: (label, length, most) => `${label}: ${length} Zeichen; möglich sind höchstens ${most} Zeichen.`,
   kept: (value) => `Es bleibt bei ${value}.`,
   range: (min, max) => `${min} bis ${max}`,
   yes: 'ja',

@@ -152,6 +152,7 @@ export const PROJECT_WORDS: typeof english.PROJECT_WORDS = {
   menu: 'Menü',
   presets: 'Beginnen mit',
   name: 'Name des Entwurfs',
+  quoted: (name) => `„${name}“`,
   open: 'Öffnen …',
   save: 'Sichern',
   undo: (label) => (label ? `Rückgängig: ${label}` : 'Rückgängig'),
