@@ -55,7 +55,7 @@ function packageOf(name: string): string {
 }
 
 /** The file that a relative import means: extensions may be left out, queries such as `?worker` do not count. */
-function resolveImport(from: string, name: string, paths: ReadonlySet<string>): string | undefined {
+export function resolveImport(from: string, name: string, paths: ReadonlySet<string>): string | undefined {
   const path = posix.join(posix.dirname(from), name.replace(/[?#].*$/, ''));
   return [path, `${path}.ts`, `${path}.tsx`, `${path}/index.ts`, `${path}/index.tsx`].find((candidate) =>
     paths.has(candidate),

@@ -1,14 +1,16 @@
 /**
  * What a source file imports, and which global names it uses without declaring them, read from its syntax tree.
  */
-import { parseSync } from 'vite';
 import type { SourceFile } from './source-files.ts';
+import { isNode, literalText, parse, walk, type SyntaxNode } from './syntax.ts';
 
 /** One import. */
 export interface Import {
   name: string;
   /** Whether only types come from there, so that nothing of it is left when the program runs. */
   typeOnly: boolean;
+  /** Whether it comes when it is called for, not with the file. */
+  later: boolean;
 }
 
 /** What one file reaches for. */
@@ -18,28 +20,6 @@ export interface Reach {
   imports: Import[];
   /** Names that are used as identifiers and declared nowhere in the file. */
   globals: Set<string>;
-}
-
-interface SyntaxNode {
-  type: string;
-  [field: string]: unknown;
-}
-
-function isNode(value: unknown): value is SyntaxNode {
-  return typeof value === 'object' && value !== null && typeof (value as SyntaxNode).type === 'string';
-}
-
-/** Calls back for every node under this one, with the node that holds it and the field that holds it. */
-function walk(
-  node: SyntaxNode,
-  visit: (node: SyntaxNode, parent: SyntaxNode | undefined, field: string) => void,
-  parent?: SyntaxNode,
-  field = '',
-): void {
-  visit(node, parent, field);
-  for (const [name, value] of Object.entries(node))
-    for (const child of Array.isArray(value) ? (value as unknown[]) : [value])
-      if (isNode(child)) walk(child, visit, node, name);
 }
 
 /** Whether an identifier here is a name for a member or a key, not a reference to a variable. */
@@ -77,10 +57,6 @@ function boundNames(pattern: SyntaxNode): string[] {
   return names;
 }
 
-function literal(value: unknown): string | undefined {
-  return isNode(value) && value.type === 'Literal' && typeof value['value'] === 'string' ? value['value'] : undefined;
-}
-
 /** Whether an import or export brings types only, said once for all names or for each of them. */
 function isTypeOnly(node: SyntaxNode): boolean {
   if (node.type === 'TSImportType' || node['importKind'] === 'type' || node['exportKind'] === 'type') return true;
@@ -95,21 +71,18 @@ function isTypeOnly(node: SyntaxNode): boolean {
  * @throws Error naming the file when it cannot be parsed
  */
 export function reachOf(file: SourceFile): Reach {
-  const { program, errors } = parseSync(file.path, file.text, { astType: 'ts' });
-  const firstError = errors[0];
-  if (firstError) throw new Error(`${file.path} cannot be parsed: ${firstError.message}`);
-
   const imports: Import[] = [];
   const declared = new Set<string>();
   const used = new Set<string>();
-  walk(program as unknown as SyntaxNode, (node, parent, field) => {
+  walk(parse(file), (node, parent, field) => {
     if (/^(Import|ExportNamed|ExportAll)Declaration$|^(ImportExpression|TSImportType)$/.test(node.type)) {
-      const source = literal(node['source']) ?? literal(node['argument']);
-      if (source !== undefined) imports.push({ name: source, typeOnly: isTypeOnly(node) });
+      const source = literalText(node['source']) ?? literalText(node['argument']);
+      if (source !== undefined)
+        imports.push({ name: source, typeOnly: isTypeOnly(node), later: node.type === 'ImportExpression' });
     }
     if (node.type === 'NewExpression' && isNode(node['callee']) && node['callee']['name'] === 'URL') {
-      const address = literal((node['arguments'] as unknown[])[0]);
-      if (address?.startsWith('.')) imports.push({ name: address, typeOnly: false });
+      const address = literalText((node['arguments'] as unknown[])[0]);
+      if (address?.startsWith('.')) imports.push({ name: address, typeOnly: false, later: true });
     }
     if (node.type.endsWith('Pattern') && isDeclaration(parent, field))
       for (const name of boundNames(node)) declared.add(name);
