@@ -7,6 +7,8 @@ import * as log from './log.ts';
 import * as page from './page.ts';
 import * as panels from './panels.ts';
 import * as papers from './papers.ts';
+import { FAILURES } from './sentences/failures.ts';
+import { FRETWORK_SENTENCES } from './sentences/fretwork.ts';
 import * as scene from './scene.ts';
 import * as signs from './signs.ts';
 
@@ -20,4 +22,5 @@ export const GERMAN: Partial<Catalogue> = {
   ...papers,
   ...scene,
   ...signs,
+  SENTENCES: { ...FAILURES, ...FRETWORK_SENTENCES },
 };
