@@ -6,6 +6,7 @@
  * The choice is made once, at the start of the page, before anything that speaks is loaded (see app/main.tsx). Another
  * choice starts the page afresh.
  */
+import { isolated } from './isolate.ts';
 
 export const LANGUAGES = ['en', 'de'] as const;
 export type Language = (typeof LANGUAGES)[number];
@@ -48,10 +49,25 @@ export function spokenLocale(): string {
   return LOCALES[language];
 }
 
-/** A table in the language of the page. @param english the table itself */
+/** A table whose sentences set apart the texts that are put into them. */
+function settingApart(table: unknown): unknown {
+  if (typeof table === 'function') {
+    return (...given: readonly unknown[]): unknown =>
+      table(...given.map((value) => (typeof value === 'string' ? isolated(value) : value)));
+  }
+  if (Array.isArray(table)) return table.map(settingApart);
+  if (typeof table !== 'object' || table === null || Object.getPrototypeOf(table) !== Object.prototype) return table;
+  return Object.fromEntries(Object.entries(table).map(([key, entry]) => [key, settingApart(entry)]));
+}
+
+/**
+ * A table in the language of the page. Texts that its sentences are given, such as the name of a neck, are set apart so
+ * that they cannot turn the words around them (isolate.ts).
+ * @param english the table itself
+ */
 export function words<const T>(id: string, english: T): Widened<T> {
   // The catalogue's type holds each table to that of the English one (app/languages).
-  return (tables[id] ?? english) as Widened<T>;
+  return settingApart(tables[id] ?? english) as Widened<T>;
 }
 
 /** What the language of the page has instead of texts that stand elsewhere, such as in a row of data; none in English. */
@@ -73,5 +89,10 @@ export function sayText(english: string): string {
  */
 export function say(texts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
   const english = texts.reduce((sentence, text, index) => `${sentence}{${index - 1}}${text}`);
-  return sayText(english).replace(/\{(\d+)\}/g, (_all, index: string) => String(values[Number(index)]));
+  return sayText(english).replace(/\{(\d+)\}/g, (_all, index: string) => isolated(String(values[Number(index)])));
+}
+
+/** A title or label as it stands within a sentence: small in English; in German a noun keeps its capital. */
+export function withinSentence(title: string): string {
+  return language === 'en' ? title.toLowerCase() : title;
 }

@@ -1,4 +1,5 @@
 /** Why a neck differs from the first one, in words made from the numbers of both. */
+import { withinSentence } from '../../build/language.ts';
 import { formatNumber, formatQuantity, type UnitSystem } from '../../build/units.ts';
 import { LEAST_CHAMFER_MM } from '../../fretwork/limits.ts';
 import { bowSize, bowText } from '../words/bow.ts';
@@ -148,7 +149,7 @@ function titlesBeyond(one: NeckNumbers, other: NeckNumbers): string {
   const ids = new Set(other.steps.map(({ id }) => id));
   return one.steps
     .filter(({ id }) => !ids.has(id))
-    .map(({ title }) => title.toLowerCase())
+    .map(({ title }) => withinSentence(title))
     .join(', ');
 }
 

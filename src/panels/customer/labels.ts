@@ -1,5 +1,7 @@
 /** What the choices are called. */
 import type { Build } from '../../build/build.ts';
+import { withinSentence } from '../../build/language.ts';
+import { isolated } from '../../build/isolate.ts';
 import { sameBuild } from '../../state/history.ts';
 import { CUSTOMER_WORDS } from './words.ts';
 
@@ -12,7 +14,7 @@ export function choiceLabels(builds: readonly Build[]): string[] {
   const names = builds.map(({ name }) => name);
   return builds.map(({ name, method }, index) => {
     if (names.filter((other) => other === name).length === 1) return name;
-    const longer = `${name}: ${CUSTOMER_WORDS.methods[method].toLowerCase()}`;
+    const longer = `${isolated(name)}: ${withinSentence(CUSTOMER_WORDS.methods[method])}`;
     const twins = builds.filter((build) => build.name === name && build.method === method);
     return twins.length === 1 ? longer : `${longer} (${index + 1})`;
   });

@@ -7,6 +7,7 @@ import {
   type StringConstruction,
   type StringSpec,
 } from '../../build/strings.ts';
+import { withinSentence } from '../../build/language.ts';
 import { LIST_NUMBERS } from '../../build/schema.ts';
 import { displayUnit, formatQuantity } from '../../build/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
@@ -76,7 +77,7 @@ export function StringsEditor() {
           </thead>
           <tbody>
             {strings.map((string, index) => {
-              const name = (what: string) => `${WORDS.string} ${index + 1}, ${what.toLowerCase()}`;
+              const name = (what: string) => `${WORDS.string} ${index + 1}, ${withinSentence(what)}`;
               const edit = (part: Partial<StringSpec>) =>
                 change(withEntry(strings, index, part), WORDS.changed(String(index + 1)));
               return (

@@ -1,5 +1,6 @@
 /** A table of the plan: on a narrow screen it scrolls sideways with its first column held, on paper its head repeats. */
 import type { ReactNode } from 'react';
+import { withinSentence } from '../../build/language.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import type { Table } from '../../fretwork/tables.ts';
 import { PLAN_WORDS } from '../words/sheets.ts';
@@ -75,7 +76,7 @@ export function DataTable({ table, system, keep, without, alike = PLAN_WORDS.all
           <strong>{alike}:</strong>{' '}
           {common.map(({ label, text }, index) => (
             <span key={label} className="sheet-pair">
-              {label.toLowerCase()} <b>{text}</b>
+              {withinSentence(label)} <b>{text}</b>
               {index < common.length - 1 ? '; ' : '.'}
             </span>
           ))}

@@ -50,7 +50,7 @@ export const CHECK_WORDS: typeof english.CHECK_WORDS = {
       ? `an den Bünden ${first} bis ${last}`
       : `an ${count} Bünden zwischen ${first} und ${last}`,
   change: (label) => `zu ${label}`,
-  lists: { strings: 'den Saiten', binding: 'den Lagen der Einfassung' },
+  lists: { strings: 'Saiten', binding: 'Lagen der Einfassung' },
 };
 
 export const CHART_WORDS: typeof english.CHART_WORDS = {

@@ -1,4 +1,5 @@
 /** The steps in order, to be ticked off, each with its numbers and its cautions. A caution is said in full once. */
+import { withinSentence } from '../../../build/language.ts';
 import { formatQuantity, type UnitSystem } from '../../../build/units.ts';
 import type { Caution, CautionId } from '../../../fretwork/cautions.ts';
 import type { Step } from '../../../fretwork/steps.ts';
@@ -49,7 +50,7 @@ export function Steps({ steps, cautions, system }: StepsProps) {
               {step.cautions.map((id) => (
                 <p key={id} className="step-caution">
                   <strong>
-                    {WORDS.mind}: {WORDS.names[id].toLowerCase()}
+                    {WORDS.mind}: {withinSentence(WORDS.names[id])}
                   </strong>{' '}
                   {firstAt.get(id) === index ? sentence(texts.get(id) ?? '') : `${WORDS.asAt(firstAt.get(id)! + 1)}.`}
                 </p>
