@@ -2,7 +2,7 @@
 import type { Language, Tables } from '../../build/language.ts';
 
 const LOADED: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Tables>>> = {
-  de: async () => (await import('./de/index.ts')).GERMAN as Tables,
+  de: async () => (await import('./de/index.ts')).GERMAN,
 };
 
 /** @throws {Error} when the network does not bring it */

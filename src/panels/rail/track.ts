@@ -5,8 +5,8 @@ import { PHASES, type Phase, type RailPosition } from '../../state/rail.ts';
 const SPANS: Readonly<Record<Phase, readonly [number, number]>> = {
   bare: [0, 0],
   frets: [0.2, 0.52],
-  strung: [0.64, 0.64],
-  weeks: [0.72, 0.87],
+  strung: [0.63, 0.63],
+  weeks: [0.74, 0.88],
   rod: [1, 1],
 };
 

@@ -20,10 +20,10 @@ export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   rodNeeded: 'Spannstab',
   forTarget: (relief) => `für ${relief} Halskrümmung`,
   outOfReach: 'unerreichbar',
-  rodChance: (percent) => `in ${percent} möglich`,
+  rodChance: (percent) => `bei ${percent} möglich`,
   bandMeans: 'Die kleinen Zahlen umfassen 90 von 100 solchen Hälsen.',
   bandComing: '',
-  drivers: (list) => `Am meisten streut: ${list}.`,
+  drivers: (list) => `Die Spanne kommt vor allem von: ${list}.`,
   strings: (count) => (count === 1 ? '1 Saite' : `${count} Saiten`),
   noForce: 'kein Keil',
   band: (low, high) => `${low} bis ${high}`,
@@ -49,7 +49,7 @@ export const CHECK_WORDS: typeof english.CHECK_WORDS = {
     count === last - first + 1
       ? `an den Bünden ${first} bis ${last}`
       : `an ${count} Bünden zwischen ${first} und ${last}`,
-  change: (label) => `zu ${label}`,
+  change: (label) => `ändern: ${label}`,
   lists: { strings: 'Saiten', binding: 'Lagen der Einfassung' },
 };
 
@@ -81,23 +81,23 @@ export const CHART_WORDS: typeof english.CHART_WORDS = {
 };
 
 export const PHASE_WORDS: typeof english.PHASE_WORDS = {
-  bare: 'leeres Griffbrett',
-  frets: 'Bünde ein',
+  bare: 'leer',
+  frets: 'bundiert',
   strung: 'besaitet',
-  weeks: 'setzt sich',
-  rod: 'Spannstab',
+  weeks: 'Setzen',
+  rod: 'Stab',
 };
 
 export const RAIL_WORDS: typeof english.RAIL_WORDS = {
   title: 'Der Weg durch die Arbeit',
-  slider: 'Augenblick der Arbeit',
+  slider: 'Stand der Arbeit',
   play: 'Abspielen',
   pause: 'Anhalten',
   back: 'Schritt zurück',
   forward: 'Schritt weiter',
   bare: 'leeres Griffbrett, keine Bünde',
   frets: (count, total) =>
-    count === total ? `alle ${total} Bünde ein, keine Saiten` : `${count} von ${total} Bünden ein`,
+    count === total ? `alle ${total} Bünde eingesetzt, keine Saiten` : `${count} von ${total} Bünden eingesetzt`,
   seated: (fret, force) => `Bund ${fret}: ${force}`,
   noWedge: 'kein Keil',
   strung: 'eben besaitet',
@@ -143,7 +143,7 @@ export const PICTURE_WORDS: typeof english.PICTURE_WORDS = {
   unavailable: 'Das Bild lässt sich hier nicht zeichnen',
   unavailableWhy: (reason) => `${reason} Zahlen, Linie und Tabelle gehen trotzdem.`,
   noWebGl: 'Dieser Browser bietet kein WebGL 2.',
-  broke: 'Das Bild ist abgebrochen.',
+  broke: 'Das Zeichnen ist abgebrochen.',
   retry: 'Neu zeichnen',
   description: (name, view, state, bow, method, shown) => `${name}, ${view}; ${method}, ${state}: ${bow}; ${shown}.`,
 };
@@ -174,7 +174,7 @@ export const SETTING_WORDS: typeof english.SETTING_WORDS = {
   units: 'Einheiten',
   metric: 'mm',
   inch: 'Zoll',
-  appearance: 'Erscheinung',
+  appearance: 'Darstellung',
   appearances: { system: 'wie das System', light: 'hell', dark: 'dunkel' },
 };
 
