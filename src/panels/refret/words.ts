@@ -7,7 +7,7 @@ export const REFRET_WORDS = words('REFRET_WORDS', {
   intro:
     'A fatter tang in a stretch of frets takes an old forward bow out of a neck; a thinner one lets it come back. Say which tangs you have, and get the mixtures that bring the fret tops nearest to the line you want. The slots keep their kerfs.',
   isNew:
-    'This build is a new neck. Make it a refret, and say under “The neck as it is” how it is bowed before fretting.',
+    'This build is a new neck. Make it a refret, and say under “A neck that exists” how it is bowed before fretting.',
   makeRefret: 'Make it a refret',
   stepRefret: 'The job: a refret',
   isGlue: 'A glue fit does not wedge: no tang moves the neck. The mixtures are those of a press fit.',

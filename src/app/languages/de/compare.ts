@@ -6,9 +6,9 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   action: 'Vergleichen …',
   open: 'Sie vergleichen',
   intro:
-    'Zwei oder drei Hälse in einem Bild, zu einem Augenblick der Arbeit. Die anderen werden am ersten gemessen; was sich unterscheidet, hat seinen Grund daneben.',
+    'Zwei oder drei Hälse in einem Bild, beim selben Stand der Arbeit. Die anderen werden am ersten gemessen; was sich unterscheidet, hat seinen Grund daneben.',
   threeWays: 'Dieser Hals, auf jede Art bundiert',
-  cannot: (label, why) => `${label} geht bei diesem Hals nicht: ${why}`,
+  cannot: (label, why) => `„${label}“ geht bei diesem Hals nicht: ${why}`,
   onlyOneWay: 'Bei diesem Hals geht nur eine Art des Sitzes; es gibt nichts zu vergleichen.',
   necks: 'Hälse zum Vergleichen',
   places: ['Erster Hals', 'Zweiter Hals', 'Dritter Hals'],
@@ -19,11 +19,11 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   asIs: (label) => `wie er hier ist: ${label}`,
   onBench: 'auf der Werkbank',
   swap: 'Mit dem ersten tauschen',
-  swapName: (label) => `${label} mit dem ersten tauschen`,
+  swapName: (label) => `„${label}“ mit dem ersten tauschen`,
   choose: 'Als Entwurf wählen',
-  chooseName: (label) => `${label} als Entwurf wählen`,
-  stepChoose: (label) => `${label} wählen`,
-  chosen: (label) => `${label} liegt jetzt auf der Werkbank. Rückgängig bringt zurück, was vorher da war.`,
+  chooseName: (label) => `„${label}“ als Entwurf wählen`,
+  stepChoose: (label) => `„${label}“ wählen`,
+  chosen: (label) => `„${label}“ liegt jetzt auf der Werkbank. Rückgängig bringt zurück, was vorher da war.`,
   refused: 'Nicht getan; Ihr Entwurf ist unverändert.',
   failed: (reason) => `Der Vergleich ließ sich nicht rechnen: ${reason}.`,
   retry: 'Noch einmal rechnen',
@@ -32,10 +32,10 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   drawing: 'Das Bild wird vorbereitet.',
   noPicture: 'Das Bild lässt sich hier nicht zeichnen. Linie und Tabelle sagen dasselbe.',
   views: 'Ansicht',
-  moment: 'Augenblick der Arbeit',
+  moment: 'Stand der Arbeit',
   chart: 'Die Linien der Bundoberkanten',
   chartLabel: (necks) => `Linien der Bundoberkanten gegen ein Lineal. ${necks}`,
-  chartNote: 'Aufrechte Balken: wo die größte Biegung von 90 aus 100 solchen Hälsen liegt.',
+  chartNote: 'Aufrechte Balken: wo die größte Biegung bei 90 von 100 solchen Hälsen liegt.',
   line: (label, bow) => `${label}: ${bow}.`,
   table: 'Was sich unterscheidet, und warum',
   waiting: 'Spanne …',
@@ -45,18 +45,18 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   copyTitle: 'Verschiedene Einstellungen',
   copyNone: 'Die Hälse haben die gleichen Einstellungen.',
   copyIntro: (label) =>
-    `Kopieren gibt dem Hals auf der Werkbank, ${label}, die Einstellungen eines anderen; es ist ein Schritt, den Rückgängig zurücknimmt.`,
+    `Kopieren gibt dem Hals auf der Werkbank („${label}“) die Einstellungen eines anderen; es ist ein Schritt, den Rückgängig zurücknimmt.`,
   copyNeedsBench:
     'Keiner von diesen liegt auf der Werkbank. Wählen Sie einen als Entwurf, dann lassen sich Einstellungen der anderen auf ihn kopieren.',
-  copyFrom: (label) => `Von ${label} kopieren`,
-  copyFromName: (group, label) => `„${group}“ von ${label} kopieren`,
-  stepCopy: (group, label) => `${group} von ${label} kopieren`,
-  copied: (group, label) => `„${group}“ ist von ${label} kopiert. Rückgängig nimmt es zurück.`,
+  copyFrom: (label) => `Von „${label}“ kopieren`,
+  copyFromName: (group, label) => `„${group}“ von „${label}“ kopieren`,
+  stepCopy: (group, label) => `„${group}“ von „${label}“ kopieren`,
+  copied: (group, label) => `„${group}“ ist von „${label}“ kopiert. Rückgängig nimmt es zurück.`,
   setting: 'Einstellung',
   noneListed: 'keine',
   share: 'Diesen Vergleich teilen',
   forCustomer: 'Als Seite für den Kunden zeigen',
-  textsTooLong: 'Die Texte der Kundenseite sind zu lang: kürzen Sie sie unter „Teilen“.',
+  textsTooLong: 'Die Texte der Kundenseite sind zu lang: Kürzen Sie sie unter „Teilen“.',
   tooLong: 'Dieser Vergleich ist zu lang für einen Link. Kürzen Sie die Notizen der Hälse.',
 };
 
@@ -72,10 +72,10 @@ export const ROW_WORDS: typeof english.ROW_WORDS = {
   seating: 'Kraft, um einen Bund einzusetzen',
   glue: 'Leim',
   steps: 'Arbeitsschritte',
-  refret: 'Wagnis bei der nächsten Neubundierung',
+  refret: 'Risiko bei der nächsten Neubundierung',
 };
 
-export const RISK_WORDS: typeof english.RISK_WORDS = { easy: 'gering', careful: 'etwas', hard: 'hoch' };
+export const RISK_WORDS: typeof english.RISK_WORDS = { easy: 'gering', careful: 'mäßig', hard: 'hoch' };
 
 export const ORDER_WORDS: typeof english.ORDER_WORDS = {
   spread: 'jeder vierte Bund zuerst',
@@ -92,7 +92,7 @@ export const SLOT_WORDS: typeof english.SLOT_WORDS = {
 export const CELL_WORDS: typeof english.CELL_WORDS = {
   noRod: 'kein Spannstab',
   outOfReach: 'unerreichbar',
-  chance: (percent) => `in ${percent} möglich`,
+  chance: (percent) => `bei ${percent} möglich`,
   perFret: 'Mittel der Bünde',
   flexible: (percent) => `${percent} nachgiebiger`,
   stiffer: (percent) => `${percent} steifer`,
@@ -109,13 +109,13 @@ export const REASON_WORDS: typeof english.REASON_WORDS = {
   bite: (bite, other) => `die Noppen greifen ${bite} in die Wände statt ${other}`,
   give: (percent) => `der Hals gibt unter dem gleichen Druck ${percent} nach`,
   frets: (count, other) => `${count} Bünde statt ${other}`,
-  starting: (bow, other) => `er beginnt mit ${bow} statt ${other}`,
+  starting: (bow, other) => `zu Beginn ${bow} statt ${other}`,
   more: (percent) => `${percent} mehr`,
   less: (percent) => `${percent} weniger`,
   before: (difference) => `${difference} des Unterschieds waren schon mit den Bünden da`,
   stringsAdd: (bow, other) => `die Saiten bringen ${bow} statt ${other}`,
   flexible: (slots, flexible) => `${slots}: ${flexible} unter den Saiten`,
-  flexibleAgainst: (slots, flexible) => `${slots} des ersten: ${flexible}`,
+  flexibleAgainst: (slots, flexible) => `beim ersten ${slots}: ${flexible}`,
   pull: (force, other) => `die Saiten ziehen mit ${force} statt ${other}`,
   moved: (size, time, other, otherTime) =>
     time === otherTime
@@ -124,7 +124,7 @@ export const REASON_WORDS: typeof english.REASON_WORDS = {
   wedgesKeep: (percent, force) => `die Keile behalten ${percent} ihres Drucks von ${force}`,
   stringsGrow: (percent) => `was die Saiten tun, wächst um ${percent}`,
   mustMove: (size, wanted, reach) =>
-    `gesetzt liegt er ${size} neben den gewünschten ${wanted}, und der ganze Spannstab bewegt ihn um ${reach}`,
+    `gesetzt liegt er ${size} neben dem Gewünschten (${wanted}), und der ganze Spannstab bewegt ihn um ${reach}`,
   noRod: 'kein Spannstab gleicht es aus',
   slotSize: (depth, board, kerf) => `${kerf} breit, ${depth} tief in einem Griffbrett von ${board}`,
   held: (friction, glue) => `die Reibung des Keils hält ${friction}, der Leim ${glue}`,
@@ -133,8 +133,8 @@ export const REASON_WORDS: typeof english.REASON_WORDS = {
   slidesIn: 'keine Noppe greift: der Bund gleitet von Hand hinein',
   slotFilled: (kerf, percent) => `Schlitze von ${kerf}, bis ${percent} ihrer Tiefe gefüllt`,
   pressedDry: 'trocken eingepresst',
-  extraSteps: (titles) => `mehr: ${titles}`,
-  missingSteps: (titles) => `fällt weg: ${titles}`,
+  extraSteps: (titles) => `dazu: ${titles}`,
+  missingSteps: (titles) => `ohne: ${titles}`,
   waits: (time, other) => `besaitet nach ${time} statt nach ${other}`,
   chamfer: (chamfer) => `Schlitzkanten ${chamfer} gefast`,
   sharp: (chamfer) => `Schlitzkanten nur ${chamfer} gefast: das Griffbrett bricht aus`,

@@ -30,7 +30,7 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     tuning: 'Stimmung',
     own: 'wie in der Tabelle unten',
     string: 'Saite',
-    construction: 'Aus',
+    construction: 'Machart',
     diameter: 'Durchmesser',
     core: 'Kern',
     pitch: 'Ton',
@@ -38,7 +38,7 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     remove: 'Die tiefste Saite weg',
     caption: 'Saiten, von der höchsten zur tiefsten',
     pull: 'Zug',
-    changed: (what) => `Saite: ${what}`,
+    changed: (what) => `Saite ${what}`,
   },
   laminates: {
     title: 'Hölzer des Halses',
@@ -49,7 +49,7 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     places: {
       one: 'ganzer Hals',
       centre: 'Mittelstreifen',
-      next: 'nächste nach außen',
+      next: 'Streifen daneben',
       outer: 'Außenstreifen',
     },
     shareHint: 'Beide Hälften des Streifens zusammen. Die Außenstreifen nehmen, was von der Breite übrig ist.',

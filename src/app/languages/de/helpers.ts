@@ -12,7 +12,7 @@ export const COURSE_WORDS: typeof course.COURSE_WORDS = {
   rodNeutral: 'Spannstab neutral.',
   flat: 'gerade',
   wanted: 'gewünscht',
-  now: 'der Augenblick auf der Schiene',
+  now: 'der Stand auf der Schiene',
   time: 'besaitet seit',
   method: (method, start, settled, days, end) =>
     `${method}: ${start} am Tag des Besaitens, ${settled} nach ${days}, ${end} nach zehn Jahren.`,
@@ -105,7 +105,7 @@ export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
   unreadable: 'Die Ergebnisse haben eine Form, die diese Fassung nicht lesen kann.',
   again: 'Noch einmal',
   intro:
-    'Vom Prüflauf aus einer Tabelle veröffentlichter Werte, Handbücher, dreidimensionaler Modelle und Aussagen aus der Werkstatt gemacht (auf Englisch). Nichts wurde angepasst, damit es stimmt.',
+    'Vom Prüflauf gemacht, aus einer Tabelle mit veröffentlichten Werten, Handbüchern, dreidimensionalen Modellen und dem, was Gitarrenbauer sagen (auf Englisch). Nichts wurde angepasst, damit es stimmt.',
   kinds: {
     verification: 'Verifikation: Sind die Gleichungen richtig gelöst?',
     validation: 'Validierung: Beschreiben sie wirkliche Hälse?',
@@ -180,7 +180,7 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   reaches: (bow, miss) => `Das ergibt ${bow}: ${miss}.`,
   bodyWedges: (size) =>
     `Der Steg des Bundfußes ist dann ${size} breiter als der Schlitz und keilt mit: Beachten Sie die Prüfungen.`,
-  use: 'Dies nehmen',
+  use: 'Das nehmen',
   takeKerf: (kerf, method) => `${kerf} nehmen, ${method}`,
   methods: 'Die Art des Sitzes',
   methodsCaption: 'Jede Art des Sitzes mit dem Entwurf, wie er ist, die nächstliegende zuerst',
@@ -193,9 +193,9 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   takeMethod: (method) => `${method} nehmen`,
   rodTitle: 'Der Spannstab',
   rodReached: (percent, way) => `Eine Stellung von ${percent} ergibt sie${way}.`,
-  backwards: ', sie biegt den Hals nach hinten',
-  forwards: ', sie biegt den Hals nach vorn',
-  turns: (turns) => `Das sind von locker aus ${turns} der Mutter, das Holz als starr genommen.`,
+  backwards: ' und biegt den Hals nach hinten',
+  forwards: ' und biegt den Hals nach vorn',
+  turns: (turns) => `Für die Mutter heißt das, von lose an, ${turns}, das Holz als starr genommen.`,
   oneTurn: 'eine Umdrehung',
   someTurns: (count) => `${count} Umdrehungen`,
   rodStatus: {
@@ -203,7 +203,7 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     'no-rod': 'Der Hals hat keinen Spannstab.',
     'cannot-forward':
       'Keine Umdrehung der Mutter ergibt sie. Ein einseitiger Spannstab biegt den Hals nur nach hinten, und mit loser Mutter liegt er schon zu weit hinten.',
-    'too-weak': 'Der Spannstab schafft es nicht: Auch an seiner Grenze reicht er nicht hin.',
+    'too-weak': 'Der Spannstab schafft es nicht: Auch an seiner Grenze reicht es nicht.',
     'between-shapes':
       'Keine Stellung ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen.',
   },
@@ -214,7 +214,7 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   rodNo: 'kann nicht',
   planing: 'Der Hobel',
   planingIntro: (most) =>
-    `Hobeln Sie das Griffbrett vor dem Sägen der Schlitze hierauf, und setzen Sie die Bünde, wie der Entwurf sagt: Ihre Oberkanten kommen auf die gewünschte Linie. Höchstens ${most} fallen ab.`,
+    `Hobeln Sie das Griffbrett vor dem Sägen der Schlitze nach dieser Tabelle, und setzen Sie die Bünde ein, wie der Entwurf sagt: So kommen die Oberkanten auf die gewünschte Linie. Abgenommen werden höchstens ${most}.`,
   planingCaption: 'Wie viel an jedem Bund vom Griffbrett zu hobeln ist',
   fret: 'Bund',
   from: 'Vom Sattel',

@@ -56,7 +56,7 @@ export const LOG_WORDS: typeof english.LOG_WORDS = {
     gaugeErrorMm: 'Fehler von Lineal und Fühlerlehre',
     days: 'Tage seit dem Besaiten',
   },
-  needsNumber: (field, range) => `${field} ist leer; möglich ist ${range}.`,
+  needsNumber: (field, range) => `Leer: ${field}; möglich ist ${range}.`,
   added: (neck) => `${neck} steht im Messbuch.`,
   changed: (neck) => `Der Eintrag von ${neck} ist geändert.`,
   removed: (neck) => `Der Eintrag von ${neck} ist gelöscht.`,
@@ -79,7 +79,7 @@ export const LOG_WORDS: typeof english.LOG_WORDS = {
   biteNone:
     'Noch sagt kein gemessener Hals etwas darüber. Vor jeder Messung können die Noppen halb oder doppelt so fest greifen wie angenommen.',
   biteSays: (necks, factor, low, high) =>
-    `Nach ${necks === 1 ? 'einem Hals' : `${necks} Hälsen`}: ${factor} mal so fest wie angenommen; mit 90 % zwischen ${low} und ${high}.`,
+    `Nach ${necks === 1 ? 'einem Hals' : `${necks} Hälsen`}: ${factor} mal so fest wie angenommen; mit 90 % Sicherheit zwischen ${low} und ${high}.`,
   gluedOnly: 'Ein Hals, der nur geleimt wurde, sagt nichts über den Griff: Seine Bünde keilen nicht.',
   picture: (low, high) =>
     `Zwei Kurven über dem Greiffaktor: vor jeder Messung breit, von 0,52 bis 1,93; nach dem Messbuch von ${low} bis ${high}.`,

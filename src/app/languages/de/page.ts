@@ -24,7 +24,7 @@ export const SOLVER_WORDS: typeof state.SOLVER_WORDS = {
 
 export const DRAFT_WORDS: typeof draft.DRAFT_WORDS = {
   restored: (name, when) =>
-    `„${name}“ liegt wieder auf der Werkbank, wie Sie ihn verlassen haben (${when}). Rückgängig beginnt von vorn.`,
+    `„${name}“ liegt wieder auf der Werkbank, wie Sie ihn verlassen haben (${when}). Mit Rückgängig beginnen Sie von vorn.`,
   stepRestore: 'Wiederhergestellte Arbeit',
   full: 'Auf diesem Gerät ist kein Platz mehr, um den Hals auf der Werkbank zu behalten. Sichern Sie ihn als Datei, und löschen Sie, was Sie nicht mehr brauchen.',
   refused:
@@ -42,7 +42,7 @@ export const ACTION_WORDS: typeof actions.ACTION_WORDS = {
   rod: 'Den Spannstab zeigen',
   arrows: 'Die Kräfte zeigen',
   stress: 'Die Spannung im Holz zeigen (Schlitz im Schnitt)',
-  comparing: 'Alle drei Arten des Sitzes in der Linie',
+  comparing: 'Die Linien aller drei Arten des Sitzes',
   units: 'mm oder Zoll',
   help: 'Hilfe und Tasten',
 };
@@ -122,7 +122,7 @@ export const WELCOME_WORDS: typeof welcome.WELCOME_WORDS = {
   title: 'Willkommen',
   says: [
     'Dies ist ein Hals mit eingesetzten Bünden. Wählen Sie unter „Beginnen mit“ einen, der Ihrem ähnelt, stellen Sie seine Maße ein, und sehen Sie sofort, was die Bünde mit ihm machen.',
-    'Die Biegung im Bild ist größer gezeichnet, als sie ist; die großen Zahlen sind die wahren, und die kleinen sagen, wie sicher sie sind.',
+    'Die Biegung im Bild ist größer gezeichnet, als sie ist; die großen Zahlen sind die wahren, und die kleinen sagen, wie sicher diese sind.',
   ],
   lesson: 'Mit einer Lektion beginnen',
   glossary: 'Fachwörter',

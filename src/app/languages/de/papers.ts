@@ -35,7 +35,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     gauge: 'Lehre, ±',
     states: {
       bare: 'Leeres Griffbrett, vor dem Bundieren',
-      fretted: 'Alle Bünde ein, keine Saiten',
+      fretted: 'Alle Bünde eingesetzt, keine Saiten',
       strung: 'Besaitet, erster Tag, Spannstab locker',
       settled: (time) => `Gesetzt, nach ${time} unter Saiten, Spannstab locker`,
       rodNow: (percent) => `Spannstab auf ${percent}, wie in diesem Entwurf`,
@@ -46,18 +46,18 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     noBand:
       'Für diese Zahlen ließ sich keine Spanne rechnen. Rechnen Sie mit einem Drittel nach oben oder unten: Allein die Steifigkeit einer Holzart streut um 22 % (Variationskoeffizient, Holzhandbücher), und der Griff der Noppen ist geschätzt.',
     bandFrom: (drivers) =>
-      `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Den größten Teil der Spanne machen: ${drivers}.`,
+      `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Der größte Teil der Spanne kommt von: ${drivers}.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
       reached: (percent, turns) =>
         `Der Spannstab braucht ${percent} seines Bereichs für die gewünschte Halskrümmung${turns}; plus biegt den Hals nach hinten.`,
-      turns: (turns) => `, mindestens ${turns} Umdrehungen der Mutter von locker aus`,
+      turns: (turns) => `, von loser Mutter an mindestens ${turns} Umdrehungen`,
       'cannot-forward': (nearest) =>
         `Ein einseitiger Spannstab kann den Hals nicht nach vorn biegen: Mit loser Mutter kommt der Hals auf ${nearest}, und keine Umdrehung bringt ihn zur gewünschten Halskrümmung.`,
       'too-weak': (nearest) =>
         `Der Spannstab bringt den Hals nicht zur gewünschten Halskrümmung; an seiner Grenze kommt er auf ${nearest}.`,
       'between-shapes': (nearest) =>
-        `Der Spannstab bringt den Hals nicht genau zur gewünschten Halskrümmung, weil seine Linie an einer Stelle gebuckelt und an einer anderen hohl ist; am nächsten kommt ${nearest}.`,
+        `Der Spannstab bringt den Hals nicht genau zur gewünschten Halskrümmung, weil die Linie an einer Stelle einen Buckel und an einer anderen eine Mulde hat; am nächsten kommt ${nearest}.`,
       none: '',
     },
     targetLine: (relief) => `Gewünscht: ${relief}.`,
@@ -166,7 +166,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     title: 'Leim',
     total: (volume, ml) => `${volume} in allen Schlitzen zusammen, ${ml} mL.`,
     open: (from, to) =>
-      `Offene Zeit ${from} bis ${to} Minuten: nur so viel angeben, wie sich in der Zeit setzen lässt.`,
+      `Offene Zeit ${from} bis ${to} Minuten: nur so viel auftragen, wie sich in der Zeit einsetzen lässt.`,
     clamp: (minutes, hours) => `${minutes} Minuten spannen, frühestens nach ${hours} Stunden besaiten.`,
     cleanUp: 'Säubern',
     release: 'Um den Bund wieder herauszubekommen',
@@ -191,7 +191,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
   },
 
   record: {
-    title: 'Für den nächsten, der diese Bünde zieht',
+    title: 'Für den Nächsten, der diese Bünde zieht',
     note: 'Dieses Blatt beim Hals aufheben. Wer die Bünde eines Tages zieht, braucht es.',
     wire: 'Draht',
     crown: 'Bundkopf',
@@ -275,13 +275,13 @@ export const FILES_WORDS: typeof english.FILES_WORDS = {
   projectSay: 'Der Entwurf selbst, um ihn in Backbow wieder zu öffnen.',
   model: '3D-Datei, als binäres glTF',
   modelSay: (factor, moment) =>
-    `Der Hals, wie das Bild ihn zeigt: ${moment}, ${factor}. Längen in Metern, wie glTF es verlangt; Faktor und Augenblick stehen darin.`,
+    `Der Hals, wie das Bild ihn zeigt: ${moment}, ${factor}. Längen in Metern, wie glTF es verlangt; Faktor und Stand der Arbeit sind darin vermerkt.`,
   picture: 'Bild, als PNG',
   pictureSay: (view) => `Das Bild in seiner jetzigen Ansicht (${view}), mit Faktor, Maßstab und Fassung darin.`,
   pictureWide: '2400 × 1500 Bildpunkte',
   scaleNote: 'in der Mitte des Bildes',
   noPicture: 'Das Bild wird hier nicht gezeichnet, darum gibt es keines zu sichern.',
-  failed: (what, reason) => `${what} ließ sich nicht machen: ${reason}`,
+  failed: (what, reason) => `${what}: Das ließ sich nicht machen (${reason}).`,
   saved: (name) => `„${name}“ ist gesichert.`,
   parts: {
     neck: 'Hals',

@@ -30,7 +30,7 @@ export const SCENE_WORDS: typeof english.SCENE_WORDS = {
     crownHeight: (size) => `${size} hoch`,
     tang: (width, depth) => `Bundfuß ${width} × ${depth}`,
     studs: (size) => `${size} über die Noppen`,
-    bite: (size) => `Noppen greifen ${size}`,
+    bite: (size) => `Noppen greifen ${size} tief`,
     wedge: (force) => `Keilkraft ${force}`,
     glue: 'Leim',
     air: (size) => `${size} Luft`,
