@@ -83,6 +83,33 @@ describe('the library', () => {
     expect(app.troubles).toEqual([]);
   });
 
+  test('a name with an unclosed mark of direction does not turn the words around it', async () => {
+    const app = await openApp();
+    const hostile = '\u2069\u202Egnp.kcen';
+    await call(app.page, hostile);
+    await app.page.keyboard.press('Control+Shift+s');
+    const notice = app.page.locator('.notice p', { hasText: 'is kept in the library.' });
+    await notice.waitFor();
+    // Where the browser puts every character of the sentence around the name, in the order of the text.
+    const places = await notice.evaluate((paragraph) => {
+      const text = paragraph.firstChild as Text;
+      const around = [
+        0,
+        ...Array.from(text.data.slice(text.data.lastIndexOf('”')), (_, at) => text.data.lastIndexOf('”') + at),
+      ];
+      return around.map((at) => {
+        const range = document.createRange();
+        range.setStart(text, at);
+        range.setEnd(text, at + 1);
+        return range.getBoundingClientRect().left;
+      });
+    });
+    expect(places.length).toBeGreaterThan(20);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(await name(app.page)).toBe(hostile);
+    expect(app.troubles).toEqual([]);
+  });
+
   test('goes out as one file and comes in elsewhere, with a report of what was refused', async () => {
     const first = await openApp();
     await call(first.page, 'To take along');

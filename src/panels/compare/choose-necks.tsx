@@ -1,6 +1,7 @@
 /** Which necks stand beside each other. */
 import { useEffect } from 'react';
 import type { Build } from '../../build/build.ts';
+import { isolated } from '../../build/isolate.ts';
 import { PRESETS } from '../../build/presets.ts';
 import { LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison.ts';
 import { sameBuild } from '../../state/history.ts';
@@ -37,7 +38,7 @@ function useCandidates(): readonly CandidateGroup[] {
     const checked = buildOf(entry);
     if (!checked.ok) return [];
     const { build } = checked;
-    return [{ key: `saved:${entry.id}`, label: `${build.name}, ${METHOD_WORDS[build.method].label}`, build }];
+    return [{ key: `saved:${entry.id}`, label: `${isolated(build.name)}, ${METHOD_WORDS[build.method].label}`, build }];
   });
   return [
     {

@@ -1,5 +1,6 @@
 /** What compared necks are called: by the way of seating where nothing else differs, else by name; never two alike. */
 import type { Build } from '../../build/build.ts';
+import { isolated } from '../../build/isolate.ts';
 import { sameBuild } from '../../state/history.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
 
@@ -11,7 +12,7 @@ export function neckLabels(builds: readonly Build[]): string[] {
   if (onlyMethods && isDistinct(byMethod)) return byMethod;
   const names = builds.map(({ name }) => name);
   if (isDistinct(names)) return names;
-  const both = builds.map(({ name }, index) => `${name}, ${byMethod[index]}`);
+  const both = builds.map(({ name }, index) => `${isolated(name)}, ${byMethod[index]}`);
   if (isDistinct(both)) return both;
   return both.map((label, index) => `${label} (${index + 1})`);
 }

@@ -1,5 +1,6 @@
 /** Necks from a file into the library: a collection, or one project file. */
 import { readProject } from '../../build/file.ts';
+import { isolated } from '../../build/isolate.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import { looksLikeCollection, readCollection, type ReadCollection } from '../../state/share/file.ts';
 import { EMPTY_PAGE } from '../../state/share/shared.ts';
@@ -20,7 +21,7 @@ export interface ImportReport {
 }
 
 function listed(names: readonly string[]): string {
-  const shown = names.slice(0, MOST_LISTED).map((name) => `“${name}”`);
+  const shown = names.slice(0, MOST_LISTED).map((name) => `“${isolated(name)}”`);
   return names.length > MOST_LISTED ? `${shown.join(', ')} …` : shown.join(', ');
 }
 

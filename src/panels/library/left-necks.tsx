@@ -1,5 +1,6 @@
 /** What was on the bench of windows that have been closed since. */
 import { useEffect, useState } from 'react';
+import { isolated } from '../../build/isolate.ts';
 import type { Draft } from '../../state/library/drafts.ts';
 import { formatWhen } from '../../state/library/when.ts';
 import { draftKeeper } from '../../state/library/page-draft.ts';
@@ -25,7 +26,7 @@ export function LeftNecks({ open }: { readonly open: (draft: Draft) => void }) {
         {left.map((draft) => (
           <li key={draft.windowId}>
             <span>
-              {draft.build.name} <span className="quiet">{formatWhen(draft.savedAt)}</span>
+              {isolated(draft.build.name)} <span className="quiet">{formatWhen(draft.savedAt)}</span>
             </span>
             <span className="button-row">
               <button type="button" aria-label={LIBRARY_WORDS.openName(draft.build.name)} onClick={() => open(draft)}>

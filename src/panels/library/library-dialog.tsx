@@ -1,6 +1,7 @@
 /** The library: keep the neck on the bench, and what was kept before. */
 import { useEffect, useState } from 'react';
 import type { Build } from '../../build/build.ts';
+import { isolated } from '../../build/isolate.ts';
 import { COLLECTION_EXTENSION } from '../../state/share/file.ts';
 import type { LibraryEntry } from '../../state/library/types.ts';
 import { store } from '../../state/store.ts';
@@ -73,7 +74,7 @@ function exportAll(say: (said: Said) => void): void {
   offerDownload(`${LIBRARY_WORDS.fileName}${COLLECTION_EXTENSION}`, text, 'application/json');
   say({
     title: LIBRARY_WORDS.exported(count),
-    lines: unreadable.length > 0 ? [LIBRARY_WORDS.exportedWithout(unreadable.join(', '))] : [],
+    lines: unreadable.length > 0 ? [LIBRARY_WORDS.exportedWithout(unreadable.map(isolated).join(', '))] : [],
   });
 }
 

@@ -1,5 +1,6 @@
 /** Several necks that came by a link or in a file: open one, keep them all, or see them as the customer does. */
 import { useState } from 'react';
+import { isolated } from '../../build/isolate.ts';
 import { addressOf } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { MOST_SHARED } from '../../state/share/shared.ts';
@@ -61,11 +62,11 @@ export function ReceivedDialog() {
       <p>{RECEIVED_WORDS.intro(builds.length)}</p>
       <ul className="received">
         {builds.map(({ build }, index) => {
-          const called = `${build.name}, ${METHOD_WORDS[build.method].label}`;
+          const called = `${isolated(build.name)}, ${METHOD_WORDS[build.method].label}`;
           return (
             <li key={index}>
               <span>
-                <strong>{build.name}</strong>, {METHOD_WORDS[build.method].label}
+                <strong>{isolated(build.name)}</strong>, {METHOD_WORDS[build.method].label}
               </span>
               <button
                 type="button"

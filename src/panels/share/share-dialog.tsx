@@ -1,6 +1,7 @@
 /** Sharing the neck, or a comparison, as a link or as a file. */
 import { useEffect, useId } from 'react';
 import type { Build } from '../../build/build.ts';
+import { isolated } from '../../build/isolate.ts';
 import { formatNumber } from '../../build/units.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { addressOf, type Route } from '../../state/share/address.ts';
@@ -105,7 +106,7 @@ function SavedToShare() {
               disabled={!isChosen && chosen.length >= MOST_SHARED - 1}
               onChange={() => compose({ saved: isChosen ? chosen.filter((other) => other !== id) : [...chosen, id] })}
             />
-            {build.name}, {METHOD_WORDS[build.method].label}
+            {isolated(build.name)}, {METHOD_WORDS[build.method].label}
           </label>
         );
       })}

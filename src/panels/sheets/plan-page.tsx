@@ -1,5 +1,6 @@
 /** The fretwork plan: read on the screen, printed as the bench sheet. */
 import { useMemo } from 'react';
+import { isolated } from '../../build/isolate.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import { PROGRAM_VERSION } from '../../build/version.ts';
 import { checkTable, type Table } from '../../fretwork/tables.ts';
@@ -34,7 +35,10 @@ export function PlanPage({ solution, system }: PlanPageProps) {
   const date = useToday();
   const onSave = (table: Table) => saveTable(build, table, system);
   usePageRules(
-    sheetPageRules(`${build.name} – ${PLAN_WORDS.title}`, `${SHEETS_WORDS.version(PROGRAM_VERSION)}, ${date}`),
+    sheetPageRules(
+      `${isolated(build.name)} – ${PLAN_WORDS.title}`,
+      `${SHEETS_WORDS.version(PROGRAM_VERSION)}, ${date}`,
+    ),
   );
   const shared = { sheet, system, onSave };
   return (

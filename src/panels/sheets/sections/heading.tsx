@@ -1,6 +1,7 @@
 /** The head of the sheet: whose neck it is, from which version and day, and the code that opens it again. */
 import { useMemo } from 'react';
 import type { Build } from '../../../build/build.ts';
+import { isolated } from '../../../build/isolate.ts';
 import { GROUPS } from '../../../build/parameter-kinds.ts';
 import type { UnitSystem } from '../../../build/units.ts';
 import { PROGRAM_VERSION } from '../../../build/version.ts';
@@ -42,7 +43,7 @@ export function SheetHeading({ build, system, date }: HeadingProps) {
     <header className="sheet-head">
       <div>
         <h1 id="sheet-title" tabIndex={-1}>
-          <span className="sheet-kind">{PLAN_WORDS.title}</span> {build.name}
+          <span className="sheet-kind">{PLAN_WORDS.title}</span> {isolated(build.name)}
         </h1>
         <p className="sheet-meta">
           {SHEETS_WORDS.version(PROGRAM_VERSION)}, {PLAN_WORDS.made.toLowerCase()} {date}
@@ -60,7 +61,7 @@ export function SheetHeading({ build, system, date }: HeadingProps) {
         </dl>
         {build.notes.trim() !== '' && (
           <p className="sheet-notes">
-            <strong>{PLAN_WORDS.notes}:</strong> {build.notes}
+            <strong>{PLAN_WORDS.notes}:</strong> {isolated(build.notes)}
           </p>
         )}
       </div>
