@@ -20,8 +20,8 @@ function quantity(build: Build, id: ParameterId, system: UnitSystem): string {
   if (parameter.kind !== 'number') throw new RangeError(`parameter "${id}" is not a number`);
   // Short of the zeros that a field would show: "648 mm", not "648.0 mm".
   return quantityText(build[id] as number, displayScale(parameter, system), system)
-    .replace(/(\.\d*?)0+(?!\d)/, '$1')
-    .replace(/\.(?!\d)/, '');
+    .replace(/([.,]\d*?)0+(?!\d)/, '$1')
+    .replace(/[.,](?!\d)/, '');
 }
 
 function optionLabel(build: Build, id: ParameterId): string {
@@ -71,7 +71,10 @@ function summarize(group: GroupId, build: Build, system: UnitSystem): string {
     case 'rod':
       return optionLabel(build, 'rodKind');
     case 'time':
-      return [timeText(build.settleDays), ...(build.climateOn ? [SUMMARY_WORDS.climate] : [])].join(', ');
+      return [
+        SUMMARY_WORDS.settled(timeText(build.settleDays)),
+        ...(build.climateOn ? [SUMMARY_WORDS.climate] : []),
+      ].join(', ');
     case 'existing':
       return build.job === 'refret' ? SUMMARY_WORDS.refret : SUMMARY_WORDS.newNeck;
     case 'assumptions':

@@ -95,6 +95,7 @@ export const SUMMARY_WORDS = words('SUMMARY_WORDS', {
   slots: (kerf: string, depth: string) => `${kerf} kerf, ${depth} deep`,
   binding: (lines: number) => (lines === 0 ? 'unbound' : `${lines} ${lines === 1 ? 'line' : 'lines'} of binding`),
   strings: (count: number) => `${count} ${count === 1 ? 'string' : 'strings'} of your own`,
+  settled: (time: string) => time,
   climate: 'climate change',
   newNeck: 'a new neck',
   refret: 'a refret',

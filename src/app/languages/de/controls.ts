@@ -94,6 +94,7 @@ export const SUMMARY_WORDS: typeof english.SUMMARY_WORDS = {
   binding: (lines) =>
     lines === 0 ? 'ohne Einfassung' : lines === 1 ? '1 Lage Einfassung' : `${lines} Lagen Einfassung`,
   strings: (count) => (count === 1 ? '1 eigene Saite' : `${count} eigene Saiten`),
+  settled: (time) => `gesetzt nach ${time}`,
   climate: 'Klimawechsel',
   newNeck: 'ein neuer Hals',
   refret: 'eine Neubundierung',
