@@ -30,7 +30,11 @@ const ROWS: readonly Metal[] = [
   { id: 'mild-steel', label: 'mild steel (1010, cold drawn)', nickelFree: true, modulusGPa: 200, yieldMPa: 305, hardnessHV: 110, densityGCm3: 7.87, source: 'SAE J1397', mark: 'mem', colour: '#b9bcbf' },
 ];
 
-export const METALS: readonly Metal[] = ROWS.map((row) => ({ ...row, label: sayText(row.label) }));
+export const METALS: readonly Metal[] = ROWS.map((row) => ({
+  ...row,
+  label: sayText(row.label),
+  source: sayText(row.source),
+}));
 
 /** @throws {RangeError} when no metal has that id. */
 export function metalById(id: string): Metal {

@@ -117,7 +117,7 @@ function blank<const P extends 'neck' | 'board'>(
         { value: 'sag', label: 'bent, by a weight at its middle' },
       ],
       'none',
-      `A measured ${name} blank replaces the stiffness of the species and narrows the band.`,
+      `A measured ${name.toLowerCase()} blank replaces the stiffness of the species and narrows the band.`,
     ),
     number(
       group,

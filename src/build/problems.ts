@@ -1,4 +1,5 @@
 /** Errors as data: what is wrong, with which value, and what would be right. */
+import { say } from './language.ts';
 import type { ParameterId } from './parameters.ts';
 import type { Unit } from './units.ts';
 
@@ -28,7 +29,7 @@ export interface Problem {
 
 /** A value as it was given, short enough for a sentence. */
 export function describeValue(value: unknown): string {
-  if (value === undefined) return 'nothing';
+  if (value === undefined) return say`nothing`;
   if (typeof value === 'number') return String(value);
   const text = JSON.stringify(value) ?? typeof value;
   return text.length > 40 ? `${text.slice(0, 37)}…` : text;

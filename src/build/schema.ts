@@ -17,7 +17,7 @@ import { findImpossible } from './combinations.ts';
 import { PARAMETERS } from './parameters.ts';
 import type { Parameter } from './parameter-kinds.ts';
 import { describeValue, type Problem } from './problems.ts';
-import type { Unit } from './units.ts';
+import { displayUnit, type Unit } from './units.ts';
 import { OWN_WOOD_ID, WOODS } from './woods.ts';
 
 // The page's security policy forbids code made from text, which the library would otherwise try.
@@ -142,7 +142,33 @@ function labelOf(path: readonly PropertyKey[]): string {
 }
 
 function rangeText(min: number, max: number, unit: Unit): string {
-  return say`${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
+  return say`${min} to ${max}${unit === '' ? '' : ` ${displayUnit(unit, 'metric').label}`}`;
+}
+
+/** The most or least of a text or list. */
+function sizeLimit(isText: boolean, kind: 'too_small' | 'too_big', limit: string): string {
+  if (isText) return kind === 'too_small' ? say`at least ${limit} characters` : say`at most ${limit} characters`;
+  return kind === 'too_small' ? say`at least ${limit} entries` : say`at most ${limit} entries`;
+}
+
+/** The kind of value that a place takes, as the schema library names it. */
+function kindText(expected: string): string {
+  switch (expected) {
+    case 'int':
+      return say`a whole number`;
+    case 'number':
+      return say`a number`;
+    case 'string':
+      return say`a string`;
+    case 'boolean':
+      return say`a boolean`;
+    case 'array':
+      return say`an array`;
+    case 'object':
+      return say`an object`;
+    default:
+      return expected;
+  }
 }
 
 function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
@@ -192,9 +218,11 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
     case 'too_big': {
       const limits =
         allowed ??
-        `${issue.code === 'too_small' ? say`at least` : say`at most`} ${
-          issue.code === 'too_small' ? String(issue.minimum) : String(issue.maximum)
-        } ${typeof value === 'string' ? say`characters` : say`entries`}`;
+        sizeLimit(
+          typeof value === 'string',
+          issue.code,
+          issue.code === 'too_small' ? String(issue.minimum) : String(issue.maximum),
+        );
       const size =
         typeof value === 'string'
           ? say`${value.length} characters`
@@ -210,12 +238,8 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
       ];
     }
     case 'invalid_type': {
-      const wanted =
-        parameter?.kind === 'number' && parameter.integer
-          ? say`a whole number`
-          : issue.expected === 'int'
-            ? say`a whole number`
-            : say`a ${issue.expected}`;
+      const isWhole = parameter?.kind === 'number' && parameter.integer;
+      const wanted = kindText(isWhole ? 'int' : issue.expected);
       return [
         {
           ...base,
@@ -238,7 +262,7 @@ export function checkBuild(value: unknown): CheckedBuild {
         {
           code: 'wrong-type',
           parameter: 'build',
-          label: 'Build',
+          label: say`Build`,
           value,
           message: say`The build is ${describeValue(value)}; it must be an object.`,
         },

@@ -52,10 +52,13 @@ const INCH: Partial<Record<Unit, DisplayUnit>> = {
   µm: { label: 'thou', factor: 1 / 25.4, extraDigits: 1 },
 };
 
+/** Units that are words, as the language of the page has them; symbols are the same in every language. */
+export const UNIT_WORDS = words('UNIT_WORDS', { day: 'day', '% MC': '% MC' });
+
 /** The display unit of a stored unit in a system; a unit without an inch counterpart is shown as stored. */
 export function displayUnit(unit: Unit, system: UnitSystem): DisplayUnit {
   const inch = system === 'inch' ? INCH[unit] : undefined;
-  return inch ?? { label: unit, factor: 1, extraDigits: 0 };
+  return inch ?? { label: unit === 'day' || unit === '% MC' ? UNIT_WORDS[unit] : unit, factor: 1, extraDigits: 0 };
 }
 
 /** Stored value → displayed value. */

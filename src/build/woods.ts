@@ -50,6 +50,8 @@ export interface Wood {
   readonly ratiosAssumed: boolean;
   readonly source: 'GTR-190' | 'GTR-282' | 'AH607' | 'TROPIX';
   readonly note?: string;
+  /** Are species of its genus listed under CITES, so that trade in them may be regulated? The note says so. */
+  readonly isListed: boolean;
   /** Base colour of an oiled surface and of its darker grain, sRGB hex. */
   readonly colour: string;
   readonly grain: string;
@@ -87,6 +89,8 @@ const w = (
   colour,
   grain,
   ...(note === undefined ? {} : { note: sayText(note) }),
+  // Read from the English: the note itself is in the language of the page.
+  isListed: note?.includes('CITES') ?? false,
 });
 
 const CITES = 'Some species of this genus are CITES-listed: check the current listing before buying or shipping.';

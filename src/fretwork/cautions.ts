@@ -44,7 +44,7 @@ export function woodsOf(build: Pick<Build, 'boardWood' | 'laminates'>): string[]
 
 /** Woods of a build with a note on trade in them, by id. */
 export function listedWoods(build: Pick<Build, 'boardWood' | 'laminates'>): string[] {
-  return woodsOf(build).filter((id) => id !== OWN_WOOD_ID && woodById(id).note?.includes('CITES') === true);
+  return woodsOf(build).filter((id) => id !== OWN_WOOD_ID && woodById(id).isListed);
 }
 
 function woodLabel(id: string): string {

@@ -42,7 +42,7 @@ type TablesOf<Module> = Pick<
 >;
 
 export type Catalogue = Pick<typeof strings, 'CONSTRUCTION_LABELS' | 'NOTE_NAMES'> &
-  Pick<typeof units, 'NUMBER_SIGNS'> &
+  Pick<typeof units, 'NUMBER_SIGNS' | 'UNIT_WORDS'> &
   TablesOf<typeof log> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &

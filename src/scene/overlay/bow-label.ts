@@ -4,13 +4,14 @@
  */
 import type { Build } from '../../build/build.ts';
 import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../build/neck-shape.ts';
+import { withDecimalSign } from '../../build/units.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { SCENE_WORDS } from '../words.ts';
 import { write, type Ink } from './ink.ts';
 
 /** 40 → "40", 2.5 → "2.5". */
 export function factorText(factor: number): string {
-  return factor >= 10 || Number.isInteger(factor) ? factor.toFixed(0) : factor.toFixed(1);
+  return factor >= 10 || Number.isInteger(factor) ? factor.toFixed(0) : withDecimalSign(factor.toFixed(1));
 }
 
 const STEPS = 60;

@@ -1,4 +1,5 @@
 /** The key of the stress colours, in MPa. */
+import { withDecimalSign } from '../../build/units.ts';
 import { stressCss } from '../section/stress-colours.ts';
 import { SCENE_WORDS } from '../words.ts';
 import { stroke, write, type Ink } from './ink.ts';
@@ -25,7 +26,8 @@ export function drawStressKey(ink: Ink, limitMPa: number): void {
       [tick, y + HEIGHT + 4],
     ]);
     const value = share * limitMPa;
-    const text = value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Number(Math.abs(value).toPrecision(2))}`;
+    const size = withDecimalSign(String(Number(Math.abs(value).toPrecision(2))));
+    const text = value === 0 ? '0' : `${value < 0 ? '−' : '+'}${size}`;
     write(ink, text, [tick, y + HEIGHT + 6], { size: 11, align: 'center', baseline: 'top' });
   }
   write(ink, SCENE_WORDS.stressKey, [x + WIDTH, y - 21], { size: 12, align: 'right' });

@@ -6,6 +6,8 @@ import type * as project from '../../../panels/project/words.ts';
 
 export const NUMBER_SIGNS: typeof units.NUMBER_SIGNS = { decimal: ',' };
 
+export const UNIT_WORDS: typeof units.UNIT_WORDS = { day: 'Tage', '% MC': '% Holzfeuchte' };
+
 /** Das deutsche B liegt einen Halbton unter dem H. */
 export const NOTE_NAMES: typeof strings.NOTE_NAMES = ['C', 'Cis', 'D', 'Es', 'E', 'F', 'Fis', 'G', 'As', 'A', 'B', 'H'];
 
