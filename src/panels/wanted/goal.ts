@@ -12,6 +12,20 @@ export function missText(missMm: number, system: UnitSystem): string {
   return kind === 'relief' ? WANTED_WORDS.tooMuch(size) : WANTED_WORDS.tooLittle(size);
 }
 
+/** The thinnest leaf of a set of feelers, mm (common practice, no source): a relief below it is as good as none. */
+const THINNEST_FEELER_MM = 0.03;
+
+/**
+ * How an answer reads whose line is humped as much as it is hollow before it comes to the relief wanted. That line is also
+ * the flattest of them all, so one who wanted it flat, or nearly, has all there is to be had.
+ */
+export type Between = 'as-wanted' | 'flattest' | 'between';
+
+export function betweenOf(goalMm: number, missMm: number, system: UnitSystem): Between {
+  if (bowKind(missMm, system) === 'flat') return 'as-wanted';
+  return Math.abs(goalMm) < THINNEST_FEELER_MM ? 'flattest' : 'between';
+}
+
 /** "0.03 mm back-bow to 0.31 mm relief", "0.03 to 0.31 mm relief". */
 export function bandText({ p05, p95 }: Pick<Band, 'p05' | 'p95'>, system: UnitSystem): string {
   const kinds = [bowKind(p05, system), bowKind(p95, system)].filter((kind) => kind !== 'flat');

@@ -3,9 +3,9 @@ import type { Build } from '../../build/build.ts';
 import { formatQuantity, type UnitSystem } from '../../build/units.ts';
 import { sawableKerfMm, type WantedAnswer } from '../../mechanics/inversion/answers.ts';
 import type { KerfAnswer } from '../../mechanics/inversion/kerf.ts';
-import { bowText } from '../words/bow.ts';
+import { bowSize, bowText } from '../words/bow.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
-import { bandText, missText } from './goal.ts';
+import { bandText, betweenOf, missText } from './goal.ts';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from './words.ts';
 
@@ -20,18 +20,30 @@ interface KerfAnswersProps {
 /** Kerfs deserve a thousandth of a millimetre, because a few hundredths decide. */
 const kerfText = (kerfMm: number, system: UnitSystem) => formatQuantity(kerfMm, 'mm', 3, system);
 
-function statusText({ status }: Pick<KerfAnswer, 'status'>, kerf: string): string {
+/** What came of it in words, and whether they leave open how close that is. */
+export function kerfStatusText(
+  { status, reliefMm, missMm }: Pick<KerfAnswer, 'status' | 'reliefMm' | 'missMm'>,
+  goalMm: number,
+  kerf: string,
+  system: UnitSystem,
+): { readonly text: string; readonly isOpen: boolean } {
+  const open = (text: string) => ({ text, isOpen: true });
+  const whole = (text: string) => ({ text, isOpen: false });
   switch (status) {
     case 'found':
-      return WANTED_WORDS.kerfFound(kerf);
+      return whole(WANTED_WORDS.kerfFound(kerf));
     case 'too-hollow':
-      return WANTED_WORDS.kerfNarrowest(kerf);
+      return open(WANTED_WORDS.kerfNarrowest(kerf));
     case 'too-humped':
-      return WANTED_WORDS.kerfWidest(kerf);
+      return open(WANTED_WORDS.kerfWidest(kerf));
     case 'between-shapes':
-      return WANTED_WORDS.kerfBetween(kerf);
+      return {
+        'as-wanted': whole(WANTED_WORDS.kerfFound(kerf)),
+        flattest: whole(WANTED_WORDS.kerfFlattest(kerf, bowSize(reliefMm, system))),
+        between: open(WANTED_WORDS.kerfBetween(kerf)),
+      }[betweenOf(goalMm, missMm, system)];
     case 'no-effect':
-      return WANTED_WORDS.kerfNoEffect;
+      return open(WANTED_WORDS.kerfNoEffect);
   }
 }
 
@@ -41,13 +53,13 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
   const kerfMm = sawableKerfMm(of.kerfMm);
   const kerf = kerfText(kerfMm, system);
   const { label } = METHOD_WORDS[method];
+  const { text, isOpen } = kerfStatusText(of, answer.goal.reliefMm, kerf, system);
   const isInUse = build.method === method && build.kerfMm === kerfMm;
   return (
     <div className="answer" data-answer={`kerf-${method}`} data-status={of.status}>
       <h4>{WANTED_WORDS.kerfFor[method]}</h4>
       <p>
-        {statusText(of, kerf)}{' '}
-        {of.status !== 'found' && WANTED_WORDS.reaches(bowText(of.reliefMm, system), missText(of.missMm, system))}{' '}
+        {text} {isOpen && WANTED_WORDS.reaches(bowText(of.reliefMm, system), missText(of.missMm, system))}{' '}
         <span className="quiet">{WANTED_WORDS.band(bandText(of.bandMm, system))}</span>
       </p>
       {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (

@@ -2,9 +2,10 @@
 import type { Build } from '../../build/build.ts';
 import type { UnitSystem } from '../../build/units.ts';
 import type { WantedAnswer } from '../../mechanics/inversion/answers.ts';
+import type { RodAnswer } from '../../mechanics/inversion/rod.ts';
 import { bowText } from '../words/bow.ts';
 import { METHOD_WORDS } from '../words/panels.ts';
-import { bandText, missText, rodText } from './goal.ts';
+import { bandText, betweenOf, missText, rodText } from './goal.ts';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from './words.ts';
 
@@ -17,6 +18,10 @@ interface MethodAnswersProps {
 }
 
 export function MethodAnswers({ build, answer, system, isStale, use }: MethodAnswersProps) {
+  /** Is it a setting that gives the relief, as far as that can be told from what is printed? */
+  const isRodSetting = ({ status, missMm }: RodAnswer) =>
+    status === 'reached' ||
+    (status === 'between-shapes' && betweenOf(answer.goal.reliefMm, missMm, system) !== 'between');
   const hasRod = build.rodKind !== 'none';
   return (
     <section aria-labelledby="wanted-methods">
@@ -46,7 +51,7 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
                   <td>{bowText(reliefMm, system)}</td>
                   <td>{missText(missMm, system)}</td>
                   <td>{bandText(bandMm, system)}</td>
-                  {hasRod && <td>{rod.status === 'reached' ? rodText(rod.percent) : WANTED_WORDS.rodNo}</td>}
+                  {hasRod && <td>{isRodSetting(rod) ? rodText(rod.percent) : WANTED_WORDS.rodNo}</td>}
                   <td>
                     {method === build.method ? (
                       <span className="quiet">{WANTED_WORDS.chosen}</span>

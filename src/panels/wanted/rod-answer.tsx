@@ -2,8 +2,8 @@
 import type { Build } from '../../build/build.ts';
 import { formatNumber, type UnitSystem } from '../../build/units.ts';
 import type { WantedAnswer } from '../../mechanics/inversion/answers.ts';
-import { bowText } from '../words/bow.ts';
-import { bandText, missText, rodText, settableRodPercent } from './goal.ts';
+import { bowSize, bowText } from '../words/bow.ts';
+import { bandText, betweenOf, missText, rodText, settableRodPercent } from './goal.ts';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from './words.ts';
 
@@ -24,15 +24,22 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
   const { rod } = answer;
   const percent = settableRodPercent(rod.percent);
   const said = rodText(percent);
-  const isReached = rod.status === 'reached';
+  const between = rod.status === 'between-shapes' ? betweenOf(answer.goal.reliefMm, rod.missMm, system) : undefined;
+  const isReached = rod.status === 'reached' || between === 'as-wanted';
+  /** Do the first words leave open how close it comes? */
+  const isOpen = !isReached && between !== 'flattest';
   const way = percent > 0 ? WANTED_WORDS.backwards : percent < 0 ? WANTED_WORDS.forwards : '';
   return (
     <section aria-labelledby="wanted-rod" data-answer="rod" data-status={rod.status}>
       <h3 id="wanted-rod">{WANTED_WORDS.rodTitle}</h3>
       <p>
-        {isReached ? WANTED_WORDS.rodReached(said, way) : WANTED_WORDS.rodStatus[rod.status]}{' '}
-        {!isReached && rod.status !== 'no-rod' && `${WANTED_WORDS.rodClosest(said)} `}
-        {!isReached && WANTED_WORDS.reaches(bowText(rod.reliefMm, system), missText(rod.missMm, system))}{' '}
+        {isReached
+          ? WANTED_WORDS.rodReached(said, way)
+          : between === 'flattest'
+            ? WANTED_WORDS.rodFlattest(said, bowSize(rod.reliefMm, system))
+            : WANTED_WORDS.rodStatus[rod.status]}{' '}
+        {isOpen && rod.status !== 'no-rod' && `${WANTED_WORDS.rodClosest(said)} `}
+        {isOpen && WANTED_WORDS.reaches(bowText(rod.reliefMm, system), missText(rod.missMm, system))}{' '}
         {rod.status === 'too-weak' &&
           rod.wantedPercent !== null &&
           `${WANTED_WORDS.rodBeyond(rodText(rod.wantedPercent))} `}

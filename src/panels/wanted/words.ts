@@ -33,6 +33,8 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
   kerfWidest: (kerf: string) => `No kerf gives it. The closest is ${kerf}, where the studs no longer bite.`,
   kerfBetween: (kerf: string) =>
     `No kerf gives it exactly: on the way there the line changes from a hump at one place to a hollow at another. The closest is ${kerf}.`,
+  kerfFlattest: (kerf: string, size: string) =>
+    `A kerf of ${kerf} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,
   kerfNoEffect:
     'The kerf does not move it here: every slot has a kerf of its own, or the crowns are levelled under string pull.',
   kerfNone: (tang: string, least: string, most: string) =>
@@ -67,6 +69,8 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
     'between-shapes':
       'No setting gives it exactly: on the way there the line changes from a hump at one place to a hollow at another.',
   } satisfies Record<RodAnswer['status'], string>,
+  rodFlattest: (percent: string, size: string) =>
+    `A setting of ${percent} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,
   rodClosest: (percent: string) => `The closest is ${percent}.`,
   rodBeyond: (percent: string) => `It would take ${percent} of its range.`,
   takeRod: (percent: string) => `Set the rod to ${percent}`,

@@ -60,6 +60,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
         `The rod cannot bring the neck to the relief wanted; at its limit it comes to ${nearest}.`,
       'between-shapes': (nearest: string) =>
         `The rod cannot bring the neck to just the relief wanted, because its line is humped in one place and hollow in another; the nearest is ${nearest}.`,
+      flattest: (size: string) =>
+        `The rod makes the line as flat as it gets: humped in one place and hollow in another, ${size} either way.`,
       none: '',
     },
     targetLine: (relief: string) => `Relief wanted: ${relief}.`,

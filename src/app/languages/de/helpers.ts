@@ -173,6 +173,8 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   kerfWidest: (kerf) => `Keine Schlitzbreite ergibt sie. Am nächsten kommt ${kerf}, wo die Noppen nicht mehr greifen.`,
   kerfBetween: (kerf) =>
     `Keine Schlitzbreite ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen. Am nächsten kommt ${kerf}.`,
+  kerfFlattest: (kerf, size) =>
+    `Mit einer Schlitzbreite von ${kerf} wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,
   kerfNoEffect:
     'Die Schlitzbreite bewegt hier nichts: Jeder Schlitz hat seine eigene, oder die Bünde werden unter Saitenzug abgerichtet.',
   kerfNone: (tang, least, most) =>
@@ -207,6 +209,8 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     'between-shapes':
       'Keine Stellung ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen.',
   },
+  rodFlattest: (percent, size) =>
+    `Mit einer Stellung von ${percent} wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,
   rodClosest: (percent) => `Am nächsten kommt ${percent}.`,
   rodBeyond: (percent) => `Es brauchte ${percent} seines Bereichs.`,
   takeRod: (percent) => `Spannstab auf ${percent} stellen`,

@@ -3,7 +3,8 @@ import { formatNumber, formatQuantity, type UnitSystem } from '../../../build/un
 import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
 import { driversText } from '../../readouts/figures.ts';
-import { bowBandText, bowKind, bowText } from '../../words/bow.ts';
+import { betweenOf } from '../../wanted/goal.ts';
+import { bowBandText, bowKind, bowSize, bowText } from '../../words/bow.ts';
 import { METHOD_WORDS } from '../../words/panels.ts';
 import { PLAN_WORDS } from '../../words/sheets.ts';
 import { timeText } from '../../words/times.ts';
@@ -31,9 +32,12 @@ export function stateText(id: StateId, { build, rod }: Pick<SheetPlan, 'build' |
 }
 
 /** What the rod has to do, or that it cannot. */
-function rodText(rod: RodAnswer, system: UnitSystem): string {
+export function rodText(rod: RodAnswer, targetMm: number, system: UnitSystem): string {
   const nearest = bowText(rod.reliefMm, system);
-  switch (rod.status) {
+  const between = rod.status === 'between-shapes' ? betweenOf(targetMm, rod.missMm, system) : undefined;
+  if (between === 'flattest') return WORDS.rod.flattest(bowSize(rod.reliefMm, system));
+  const status = between === 'as-wanted' ? 'reached' : rod.status;
+  switch (status) {
     case 'reached':
       return WORDS.rod.reached(
         percentText(rod.percent),
@@ -42,7 +46,7 @@ function rodText(rod: RodAnswer, system: UnitSystem): string {
     case 'no-rod':
       return WORDS.rod.none;
     default:
-      return WORDS.rod[rod.status](nearest);
+      return WORDS.rod[status](nearest);
   }
 }
 
@@ -79,7 +83,7 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
         {WORDS.targetLine(formatQuantity(build.targetReliefMm, 'mm', 2, system))} {WORDS.note(fromFret, toFret)}
       </p>
       <SheetTable caption={WORDS.caption} columns={columns} rows={rows} className="table-expected" />
-      {rod && <p>{rodText(rod, system)}</p>}
+      {rod && <p>{rodText(rod, build.targetReliefMm, system)}</p>}
       {drivers ? (
         <p className="sheet-small">{WORDS.bandFrom(driversText(drivers))}</p>
       ) : (
