@@ -114,7 +114,7 @@ export const REASON_WORDS: typeof english.REASON_WORDS = {
   less: (percent) => `${percent} weniger`,
   before: (difference) => `${difference} des Unterschieds waren schon mit den Bünden da`,
   stringsAdd: (bow, other) => `die Saiten bringen ${bow} statt ${other}`,
-  flexible: (slots, flexible) => `${slots}: ${flexible} unter den Saiten`,
+  flexible: (slots, flexible) => `${slots}: unter den Saiten ${flexible}`,
   flexibleAgainst: (slots, flexible) => `beim ersten ${slots}: ${flexible}`,
   pull: (force, other) => `die Saiten ziehen mit ${force} statt ${other}`,
   moved: (size, time, other, otherTime) =>
@@ -131,7 +131,7 @@ export const REASON_WORDS: typeof english.REASON_WORDS = {
   heldDry: (friction) => `die Reibung des Keils allein hält ${friction}`,
   heldGlue: (glue) => `der Leim allein hält ${glue}`,
   slidesIn: 'keine Noppe greift: der Bund gleitet von Hand hinein',
-  slotFilled: (kerf, percent) => `Schlitze von ${kerf}, bis ${percent} ihrer Tiefe gefüllt`,
+  slotFilled: (kerf, percent) => `Schlitze von ${kerf}, zu ${percent} ihrer Tiefe gefüllt`,
   pressedDry: 'trocken eingepresst',
   extraSteps: (titles) => `dazu: ${titles}`,
   missingSteps: (titles) => `ohne: ${titles}`,

@@ -94,7 +94,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       yours: {
         title: 'Jetzt Sie',
         says: [
-          'Ändern Sie unter „Die Schlitze“ die Schlitzbreite um zwei Hundertstel, und achten Sie auf den Buckel. Ziehen Sie die Schiene durch den Weg der Arbeit. Heben Sie einen Bund heraus, und sehen Sie sich seinen Bundfuß an.',
+          'Ändern Sie unter „Die Schlitze“ die Schlitzbreite um zwei Hundertstel, und achten Sie auf den Buckel. Fahren Sie auf der Schiene durch die Arbeit, vor und zurück. Heben Sie einen Bund heraus, und sehen Sie sich seinen Bundfuß an.',
           'Mit allen Bünden zeigt dieser Hals: {all}. Was die Saiten daraus machen, ist eine eigene Lektion.',
         ],
       },
@@ -116,7 +116,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
         title: 'Geleimte Bünde',
         says: ['Derselbe Hals, die Schlitze breit genug für die Bundfüße, mit Leim gefüllt. Alle Bünde kommen hinein.'],
         question: 'Wo wird die Linie der Bundoberkanten liegen? Ziehen Sie sie.',
-        after: ['{glue}. Ohne Keil biegt sich nichts. Dieselben Bünde eingepresst ergeben: {press}.'],
+        after: ['Das Ergebnis: {glue}. Ohne Keil biegt sich nichts. Dieselben Bünde eingepresst ergeben: {press}.'],
       },
       air: {
         title: 'Luft in den Schlitzen',
@@ -173,7 +173,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       lever: {
         title: 'Warum sie ihn überhaupt biegen',
         says: [
-          'Ein Zug genau durch die Mitte würde einen Stab nur stauchen. Die Saiten aber laufen über dem Griffbrett, am Sattel {nut} darüber und am Bund 12 {twelve}, und die Mitte des Holzes liegt rund zehn Millimeter darunter. Dieser Hebel biegt den Hals auf seiner ganzen Länge nach vorn.',
+          'Ein Zug genau durch die Mitte würde einen Stab nur stauchen. Die Saiten aber laufen über dem Griffbrett, {nut} darüber am Sattel und {twelve} am Bund 12, und die Mitte des Holzes liegt rund zehn Millimeter darunter. Dieser Hebel biegt den Hals auf seiner ganzen Länge nach vorn.',
           'Die Pfeile zeigen den Zug der Saiten und die Keile, die andersherum drücken.',
         ],
       },
@@ -184,13 +184,13 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
         options: { now: 'gleich nach dem Besaiten', later: 'drei Monate später' },
         after: [
           'Zuerst: {now}; nach drei Monaten: {later}. Unter ständiger Last kriecht Holz, und die Keile lassen einen Teil ihrer Kraft los, weil sich die angegriffenen Fasern setzen. Beides wirkt in die gleiche Richtung: nach vorn.',
-          'Wer sorgfältig baut, lässt den Hals sich darum setzen, bevor der Spannstab zum letzten Mal eingestellt wird, und sagt es auch dem, der darauf spielt.',
+          'Wer sorgfältig baut, gibt dem Hals darum Zeit, sich zu setzen, bevor der Spannstab zum letzten Mal eingestellt wird, und sagt das auch denen, die darauf spielen.',
         ],
       },
       yours: {
         title: 'Jetzt Sie',
         says: [
-          'Wählen Sie unter „Die Saiten“ einen stärkeren Satz, oder stimmen Sie einen Ganzton tiefer, und sehen Sie, wie viel vom Buckel bleibt. Ändern Sie unter „Zeit und Klima“ die Tage, und ziehen Sie die Schiene durch die Wochen.',
+          'Wählen Sie unter „Die Saiten“ einen stärkeren Satz, oder stimmen Sie einen Ganzton tiefer, und sehen Sie, wie viel vom Buckel bleibt. Ändern Sie unter „Zeit und Klima“ die Tage, und fahren Sie auf der Schiene durch die Wochen.',
         ],
       },
     },
@@ -211,7 +211,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       stiff: {
         title: 'Ein dicker Hals aus dichten Hölzern',
         says: [
-          'Fünf Streifen Wenge und Amarant, am Bund 1 {thickness} dick. Die Steifigkeit wächst mit der dritten Potenz der Dicke, und diese Hölzer sind von sich aus steif.',
+          'Fünf Streifen Wenge und Amarant, {thickness} dick am Bund 1. Die Steifigkeit wächst mit der dritten Potenz der Dicke, und diese Hölzer sind von sich aus steif.',
         ],
         question: 'Wie weit bewegt sein Spannstab die Halskrümmung?',
         after: ['Um {travel}; beim schlanken Hals waren es {slim}.'],
