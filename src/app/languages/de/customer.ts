@@ -99,9 +99,9 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   glanceWhat: 'Was verglichen wird',
   glance: {
     bend: 'Biegung durch die Bünde',
-    moves: 'Bewegung, bis er zur Ruhe kommt',
+    moves: 'Bewegung, bis der Hals zur Ruhe kommt',
     rod: 'Der Spannstab',
-    wait: 'Saiten nach den Bünden',
+    wait: 'Aufziehen der Saiten',
     refret: 'Neue Bünde, eines Tages',
   },
   rodShort: {
