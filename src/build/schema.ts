@@ -223,13 +223,13 @@ function problemsOf(issue: z.core.$ZodIssue, input: unknown): Problem[] {
           issue.code,
           issue.code === 'too_small' ? String(issue.minimum) : String(issue.maximum),
         );
-      const size =
+      const message =
         typeof value === 'string'
-          ? say`${value.length} characters`
+          ? say`${label} (${name}) is ${value.length} characters; it takes ${limits}.`
           : Array.isArray(value)
-            ? say`${value.length} entries`
-            : given;
-      return [{ ...base, code: 'out-of-range', message: say`${label} (${name}) is ${size}; it takes ${limits}.` }];
+            ? say`${label} (${name}) is ${value.length} entries; it takes ${limits}.`
+            : say`${label} (${name}) is ${given}; it takes ${limits}.`;
+      return [{ ...base, code: 'out-of-range', message }];
     }
     case 'invalid_value': {
       const options = issue.values.map(String).join(', ');

@@ -11,8 +11,12 @@ import * as log from './log.ts';
 import * as page from './page.ts';
 import * as panels from './panels.ts';
 import * as papers from './papers.ts';
+import { BUILD_SENTENCES } from './sentences/build.ts';
+import { DATA_SENTENCES } from './sentences/data.ts';
 import { FAILURES } from './sentences/failures.ts';
 import { FRETWORK_SENTENCES } from './sentences/fretwork.ts';
+import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
+import { STATE_SENTENCES } from './sentences/state.ts';
 import * as scene from './scene.ts';
 import * as share from './share.ts';
 import * as signs from './signs.ts';
@@ -32,5 +36,12 @@ export const GERMAN: Catalogue = {
   ...scene,
   ...share,
   ...signs,
-  SENTENCES: { ...FAILURES, ...FRETWORK_SENTENCES },
+  SENTENCES: {
+    ...BUILD_SENTENCES,
+    ...DATA_SENTENCES,
+    ...FAILURES,
+    ...FRETWORK_SENTENCES,
+    ...MECHANICS_SENTENCES,
+    ...STATE_SENTENCES,
+  },
 };

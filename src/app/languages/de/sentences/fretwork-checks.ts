@@ -114,7 +114,7 @@ export const FRETWORK_CHECK_SENTENCES: Sentences = {
   'The strings pull the neck further forward than the rod may pull it back. Forcing the nut breaks the rod.':
     'Die Saiten ziehen den Hals weiter nach vorn, als der Spannstab ihn zurückziehen darf. Wer die Mutter mit Gewalt dreht, bricht den Spannstab.',
   'A stronger rod, stiff bars, a thicker or stiffer neck, lighter strings, or frets that wedge more.':
-    'Ein stärkerer Spannstab, steife Einlagen, ein dickerer oder steiferer Hals, leichtere Saiten oder Bünde, die mehr keilen.',
+    'Ein stärkerer Spannstab, Versteifungsstäbe, ein dickerer oder steiferer Hals, leichtere Saiten oder Bünde, die mehr keilen.',
   'Nearly the whole range of the rod is spent on frets and strings; nothing is left for the seasons.':
     'Bünde und Saiten verbrauchen fast den ganzen Bereich des Spannstabs; für die Jahreszeiten bleibt nichts.',
   'Change kerf or way of seating, or stiffen the neck, so that the rod works in its middle.':
