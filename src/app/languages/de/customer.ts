@@ -17,7 +17,7 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   advised: 'von der Werkstatt empfohlen',
   picture: (label) => `Bild des Halses: ${label}`,
   pictureCaption: (factor) =>
-    `Mit allen Bünden, noch ohne Saiten. Die Biegung ist ${factor}-mal so groß gezeichnet, wie sie ist.`,
+    `Mit allen Bünden, noch ohne Saiten. Die Biegung ist ${factor}fach vergrößert gezeichnet.`,
   pictureComing: 'Das Bild wird gezeichnet.',
   noPicture: 'Auf diesem Gerät lassen sich keine Bilder zeichnen; alles andere ist hier.',
   computing: 'Es wird für diesen Hals ausgerechnet.',
