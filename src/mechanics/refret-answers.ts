@@ -9,7 +9,7 @@ import type { Method } from './prediction-types.ts';
 import { chooseTangs, equalStretches, type Stretch, type TangChoice } from './refret.ts';
 import { sampleExtremes } from './uncertainty/band-at.ts';
 import { bandOf, type Band } from './uncertainty/band.ts';
-import type { EstimateOptions, Estimator } from './uncertainty/estimate.ts';
+import type { EstimateOptions, Estimator, Progress } from './uncertainty/estimate.ts';
 
 export interface TangWish {
   readonly method: Exclude<Method, 'glue'>;
@@ -45,6 +45,7 @@ export interface TangAnswer {
 
 /**
  * @param shouldStop asked between steps; when it says so the answer is null.
+ * @param onProgress told the share of the bands that is done, 0 to 1, never falling.
  * @throws {RangeError} for a wish that cannot be meant (goal, stretches, tangs, too many mixtures).
  */
 export async function answerTangs(
@@ -54,6 +55,7 @@ export async function answerTangs(
   wish: TangWish,
   options: EstimateOptions = {},
   shouldStop: () => boolean = () => false,
+  onProgress: (share: number) => void = () => undefined,
 ): Promise<TangAnswer | null> {
   const { method, goal } = wish;
   checkGoal(goal);
@@ -63,7 +65,8 @@ export async function answerTangs(
   const found = chooseTangs(predictor, build, method, moment, goal.reliefMm, stretches, wish.choices);
   const plans: TangPlanSummary[] = [];
   for (const { tangs, regions, prediction, reliefMm, missMm } of found) {
-    const uncertainty = await estimator.estimate({ ...build, regions }, options, shouldStop);
+    const within = ({ done, total }: Progress) => onProgress((plans.length + done / total) / found.length);
+    const uncertainty = await estimator.estimate({ ...build, regions }, options, shouldStop, undefined, within);
     if (!uncertainty) return null;
     const { wedgeForceN, wallPressureShare } = prediction.methods[method];
     plans.push({

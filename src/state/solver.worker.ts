@@ -28,10 +28,20 @@ export interface SolverApi {
   estimate(build: Build, options?: EstimateOptions): Promise<Uncertainty | null>;
   /** Stress around one slot; it makes nothing give up. */
   stress(build: Build, fret: number): StressField;
-  /** Every way to a wanted relief; null as above. */
-  wanted(build: Build, goal: ReliefGoal, options?: EstimateOptions): Promise<WantedAnswer | null>;
+  /** Every way to a wanted relief; null as above. @param onProgress told the share that is done, 0 to 1 */
+  wanted(
+    build: Build,
+    goal: ReliefGoal,
+    options?: EstimateOptions,
+    onProgress?: (share: number) => void,
+  ): Promise<WantedAnswer | null>;
   /** The best mixtures of tangs for a refret; null as above. */
-  tangs(build: Build, wish: TangWish, options?: EstimateOptions): Promise<TangAnswer | null>;
+  tangs(
+    build: Build,
+    wish: TangWish,
+    options?: EstimateOptions,
+    onProgress?: (share: number) => void,
+  ): Promise<TangAnswer | null>;
 }
 
 const api: SolverApi = {
@@ -45,13 +55,13 @@ const api: SolverApi = {
     return estimator.estimate(build, options, () => mine !== latest);
   },
   stress: (build, fret) => predictor.stress(build, fret),
-  wanted(build, goal, options) {
+  wanted(build, goal, options, onProgress) {
     const mine = (latest += 1);
-    return answerWanted(predictor, estimator, build, goal, options, () => mine !== latest);
+    return answerWanted(predictor, estimator, build, goal, options, () => mine !== latest, onProgress);
   },
-  tangs(build, wish, options) {
+  tangs(build, wish, options, onProgress) {
     const mine = (latest += 1);
-    return answerTangs(predictor, estimator, build, wish, options, () => mine !== latest);
+    return answerTangs(predictor, estimator, build, wish, options, () => mine !== latest, onProgress);
   },
 };
 

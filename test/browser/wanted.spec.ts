@@ -78,6 +78,32 @@ describe('a relief that is wanted', () => {
     expect(lines.slice(1).map((line) => line.split(',').at(-1))).toEqual(shown);
   });
 
+  test('shows how far the search is while it lasts', async () => {
+    const app = await openApp({
+      ...DESK,
+      prepare: async (page) => {
+        await page.addInitScript(() => {
+          const shares: number[] = [];
+          Object.assign(window, { shares });
+          addEventListener('DOMContentLoaded', () =>
+            new MutationObserver(() => {
+              const bar = document.querySelector<HTMLProgressElement>('.wanted progress');
+              if (bar && bar.value !== shares.at(-1)) shares.push(bar.value);
+            }).observe(document.body, { subtree: true, childList: true, attributes: true }),
+          );
+        });
+      },
+    });
+    await app.page.keyboard.press('w');
+    await answered(app);
+    const shares = await app.page.evaluate(() => (window as unknown as { shares: number[] }).shares);
+    expect(shares.length).toBeGreaterThan(5);
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(shares.at(-1)).toBeGreaterThan(0.7);
+    expect(await dialog(app).getByRole('progressbar').count()).toBe(0);
+    expect(app.troubles).toEqual([]);
+  });
+
   test('can be given up and asked again', async () => {
     const app = await openApp(DESK);
     await app.page.keyboard.press('w');

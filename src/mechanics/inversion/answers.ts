@@ -11,7 +11,7 @@ import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';
 import { sampleExtremes, sampleLines } from '../uncertainty/band-at.ts';
 import { bandOf, type Band } from '../uncertainty/band.ts';
-import type { EstimateOptions, Estimator } from '../uncertainty/estimate.ts';
+import type { EstimateOptions, Estimator, Progress } from '../uncertainty/estimate.ts';
 import type { Uncertainty } from '../uncertainty/types.ts';
 import { checkGoal, goalMoment, reliefAtGoal, type ReliefGoal } from './goal.ts';
 import { kerfRange, solveKerf, type KerfAnswer, type KerfRange } from './kerf.ts';
@@ -77,8 +77,28 @@ export function plannedBand(
   return bandOf(extremes);
 }
 
+/** What a band costs beside the search for a kerf, about: both take as long as their predictions. */
+const BAND_WEIGHT = 3;
+const KERF_WEIGHT = 1;
+const WHOLE_WEIGHT = 3 * BAND_WEIGHT + 2 * KERF_WEIGHT;
+
+/** Parts of the work, each with its weight, told as a share of the whole. */
+function shareOfWork(onProgress: (share: number) => void) {
+  let before = 0;
+  return {
+    /** How far the part in hand is. */
+    within: (weight: number) => (progress: Progress) =>
+      onProgress((before + (weight * progress.done) / progress.total) / WHOLE_WEIGHT),
+    finished: (weight: number) => {
+      before += weight;
+      onProgress(before / WHOLE_WEIGHT);
+    },
+  };
+}
+
 /**
  * @param shouldStop asked between steps; when it says so the answer is null.
+ * @param onProgress told the share of the work that is done, 0 to 1, never falling.
  * @throws {RangeError} for a goal that cannot be meant.
  */
 export async function answerWanted(
@@ -88,11 +108,18 @@ export async function answerWanted(
   goal: ReliefGoal,
   options: EstimateOptions = {},
   shouldStop: () => boolean = () => false,
+  onProgress: (share: number) => void = () => undefined,
 ): Promise<WantedAnswer | null> {
   checkGoal(goal);
+  const work = shareOfWork(onProgress);
+  const estimate = async (of: Build) => {
+    const found = await estimator.estimate(of, options, shouldStop, undefined, work.within(BAND_WEIGHT));
+    work.finished(BAND_WEIGHT);
+    return found;
+  };
   const prediction = predictor.predict(build);
   const moment = goalMoment(goal, prediction.time);
-  const uncertainty = await estimator.estimate(build, options, shouldStop);
+  const uncertainty = await estimate(build);
   if (!uncertainty) return null;
 
   const range = kerfRange(build);
@@ -100,15 +127,15 @@ export async function answerWanted(
   for (const method of ['press', 'both'] as const) {
     if (range.leastMm > range.mostMm) break;
     const answer = solveKerf(predictor, build, goal, method);
+    work.finished(KERF_WEIGHT);
     const kerfMm = sawableKerfMm(answer.kerfMm);
     const there =
-      answer.status === 'no-effect' || kerfMm === build.kerfMm
-        ? uncertainty
-        : await estimator.estimate({ ...build, kerfMm }, options, shouldStop);
+      answer.status === 'no-effect' || kerfMm === build.kerfMm ? uncertainty : await estimate({ ...build, kerfMm });
     if (!there) return null;
     solved[method] = { ...answer, bandMm: bandAtMoment(there, method, moment) };
   }
 
+  onProgress(1);
   const rod = solveRod(prediction, build.method, goal);
   const planing = planPlaning(prediction, build.method, goal);
   return {

@@ -72,7 +72,7 @@ function Helper({ build }: { readonly build: Build }) {
   const wish: TangWish = { method, goal, stretches, choices };
   // The tangs that the build has now only matter to the line "as it is"; they are part of it all the same.
   const key = narrow >= 0 ? null : JSON.stringify([build, wish, biteLogSpread]);
-  const asked = useAnswer(key, (api) => api.tangs(build, wish, { biteLogSpread }));
+  const asked = useAnswer(key, (api, told) => api.tangs(build, wish, { biteLogSpread }, told));
   const { use, said } = useChange();
   const isStale = asked.key !== key;
   return (

@@ -3,9 +3,9 @@ import { useEffect, useRef } from 'react';
 import type { Asked } from '../../state/answers/use-answer.ts';
 import { WANTED_WORDS } from './words.ts';
 
-type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'giveUp' | 'askAgain'>;
+type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'progress' | 'giveUp' | 'askAgain'>;
 
-export function Asking({ status, reason, giveUp, askAgain }: AskingProps) {
+export function Asking({ status, reason, progress, giveUp, askAgain }: AskingProps) {
   const button = useRef<HTMLButtonElement>(null);
   const hadFocus = useRef(false);
   // The button changes its words with the state; whoever stands on it shall not be thrown off.
@@ -23,6 +23,7 @@ export function Asking({ status, reason, giveUp, askAgain }: AskingProps) {
             ? WANTED_WORDS.failed(reason ?? '')
             : WANTED_WORDS.givenUp}
       </span>{' '}
+      {isWorking && progress !== null && <progress aria-label={WANTED_WORDS.progress} max={1} value={progress} />}
       <button
         ref={button}
         type="button"

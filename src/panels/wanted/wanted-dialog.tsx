@@ -31,7 +31,7 @@ export function WantedDialog() {
   const [wish, setGoal] = useState<ReliefGoal>(() => goalOf(build));
   const goal = possibleGoal(wish, build.rodKind);
   const key = JSON.stringify([build, goal, biteLogSpread]);
-  const asked = useAnswer(key, (api) => api.wanted(build, goal, { biteLogSpread }));
+  const asked = useAnswer(key, (api, told) => api.wanted(build, goal, { biteLogSpread }, told));
   const { use, said } = useChange();
   const answer = asked.value;
   const isStale = asked.key !== key;

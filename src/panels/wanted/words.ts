@@ -16,6 +16,7 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
   rodNone: 'The neck has no rod.',
   rodHint: '0 % = neutral; plus bends backwards.',
   working: 'Looking for answers; this takes some seconds.',
+  progress: 'How far the search is',
   giveUp: 'Give up',
   givenUp: 'Given up.',
   askAgain: 'Look again',

@@ -1,4 +1,5 @@
 /** A question and its answer for a component: asked anew when its key changes and rests, given up when it goes away. */
+import { proxy, type ProxyMarked } from 'comlink';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { createAnswerer, type Answerer, type AnsweringWorker } from './answerer.ts';
 
@@ -9,9 +10,17 @@ export interface Asked<Value> {
   readonly key: string | null;
   readonly status: 'idle' | 'working' | 'done' | 'given-up' | 'failed';
   readonly reason: string | null;
+  /** While working: the share that is done, 0 to 1; null as long as nothing has been told of it. */
+  readonly progress: number | null;
   readonly giveUp: () => void;
   readonly askAgain: () => void;
 }
+
+/** Asks the worker; what it tells of its progress goes to `told`, which can be handed to it. */
+export type Question<Value> = (
+  api: AnsweringWorker['api'],
+  told: ((share: number) => void) & ProxyMarked,
+) => Promise<Value | null>;
 
 /** How one asking ended. */
 interface Ended {
@@ -24,14 +33,11 @@ const REST_MS = 250;
 
 /**
  * @param key what the question depends on, as text; null = there is nothing to ask
- * @param question asks the worker
  */
-export function useAnswer<Value>(
-  key: string | null,
-  question: (api: AnsweringWorker['api']) => Promise<Value | null>,
-): Asked<Value> {
+export function useAnswer<Value>(key: string | null, question: Question<Value>): Asked<Value> {
   const [answer, setAnswer] = useState<{ readonly key: string; readonly value: Value } | null>(null);
   const [ended, setEnded] = useState<Ended | null>(null);
+  const [told, setTold] = useState<{ readonly ticket: string; readonly share: number } | null>(null);
   const [again, setAgain] = useState(0);
   const answerer = useRef<Answerer | null>(null);
   const latest = useRef(question);
@@ -53,15 +59,20 @@ export function useAnswer<Value>(
     let over = false;
     const rest = setTimeout(() => {
       answerer.current ??= createAnswerer();
-      void answerer.current.ask(latest.current).then((answered) => {
-        if (over) return;
-        if (answered.kind === 'answer') setAnswer({ key, value: answered.value });
-        setEnded({
-          ticket,
-          status: answered.kind === 'answer' ? 'done' : answered.kind === 'failed' ? 'failed' : 'given-up',
-          reason: answered.kind === 'failed' ? answered.reason : null,
-        });
+      const heard = proxy((share: number) => {
+        if (!over) setTold({ ticket, share });
       });
+      void answerer.current
+        .ask((api) => latest.current(api, heard))
+        .then((answered) => {
+          if (over) return;
+          if (answered.kind === 'answer') setAnswer({ key, value: answered.value });
+          setEnded({
+            ticket,
+            status: answered.kind === 'answer' ? 'done' : answered.kind === 'failed' ? 'failed' : 'given-up',
+            reason: answered.kind === 'failed' ? answered.reason : null,
+          });
+        });
     }, REST_MS);
     const stop = () => {
       over = true;
@@ -83,6 +94,7 @@ export function useAnswer<Value>(
     key: answer?.key ?? null,
     status: key === null ? 'idle' : (current?.status ?? 'working'),
     reason: current?.reason ?? null,
+    progress: current === null && told?.ticket === ticket ? told.share : null,
     giveUp: useCallback(() => drop.current(), []),
     askAgain: useCallback(() => setAgain((count) => count + 1), []),
   };

@@ -60,6 +60,16 @@ describe('answers', () => {
     expect(answer.methods).toHaveLength(3);
   });
 
+  it('tell how far they are: from little to all of it, never back', async () => {
+    const shares: number[] = [];
+    const told = (share: number) => void shares.push(share);
+    await answerWanted(predictor, estimator, build, goal, FEW, undefined, told);
+    expect(shares.length).toBeGreaterThan(20);
+    expect(shares[0]).toBeLessThan(0.1);
+    expect(shares.at(-1)).toBe(1);
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+  });
+
   it('are given up between steps, and refuse a goal that cannot be meant', async () => {
     let asked = 0;
     expect(await answerWanted(predictor, estimator, build, goal, FEW, () => (asked += 1) > 3)).toBeNull();

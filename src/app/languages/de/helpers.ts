@@ -155,6 +155,7 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   rodNone: 'Der Hals hat keinen Spannstab.',
   rodHint: '0 % = neutral; plus biegt nach hinten.',
   working: 'Die Antworten werden gesucht; das dauert einige Sekunden.',
+  progress: 'Wie weit die Suche ist',
   giveUp: 'Abbrechen',
   givenUp: 'Abgebrochen.',
   askAgain: 'Noch einmal suchen',
