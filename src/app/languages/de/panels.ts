@@ -166,7 +166,7 @@ export const PROJECT_WORDS: typeof english.PROJECT_WORDS = {
   tooBig: (size, most) => `Die Datei hat ${size}; eine Projektdatei hat höchstens ${most}.`,
   drop: 'Loslassen, um diese Projektdatei zu öffnen',
   stepOpen: 'Projekt öffnen',
-  stepPreset: (label) => `Beginnen mit ${label}`,
+  stepPreset: (label) => `Beginnen mit „${label}“`,
   stepName: 'Name',
 };
 
