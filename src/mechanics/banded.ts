@@ -1,10 +1,19 @@
 /**
- * Symmetric positive definite banded systems: A = L·Lᵀ (Cholesky), and the solution for a block of right-hand sides.
+ * Symmetric positive definite banded systems: A = L·Lᵀ (Cholesky), and the solution for right-hand sides, four at a time.
  *
  * Storage: `band[j·stride + k]`, stride = b + 4, holds A(j + k, j), k = 0…b, b the half bandwidth: the lower triangle by columns.
  * Right-hand sides: in blocks of four columns, see `blockIndex`.
  * Reference: Golub & Van Loan, Matrix Computations, §4.3.5 (band Cholesky), from memory.
  * Operations: about n·b² for the factor and 4·n·b for each right-hand side.
+ *
+ * Everything is done in panels of four columns of L (the order is padded to full panels with rows of the unit matrix).
+ * What bounds the speed is not the arithmetic but the loads and stores around it, and a panel shares them out:
+ *
+ *   factor          an entry right of the panel is loaded and stored once for four columns; two columns of it are done
+ *                   together, so that the panel's own entries are loaded once for both
+ *   substitution    4 rows × 4 right-hand sides of the solution are held while the panel runs past: 4 entries of L are
+ *                   loaded for 16 products. Both ways the panel is subtracted from the rows yet to come (forward: those
+ *                   below it, backward: those above), so that L by columns serves both.
  */
 import { say } from '../build/language.ts';
 
@@ -14,15 +23,12 @@ export interface BandShape {
   readonly halfBandwidth: number;
 }
 
-/** A factor L, by columns for the backward and by rows for the forward substitution. */
+/** A factor L in the storage of the matrix, with 1/L(j, j) on its diagonal. */
 export interface BandFactor extends BandShape {
-  readonly columns: Float64Array;
-  /** `rows[i·b + (b − k)]` holds L(i, i − k), k = 1…b. */
-  readonly rows: Float64Array;
-  readonly inverseDiagonal: Float64Array;
+  readonly band: Float64Array;
 }
 
-/** Columns are eliminated four at a time. */
+/** Columns of L that are handled together. */
 const PANEL = 4;
 
 /** Numbers from one column of the storage to the next. The three after the band stay zero, so that panels need no edges. */
@@ -35,131 +41,208 @@ export function bandLength(shape: BandShape): number {
   return (shape.order + shape.halfBandwidth + PANEL) * bandStride(shape);
 }
 
+/** The order with the rows that fill the last panel. */
+function paddedOrder(order: number): number {
+  return Math.ceil(order / PANEL) * PANEL;
+}
+
 /**
- * Factorises in place; `band` becomes the factor's storage. A panel of four columns is eliminated at a time, so that every
- * entry of the trailing matrix is loaded and stored a quarter as often.
+ * Factorises in place; `band` becomes the factor's storage.
  * @throws {RangeError} when the matrix is not positive definite.
  */
 export function factorise(shape: BandShape, band: Float64Array): BandFactor {
-  const { order: n, halfBandwidth: b } = shape;
+  const { order, halfBandwidth } = shape;
   const stride = bandStride(shape);
-  const inverseDiagonal = new Float64Array(n);
+  const end = paddedOrder(order);
+  for (let row = order; row < end; row += 1) band[row * stride] = 1;
+  const inverseRoot = (pivot: number, row: number) => {
+    if (!(pivot > 0)) throw new RangeError(say`the matrix is not positive definite: pivot ${row} is ${pivot}`);
+    return 1 / Math.sqrt(pivot);
+  };
 
-  for (let j = 0; j < n; j += PANEL) {
-    const width = Math.min(PANEL, n - j);
-    for (let c = 0; c < width; c += 1) {
-      const q = (j + c) * stride;
-      for (let earlier = 0; earlier < c; earlier += 1) {
-        const p = (j + earlier) * stride;
-        const shift = c - earlier;
-        const factor = band[p + shift]!;
-        for (let k = shift; k <= b; k += 1) band[q + k - shift]! -= factor * band[p + k]!;
-      }
-      const pivot = band[q]!;
-      if (!(pivot > 0)) throw new RangeError(say`the matrix is not positive definite: pivot ${j + c} is ${pivot}`);
-      const root = Math.sqrt(pivot);
-      const inverse = 1 / root;
-      band[q] = root;
-      inverseDiagonal[j + c] = inverse;
-      for (let k = 1; k <= b; k += 1) band[q + k]! *= inverse;
-    }
-    if (width < PANEL) break;
-    // Rank-four update of the columns j + 4 … j + 3 + b.
+  for (let j = 0; j < end; j += PANEL) {
+    // p_c + k is where L(j + k, j + c) stands.
     const p0 = j * stride;
     const p1 = p0 + stride - 1;
     const p2 = p1 + stride - 1;
     const p3 = p2 + stride - 1;
-    for (let k = PANEL; k < b + PANEL; k += 1) {
+    const d0 = inverseRoot(band[p0]!, j);
+    const l10 = band[p0 + 1]! * d0;
+    const l20 = band[p0 + 2]! * d0;
+    const l30 = band[p0 + 3]! * d0;
+    const d1 = inverseRoot(band[p1 + 1]! - l10 * l10, j + 1);
+    const l21 = (band[p1 + 2]! - l20 * l10) * d1;
+    const l31 = (band[p1 + 3]! - l30 * l10) * d1;
+    const d2 = inverseRoot(band[p2 + 2]! - l20 * l20 - l21 * l21, j + 2);
+    const l32 = (band[p2 + 3]! - l30 * l20 - l31 * l21) * d2;
+    const d3 = inverseRoot(band[p3 + 3]! - l30 * l30 - l31 * l31 - l32 * l32, j + 3);
+    band[p0] = d0;
+    band[p0 + 1] = l10;
+    band[p0 + 2] = l20;
+    band[p0 + 3] = l30;
+    band[p1 + 1] = d1;
+    band[p1 + 2] = l21;
+    band[p1 + 3] = l31;
+    band[p2 + 2] = d2;
+    band[p2 + 3] = l32;
+    band[p3 + 3] = d3;
+
+    const below = halfBandwidth + PANEL;
+    for (let k = PANEL; k < below; k += 1) {
+      const a0 = band[p0 + k]! * d0;
+      const a1 = (band[p1 + k]! - a0 * l10) * d1;
+      const a2 = (band[p2 + k]! - a0 * l20 - a1 * l21) * d2;
+      band[p0 + k] = a0;
+      band[p1 + k] = a1;
+      band[p2 + k] = a2;
+      band[p3 + k] = (band[p3 + k]! - a0 * l30 - a1 * l31 - a2 * l32) * d3;
+    }
+
+    // What the panel takes off the columns j + k and j + k + 1; past the last column the second one has no rows.
+    for (let k = PANEL; k < below; k += 2) {
       const a0 = band[p0 + k]!;
       const a1 = band[p1 + k]!;
       const a2 = band[p2 + k]!;
       const a3 = band[p3 + k]!;
-      const target = (j + k) * stride - k;
-      for (let i = k; i < b + PANEL; i += 1) {
-        band[target + i]! -= a0 * band[p0 + i]! + a1 * band[p1 + i]! + a2 * band[p2 + i]! + a3 * band[p3 + i]!;
+      const b0 = band[p0 + k + 1]!;
+      const b1 = band[p1 + k + 1]!;
+      const b2 = band[p2 + k + 1]!;
+      const b3 = band[p3 + k + 1]!;
+      const first = (j + k) * stride - k;
+      const second = first + stride - 1;
+      band[first + k]! -= a0 * a0 + a1 * a1 + a2 * a2 + a3 * a3;
+      for (let i = k + 1; i < below; i += 1) {
+        const c0 = band[p0 + i]!;
+        const c1 = band[p1 + i]!;
+        const c2 = band[p2 + i]!;
+        const c3 = band[p3 + i]!;
+        band[first + i]! -= a0 * c0 + a1 * c1 + a2 * c2 + a3 * c3;
+        band[second + i]! -= b0 * c0 + b1 * c1 + b2 * c2 + b3 * c3;
       }
     }
   }
-
-  const rows = new Float64Array(n * b);
-  for (let column = 0; column < n; column += 1) {
-    const most = Math.min(b, n - 1 - column);
-    for (let k = 1; k <= most; k += 1) rows[(column + k) * b + (b - k)] = band[column * stride + k]!;
-  }
-  return { order: n, halfBandwidth: b, columns: band, rows, inverseDiagonal };
+  return { order, halfBandwidth, band };
 }
 
-/** Right-hand sides are solved four at a time, so that each entry of L is loaded once for four of them. */
+/** Right-hand sides that are solved together: those of a block. */
 export const LANES = 4;
 
-/** Number of right-hand sides with the padding that fills the last block. */
-export function paddedColumns(columns: number): number {
-  return Math.ceil(columns / LANES) * LANES;
+/** Room for right-hand sides, all zero. */
+export function createBlocks(order: number, columns: number): Float64Array {
+  return new Float64Array(paddedOrder(order) * Math.ceil(columns / LANES) * LANES);
 }
 
-/** Where row r of right-hand side c stands: blocks of four columns, each n × 4 row-major. */
+/** Where row r of right-hand side c stands: blocks of four columns, each padded n × 4 row-major. */
 export function blockIndex(order: number, row: number, column: number): number {
-  return ((column >> 2) * order + row) * LANES + (column & 3);
+  return ((column >> 2) * paddedOrder(order) + row) * LANES + (column & 3);
 }
 
 /**
- * Solves A·X = B in place for a block of right-hand sides.
- * @param values padded columns × n in blocks (see `blockIndex`); overwritten with X.
+ * Solves A·X = B in place for blocks of right-hand sides.
+ * @param values from `createBlocks`; overwritten with X.
  * @param firstRow for each column the first row that is not zero (0 when unknown): forward substitution starts there.
  */
-export function solveBlock(
+export function solveBlocks(
   factor: BandFactor,
   values: Float64Array,
   columns: number,
   firstRow?: ArrayLike<number>,
 ): void {
-  const size = factor.order * LANES;
+  const size = paddedOrder(factor.order) * LANES;
   for (let c = 0; c < columns; c += LANES) {
     let from = firstRow ? factor.order : 0;
     for (let lane = c; firstRow && lane < Math.min(columns, c + LANES); lane += 1)
       from = Math.min(from, firstRow[lane]!);
-    solveFour(factor, values.subarray((c / LANES) * size, (c / LANES + 1) * size), from);
+    const block = values.subarray((c / LANES) * size, (c / LANES + 1) * size);
+    substituteForward(factor, block, from);
+    substituteBackward(factor, block);
   }
 }
 
-function solveFour(factor: BandFactor, x: Float64Array, from: number): void {
-  const { order: n, halfBandwidth: b, columns, rows, inverseDiagonal } = factor;
-  const stride = bandStride(factor);
-  for (let i = from; i < n; i += 1) {
-    const start = Math.max(from, i - b);
-    let l = i * b + b - (i - start);
-    let s0 = 0, s1 = 0, s2 = 0, s3 = 0; // prettier-ignore
-    const here = 4 * i;
-    for (let at = 4 * start; at < here; at += 4, l += 1) {
-      const value = rows[l]!;
-      s0 += value * x[at]!;
-      s1 += value * x[at + 1]!;
-      s2 += value * x[at + 2]!;
-      s3 += value * x[at + 3]!;
+/** L·Y = B: each panel's own rows, then what they take off the rows below. @param from rows before it are zero. */
+function substituteForward({ order, halfBandwidth, band }: BandFactor, x: Float64Array, from: number): void {
+  const down = halfBandwidth + PANEL - 1;
+  const end = paddedOrder(order);
+  for (let j = from - (from % PANEL); j < end; j += PANEL) {
+    const p0 = j * (down + 1);
+    const p1 = p0 + down;
+    const p2 = p1 + down;
+    const p3 = p2 + down;
+    for (let at = LANES * j; at < LANES * (j + 1); at += 1) {
+      const x0 = x[at]! * band[p0]!;
+      const x1 = (x[at + 4]! - band[p0 + 1]! * x0) * band[p1 + 1]!;
+      const x2 = (x[at + 8]! - band[p0 + 2]! * x0 - band[p1 + 2]! * x1) * band[p2 + 2]!;
+      const x3 = (x[at + 12]! - band[p0 + 3]! * x0 - band[p1 + 3]! * x1 - band[p2 + 3]! * x2) * band[p3 + 3]!;
+      x[at] = x0;
+      x[at + 4] = x1;
+      x[at + 8] = x2;
+      x[at + 12] = x3;
     }
-    const inverse = inverseDiagonal[i]!;
-    x[here] = (x[here]! - s0) * inverse;
-    x[here + 1] = (x[here + 1]! - s1) * inverse;
-    x[here + 2] = (x[here + 2]! - s2) * inverse;
-    x[here + 3] = (x[here + 3]! - s3) * inverse;
+    const rows = Math.min(halfBandwidth, end - j - PANEL);
+    subtractPanel(x, j, j + PANEL, rows, band, p0 + PANEL, down, 1);
   }
-  for (let i = n - 1; i >= 0; i -= 1) {
-    let l = i * stride + 1;
-    let s0 = 0, s1 = 0, s2 = 0, s3 = 0; // prettier-ignore
-    const here = 4 * i;
-    const end = here + 4 * Math.min(b, n - 1 - i);
-    for (let at = here + 4; at <= end; at += 4, l += 1) {
-      const value = columns[l]!;
-      s0 += value * x[at]!;
-      s1 += value * x[at + 1]!;
-      s2 += value * x[at + 2]!;
-      s3 += value * x[at + 3]!;
+}
+
+/** Lᵀ·X = Y: each panel's own rows, the last first, then what they take off the rows above. */
+function substituteBackward({ order, halfBandwidth, band }: BandFactor, x: Float64Array): void {
+  const down = halfBandwidth + PANEL - 1;
+  for (let j = paddedOrder(order) - PANEL; j >= 0; j -= PANEL) {
+    const p0 = j * (down + 1);
+    const p1 = p0 + down;
+    const p2 = p1 + down;
+    const p3 = p2 + down;
+    for (let at = LANES * j; at < LANES * (j + 1); at += 1) {
+      const x3 = x[at + 12]! * band[p3 + 3]!;
+      const x2 = (x[at + 8]! - band[p2 + 3]! * x3) * band[p2 + 2]!;
+      const x1 = (x[at + 4]! - band[p1 + 2]! * x2 - band[p1 + 3]! * x3) * band[p1 + 1]!;
+      const x0 = (x[at]! - band[p0 + 1]! * x1 - band[p0 + 2]! * x2 - band[p0 + 3]! * x3) * band[p0]!;
+      x[at] = x0;
+      x[at + 4] = x1;
+      x[at + 8] = x2;
+      x[at + 12] = x3;
     }
-    const inverse = inverseDiagonal[i]!;
-    x[here] = (x[here]! - s0) * inverse;
-    x[here + 1] = (x[here + 1]! - s1) * inverse;
-    x[here + 2] = (x[here + 2]! - s2) * inverse;
-    x[here + 3] = (x[here + 3]! - s3) * inverse;
+    const rows = Math.min(halfBandwidth, j);
+    subtractPanel(x, j, j - rows, rows, band, (j - rows) * down + j, 1, down);
+  }
+}
+
+/**
+ * Takes what the four solved rows from `solved` on give off `rows` rows from `first` on. The first of these four and the
+ * first of those rows meet in `band[entry]`; the next of the four stands `across` further on, the next row `along`.
+ */
+function subtractPanel(
+  x: Float64Array,
+  solved: number,
+  first: number,
+  rows: number,
+  band: Float64Array,
+  entry: number,
+  across: number,
+  along: number,
+): void {
+  const s = LANES * solved;
+  const a0 = x[s]!, a1 = x[s + 1]!, a2 = x[s + 2]!, a3 = x[s + 3]!; // prettier-ignore
+  const b0 = x[s + 4]!, b1 = x[s + 5]!, b2 = x[s + 6]!, b3 = x[s + 7]!; // prettier-ignore
+  const c0 = x[s + 8]!, c1 = x[s + 9]!, c2 = x[s + 10]!, c3 = x[s + 11]!; // prettier-ignore
+  const d0 = x[s + 12]!, d1 = x[s + 13]!, d2 = x[s + 14]!, d3 = x[s + 15]!; // prettier-ignore
+  const end = LANES * (first + rows);
+  let e0 = entry;
+  let e1 = e0 + across;
+  let e2 = e1 + across;
+  let e3 = e2 + across;
+  for (let at = LANES * first; at < end; at += LANES) {
+    const a = band[e0]!;
+    const b = band[e1]!;
+    const c = band[e2]!;
+    const d = band[e3]!;
+    x[at]! -= a * a0 + b * b0 + c * c0 + d * d0;
+    x[at + 1]! -= a * a1 + b * b1 + c * c1 + d * d1;
+    x[at + 2]! -= a * a2 + b * b2 + c * c2 + d * d2;
+    x[at + 3]! -= a * a3 + b * b3 + c * c3 + d * d3;
+    e0 += along;
+    e1 += along;
+    e2 += along;
+    e3 += along;
   }
 }
 
@@ -170,8 +253,8 @@ export function solveDense(matrix: Float64Array, rightHandSide: Float64Array): F
   const stride = bandStride(shape);
   const band = new Float64Array(bandLength(shape));
   for (let j = 0; j < n; j += 1) for (let i = j; i < n; i += 1) band[j * stride + i - j] = matrix[i * n + j]!;
-  const block = new Float64Array(n * LANES);
+  const block = createBlocks(n, 1);
   rightHandSide.forEach((value, row) => (block[blockIndex(n, row, 0)] = value));
-  solveBlock(factorise(shape, band), block, 1);
+  solveBlocks(factorise(shape, band), block, 1);
   return rightHandSide.map((_, row) => block[blockIndex(n, row, 0)]!);
 }

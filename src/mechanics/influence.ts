@@ -3,7 +3,7 @@
  * change the mesh (wire, kerf, method, tuning, rod setting, time) is a combination of these.
  */
 import { assemble, hold, withSlots, type Assembly } from './assembly.ts';
-import { blockIndex, paddedColumns, solveBlock, type BandFactor } from './banded.ts';
+import { blockIndex, solveBlocks, type BandFactor } from './banded.ts';
 import type { NeckDescription, SlotFilling } from './description.ts';
 import { CASES, caseColumn, contactWeights, createLoads, type CaseName, type LoadBlock } from './loads.ts';
 import { createMesh, nodeAt, type Refinement } from './mesh.ts';
@@ -43,11 +43,10 @@ export function solveInfluence(model: NeckModel, filling: SlotFilling, which: 'a
 /** Displacements of every load case, in blocks (see banded.ts). */
 export function solveDisplacements(assembly: Assembly, loads: LoadBlock, factor: BandFactor): Float64Array {
   const values = Float64Array.from(loads.forces);
-  const padded = paddedColumns(loads.columns);
   for (const dof of assembly.held) {
-    for (let c = 0; c < padded; c += 1) values[blockIndex(factor.order, dof, c)] = 0;
+    for (let c = 0; c < loads.columns; c += 1) values[blockIndex(factor.order, dof, c)] = 0;
   }
-  solveBlock(factor, values, loads.columns, loads.firstRow);
+  solveBlocks(factor, values, loads.columns, loads.firstRow);
   return values;
 }
 

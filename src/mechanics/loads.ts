@@ -16,7 +16,7 @@
  * Σ F = N and Σ F·y = M. Transverse loads are shared out over the depth by the shear stiffness (Saint-Venant).
  */
 import type { Assembly } from './assembly.ts';
-import { blockIndex, paddedColumns } from './banded.ts';
+import { blockIndex, createBlocks } from './banded.ts';
 import { GAUSS } from './element.ts';
 import { loadColumn, nodeAt, type Mesh } from './mesh.ts';
 
@@ -87,7 +87,7 @@ export function createLoads(assembly: Assembly, which: 'all' | 'named'): LoadBlo
   const { mesh, shape } = assembly;
   const slots = which === 'all' ? mesh.slotLeftColumn.length : 0;
   const columns = slots + CASES.length;
-  const forces = new Float64Array(shape.order * paddedColumns(columns));
+  const forces = createBlocks(shape.order, columns);
   const firstRow = new Int32Array(columns).fill(shape.order);
   const add = (node: number, axis: 0 | 1, column: number, value: number) => {
     const row = 2 * node + axis;

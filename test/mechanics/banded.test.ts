@@ -10,8 +10,8 @@ import {
   bandStride,
   blockIndex,
   factorise,
-  paddedColumns,
-  solveBlock,
+  createBlocks,
+  solveBlocks,
   solveDense,
   type BandShape,
 } from '../../src/mechanics/banded.ts';
@@ -76,7 +76,7 @@ const system: fc.Arbitrary<System> = fc
   });
 
 function toBlock(order: number, right: readonly (readonly number[])[]): Float64Array {
-  const block = new Float64Array(order * paddedColumns(right.length));
+  const block = createBlocks(order, right.length);
   right.forEach((column, c) => column.forEach((value, row) => (block[blockIndex(order, row, c)] = value)));
   return block;
 }
@@ -88,7 +88,7 @@ describe('random symmetric positive definite systems (seed 1201)', () => {
         const dense = new CholeskyDecomposition(toDense(shape, band));
         const expected = dense.solve(new Matrix(right.map((column) => [...column])).transpose());
         const block = toBlock(shape.order, right);
-        solveBlock(factorise(shape, Float64Array.from(band)), block, right.length);
+        solveBlocks(factorise(shape, Float64Array.from(band)), block, right.length);
         const scale = Math.max(1e-300, ...expected.to1DArray().map(Math.abs));
         right.forEach((column, c) =>
           column.forEach((_, row) =>
@@ -130,9 +130,9 @@ describe('random symmetric positive definite systems (seed 1201)', () => {
         const loaded = right.map((column) => column.map((value, row) => (row < first ? 0 : value)));
         const factor = factorise(shape, Float64Array.from(band));
         const whole = toBlock(shape.order, loaded);
-        solveBlock(factor, whole, loaded.length);
+        solveBlocks(factor, whole, loaded.length);
         const late = toBlock(shape.order, loaded);
-        solveBlock(
+        solveBlocks(
           factor,
           late,
           loaded.length,

@@ -8,8 +8,8 @@ import {
   bandStride,
   blockIndex,
   factorise,
-  LANES,
-  solveBlock,
+  createBlocks,
+  solveBlocks,
   type BandShape,
 } from '../../src/mechanics/banded.ts';
 import { elementStiffness, elementWork } from '../../src/mechanics/element.ts';
@@ -92,7 +92,7 @@ export function planeModel(grid: Grid): PlaneModel {
       const given = new Float64Array(order);
       held.forEach((value, dof) => (given[dof] = value));
       const moved = multiply(shape, band, given);
-      const block = new Float64Array(order * LANES);
+      const block = createBlocks(order, 1);
       forces.forEach((force, dof) => (block[blockIndex(order, dof, 0)] = force - moved[dof]!));
       const matrix = Float64Array.from(band);
       for (const dof of held.keys()) {
@@ -103,7 +103,7 @@ export function planeModel(grid: Grid): PlaneModel {
         matrix[dof * stride] = 1;
         block[blockIndex(order, dof, 0)] = 0;
       }
-      solveBlock(factorise(shape, matrix), block, 1);
+      solveBlocks(factorise(shape, matrix), block, 1);
       return given.map((value, dof) => value + block[blockIndex(order, dof, 0)]!);
     },
   };
