@@ -13,7 +13,7 @@ export const TERM_WORDS: typeof english.TERM_WORDS = {
     word: 'Mensur',
     also: 'Scale Length',
     means:
-      'Länge der schwingenden Saite, vom Sattel bis zum Steg. Nach ihr richtet sich der Ort jedes Bundes, und mit der Stimmung bestimmt sie, wie stark die Saiten ziehen.',
+      'Länge der schwingenden Saite, vom Sattel bis zum Steg auf dem Korpus. Nach ihr richtet sich der Ort jedes Bundes, und mit der Stimmung bestimmt sie, wie stark die Saiten ziehen.',
   },
   board: {
     word: 'Griffbrett',

@@ -158,7 +158,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       },
       pull: {
         title: 'Der Zug der Saiten',
-        says: ['Sechs Saiten werden auf Ton gestimmt. Jede zieht den Sattel zum Steg hin.'],
+        says: ['Sechs Saiten werden auf Ton gestimmt. Jede zieht den Sattel zum Steg auf dem Korpus hin.'],
         question: 'Wie stark ziehen sie zusammen?',
         after: ['{pull}: so viel, als hingen {kg} kg an der Kopfplatte.'],
       },

@@ -23,7 +23,7 @@ export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   rodChance: (percent) => `bei ${percent} möglich`,
   bandMeans: 'Die kleinen Zahlen umfassen 90 von 100 solchen Hälsen.',
   bandComing: '',
-  drivers: (list) => `Die Spanne kommt vor allem von: ${list}.`,
+  drivers: (list) => `Was die Spanne am meisten ausmacht: ${list}.`,
   strings: (count) => (count === 1 ? '1 Saite' : `${count} Saiten`),
   noForce: 'kein Keil',
   band: (low, high) => `${low} bis ${high}`,

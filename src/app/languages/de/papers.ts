@@ -46,7 +46,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     noBand:
       'Für diese Zahlen ließ sich keine Spanne rechnen. Rechnen Sie mit einem Drittel nach oben oder unten: Allein die Steifigkeit einer Holzart streut um 22 % (Variationskoeffizient, Holzhandbücher), und der Griff der Noppen ist geschätzt.',
     bandFrom: (drivers) =>
-      `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Der größte Teil der Spanne kommt von: ${drivers}.`,
+      `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Was die Spanne am meisten ausmacht: ${drivers}.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
       reached: (percent, turns) =>
@@ -122,7 +122,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
   tables: {
     slots: {
       title: 'Schlitze',
-      note: 'Die Lagen zählen von der Vorderkante des Sattels längs der Mittellinie. Jeden Schlitz vom Sattel aus anreißen, nie vom vorigen.',
+      note: 'Gemessen ist von der Vorderkante des Sattels, längs der Mittellinie. Jeden Schlitz vom Sattel aus anreißen, nie vom vorigen.',
     },
     wire: { title: 'Bunddraht', note: 'Die Längen laufen im Bogen des Griffbretts.' },
     cutting: { title: 'Zuschnitt', note: '' },
@@ -186,7 +186,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     title: 'Nickel, Abnutzung, Biegen: was man weiß',
     marks: {
       src: 'in der genannten Quelle gelesen',
-      mem: 'aus der genannten Quelle, aus dem Gedächtnis',
+      mem: 'aus dem Gedächtnis, nach der genannten Quelle',
       calc: 'hier gerechnet',
       practice: 'Werkstattbrauch, ohne Quelle',
     },
