@@ -1,0 +1,11 @@
+/** The program in a language of choice: every module anew, so that its tables speak it. */
+import { vi } from 'vitest';
+import { loadLanguage } from '../../../src/app/languages/index.ts';
+import type { Language } from '../../../src/build/language.ts';
+
+/** Has the modules that are imported from now on speak a language. */
+export async function speakAnew(language: Language): Promise<void> {
+  vi.resetModules();
+  const { speak } = await import('../../../src/build/language.ts');
+  speak(language, await loadLanguage(language));
+}
