@@ -68,7 +68,7 @@ export const HINT_SENTENCES: Sentences = {
   'Area with which one stud stands against the slot wall.': 'Fläche, mit der eine Noppe gegen die Schlitzwand steht.',
   'Distance from stud to stud on one side of the tang.': 'Abstand von Noppe zu Noppe auf einer Seite des Bundfußes.',
   'Below this a crown is too low to play well or to level again.':
-    'Darunter ist ein Bundkopf zu niedrig, um sich gut zu spielen oder noch einmal abgerichtet zu werden.',
+    'Darunter ist ein Bundkopf zu niedrig, um gut spielbar zu sein oder noch einmal abgerichtet zu werden.',
   'What filing, crowning and polishing take off every crown besides the bow: uneven wire and seating.':
     'Was Feilen, Verrunden und Polieren außer der Biegung von jedem Bundkopf nehmen: ungleicher Draht und ungleicher Sitz.',
   'Sticks are cut with least waste. A coil comes bent, and is bent on from there.':
@@ -92,7 +92,7 @@ export const HINT_SENTENCES: Sentences = {
   'Least depth that must be left under the foot of the tang, for dust, glue and filler.':
     'Wie viel unter dem Bundfuß mindestens frei bleiben muss, für Staub, Leim und Füllstoff.',
   'A flat cut in a radiused board is shallower at the edges than at the centre.':
-    'Ein gerader Schnitt in einem gewölbten Griffbrett ist an den Kanten flacher als in der Mitte.',
+    'Ein gerader Schnitt in einem gewölbten Griffbrett ist an den Kanten weniger tief als in der Mitte.',
   'Width of the bevel on each edge of the slot; it saves the board at the next refret.':
     'Breite der Schräge an jeder Kante des Schlitzes; sie schont das Griffbrett bei der nächsten Neubundierung.',
 
@@ -102,7 +102,7 @@ export const HINT_SENTENCES: Sentences = {
   'It decides the steps on the bench sheet, not the forces.':
     'Davon hängen die Schritte auf dem Werkstattblatt ab, nicht die Kräfte.',
   'Spread out, each quarter of the frets makes about a quarter of the bow, so the straightedge tells early.':
-    'Verteilt macht jedes Viertel der Bünde etwa ein Viertel der Biegung, darum zeigt das Lineal sie früh.',
+    'Verteilt eingesetzt, macht jedes Viertel der Bünde etwa ein Viertel der Biegung, und das Lineal zeigt sie früh.',
   'Sets the open time, the clamping time and the cautions. The stiffness below is a number of its own.':
     'Bestimmt offene Zeit, Spannzeit und Sicherheitshinweise. Die Steifigkeit darunter ist eine Zahl für sich.',
   'Modulus of the set glue.': 'E-Modul des gehärteten Leims.',
