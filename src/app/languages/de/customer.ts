@@ -84,7 +84,7 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
     common: 'Der Draht nutzt sich ab wie üblicher Bunddraht.',
     harder: 'Der Draht ist härter als üblicher Bunddraht und hält länger.',
     muchHarder:
-      'Der Draht ist viel härter als üblicher Bunddraht und hält weit länger; ihn abzurichten kostet die Werkstatt mehr Zeit.',
+      'Der Draht ist viel härter als üblicher Bunddraht und hält weit länger; ihn zu bearbeiten kostet die Werkstatt mehr Zeit.',
   },
   refret: 'Neue Bünde, eines Tages',
   refrets: {
