@@ -39,7 +39,7 @@ export const MECHANICS_SENTENCES: Sentences = {
   'column “{0} (mm)” is missing from the header.': 'Die Spalte „{0} (mm)“ fehlt im Kopf.',
   '{0} is empty; it takes {1}.': '„{0}“ ist leer; möglich ist {1}.',
   '{0} is “{1}”; it takes a number with a decimal point, {2}.':
-    '„{0}“ ist „{1}“; möglich ist eine Zahl mit Punkt als Dezimalzeichen, {2}.',
+    '„{0}“ ist „{1}“; möglich ist eine Zahl, {2}, in der Datei mit Punkt als Dezimalzeichen.',
   'this is not CSV: {0}.': 'Das ist kein CSV: {0}.',
   'The file is empty.': 'Die Datei ist leer.',
   'it has {0} cells, the header {1}.': 'Sie hat {0} Zellen, der Kopf {1}.',
