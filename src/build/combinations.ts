@@ -163,7 +163,7 @@ const RULES: readonly Rule[] = [
       : limit(b, 'rodEndMm', 'max', boardEndMm(b) - 5, say`the rod must end under the board`),
   (b) =>
     b.rodKind === 'one-way'
-      ? limit(b, 'rodSettingPercent', 'min', 0, say`a one-way rod can only bend the neck backwards`)
+      ? limit(b, 'rodSettingPercent', 'min', 0, say`a one-way rod can only be tightened`)
       : undefined,
   (b) => {
     if (b.barCount === 0) return undefined;

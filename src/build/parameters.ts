@@ -279,7 +279,7 @@ export const PARAMETERS = [
   number('strings', 'stringEdgeMm', 'Outer strings from the edge', 'mm', [1.5, 7, 0.1, 3.4], [2.8, 4.5], 'Distance of the outer strings from the edge of the board.'),
 
   // Rod and bars
-  choice('rod', 'rodKind', 'Rod', [{ value: 'none', label: 'no rod' }, { value: 'one-way', label: 'one-way' }, { value: 'two-way', label: 'two-way' }], 'two-way', 'A one-way rod can only bend the neck backwards; a two-way rod both ways.'),
+  choice('rod', 'rodKind', 'Rod', [{ value: 'none', label: 'no rod' }, { value: 'one-way', label: 'one-way' }, { value: 'two-way', label: 'two-way' }], 'two-way', 'A one-way rod can only be tightened, which bends all but very thick necks backwards; a two-way rod bends both ways.'),
   number('rod', 'rodStartMm', 'Rod begins', 'mm', [-20, 60, 1, 5], [0, 20], 'Distance of the first anchor behind the nut.', { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'rodEndMm', 'Rod ends', 'mm', [200, 700, 1, 385], [340, 480], 'Distance of the second anchor from the nut.', { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'channelWidthMm', 'Channel width', 'mm', [0, 14, 0.1, 6.5], [5, 10], 'Width of the rod channel. 0 is no channel. It tapers with the neck.', { when: { rodKind: ['one-way', 'two-way'] } }),

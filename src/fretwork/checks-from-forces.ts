@@ -87,9 +87,11 @@ export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
     return [
       check('back-bow-no-rod', 'stop', 'kerfMm', atLeast(target, most), PREDICTION, {
         reason:
-          build.rodKind === 'one-way'
+          build.rodKind === 'one-way' && most <= slack
             ? say`The neck stays too far back even with the rod slack. A one-way rod only bends it further back: no turn of the nut can remove this.`
-            : say`The neck stays too far back even with the rod pushing as hard as it may.`,
+            : build.rodKind === 'one-way'
+              ? say`The neck stays too far back even with the rod as tight as it may be. It pulls above the middle of this neck’s wood and bends it forward, but only a little.`
+              : say`The neck stays too far back even with the rod pushing as hard as it may.`,
         remedy: say`Widen the kerf or seat as a glue fit, plane the difference into the board before fretting, take heavier strings, or a two-way rod.`,
       }),
     ];
@@ -97,7 +99,10 @@ export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
   if (least > target + limits.RELIEF_TOLERANCE_MM) {
     return [
       check('forward-bow-no-rod', 'stop', 'wrenchTorqueNm', atMost(target, least), PREDICTION, {
-        reason: say`The strings pull the neck further forward than the rod may pull it back. Forcing the nut breaks the rod.`,
+        reason:
+          build.rodKind === 'one-way' && least >= slack
+            ? say`The strings pull the neck too far forward, and a one-way rod cannot pull this neck back: it pulls above the middle of its wood. Forcing the nut breaks the rod.`
+            : say`The strings pull the neck further forward than the rod may pull it back. Forcing the nut breaks the rod.`,
         remedy: say`A stronger rod, stiff bars, a thicker or stiffer neck, lighter strings, or frets that wedge more.`,
       }),
     ];

@@ -3,8 +3,10 @@
  *
  *   e(p) = relief of greatest size of a(x) + (p/100)·k(x);  e(p) = T      a: line with the rod neutral, k: rod at its limit
  *
- * A one-way rod takes 0 … 100 %: it only bends the neck backwards. A neck that is humped, or less hollow than wanted, with
- * the nut loose is beyond it: no turn of the nut removes a back-bow.
+ * A one-way rod takes 0 … 100 %: its nut only pulls. As a rule that bends the neck backwards, and a neck that is humped, or
+ * less hollow than wanted, with the nut loose is beyond it: no turn of the nut removes a back-bow. Where its pull passes
+ * above the middle of the wood (a thick neck, a rod that is curved little or much out of it) it bends forward, a little: then
+ * it is the neck that is too hollow with the nut loose that is beyond it. Which of the two it is the computed line k tells.
  */
 import type { Method, Prediction } from '../prediction-types.ts';
 import { describeLine, lineAt } from '../states.ts';
@@ -17,11 +19,12 @@ export interface RodAnswer {
   /**
    * reached          this setting gives the relief
    * no-rod           the neck has none
-   * cannot-forward   a one-way rod with its nut loose still leaves less relief than wanted: it cannot bend the neck forward
+   * cannot-forward   a one-way rod with its nut loose leaves less relief than wanted, and bends this neck backwards only
+   * cannot-backward  the same the other way: it leaves more than wanted, and bends this neck forward only
    * too-weak         at its limit the rod still leaves more relief (or, two-way and backed off, less) than wanted
    * between-shapes   the line is humped as much as it is hollow before it comes to the relief
    */
-  readonly status: 'reached' | 'no-rod' | 'cannot-forward' | 'too-weak' | 'between-shapes';
+  readonly status: 'reached' | 'no-rod' | 'cannot-forward' | 'cannot-backward' | 'too-weak' | 'between-shapes';
   /** The setting, or the one that comes closest, per cent of the range; plus bends backwards. */
   readonly percent: number;
   /** The setting that it would take, however far beyond the range; null when none does at any size. */
@@ -77,6 +80,25 @@ export function solveRod(prediction: Prediction, method: Method, goal: Omit<Reli
   }
   const missAt = (percent: number) => Math.abs(extremeOfSum(line, perLimit, percent / 100, from, to) - goal.reliefMm);
   const closest = missAt(rod.leastPercent) <= missAt(rod.mostPercent) ? rod.leastPercent : rod.mostPercent;
-  const status = rod.kind === 'one-way' && goal.reliefMm > neutral.extremeMm ? 'cannot-forward' : 'too-weak';
-  return answer(status, closest, wanted);
+  const atLimitMm = extremeOfSum(line, perLimit, rod.mostPercent / 100, from, to);
+  return answer(statusBeyond(rod.kind === 'one-way', neutral.extremeMm, atLimitMm, goal.reliefMm), closest, wanted);
+}
+
+/** Why a relief is out of reach: a rod that only pulls may bend the neck the other way, and any may be too weak. */
+function statusBeyond(
+  isOneWay: boolean,
+  neutralMm: number,
+  atLimitMm: number,
+  targetMm: number,
+): Extract<RodAnswer['status'], 'cannot-forward' | 'cannot-backward' | 'too-weak'> {
+  if (!isOneWay) return 'too-weak';
+  if (targetMm > neutralMm && atLimitMm <= neutralMm) return 'cannot-forward';
+  if (targetMm < neutralMm && atLimitMm >= neutralMm) return 'cannot-backward';
+  return 'too-weak';
+}
+
+/** Which way a setting bends the neck, by the computed relief; undefined when it moves nothing. */
+export function rodBends({ reliefMm, neutralMm }: Pick<RodAnswer, 'reliefMm' | 'neutralMm'>) {
+  if (Math.abs(reliefMm - neutralMm) < CLOSE_ENOUGH_MM) return undefined;
+  return reliefMm < neutralMm ? 'backward' : 'forward';
 }

@@ -186,7 +186,7 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       'one-way': {
         title: 'With a one-way rod',
         says: [
-          'A one-way rod has no side that pulls the neck forward. With such a rod this neck lies between {least}, slack, and {most}, at the limit: humped in every setting. No turn of the nut removes a back-bow; only time, strings or a fret out of its slot do.',
+          'A one-way rod has nothing but its pull, and in a neck this thick that pull passes close to the middle of the wood and hardly bends it. With such a rod this neck lies between {least}, slack, and {most}, at the limit: humped in every setting. No turn of the nut removes a back-bow; only time, strings or a fret out of its slot do.',
         ],
       },
       'ways-out': {

@@ -2,6 +2,7 @@
 import type { Build } from '../../build/build.ts';
 import { formatNumber, type UnitSystem } from '../../build/units.ts';
 import type { WantedAnswer } from '../../mechanics/inversion/answers.ts';
+import { rodBends } from '../../mechanics/inversion/rod.ts';
 import { bowSize, bowText } from '../words/bow.ts';
 import { bandText, betweenOf, missText, rodText, settableRodPercent } from './goal.ts';
 import { UseButton } from './use-button.tsx';
@@ -28,7 +29,8 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
   const isReached = rod.status === 'reached' || between === 'as-wanted';
   /** Do the first words leave open how close it comes? */
   const isOpen = !isReached && between !== 'flattest';
-  const way = percent > 0 ? WANTED_WORDS.backwards : percent < 0 ? WANTED_WORDS.forwards : '';
+  const bends = rodBends(rod);
+  const way = bends === 'backward' ? WANTED_WORDS.backwards : bends === 'forward' ? WANTED_WORDS.forwards : '';
   return (
     <section aria-labelledby="wanted-rod" data-answer="rod" data-status={rod.status}>
       <h3 id="wanted-rod">{WANTED_WORDS.rodTitle}</h3>

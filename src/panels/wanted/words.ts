@@ -65,7 +65,9 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
     reached: '',
     'no-rod': 'The neck has no rod.',
     'cannot-forward':
-      'No turn of the nut gives it. A one-way rod only bends the neck backwards, and with the nut loose it lies too far back already.',
+      'No turn of the nut gives it. A one-way rod only bends this neck backwards, and with the nut loose it lies too far back already.',
+    'cannot-backward':
+      'No turn of the nut gives it. In this neck the pull of the one-way rod passes above the middle of the wood and bends it forward, and with the nut loose it lies too far forward already.',
     'too-weak': 'The rod cannot do it: even at its limit it falls short.',
     'between-shapes':
       'No setting gives it exactly: on the way there the line changes from a hump at one place to a hollow at another.',

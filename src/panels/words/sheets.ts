@@ -51,11 +51,15 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
       `In nine necks of ten the measured number should lie in its band. Most of the band comes from ${drivers}.`,
     method: (label: string) => `Frets seated by ${label}.`,
     rod: {
-      reached: (percent: string, turns: string) =>
-        `The rod needs ${percent} of its range for the relief wanted${turns}; plus bends the neck backwards.`,
+      reached: (percent: string, turns: string, way: string) =>
+        `The rod needs ${percent} of its range for the relief wanted${turns}; ${way}.`,
+      plusBack: 'plus bends the neck backwards',
+      plusForward: 'plus bends this neck forward, because the rod pulls above the middle of its wood',
       turns: (turns: string) => `, at least ${turns} turns of the nut from slack`,
       'cannot-forward': (nearest: string) =>
-        `A one-way rod cannot bend the neck forward: with its nut loose the neck comes to ${nearest}, and no turn of the nut brings it to the relief wanted.`,
+        `A one-way rod cannot bend this neck forward: with its nut loose the neck comes to ${nearest}, and no turn of the nut brings it to the relief wanted.`,
+      'cannot-backward': (nearest: string) =>
+        `The one-way rod pulls above the middle of this neck’s wood and cannot bend it backwards: with its nut loose the neck comes to ${nearest}, and no turn of the nut brings it to the relief wanted.`,
       'too-weak': (nearest: string) =>
         `The rod cannot bring the neck to the relief wanted; at its limit it comes to ${nearest}.`,
       'between-shapes': (nearest: string) =>

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../../src/build/build.ts';
 import { PRESETS } from '../../../src/build/presets.ts';
 import { rankMethods } from '../../../src/mechanics/inversion/methods.ts';
-import { solveRod } from '../../../src/mechanics/inversion/rod.ts';
+import { rodBends, solveRod } from '../../../src/mechanics/inversion/rod.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
+import { describeLine } from '../../../src/mechanics/states.ts';
 import { expectNear } from '../../expect-near.ts';
 
 const WITH_ROD = PRESETS.filter(({ build }) => build.rodKind !== 'none');
@@ -49,6 +50,27 @@ describe('what a rod cannot do', () => {
     expect(answer.wantedPercent).toBeLessThan(0);
     // The same neck with a two-way rod.
     expect(rodOf({ ...humped, rodKind: 'two-way' }, 0.15, 'strung').status).toBe('reached');
+  });
+
+  it('a one-way rod that pulls above the middle of a thick neck bends it forward, and is said to', () => {
+    const thick = { ...PRESETS.find(({ id }) => id === 'thick-five-piece')!.build, rodKind: 'one-way' } as const;
+    for (const method of METHODS) {
+      const prediction = predictor.predict({ ...thick, method });
+      const limit = describeLine(prediction, prediction.methods[method].basis.rodMm).extremeMm;
+      expect(limit).toBeGreaterThan(0);
+      const slack = solveRod(prediction, method, { reliefMm: 0, when: 'settled' }).neutralMm;
+      const ask = (reliefMm: number) => solveRod(prediction, method, { reliefMm, when: 'settled' });
+      // Within its little reach forward it gives what is wanted.
+      const within = ask(slack + limit / 2);
+      expect(within).toMatchObject({ status: 'reached' });
+      expect(within.percent).toBeGreaterThan(0);
+      expect(rodBends(within)).toBe('forward');
+      expect(ask(slack + 5 * limit)).toMatchObject({ status: 'too-weak', percent: 100 });
+      expect(ask(slack - 0.3)).toMatchObject({ status: 'cannot-backward', percent: 0 });
+    }
+    // An ordinary neck: backwards.
+    const ordinary = rodOf({ rodKind: 'one-way' }, 0.05);
+    expect(rodBends(ordinary)).toBe('backward');
   });
 
   it('a weak wrench runs out of range', () => {

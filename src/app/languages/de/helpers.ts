@@ -205,7 +205,9 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     reached: '',
     'no-rod': 'Der Hals hat keinen Spannstab.',
     'cannot-forward':
-      'Keine Umdrehung der Mutter ergibt sie. Ein einseitiger Spannstab biegt den Hals nur nach hinten, und mit loser Mutter liegt er schon zu weit hinten.',
+      'Keine Umdrehung der Mutter ergibt sie. Ein einseitiger Spannstab biegt diesen Hals nur nach hinten, und mit loser Mutter liegt er schon zu weit hinten.',
+    'cannot-backward':
+      'Keine Umdrehung der Mutter ergibt sie. In diesem Hals geht der Zug des einseitigen Spannstabs über der Mitte des Holzes durch und biegt ihn nach vorn, und mit loser Mutter liegt er schon zu weit vorn.',
     'too-weak': 'Der Spannstab schafft es nicht: Auch an seiner Grenze reicht es nicht.',
     'between-shapes':
       'Keine Stellung ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen.',

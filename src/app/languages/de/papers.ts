@@ -49,11 +49,15 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
       `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Was die Spanne am meisten ausmacht: ${drivers}.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
-      reached: (percent, turns) =>
-        `Der Spannstab braucht ${percent} seines Bereichs für die gewünschte Halskrümmung${turns}; plus biegt den Hals nach hinten.`,
+      reached: (percent, turns, way) =>
+        `Der Spannstab braucht ${percent} seines Bereichs für die gewünschte Halskrümmung${turns}; ${way}.`,
+      plusBack: 'plus biegt den Hals nach hinten',
+      plusForward: 'plus biegt diesen Hals nach vorn, weil der Spannstab über der Mitte seines Holzes zieht',
       turns: (turns) => `, von loser Mutter an mindestens ${turns} Umdrehungen`,
       'cannot-forward': (nearest) =>
-        `Ein einseitiger Spannstab kann den Hals nicht nach vorn biegen: Mit loser Mutter kommt der Hals auf ${nearest}, und keine Umdrehung bringt ihn zur gewünschten Halskrümmung.`,
+        `Ein einseitiger Spannstab kann diesen Hals nicht nach vorn biegen: Mit loser Mutter kommt der Hals auf ${nearest}, und keine Umdrehung bringt ihn zur gewünschten Halskrümmung.`,
+      'cannot-backward': (nearest) =>
+        `Der einseitige Spannstab zieht über der Mitte des Holzes und kann diesen Hals nicht nach hinten biegen: Mit loser Mutter kommt der Hals auf ${nearest}, und keine Umdrehung bringt ihn zur gewünschten Halskrümmung.`,
       'too-weak': (nearest) =>
         `Der Spannstab bringt den Hals nicht zur gewünschten Halskrümmung; an seiner Grenze kommt er auf ${nearest}.`,
       'between-shapes': (nearest) =>

@@ -1,6 +1,6 @@
 /** What the neck should do in each state, with room for what it did. */
 import { formatNumber, formatQuantity, type UnitSystem } from '../../../build/units.ts';
-import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
+import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
 import { driversText } from '../../readouts/figures.ts';
 import { betweenOf } from '../../wanted/goal.ts';
@@ -42,6 +42,8 @@ export function rodText(rod: RodAnswer, targetMm: number, system: UnitSystem): s
       return WORDS.rod.reached(
         percentText(rod.percent),
         rod.turns === null ? '' : WORDS.rod.turns(formatNumber(rod.turns, 1)),
+        // A plus that bends forward is told from the relief itself.
+        rod.percent > 0 && rodBends(rod) === 'forward' ? WORDS.rod.plusForward : WORDS.rod.plusBack,
       );
     case 'no-rod':
       return WORDS.rod.none;

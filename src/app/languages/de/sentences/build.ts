@@ -27,7 +27,7 @@ export const BUILD_SENTENCES: Sentences = {
     'Die Lagen der Einfassung sind zusammen {0} mm dick; an diesem Sattel möglich sind höchstens {1} mm je Seite.',
   'the strings must clear the frets': 'Die Saiten müssen frei über die Bünde laufen',
   'the rod must end under the board': 'Der Spannstab muss unter dem Griffbrett enden',
-  'a one-way rod can only bend the neck backwards': 'Ein einseitiger Spannstab biegt den Hals nur nach hinten',
+  'a one-way rod can only be tightened': 'Ein einseitiger Spannstab lässt sich nur anziehen',
   '{0} mm of wood must stay under the bar at the nut':
     'Am Sattel müssen unter dem Versteifungsstab {0} mm Holz bleiben',
   'bars and channel can take at most 0.6 of the width at the nut':

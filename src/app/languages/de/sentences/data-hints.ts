@@ -131,7 +131,7 @@ export const HINT_SENTENCES: Sentences = {
   'Distance of the outer strings from the edge of the board.': 'Abstand der Außensaiten von der Kante des Griffbretts.',
 
   // Spannstab und Versteifung
-  'A one-way rod can only bend the neck backwards; a two-way rod both ways.':
+  'A one-way rod can only be tightened, which bends all but very thick necks backwards; a two-way rod bends both ways.':
     'Ein einseitiger Spannstab biegt den Hals nur nach hinten, ein zweiseitiger nach beiden Richtungen.',
   'Distance of the first anchor behind the nut.': 'Abstand der ersten Verankerung hinter dem Sattel.',
   'Distance of the second anchor from the nut.': 'Abstand der zweiten Verankerung vom Sattel.',

@@ -107,6 +107,10 @@ export const FRETWORK_CHECK_SENTENCES: Sentences = {
     'Schlitzbreite oder Sitz ändern, den Unterschied vor dem Bundieren ins Griffbrett hobeln oder einen Spannstab einbauen.',
   'The neck stays too far back even with the rod slack. A one-way rod only bends it further back: no turn of the nut can remove this.':
     'Der Hals bleibt auch mit lockerem Spannstab zu weit hinten. Ein einseitiger Spannstab biegt ihn nur noch weiter nach hinten: Keine Umdrehung der Mutter nimmt das weg.',
+  'The neck stays too far back even with the rod as tight as it may be. It pulls above the middle of this neck’s wood and bends it forward, but only a little.':
+    'Der Hals bleibt zu weit hinten, auch wenn der Spannstab so fest gezogen ist, wie er darf. Er zieht über der Mitte des Holzes dieses Halses und biegt ihn nach vorn, aber nur wenig.',
+  'The strings pull the neck too far forward, and a one-way rod cannot pull this neck back: it pulls above the middle of its wood. Forcing the nut breaks the rod.':
+    'Die Saiten ziehen den Hals zu weit nach vorn, und ein einseitiger Spannstab kann diesen Hals nicht zurückziehen: Er zieht über der Mitte seines Holzes. Wer die Mutter mit Gewalt dreht, bricht den Spannstab.',
   'The neck stays too far back even with the rod pushing as hard as it may.':
     'Der Hals bleibt zu weit hinten, auch wenn der Spannstab drückt, so stark er darf.',
   'Widen the kerf or seat as a glue fit, plane the difference into the board before fretting, take heavier strings, or a two-way rod.':
