@@ -1,5 +1,6 @@
 /** Joins the store and the worker: every new build of the store is computed, the answer goes back into the store. */
 import type { Build } from '../build/build.ts';
+import { withDecimalSign } from '../build/units.ts';
 import { biteLogSpreadOf } from './bench-log/adopted.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { followStress } from './follow-stress.ts';
@@ -44,7 +45,7 @@ export function connectSolver(
     restarted: () => notify('warning', SOLVER_WORDS.restarted),
     failed: (reason) => {
       setSolverStatus('failed');
-      notify('error', SOLVER_WORDS.failed(reason));
+      notify('error', SOLVER_WORDS.failed(withDecimalSign(reason)));
     },
   });
   solver.request(store.getState().build);

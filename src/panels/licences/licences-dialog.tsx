@@ -31,7 +31,7 @@ export function LicencesDialog() {
                   {by !== '' && <span className="quiet"> {LICENCE_WORDS.by(by)}</span>}
                   <span className="licence-kind">{licence}</span>
                 </summary>
-                {text === null ? <p className="quiet">{LICENCE_WORDS.noText}</p> : <pre>{text}</pre>}
+                {text === null ? <p className="quiet">{LICENCE_WORDS.noText}</p> : <pre lang="en">{text}</pre>}
               </details>
             </li>
           ))}

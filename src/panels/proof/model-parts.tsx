@@ -1,13 +1,13 @@
-/** What the model simplifies and assumes, from the note beside the library. */
+/** What the model simplifies and assumes, from the note beside the library, which is in English. */
 import type { Ref } from 'react';
 import type { NoteBlock } from './model-note.ts';
 
 function Block({ block, title }: { readonly block: NoteBlock; readonly title: string }) {
-  if (block.kind === 'text') return <p>{block.text}</p>;
+  if (block.kind === 'text') return <p lang="en">{block.text}</p>;
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
     <section className="table-scroll" tabIndex={0} aria-label={title}>
-      <table className="answer-table proof-note">
+      <table className="answer-table proof-note" lang="en">
         <thead>
           <tr>
             {block.head.map((label) => (

@@ -8,7 +8,7 @@ function Disagreements({ rows }: { readonly rows: readonly ProofRow[] }) {
   return (
     <ul className="proof-bad">
       {rows.map((row) => (
-        <li key={row.id}>
+        <li key={row.id} lang="en">
           <strong>{row.quantity}</strong>
           <ul>
             {row.comparisons
@@ -49,7 +49,9 @@ function Kind({ kind, results }: { readonly kind: RowKind; readonly results: Res
         return (
           <details key={subject}>
             <summary>
-              <span className="proof-subject">{subject}</span>{' '}
+              <span className="proof-subject" lang="en">
+                {subject}
+              </span>{' '}
               <span className={sum.good === sum.all ? 'quiet' : 'verdict-bad'}>
                 {PROOF_WORDS.subjectSum(sum.good, sum.all)}
               </span>
@@ -82,7 +84,7 @@ export function ProofResults({ results }: { readonly results: Results }) {
           {Object.entries(results.marks).map(([mark, meaning]) => (
             <div key={mark}>
               <dt>[{mark}]</dt>
-              <dd>{meaning}</dd>
+              <dd lang="en">{meaning}</dd>
             </div>
           ))}
         </dl>

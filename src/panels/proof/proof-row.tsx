@@ -1,4 +1,5 @@
-/** One row of the table of checks: where the reference comes from, and how the library compares. */
+/** One row of the table of checks: where the reference comes from, and how the library compares. Results are in English. */
+import { spokenLanguage } from '../../build/language.ts';
 import { isGood, type Comparison, type ProofRow, type Statement } from './results.ts';
 import { PROOF_WORDS } from './words.ts';
 
@@ -17,9 +18,13 @@ function Comparisons({ name, comparisons }: { readonly name: string; readonly co
       <table className="answer-table">
         <thead>
           <tr>
-            {labelled && <th scope="col">{PROOF_WORDS.part}</th>}
+            {labelled && (
+              <th scope="col" lang={spokenLanguage()}>
+                {PROOF_WORDS.part}
+              </th>
+            )}
             {Object.values(columns).map((label) => (
-              <th key={label} scope="col">
+              <th key={label} scope="col" lang={spokenLanguage()}>
                 {label}
               </th>
             ))}
@@ -62,7 +67,7 @@ export function StatementItem({ statement }: { readonly statement: Statement }) 
 export function ProofRowView({ row }: { readonly row: ProofRow }) {
   const { quantity, inputs, source, mark, printed, note, comparisons, statements } = row;
   return (
-    <div className="proof-row" data-row={row.id}>
+    <div className="proof-row" data-row={row.id} lang="en">
       <h4>{quantity}</h4>
       <p className="quiet">
         {PROOF_WORDS.inputs(inputs)} {PROOF_WORDS.source(source, mark)} {printed !== '' && PROOF_WORDS.printed(printed)}{' '}

@@ -1,6 +1,8 @@
 /** How far a question is: working and how to give up, given up and how to ask again, or why there is no answer. */
 import { useEffect, useRef } from 'react';
 import type { Asked } from '../../state/answers/use-answer.ts';
+import { useBackbow } from '../../state/store.ts';
+import { inReadersUnits } from '../words/problems.ts';
 import { WANTED_WORDS } from './words.ts';
 
 type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'progress' | 'giveUp' | 'askAgain'>;
@@ -8,6 +10,7 @@ type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'progress' | 'give
 export function Asking({ status, reason, progress, giveUp, askAgain }: AskingProps) {
   const button = useRef<HTMLButtonElement>(null);
   const hadFocus = useRef(false);
+  const system = useBackbow((state) => state.unitSystem);
   // The button changes its words with the state; whoever stands on it shall not be thrown off.
   useEffect(() => {
     if (hadFocus.current) button.current?.focus();
@@ -20,7 +23,7 @@ export function Asking({ status, reason, progress, giveUp, askAgain }: AskingPro
         {isWorking
           ? WANTED_WORDS.working
           : status === 'failed'
-            ? WANTED_WORDS.failed(reason ?? '')
+            ? WANTED_WORDS.failed(inReadersUnits(reason ?? '', system))
             : WANTED_WORDS.givenUp}
       </span>{' '}
       {isWorking && progress !== null && <progress aria-label={WANTED_WORDS.progress} max={1} value={progress} />}
