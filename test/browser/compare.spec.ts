@@ -1,13 +1,17 @@
 /** Comparing in the page: opened by its key, numbers as in the library, choosing and copying as one step that undo takes back. */
+import { readFile } from 'node:fs/promises';
+import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import type { Build } from '../../src/build/build.ts';
 import { PRESETS } from '../../src/build/presets.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
+import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
+import { METHOD_WORDS } from '../../src/panels/words/panels.ts';
 import { bowText } from '../../src/panels/words/bow.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
-import { shareUnlike, withBrowser, type App } from './harness.ts';
+import { differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';
 
 const openApp = withBrowser();
 const first = PRESETS[0]!.build;
@@ -58,6 +62,65 @@ test('three ways of one neck: one picture, numbers of the library, reasons; the 
   expect(await cells(app, 'now')).toEqual(METHODS.map((each) => bowText(methods[each].rodSet.extremeMm, 'metric')));
   await dialog(app).getByText('What differs, and why').scrollIntoViewIfNeeded();
   await app.screenshot('compare/table');
+  expect(app.troubles).toEqual([]);
+});
+
+test('pointing at the chart points at the fret in the picture, and the other way round', async () => {
+  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  const { page } = app;
+  await open(app);
+  await dialog(app).locator('canvas').first().waitFor();
+  await dialog(app).getByRole('button', { name: 'Whole neck' }).click();
+  await app.settle();
+  const chart = dialog(app).locator('.compare-chart .chart-box svg');
+  const box = (await chart.boundingBox())!;
+  const atFrets = () => dialog(app).locator('.at-fret').allTextContents();
+  expect(await atFrets()).toEqual(['', '', '']);
+  // As it is: hiding what lies around the picture would take the drawing away from under the pointer.
+  const picture = async () => PNG.sync.read(await dialog(app).locator('.compare-picture').screenshot());
+  const before = await picture();
+  await app.afterFrame(() => page.mouse.move(box.x + box.width * 0.5, box.y + box.height * 0.5));
+  const said = await atFrets();
+  const fret = Number(/^fret (\d+): /.exec(said[0]!)![1]);
+  // Every neck says its own bow there.
+  const { methods, fretXMm, stationXMm } = createPredictor().predict(first);
+  const reliefs = METHODS.map((each) => sampleLine(stationXMm, methods[each].fretted.reliefMm, fretXMm[fret - 1]!));
+  expect(said).toEqual(reliefs.map((relief) => `fret ${fret}: ${bowText(relief, 'metric')}`));
+  expect(await dialog(app).locator('.compare-chart .cursor text').textContent()).toBe(`fret ${fret}`);
+  expect(await dialog(app).locator('.compare-chart .cursor circle').count()).toBe(3);
+  expect(differingPixels(before, await picture())).toBeGreaterThan(200);
+  await app.screenshot('compare/hover');
+
+  await page.mouse.move(2, 2);
+  expect(await atFrets()).toEqual(['', '', '']);
+  // Somewhere over the first neck: look for a fret that answers.
+  const place = (await dialog(app).locator('.compare-picture canvas').first().boundingBox())!;
+  for (let step = 1; step < 40 && (await atFrets())[0] === ''; step += 1) {
+    await page.mouse.move(place.x + place.width * 0.45, place.y + (place.height * step) / 40);
+  }
+  expect((await atFrets())[0]).toMatch(/^fret \d+: /);
+  expect(app.troubles).toEqual([]);
+});
+
+test('the chart is saved as a drawing that stands by itself', async () => {
+  const app = await openApp({ viewport: { width: 1440, height: 900 }, colourScheme: 'dark' });
+  await open(app);
+  await bandsHere(app);
+  const waiting = app.page.waitForEvent('download');
+  await dialog(app).getByRole('button', { name: 'save SVG' }).click();
+  const download = await waiting;
+  expect(download.suggestedFilename()).toBe('press-fit-glue-fit-press-and-glue-comparison.svg');
+  const text = await readFile(await download.path(), 'utf8');
+  for (const each of METHODS) expect(text).toContain(METHOD_WORDS[each].label);
+  expect(text).toContain('all 22 frets in, no strings');
+  expect(text).not.toMatch(/var\(|light-dark|\sclass=|\sstyle=|\sdata-/);
+  const picture = await app.context.newPage();
+  await picture.setContent(
+    `<body style="margin:0"><img alt="" src="data:image/svg+xml;base64,${Buffer.from(text).toString('base64')}"></body>`,
+  );
+  await picture.waitForFunction(() => document.querySelector('img')!.naturalWidth > 0);
+  writePicture('compare/saved', await picture.locator('img').screenshot());
+  expect(await app.page.locator('.saved-chart').count()).toBe(0);
   expect(app.troubles).toEqual([]);
 });
 

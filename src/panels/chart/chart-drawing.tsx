@@ -1,9 +1,9 @@
 /** The drawing of the chart: axis of frets, straightedge, one line per method, the greatest gap of the chosen one. */
 import { area as areaShape, line as lineShape } from 'd3-shape';
-import { scaleLinear } from 'd3-scale';
-import { displayUnit, formatNumber, fromDisplay, toDisplay, type UnitSystem } from '../../build/units.ts';
+import type { UnitSystem } from '../../build/units.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
 import type { LineBand } from '../../mechanics/uncertainty/band-at.ts';
+import { store } from '../../state/store.ts';
 import type { Lines } from '../../state/lines.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../words/bow.ts';
@@ -13,7 +13,8 @@ import { RELIEF_TOLERANCE_MM } from '../../fretwork/limits.ts';
 import { rangeMm, wholeBoard, zoomed, type FretRange } from './fret-range.ts';
 import { useFretPointer } from './use-fret-pointer.ts';
 import { ChartCursor } from './chart-cursor.tsx';
-import { chartScales, MARGIN, printedFrets, type ChartScales, type ChartSize } from './chart-scales.ts';
+import { FretAxis, HeightAxis } from './chart-axes.tsx';
+import { chartScales, MARGIN, type ChartScales, type ChartSize } from './chart-scales.ts';
 
 export interface ChartDrawingProps {
   readonly size: ChartSize;
@@ -35,9 +36,6 @@ export interface ChartDrawingProps {
   /** Relief wanted once the neck is strung, mm. */
   readonly targetMm: number;
 }
-
-/** Least space between two printed fret numbers, px. */
-const FRET_NUMBER_GAP = 22;
 
 /** Every relief that must fit in, of what is shown from one place to another. */
 function* reliefsUnder(props: ChartDrawingProps, startXMm: number, endXMm: number): Generator<number> {
@@ -69,15 +67,17 @@ export function ChartDrawing(props: ChartDrawingProps) {
   const { x, y } = scales;
   const stations = Array.from(prediction.stationXMm);
   const fretAt = (share: number) => nearestFret(fretXMm, x.invert(share * size.width));
-  const drawing = useFretPointer(fretAt, (share, factor) =>
-    props.onZoom?.(zoomed(range, fretAt(share), factor, fretXMm.length)),
+  const drawing = useFretPointer(
+    fretAt,
+    (share, factor) => props.onZoom?.(zoomed(range, fretAt(share), factor, fretXMm.length)),
+    store.getState().selectFret,
   );
   const clip = useId();
   const clipped = { clipPath: `url(#${clip})` };
 
   return (
     <svg ref={drawing} viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={props.label}>
-      <FretAxis prediction={prediction} scales={scales} size={size} />
+      <FretAxis fretXMm={fretXMm} scales={scales} size={size} />
       <HeightAxis scales={scales} size={size} system={system} />
       <clipPath id={clip}>
         <rect
@@ -112,67 +112,18 @@ export function ChartDrawing(props: ChartDrawingProps) {
         })}
       </g>
       <GreatestGap lines={lines} chosen={chosen} scales={scales} size={size} system={system} />
-      <ChartCursor prediction={prediction} line={lines[chosen]} scales={scales} size={size} system={system} />
+      <ChartCursor
+        lines={[{ prediction, line: lines[chosen] }]}
+        scales={scales}
+        size={size}
+        says={(fret, reliefMm) => CHART_WORDS.hover(fret, bowText(reliefMm, system))}
+      />
     </svg>
-  );
-}
-
-function FretAxis({ prediction, scales, size }: Pick<ChartDrawingProps, 'prediction' | 'size'> & Scaled) {
-  const base = size.height - MARGIN.bottom;
-  const [startXMm, endXMm] = scales.x.domain() as [number, number];
-  const shown = prediction.fretXMm.flatMap((xMm, index) =>
-    xMm >= startXMm && xMm <= endXMm ? [{ fret: index + 1, px: scales.x(xMm) }] : [],
-  );
-  const printed = new Set(
-    printedFrets(
-      shown.map(({ px }) => px),
-      FRET_NUMBER_GAP,
-    ),
-  );
-  return (
-    <g className="axis" aria-hidden="true">
-      <line x1={scales.x.range()[0]} x2={scales.x.range()[1]} y1={base} y2={base} />
-      {shown.map(({ fret, px }, index) => (
-        <g key={fret} transform={`translate(${px} ${base})`}>
-          <line className="fret-tick" y1={MARGIN.top - base} y2={4} />
-          {printed.has(index + 1) && <text y={17}>{fret}</text>}
-        </g>
-      ))}
-      <text className="axis-name" x={MARGIN.left - 8} y={base + 17}>
-        {CHART_WORDS.axis}
-      </text>
-    </g>
   );
 }
 
 interface Scaled {
   readonly scales: ChartScales;
-}
-
-function HeightAxis({ scales, size, system }: Pick<ChartDrawingProps, 'size' | 'system'> & Scaled) {
-  const { y } = scales;
-  const shown = scaleLinear().domain(y.domain().map((mm) => toDisplay(mm, 'mm', system)));
-  const ticks = shown.ticks(Math.max(3, Math.round(size.height / 40)));
-  const digits = Math.max(...ticks.map((tick) => (String(Number(tick.toFixed(6))).split('.')[1] ?? '').length));
-  const left = MARGIN.left - 8;
-  return (
-    <g className="axis heights" aria-hidden="true">
-      {ticks.map((tick) => (
-        <text key={tick} x={left} y={y(fromDisplay(tick, 'mm', system))} dy="0.35em">
-          {formatNumber(Math.abs(tick), digits)}
-        </text>
-      ))}
-      <text className="axis-name" x={left} y={12}>
-        {displayUnit('mm', system).label}
-      </text>
-      <text className="side" x={MARGIN.left + 4} y={MARGIN.top - 8}>
-        ↑ {CHART_WORDS.above}
-      </text>
-      <text className="side" x={MARGIN.left + 4} y={size.height - MARGIN.bottom - 6}>
-        ↓ {CHART_WORDS.below}
-      </text>
-    </g>
-  );
 }
 
 type BandProps = Pick<ChartDrawingProps, 'chosen'> & Scaled & { readonly band: LineBand };

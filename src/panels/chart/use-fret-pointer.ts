@@ -11,17 +11,19 @@ const WHEEL_PX = 240;
 /**
  * Listens by hand, since the drawing is an image and no control: what the pointer does here the keys do elsewhere.
  * @param fretAt the fret at a share of the width, 0 at the left edge
- * @param zoom shows more (a factor above 1) or less about a share of the width
+ * @param zoom shows more (a factor above 1) or less about a share of the width; without it the drawing is not zoomed
+ * @param press puts a fret in view
  */
 export function useFretPointer(
   fretAt: (share: number) => number,
-  zoom: (share: number, factor: number) => void,
+  zoom?: (share: number, factor: number) => void,
+  press?: (fret: number) => void,
 ): RefObject<SVGSVGElement | null> {
   const drawing = useRef<SVGSVGElement>(null);
-  const latest = useRef({ fretAt, zoom });
+  const latest = useRef({ fretAt, zoom, press });
 
   useEffect(() => {
-    latest.current = { fretAt, zoom };
+    latest.current = { fretAt, zoom, press };
   });
 
   useEffect(() => {
@@ -46,7 +48,8 @@ export function useFretPointer(
     };
     const onMove = (event: PointerEvent) => {
       if (fingers.has(event.pointerId)) fingers.set(event.pointerId, event.clientX);
-      if (fingers.size < 2) {
+      const { zoom: zoomNow } = latest.current;
+      if (fingers.size < 2 || !zoomNow) {
         store.getState().hoverFret(fretUnder(event));
         return;
       }
@@ -54,7 +57,7 @@ export function useFretPointer(
       // Steps large enough that a whole fret comes or goes.
       if (spread < 20 || now < 20 || Math.abs(Math.log(now / spread)) < 0.12) return;
       const middle = [...fingers.values()].reduce((sum, x) => sum + x, 0) / fingers.size;
-      latest.current.zoom(shareOf(middle), spread / now);
+      zoomNow(shareOf(middle), spread / now);
       spread = now;
     };
     const onLeave = (event: PointerEvent) => {
@@ -62,11 +65,12 @@ export function useFretPointer(
       store.getState().hoverFret(null);
     };
     const onWheel = (event: WheelEvent) => {
-      if (!event.ctrlKey && !event.metaKey) return;
+      const { zoom: zoomNow } = latest.current;
+      if (!zoomNow || (!event.ctrlKey && !event.metaKey)) return;
       event.preventDefault();
-      latest.current.zoom(shareOf(event.clientX), 1.5 ** (event.deltaY / WHEEL_PX));
+      zoomNow(shareOf(event.clientX), 1.5 ** (event.deltaY / WHEEL_PX));
     };
-    const onClick = (event: MouseEvent) => store.getState().selectFret(fretUnder(event));
+    const onClick = (event: MouseEvent) => latest.current.press?.(fretUnder(event));
 
     element.addEventListener('pointerdown', onDown);
     element.addEventListener('pointerup', onUp);

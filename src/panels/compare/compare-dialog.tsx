@@ -98,7 +98,12 @@ function Compared(props: NecksProps) {
         necks={isKnown ? known.map((neck) => ({ ...neck, says: bowText(neck.line.extremeMm, system) })) : null}
       />
       <MomentControl />
-      {isKnown && <CompareChart necks={known.map((neck) => ({ ...neck, band: neck.numbers.now.band }))} />}
+      {isKnown && (
+        <CompareChart
+          necks={known.map((neck) => ({ ...neck, band: neck.numbers.now.band }))}
+          moment={railText(railBuild, rail)}
+        />
+      )}
       <NeckActions {...props} />
       {isKnown && (
         <DifferenceTable

@@ -131,6 +131,7 @@ function Scene({ necks, view, onUnavailable }: SceneProps) {
   const palette = usePalette();
   const units = useBackbow((state) => state.unitSystem);
   const factor = useBackbow(drawnBowFactor);
+  const hoveredFret = useBackbow((state) => state.hoveredFret);
   const strung = useBackbow((state) => state.rail.phase !== 'bare' && state.rail.phase !== 'frets');
   const reducedMotion = useReducedMotion();
   const { first, others } = useStanding(necks);
@@ -150,6 +151,8 @@ function Scene({ necks, view, onUnavailable }: SceneProps) {
       units={units}
       view={view}
       selectedFret={null}
+      hoveredFret={hoveredFret}
+      onHoverFret={store.getState().hoverFret}
       reducedMotion={reducedMotion}
       shows={shows}
       lift={0}

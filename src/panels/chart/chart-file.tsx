@@ -1,0 +1,105 @@
+/**
+ * A chart as a file of its own: drawn once more at a fixed size on light paper under a head, with every colour and size
+ * written into it, so that it looks the same wherever it is opened.
+ */
+import type { ReactNode } from 'react';
+import { flushSync } from 'react-dom';
+import { createRoot } from 'react-dom/client';
+
+/** Size of the chart without its head, px. */
+export const CHART_FILE_SIZE = { width: 960, height: 340 } as const;
+const SVG = 'http://www.w3.org/2000/svg';
+
+/** What a style sheet would say of these, the file says itself. */
+const LOOKS = [
+  'fill',
+  'fill-opacity',
+  'stroke',
+  'stroke-width',
+  'stroke-dasharray',
+  'stroke-linejoin',
+  'opacity',
+  'paint-order',
+  'font-size',
+  'font-weight',
+  'font-style',
+  'text-anchor',
+] as const;
+
+/** The same on every element: not worth writing down. */
+const PLAIN: Readonly<Record<string, string>> = {
+  'fill-opacity': '1',
+  'stroke-width': '1px',
+  'stroke-dasharray': 'none',
+  'stroke-linejoin': 'miter',
+  opacity: '1',
+  'paint-order': 'normal',
+  'font-style': 'normal',
+};
+
+function writeLooks(shown: Element, copy: Element): void {
+  const looks = getComputedStyle(shown);
+  for (const name of LOOKS) {
+    const value = looks.getPropertyValue(name);
+    if (value !== '' && value !== PLAIN[name]) copy.setAttribute(name, value);
+  }
+  for (const name of ['class', 'style', 'aria-hidden', 'data-method', 'data-chosen', 'data-neck'])
+    copy.removeAttribute(name);
+  [...shown.children].forEach((child, index) => writeLooks(child, copy.children[index]!));
+}
+
+/** A drawing of its own at the head of the file, and the chart below it. */
+export interface ChartFile {
+  readonly title: string;
+  readonly head: ReactNode;
+  readonly headHeight: number;
+  /** The chart as one svg element of CHART_FILE_SIZE. */
+  readonly chart: ReactNode;
+}
+
+/** The chart as the text of an SVG file; its lengths are in the units of the page. */
+export function chartFile({ title: name, head, headHeight, chart }: ChartFile): string {
+  const place = document.createElement('div');
+  place.className = 'chart saved-chart';
+  document.body.append(place);
+  const root = createRoot(place);
+  try {
+    flushSync(() =>
+      root.render(
+        <>
+          <svg>{head}</svg>
+          {chart}
+        </>,
+      ),
+    );
+    // Nobody points at a file.
+    place.querySelectorAll('.cursor').forEach((cursor) => cursor.remove());
+    const file = document.createElementNS(SVG, 'svg');
+    const total = CHART_FILE_SIZE.height + headHeight;
+    const looks = getComputedStyle(place);
+    file.setAttribute('xmlns', SVG);
+    file.setAttribute('viewBox', `0 0 ${CHART_FILE_SIZE.width} ${total}`);
+    file.setAttribute('width', String(CHART_FILE_SIZE.width));
+    file.setAttribute('height', String(total));
+    file.setAttribute('font-family', looks.fontFamily);
+    const ground = document.createElementNS(SVG, 'rect');
+    ground.setAttribute('width', String(CHART_FILE_SIZE.width));
+    ground.setAttribute('height', String(total));
+    ground.setAttribute('fill', looks.backgroundColor);
+    const title = document.createElementNS(SVG, 'title');
+    title.textContent = name;
+    file.append(title, ground);
+    place.querySelectorAll(':scope > svg').forEach((shown, index) => {
+      const group = document.createElementNS(SVG, 'g');
+      if (index > 0) group.setAttribute('transform', `translate(0 ${headHeight})`);
+      const copy = shown.cloneNode(true) as Element;
+      writeLooks(shown, copy);
+      group.append(...copy.childNodes);
+      file.append(group);
+    });
+    return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(file)}\n`;
+  } finally {
+    root.unmount();
+    place.remove();
+  }
+}
