@@ -11,17 +11,17 @@
  *   C = [c11 c12 0; c12 c22 0; 0 0 c66]
  *
  * Nodes: 0 (ξ −1, η −1), 1 (+1, −1), 2 (+1, +1), 3 (−1, +1); degrees of freedom u₀ v₀ u₁ v₁ u₂ v₂ u₃ v₃.
+ *
+ * Two things keep it cheap, for it is computed some thousands of times for each mesh. Since Σ N_a = 1, what belongs to node
+ * 3 is minus the sum of the other three's: it is left out until the end. And the modes come first in the matrix, so that
+ * condensing them is eliminating its first four rows.
  */
 import { say } from '../build/language.ts';
 
 export const GAUSS = 1 / Math.sqrt(3);
-/** ξ and η of the Gauss points, in the order in which `stiffness` takes them. */
-export const GAUSS_POINTS = [
-  [-GAUSS, -GAUSS],
-  [GAUSS, -GAUSS],
-  [GAUSS, GAUSS],
-  [-GAUSS, GAUSS],
-] as const;
+/** ξ and η of the Gauss points, in the order in which `elementStiffness` takes them. */
+export const POINT_XI = Float64Array.of(-GAUSS, GAUSS, GAUSS, -GAUSS);
+export const POINT_ETA = Float64Array.of(-GAUSS, -GAUSS, GAUSS, GAUSS);
 
 const NODE_XI = [-1, 1, 1, -1];
 const NODE_ETA = [-1, -1, 1, 1];
@@ -29,24 +29,29 @@ const NODE_ETA = [-1, -1, 1, 1];
 /** ∂N_a/∂ξ and ∂N_a/∂η at each Gauss point: entry 4·g + a. */
 const SHAPE_XI = new Float64Array(16);
 const SHAPE_ETA = new Float64Array(16);
-GAUSS_POINTS.forEach(([xi, eta], g) => {
+for (let g = 0; g < 4; g += 1) {
   for (let a = 0; a < 4; a += 1) {
-    SHAPE_XI[4 * g + a] = (NODE_XI[a]! * (1 + NODE_ETA[a]! * eta)) / 4;
-    SHAPE_ETA[4 * g + a] = (NODE_ETA[a]! * (1 + NODE_XI[a]! * xi)) / 4;
+    SHAPE_XI[4 * g + a] = (NODE_XI[a]! * (1 + NODE_ETA[a]! * POINT_ETA[g]!)) / 4;
+    SHAPE_ETA[4 * g + a] = (NODE_ETA[a]! * (1 + NODE_XI[a]! * POINT_XI[g]!)) / 4;
   }
-});
+}
 
-/** Six functions: four nodes, two modes. Twelve degrees of freedom before the condensation of the last four. */
-const FUNCTIONS = 6;
-const FULL = 12;
+/** Functions in the full matrix: two modes, then nodes 0 to 2. Each has a row along the neck and one across. */
+const FUNCTIONS = 5;
+const MODE_ROWS = 4;
+const ROWS = 2 * FUNCTIONS;
+/** The forces of the free strain stand beside the matrix, as its last column. */
+const FORCE = ROWS;
+const WIDTH = ROWS + 1;
 
 export interface ElementWork {
   /** Out: condensed stiffness, 8 × 8 row-major, N/mm. */
   readonly stiffness: Float64Array;
   /** Out: nodal forces of the free strain, 8, N. */
   readonly freeStrainForce: Float64Array;
+  /** Upper triangle of the full stiffness, with the forces. */
   readonly full: Float64Array;
-  readonly fullForce: Float64Array;
+  /** Derivatives of the functions at the Gauss point in hand, 1/mm. */
   readonly dx: Float64Array;
   readonly dy: Float64Array;
 }
@@ -55,8 +60,7 @@ export function elementWork(): ElementWork {
   return {
     stiffness: new Float64Array(64),
     freeStrainForce: new Float64Array(8),
-    full: new Float64Array(FULL * FULL),
-    fullForce: new Float64Array(FULL),
+    full: new Float64Array(ROWS * WIDTH),
     dx: new Float64Array(FUNCTIONS),
     dy: new Float64Array(FUNCTIONS),
   };
@@ -75,40 +79,38 @@ export function elementStiffness(
   freeStrain: number,
   work: ElementWork,
 ): void {
-  const { full, fullForce, dx, dy } = work;
+  const { full, dx, dy } = work;
   full.fill(0);
-  fullForce.fill(0);
 
-  // Jacobian at the centre.
+  // ∂x/∂ξ = xXi0 + xTwist·η, ∂x/∂η = xEta0 + xTwist·ξ, and y alike.
   const xXi0 = (-x[0]! + x[1]! + x[2]! - x[3]!) / 4;
   const yXi0 = (-y[0]! + y[1]! + y[2]! - y[3]!) / 4;
   const xEta0 = (-x[0]! - x[1]! + x[2]! + x[3]!) / 4;
   const yEta0 = (-y[0]! - y[1]! + y[2]! + y[3]!) / 4;
+  const xTwist = (x[0]! - x[1]! + x[2]! - x[3]!) / 4;
+  const yTwist = (y[0]! - y[1]! + y[2]! - y[3]!) / 4;
 
   for (let g = 0; g < 4; g += 1) {
-    const [xi, eta] = GAUSS_POINTS[g]!;
-    let xXi = 0, yXi = 0, xEta = 0, yEta = 0; // prettier-ignore
-    for (let a = 0; a < 4; a += 1) {
-      const nXi = SHAPE_XI[4 * g + a]!;
-      const nEta = SHAPE_ETA[4 * g + a]!;
-      xXi += nXi * x[a]!;
-      yXi += nXi * y[a]!;
-      xEta += nEta * x[a]!;
-      yEta += nEta * y[a]!;
-    }
+    const xi = POINT_XI[g]!;
+    const eta = POINT_ETA[g]!;
+    const xXi = xXi0 + xTwist * eta;
+    const yXi = yXi0 + yTwist * eta;
+    const xEta = xEta0 + xTwist * xi;
+    const yEta = yEta0 + yTwist * xi;
     const area = xXi * yEta - yXi * xEta;
     if (!(area > 0)) throw new RangeError(say`element is turned inside out at x = ${x[0]} mm, y = ${y[0]} mm`);
-    for (let a = 0; a < 4; a += 1) {
+    const perArea = 1 / area;
+    // Modes: derivatives −2ξ and −2η through the centre's Jacobian, times j₀/j (j₀ cancels).
+    dx[0] = -2 * xi * yEta0 * perArea;
+    dy[0] = 2 * xi * xEta0 * perArea;
+    dx[1] = 2 * eta * yXi0 * perArea;
+    dy[1] = -2 * eta * xXi0 * perArea;
+    for (let a = 0; a < 3; a += 1) {
       const nXi = SHAPE_XI[4 * g + a]!;
       const nEta = SHAPE_ETA[4 * g + a]!;
-      dx[a] = (yEta * nXi - yXi * nEta) / area;
-      dy[a] = (xXi * nEta - xEta * nXi) / area;
+      dx[2 + a] = (yEta * nXi - yXi * nEta) * perArea;
+      dy[2 + a] = (xXi * nEta - xEta * nXi) * perArea;
     }
-    // Modes: derivatives −2ξ and −2η through the centre's Jacobian, times j₀/j (j₀ cancels).
-    dx[4] = (-2 * xi * yEta0) / area;
-    dy[4] = (2 * xi * xEta0) / area;
-    dx[5] = (2 * eta * yXi0) / area;
-    dy[5] = (-2 * eta * xXi0) / area;
 
     const c11 = c[4 * g]! * area;
     const c12 = c[4 * g + 1]! * area;
@@ -123,42 +125,75 @@ export function elementStiffness(
       const ty = c66 * ax;
       const uy = c12 * ay;
       const vy = c22 * ay;
-      const row = 2 * a * FULL;
-      for (let bb = a; bb < FUNCTIONS; bb += 1) {
-        const bx = dx[bb]!;
-        const by = dy[bb]!;
-        const at = row + 2 * bb;
-        full[at]! += sx * bx + tx * by;
-        full[at + 1]! += sy * by + tx * bx;
-        full[at + FULL]! += uy * bx + ty * by;
-        full[at + FULL + 1]! += vy * by + ty * bx;
+      const along = 2 * a * WIDTH;
+      const across = along + WIDTH;
+      for (let b = a; b < FUNCTIONS; b += 1) {
+        const bx = dx[b]!;
+        const by = dy[b]!;
+        full[along + 2 * b]! += sx * bx + tx * by;
+        full[along + 2 * b + 1]! += sy * by + tx * bx;
+        full[across + 2 * b]! += uy * bx + ty * by;
+        full[across + 2 * b + 1]! += vy * by + ty * bx;
       }
-      if (freeStrain !== 0) {
-        fullForce[2 * a]! += c11 * ax * freeStrain;
-        fullForce[2 * a + 1]! += c12 * ay * freeStrain;
-      }
+      full[along + FORCE]! += sx * freeStrain;
+      full[across + FORCE]! += uy * freeStrain;
     }
   }
   condense(work);
+  closeNode3(work);
 }
 
-/** Gauss elimination of the four mode unknowns, last first, on the upper triangle. */
-function condense({ full, fullForce, stiffness, freeStrainForce }: ElementWork): void {
-  for (let p = FULL - 1; p >= 8; p -= 1) {
-    const pivot = full[p * FULL + p]!;
-    for (let i = 0; i < p; i += 1) {
-      const factor = full[i * FULL + p]! / pivot;
-      if (factor === 0) continue;
-      for (let j = i; j < p; j += 1) full[i * FULL + j]! -= factor * full[j * FULL + p]!;
-      fullForce[i]! -= factor * fullForce[p]!;
-    }
+/**
+ * Eliminates the rows of the modes: with their block L·Lᵀ and Y = L⁻¹·(what couples them with the rest), the rest
+ * loses Yᵀ·Y. Writes what is left for nodes 0 to 2.
+ */
+function condense({ full, stiffness, freeStrainForce }: ElementWork): void {
+  const row1 = WIDTH;
+  const row2 = 2 * WIDTH;
+  const row3 = 3 * WIDTH;
+  const d0 = 1 / Math.sqrt(full[0]!);
+  const l10 = full[1]! * d0;
+  const l20 = full[2]! * d0;
+  const l30 = full[3]! * d0;
+  const d1 = 1 / Math.sqrt(full[row1 + 1]! - l10 * l10);
+  const l21 = (full[row1 + 2]! - l20 * l10) * d1;
+  const l31 = (full[row1 + 3]! - l30 * l10) * d1;
+  const d2 = 1 / Math.sqrt(full[row2 + 2]! - l20 * l20 - l21 * l21);
+  const l32 = (full[row2 + 3]! - l30 * l20 - l31 * l21) * d2;
+  const d3 = 1 / Math.sqrt(full[row3 + 3]! - l30 * l30 - l31 * l31 - l32 * l32);
+  for (let j = MODE_ROWS; j < WIDTH; j += 1) {
+    const y0 = full[j]! * d0;
+    const y1 = (full[row1 + j]! - l10 * y0) * d1;
+    const y2 = (full[row2 + j]! - l20 * y0 - l21 * y1) * d2;
+    full[j] = y0;
+    full[row1 + j] = y1;
+    full[row2 + j] = y2;
+    full[row3 + j] = (full[row3 + j]! - l30 * y0 - l31 * y1 - l32 * y2) * d3;
   }
-  for (let i = 0; i < 8; i += 1) {
-    freeStrainForce[i] = fullForce[i]!;
-    for (let j = i; j < 8; j += 1) {
-      const value = full[i * FULL + j]!;
-      stiffness[i * 8 + j] = value;
-      stiffness[j * 8 + i] = value;
-    }
+  for (let i = MODE_ROWS; i < ROWS; i += 1) {
+    const y0 = full[i]!;
+    const y1 = full[row1 + i]!;
+    const y2 = full[row2 + i]!;
+    const y3 = full[row3 + i]!;
+    const here = i * WIDTH;
+    for (let j = i; j < WIDTH; j += 1)
+      full[here + j]! -= y0 * full[j]! + y1 * full[row1 + j]! + y2 * full[row2 + j]! + y3 * full[row3 + j]!;
   }
+  for (let i = 0; i < 6; i += 1) {
+    const here = (MODE_ROWS + i) * WIDTH + MODE_ROWS;
+    for (let j = i; j < 6; j += 1) stiffness[8 * i + j] = stiffness[8 * j + i] = full[here + j]!;
+    freeStrainForce[i] = full[here + 6]!;
+  }
+}
+
+/** What belongs to node 3: minus the sum of the other nodes', in each of the two directions. */
+function closeNode3({ stiffness: k, freeStrainForce: f }: ElementWork): void {
+  // The last two rows are filled from above by the time that they are summed.
+  for (let row = 0; row < 8; row += 1) {
+    const at = 8 * row;
+    k[at + 6] = k[48 + row] = -(k[at]! + k[at + 2]! + k[at + 4]!);
+    k[at + 7] = k[56 + row] = -(k[at + 1]! + k[at + 3]! + k[at + 5]!);
+  }
+  f[6] = -(f[0]! + f[2]! + f[4]!);
+  f[7] = -(f[1]! + f[3]! + f[5]!);
 }

@@ -37,8 +37,17 @@ export interface Section {
   widthMm(xMm: number): number;
   /** Width of wood at (x, y), channel left out. */
   chordMm(xMm: number, yMm: number): number;
+  /** The section at x: what depends on x alone is computed once for all depths. */
+  sliceAt(xMm: number): Slice;
   /** Writes c11, c12, c22, c66 at (x, y) into `out` from `at`. */
   stiffness(xMm: number, yMm: number, out: Float64Array, at: number): void;
+}
+
+export interface Slice {
+  /** Width of wood at a depth, channel left out. */
+  chordMm(yMm: number): number;
+  /** Writes c11, c12, c22, c66 at a depth into `out` from `at`. */
+  stiffness(yMm: number, out: Float64Array, at: number): void;
 }
 
 export function createSection(description: NeckDescription): Section {
@@ -69,49 +78,65 @@ export function createSection(description: NeckDescription): Section {
     out[at + 3]! += c[3] * width;
   };
 
-  /** Half the width of the section at a depth below the board, and where the channel ends. */
-  const halfChord = (x: number, below: number, width: number) => {
+  const sliceAt = (x: number): Slice => {
+    const width = widthMm(x);
     const beyondJoint = d.heel !== null && x > d.jointMm;
-    if (beyondJoint) return width / 2;
-    return backChordMm(below, plainDepth(x) + heelMm(x), width, d.backShoulderMm, d.backExponent) / 2;
-  };
-  const halfChannel = (x: number, below: number, width: number) => {
-    if (d.channel === null || x < d.channel.fromMm || x > d.channel.toMm || below >= channelDepth(x)) return 0;
-    return (d.channel.widthAtMidMm * width) / midWidth / 2;
-  };
-  const chordMm = (x: number, y: number): number => {
-    const width = widthMm(x);
-    const below = y - d.boardThicknessMm;
-    if (below < 0) return width;
-    const half = halfChord(x, below, width);
-    return 2 * (half - Math.min(half, halfChannel(x, below, width)));
-  };
+    const depth = plainDepth(x) + heelMm(x);
+    const hasChannel = d.channel !== null && x >= d.channel.fromMm && x <= d.channel.toMm;
+    const channelTo = hasChannel ? channelDepth(x) : 0;
+    const channelHalf = d.channel === null ? 0 : (d.channel.widthAtMidMm * width) / midWidth / 2;
 
-  const stiffness = (x: number, y: number, out: Float64Array, at: number): void => {
-    out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
-    const width = widthMm(x);
-    if (y < d.boardThicknessMm) {
-      add(out, at, board, width);
-      return;
-    }
-    const below = y - d.boardThicknessMm;
-    const half = halfChord(x, below, width);
-    const from = Math.min(half, halfChannel(x, below, width));
-    // Pieces from the centre outwards; the outermost takes whatever is left.
-    let inner = 0;
-    for (let k = 0; k < pieces.length; k += 1) {
-      const piece = pieces[k]!;
-      const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
-      const here = Math.min(outer, half) - Math.max(inner, from);
-      if (here > 0) add(out, at, piece.c, 2 * here);
-      inner = outer;
-    }
-    if (d.bars !== null && below < d.bars.depthMm) {
-      // The bar takes the place of as much wood; the difference of the moduli along the neck is what it adds.
-      const wood = pieces[0]!.c[0];
-      out[at]! += (d.bars.modulusMPa - wood) * Math.min(d.bars.totalWidthMm, 2 * (half - from));
-    }
-  };
+    /** Half the width of the section at a depth below the board, and where the channel ends. */
+    const halfChord = (below: number) =>
+      beyondJoint ? width / 2 : backChordMm(below, depth, width, d.backShoulderMm, d.backExponent) / 2;
+    const halfChannel = (below: number, half: number) => (below < channelTo ? Math.min(half, channelHalf) : 0);
 
-  return { description, topMm, slotFloorMm, contactFloorMm, channelFloorMm, bottomMm, widthMm, chordMm, stiffness };
+    return {
+      chordMm: (y) => {
+        const below = y - d.boardThicknessMm;
+        if (below < 0) return width;
+        const half = halfChord(below);
+        return 2 * (half - halfChannel(below, half));
+      },
+      stiffness: (y, out, at) => {
+        out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
+        if (y < d.boardThicknessMm) {
+          add(out, at, board, width);
+          return;
+        }
+        const below = y - d.boardThicknessMm;
+        const half = halfChord(below);
+        const from = halfChannel(below, half);
+        // Pieces from the centre outwards; the outermost takes whatever is left.
+        let inner = 0;
+        for (let k = 0; k < pieces.length; k += 1) {
+          const piece = pieces[k]!;
+          const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
+          const here = Math.min(outer, half) - Math.max(inner, from);
+          if (here > 0) add(out, at, piece.c, 2 * here);
+          inner = outer;
+        }
+        if (d.bars !== null && below < d.bars.depthMm) {
+          // The bar takes the place of as much wood; the difference of the moduli along the neck is what it adds.
+          const wood = pieces[0]!.c[0];
+          out[at]! += (d.bars.modulusMPa - wood) * Math.min(d.bars.totalWidthMm, 2 * (half - from));
+        }
+      },
+    };
+  };
+  const chordMm = (x: number, y: number): number => sliceAt(x).chordMm(y);
+  const stiffness = (x: number, y: number, out: Float64Array, at: number): void => sliceAt(x).stiffness(y, out, at);
+
+  return {
+    description,
+    topMm,
+    slotFloorMm,
+    contactFloorMm,
+    channelFloorMm,
+    bottomMm,
+    widthMm,
+    chordMm,
+    sliceAt,
+    stiffness,
+  };
 }
