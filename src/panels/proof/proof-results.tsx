@@ -82,9 +82,9 @@ export function ProofResults({ results }: { readonly results: Results }) {
         </summary>
         <dl className="proof-marks">
           {Object.entries(results.marks).map(([mark, meaning]) => (
-            <div key={mark}>
+            <div key={mark} lang="en">
               <dt>[{mark}]</dt>
-              <dd lang="en">{meaning}</dd>
+              <dd>{meaning}</dd>
             </div>
           ))}
         </dl>

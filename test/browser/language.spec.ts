@@ -1,0 +1,400 @@
+/**
+ * The page in German: chosen by the system or in the menu, in every dialog and paper, on the customer's page, and in what
+ * the worker refuses; nothing English is left, nothing is cut off, and the work on the bench outlasts the change.
+ */
+import AxeBuilder from '@axe-core/playwright';
+import { describe, expect, test } from 'vitest';
+import { GERMAN } from '../../src/app/languages/de/index.ts';
+import { START_WORDS } from '../../src/app/languages/start-words.ts';
+import { PRESETS } from '../../src/build/presets.ts';
+import { writeLink } from '../../src/state/share/link.ts';
+import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
+import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';
+import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { openEverything } from './open-everything.ts';
+
+const openApp = withBrowser();
+
+const IN_GERMAN: OpenOptions = { viewport: { width: 1440, height: 900 }, context: { locale: 'de-DE' } };
+const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, touch: true, context: { locale: 'de-DE' } };
+
+const english = onlyEnglishWords('de');
+
+/** What is said to people on the page in its own language: texts in sight, and what screen readers are told. */
+function said({ page }: App): Promise<string[]> {
+  return page.evaluate(() => {
+    const spoken = document.documentElement.lang;
+    const isOurs = (element: Element) => element.closest('[lang]')?.getAttribute('lang') === spoken;
+    const texts: string[] = [document.title];
+    for (const element of document.querySelectorAll('body *')) {
+      if (!isOurs(element) || element.matches('script, style, noscript')) continue;
+      const isInSight = element.checkVisibility() || element.matches('option');
+      if (!isInSight) continue;
+      for (const name of ['aria-label', 'aria-valuetext', 'title', 'alt', 'placeholder'])
+        texts.push(element.getAttribute(name) ?? '');
+      for (const node of element.childNodes) if (node.nodeType === Node.TEXT_NODE) texts.push(node.textContent ?? '');
+    }
+    return texts.filter((text) => text.trim() !== '');
+  });
+}
+
+/** Texts with words that only English has. */
+async function englishLeft(app: App): Promise<string[]> {
+  const texts = await said(app);
+  expect(texts.length).toBeGreaterThan(10);
+  return texts.flatMap((text) => {
+    const words = wordsIn(text).filter((word) => english.has(word));
+    return words.length > 0 ? [`${text.trim()} [${words.join(' ')}]`] : [];
+  });
+}
+
+async function violations(app: App): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page: app.page }).analyze();
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
+  );
+}
+
+async function openGroups({ page }: App): Promise<void> {
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+}
+
+const bandsAreThere = ({ page }: App) =>
+  page.waitForFunction(() => !document.querySelector('.figures')?.textContent?.includes('…'));
+
+/** What says that something is still to come. */
+const WAITING: readonly string[] = [
+  GERMAN.COMPARE_WORDS.drawing,
+  GERMAN.COMPARE_WORDS.waiting,
+  GERMAN.LICENCE_WORDS.loading,
+  GERMAN.PROOF_WORDS.loading,
+  GERMAN.SHEETS_WORDS.loading,
+  GERMAN.SHEETS_WORDS.working,
+  GERMAN.WANTED_WORDS.working,
+];
+
+const answersAreThere = ({ page }: App) =>
+  page.waitForFunction((waiting) => !waiting.some((text) => document.body.innerText.includes(text)), WAITING, {
+    timeout: 60_000,
+  });
+
+/** Words that stand out of their box, or are cut off by it. */
+function cutOff({ page }: App): Promise<string[]> {
+  return page.evaluate(() => {
+    const found: string[] = [];
+    for (const element of document.querySelectorAll<HTMLElement>(
+      'button, label, summary, dt, dd, h1, h2, h3, p, th, td',
+    )) {
+      if (!element.checkVisibility() || element.closest('.visually-hidden, .skip, .table-scroll, .chart-table'))
+        continue;
+      const { scrollWidth, clientWidth } = element;
+      if (clientWidth > 0 && scrollWidth > clientWidth + 1) found.push(`${element.className} ${element.textContent}`);
+    }
+    for (const box of document.querySelectorAll('dialog, main, aside, section, .dialog-body, .workbench')) {
+      const tooWide = box.scrollWidth - box.clientWidth;
+      if (
+        box.checkVisibility() &&
+        !box.matches('.table-scroll, .sheet-scroll') &&
+        getComputedStyle(box).overflowX !== 'visible' &&
+        tooWide > 1
+      )
+        found.push(`${box.tagName} ${box.className} is ${tooWide} px too wide`);
+    }
+    const { scrollWidth, clientWidth } = document.documentElement;
+    return scrollWidth === clientWidth ? found : [`the page is ${scrollWidth - clientWidth} px too wide`, ...found];
+  });
+}
+
+describe('German by the system', () => {
+  test('the whole page speaks it, and nothing English is left', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await bandsAreThere(app);
+    expect(await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir])).toEqual([
+      'de',
+      '',
+    ]);
+    expect(await page.locator('meta[name="description"]').getAttribute('content')).toBe(START_WORDS.de.description);
+    expect(await page.locator('[data-figure="fretted"] .figure-value').innerText()).toMatch(/^0,\d\d\u00a0mm$/);
+    await openGroups(app);
+    await page.getByRole('checkbox', { name: GERMAN.CHART_WORDS.table }).check();
+    await page.locator('.checks > button').click();
+    await page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true }).click();
+    expect(await englishLeft(app)).toEqual([]);
+    await page.keyboard.press('Escape');
+    const left: string[] = [];
+    for (const key of ['2', '3', '4', '5', '6', 'v']) {
+      await page.keyboard.press(key);
+      await app.settle();
+      for (const text of await englishLeft(app)) left.push(`after ${key}: ${text}`);
+    }
+    expect(left).toEqual([]);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('every preset speaks it, with its checks', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await openGroups(app);
+    const left: string[] = [];
+    // The first one lies on the bench already.
+    for (const { id } of PRESETS.slice(1)) {
+      await app.afterChange(() => page.getByRole('combobox', { name: GERMAN.PROJECT_WORDS.presets }).selectOption(id));
+      await bandsAreThere(app);
+      const more = page.locator('.checks > button[aria-expanded="false"]');
+      if (await more.isVisible()) await more.click();
+      for (const text of await englishLeft(app)) left.push(`${id}: ${text}`);
+    }
+    expect(left).toEqual([]);
+  });
+
+  test('so do all dialogs and papers', async () => {
+    const app = await openApp(IN_GERMAN);
+    await bandsAreThere(app);
+    const left: string[] = [];
+    const opened = await openEverything(app, async (id) => {
+      await answersAreThere(app);
+      await openGroups(app);
+      for (const text of await englishLeft(app)) left.push(`${id}: ${text}`);
+    });
+    expect(opened.length).toBeGreaterThan(8);
+    expect(left).toEqual([]);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('a lesson speaks it from its first step to its last', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await page.keyboard.press('e');
+    await page.getByRole('dialog').getByRole('button').nth(1).click();
+    const lesson = page.locator('.lesson');
+    await lesson.waitFor();
+    const next = lesson.getByRole('button', { name: GERMAN.LESSON_WORDS.next, exact: true });
+    const left: string[] = [];
+    for (let step = 1; step < 12; step += 1) {
+      for (const text of await englishLeft(app)) left.push(`step ${step}: ${text}`);
+      if (!(await next.isVisible())) break;
+      await next.click();
+      await app.settle();
+    }
+    expect(left).toEqual([]);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('what cannot be typed is refused in it, numbers with a comma and with a point are taken', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    const field = page.getByRole('textbox', { name: /^Schlitzbreite/ });
+    for (const [typed, shown] of [
+      ['0,61', '0,610'],
+      ['0.6', '0,600'],
+    ] as const) {
+      await field.fill(typed);
+      await app.afterChange(() => field.press('Enter'));
+      expect(await field.inputValue()).toBe(shown);
+    }
+    await field.fill('9,5');
+    await field.press('Enter');
+    const refusal = page.locator('.refusal').filter({ hasText: '9,5' });
+    await refusal.waitFor();
+    expect(await refusal.innerText()).toMatch(/0,3 bis 1,2/);
+    expect(await englishLeft(app)).toEqual([]);
+  });
+
+  test('what the worker refuses is said in it', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await page.getByRole('button', { name: GERMAN.WANTED_WORDS.action }).click();
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('Escape');
+    await app.page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true }).click();
+    await page.getByRole('button', { name: GERMAN.REFRET_WORDS.action }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('button', { name: GERMAN.REFRET_WORDS.makeRefret }).click();
+    await dialog.getByLabel(GERMAN.REFRET_WORDS.stretches).selectOption('5');
+    const add = dialog.getByRole('button', { name: GERMAN.REFRET_WORDS.add });
+    while (await add.isEnabled()) await add.click();
+    // 8 tangs in 5 stretches: 8⁵ mixtures.
+    await dialog.getByText(/8 Bundfüße in 5 Strecken ergeben 32768 Mischungen; höchstens 20000/).waitFor();
+    expect(await englishLeft(app)).toEqual([]);
+  });
+
+  test('the accessibility checker finds nothing', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await bandsAreThere(app);
+    await openGroups(app);
+    await page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true }).click();
+    expect(await violations(app)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('?');
+    await page.getByRole('dialog').waitFor();
+    expect(await violations(app)).toEqual([]);
+  });
+});
+
+describe('the choice', () => {
+  const language = (app: App) => app.page.evaluate(() => document.documentElement.lang);
+  const menu = (app: App, name: string) => app.page.getByRole('button', { name, exact: true }).click();
+
+  test('in the menu starts the page afresh in another language and keeps the neck, there and back, by keyboard', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await app.afterChange(() => page.getByRole('slider', { name: /^Schlitzbreite/ }).press('PageDown'));
+    const kerf = () => page.getByRole('slider', { name: /^(Schlitzbreite|Kerf)/ }).getAttribute('aria-valuetext');
+    const before = await kerf();
+    await page.getByRole('textbox', { name: GERMAN.PROJECT_WORDS.name }).fill('Ahorn für Ada');
+    await page.keyboard.press('Enter');
+
+    await menu(app, GERMAN.PROJECT_WORDS.menu);
+    const choice = page.getByRole('combobox', { name: 'Sprache' });
+    expect(await choice.locator('option').allInnerTexts()).toEqual(['wie das System', 'English', 'Deutsch']);
+    expect(
+      await choice.locator('option[lang]').evaluateAll((all) => all.map((one) => one.getAttribute('lang'))),
+    ).toEqual(['en', 'de']);
+    // German is spoken already: nothing to load.
+    await choice.selectOption('de');
+    expect(await page.getByRole('button', { name: /laden|Load/ }).count()).toBe(0);
+    await choice.selectOption('en');
+    expect(await language(app)).toBe('de');
+    await page.getByText(GERMAN.LANGUAGE_WORDS.afresh).waitFor();
+    await choice.press('Tab');
+    expect(
+      await page.evaluate(() => [document.activeElement?.textContent, document.activeElement?.getAttribute('lang')]),
+    ).toEqual(['Load the page in English', 'en']);
+    await Promise.all([page.waitForEvent('load'), page.keyboard.press('Enter')]);
+    await page.getByRole('button', { name: 'Menu', exact: true }).waitFor();
+    expect(await language(app)).toBe('en');
+    expect(await page.getByRole('textbox', { name: 'Name of the build' }).inputValue()).toBe('Ahorn für Ada');
+    expect((await kerf())?.replace('.', ',')).toBe(before);
+
+    // Another visit finds the choice again, whatever the system says.
+    await page.reload();
+    await menu(app, 'Menu');
+    const again = page.getByRole('combobox', { name: 'Language' });
+    expect(await again.inputValue()).toBe('en');
+    await again.selectOption('system');
+    await Promise.all([
+      page.waitForEvent('load'),
+      page.getByRole('button', { name: 'Die Seite auf Deutsch laden' }).click(),
+    ]);
+    await page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true }).waitFor();
+    expect(await language(app)).toBe('de');
+    expect(await page.getByRole('textbox', { name: GERMAN.PROJECT_WORDS.name }).inputValue()).toBe('Ahorn für Ada');
+    expect(await kerf()).toBe(before);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('is refused with its reason where nothing can be kept, and the page stays', async () => {
+    const app = await openApp({
+      ...IN_GERMAN,
+      prepare: async (page) => {
+        await page.addInitScript(() => {
+          Storage.prototype.setItem = () => {
+            throw new DOMException('full', 'QuotaExceededError');
+          };
+        });
+      },
+    });
+    const { page } = app;
+    await menu(app, GERMAN.PROJECT_WORDS.menu);
+    await page.getByRole('combobox', { name: 'Sprache' }).selectOption('en');
+    await page.getByRole('button', { name: 'Load the page in English' }).click();
+    await page.getByText(GERMAN.LANGUAGE_WORDS.notKept).waitFor();
+    expect(await language(app)).toBe('de');
+    await app.afterChange(() => page.getByRole('slider', { name: /^Schlitzbreite/ }).press('PageDown'));
+    await menu(app, GERMAN.PROJECT_WORDS.menu);
+    await page.getByRole('button', { name: 'Load the page in English' }).click();
+    await page.getByText(GERMAN.DRAFT_WORDS.full).waitFor();
+    expect(await language(app)).toBe('de');
+  });
+
+  test('falls back to English with a notice when the German part does not come', async () => {
+    const app = await openApp({
+      ...IN_GERMAN,
+      prepare: async (page) => {
+        await page.route('**/assets/de-*.js', (route) => route.fulfill({ status: 404, body: '' }));
+      },
+    });
+    const notice = app.page.getByText(START_WORDS.de.wordsMissing);
+    await notice.waitFor();
+    expect(await notice.getAttribute('lang')).toBe('de');
+    expect(await language(app)).toBe('en');
+    await app.page.getByRole('button', { name: 'Menu', exact: true }).waitFor();
+  });
+
+  test('English fetches nothing of another language', async () => {
+    const fetched: string[] = [];
+    await openApp({
+      prepare: (page) => Promise.resolve(void page.on('request', (request) => fetched.push(request.url()))),
+    });
+    expect(fetched.length).toBeGreaterThan(5);
+    expect(fetched.filter((url) => /\/de-[\w-]+\.js$/.test(url))).toEqual([]);
+  });
+});
+
+describe('the customer’s page', () => {
+  const { build } = PRESETS[0]!;
+  const link = writeLink({
+    builds: (['press', 'glue', 'both'] as const).map((method) => ({ ...build, name: 'No. 7', method })),
+    page: { ...EMPTY_PAGE, from: 'Werkstatt', to: 'Ada' },
+  });
+  const path = `#customer=${link.ok ? link.text : ''}`;
+  const complete = async ({ page }: App) => {
+    await expect.poll(() => page.locator('.choice img').count(), { timeout: 60_000 }).toBe(3);
+    await page.locator('table').waitFor();
+  };
+
+  test('speaks the reader’s language, on a phone', async () => {
+    const app = await openApp({ ...PHONE, path, waitForPicture: false });
+    await complete(app);
+    expect(await app.page.title()).toBe(GERMAN.CUSTOMER_WORDS.titleMany);
+    expect(await englishLeft(app)).toEqual([]);
+    expect(await cutOff(app)).toEqual([]);
+    expect(await violations(app)).toEqual([]);
+    await app.screenshot('language/customer-phone', { fullPage: true });
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('that cannot be shown says so in it', async () => {
+    const app = await openApp({ ...PHONE, path: `${path.slice(0, -9)}`, waitForPicture: false });
+    await app.page.getByRole('heading', { name: GERMAN.CUSTOMER_WORDS.notOpened }).waitFor();
+    expect((await app.page.locator('main').innerText()).length).toBeGreaterThan(60);
+  });
+
+  test('falls back to English with a notice', async () => {
+    const app = await openApp({
+      ...PHONE,
+      path,
+      waitForPicture: false,
+      prepare: async (page) => {
+        await page.route('**/assets/de-*.js', (route) => route.abort());
+      },
+    });
+    await app.page.getByRole('heading', { name: 'Your neck, and what you can choose' }).waitFor();
+    expect(await app.page.getByText(START_WORDS.de.wordsMissing).isVisible()).toBe(true);
+  });
+});
+
+describe.each([
+  ['desk', { width: 1440, height: 900 }],
+  ['small-desk', { width: 1000, height: 720 }],
+  ['phone', { width: 390, height: 844 }],
+] as const)('German layout, %s', (name, viewport) => {
+  test('nothing is cut off or too wide', async () => {
+    const app = await openApp({ ...IN_GERMAN, viewport, touch: name === 'phone' });
+    await bandsAreThere(app);
+    expect(await cutOff(app)).toEqual([]);
+    await app.screenshot(`language/${name}`, { fullPage: true });
+    const left: string[] = [];
+    if (name === 'small-desk') return;
+    await openEverything(app, async (id) => {
+      await answersAreThere(app);
+      for (const text of await cutOff(app)) left.push(`${id}: ${text}`);
+      await app.screenshot(`language/${name}-${id}`);
+    });
+    expect(left).toEqual([]);
+  });
+});
