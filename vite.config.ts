@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { licences } from './src/app/packaging/licences.ts';
@@ -28,6 +29,8 @@ export default defineConfig({
           exclude: ['test/browser/**', 'test/output/**'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // Every processor: by itself it would leave one idle.
+          maxWorkers: availableParallelism(),
         },
       },
       {
@@ -38,7 +41,9 @@ export default defineConfig({
           include: ['test/browser/**/*.spec.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,
-          fileParallelism: false,
+          globalSetup: ['test/browser/set-up.ts'],
+          // Two at a time: each draws by itself on more than one processor.
+          maxWorkers: 2,
         },
       },
     ],

@@ -20,7 +20,7 @@
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll } from 'vitest';
-import { ensureBuilt, root } from '../tools/project.mjs';
+import { root } from '../tools/project.mjs';
 import { serveFolder } from '../tools/server.mjs';
 import { launch, openPage, PATIENCE_MS, type App, type OpenOptions } from './open-page.ts';
 
@@ -46,7 +46,6 @@ export function withBrowser(folder?: string): (options?: OpenOptions) => Promise
   const opened: App[] = [];
 
   beforeAll(async () => {
-    if (folder === undefined && !(await ensureBuilt())) throw new Error('The page could not be built; see above.');
     server = await serveFolder(folder ?? join(root, 'dist'), { port: 0, host: '127.0.0.1' });
     const launched = await launch();
     browser = launched.browser;

@@ -5,16 +5,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { beforeAll, expect, test } from 'vitest';
-import { ensureBuilt, root } from '../tools/project.mjs';
+import { expect, test } from 'vitest';
+import { root } from '../tools/project.mjs';
 
 const assets = join(root, 'dist', 'assets');
 const read = (name: string) => readFileSync(join(assets, name), 'utf8');
 const scripts = () => readdirSync(assets).filter((name) => name.endsWith('.js'));
-
-beforeAll(async () => {
-  if (!(await ensureBuilt())) throw new Error('The page could not be built; see above.');
-}, 180_000);
 
 /** Files that a file imports at once. */
 function importsOf(name: string): string[] {
