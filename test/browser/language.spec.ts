@@ -388,6 +388,17 @@ describe.each([
     await bandsAreThere(app);
     expect(await cutOff(app)).toEqual([]);
     await app.screenshot(`language/${name}`, { fullPage: true });
+    const menu = app.page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true });
+    // The head of the page is one row, and the menu is in the window.
+    const undo = app.page.getByRole('button', { name: /^Rückgängig/ });
+    expect((await menu.boundingBox())?.y).toBe((await undo.boundingBox())?.y);
+    await menu.click();
+    await app.page.getByRole('combobox', { name: 'Sprache' }).selectOption('en');
+    const { x, width } = (await app.page.locator('#bar-menu').boundingBox())!;
+    expect([x >= 0, x + width <= viewport.width]).toEqual([true, true]);
+    expect(await cutOff(app)).toEqual([]);
+    await app.screenshot(`language/${name}-menu`);
+    await app.page.keyboard.press('Escape');
     const left: string[] = [];
     if (name === 'small-desk') return;
     await openEverything(app, async (id) => {

@@ -21,7 +21,8 @@ export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: 
   const small = width < 560;
   const left = small ? 12 : 20;
   const bottom = height - (small ? 12 : 18);
-  const length = Math.min(200, width * 0.34);
+  // Beside it and its words there is room for the tools that lie over the picture.
+  const length = Math.min(200, width * (small ? 0.34 : 0.18));
   const end = boardEndMm(build);
   const scale = length / end;
   write(ink, SCENE_WORDS.bowShown(factorText(factor)), [left, bottom - (small ? 30 : 36)], {
