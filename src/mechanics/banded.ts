@@ -2,7 +2,7 @@
  * Symmetric positive definite banded systems: A = L·Lᵀ (Cholesky), and the solution for right-hand sides, four at a time.
  *
  * Storage: `band[j·stride + k]`, stride = b + 4, holds A(j + k, j), k = 0…b, b the half bandwidth: the lower triangle by columns.
- * Right-hand sides: in blocks of four columns, see `blockIndex`.
+ * Right-hand sides: in blocks of four, see `blockIndex`.
  * Reference: Golub & Van Loan, Matrix Computations, §4.3.5 (band Cholesky), from memory.
  * Operations: about n·b² for the factor and 4·n·b for each right-hand side.
  *
@@ -127,43 +127,31 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
 /** Right-hand sides that are solved together: those of a block. */
 export const LANES = 4;
 
-/** Room for right-hand sides, all zero. */
-export function createBlocks(order: number, columns: number): Float64Array {
-  return new Float64Array(paddedOrder(order) * Math.ceil(columns / LANES) * LANES);
+/** Room for a block of right-hand sides, all zero. */
+export function createBlock(order: number): Float64Array {
+  return new Float64Array(paddedOrder(order) * LANES);
 }
 
-/** Where row r of right-hand side c stands: blocks of four columns, each padded n × 4 row-major. */
-export function blockIndex(order: number, row: number, column: number): number {
-  return ((column >> 2) * paddedOrder(order) + row) * LANES + (column & 3);
+/** Where row r of right-hand side 0 to 3 stands in its block: row-major. */
+export function blockIndex(row: number, lane: number): number {
+  return row * LANES + lane;
 }
 
 /**
- * Solves A·X = B in place for blocks of right-hand sides.
- * @param values from `createBlocks`; overwritten with X.
- * @param firstRow for each column the first row that is not zero (0 when unknown): forward substitution starts there.
+ * Solves A·X = B in place for a block of right-hand sides.
+ * @param block from `createBlock`; overwritten with X.
+ * @param firstRow the first row that is not zero (0 when unknown): forward substitution starts there.
  */
-export function solveBlocks(
-  factor: BandFactor,
-  values: Float64Array,
-  columns: number,
-  firstRow?: ArrayLike<number>,
-): void {
-  const size = paddedOrder(factor.order) * LANES;
-  for (let c = 0; c < columns; c += LANES) {
-    let from = firstRow ? factor.order : 0;
-    for (let lane = c; firstRow && lane < Math.min(columns, c + LANES); lane += 1)
-      from = Math.min(from, firstRow[lane]!);
-    const block = values.subarray((c / LANES) * size, (c / LANES + 1) * size);
-    substituteForward(factor, block, from);
-    substituteBackward(factor, block);
-  }
+export function solveBlock(factor: BandFactor, block: Float64Array, firstRow = 0): void {
+  substituteForward(factor, block, firstRow);
+  substituteBackward(factor, block);
 }
 
-/** L·Y = B: each panel's own rows, then what they take off the rows below. @param from rows before it are zero. */
-function substituteForward({ order, halfBandwidth, band }: BandFactor, x: Float64Array, from: number): void {
+/** L·Y = B: each panel's own rows, then what they take off the rows below. @param firstRow rows before it are zero. */
+function substituteForward({ order, halfBandwidth, band }: BandFactor, x: Float64Array, firstRow: number): void {
   const down = halfBandwidth + PANEL - 1;
   const end = paddedOrder(order);
-  for (let j = from - (from % PANEL); j < end; j += PANEL) {
+  for (let j = firstRow - (firstRow % PANEL); j < end; j += PANEL) {
     const p0 = j * (down + 1);
     const p1 = p0 + down;
     const p2 = p1 + down;
@@ -226,23 +214,17 @@ function subtractPanel(
   const c0 = x[s + 8]!, c1 = x[s + 9]!, c2 = x[s + 10]!, c3 = x[s + 11]!; // prettier-ignore
   const d0 = x[s + 12]!, d1 = x[s + 13]!, d2 = x[s + 14]!, d3 = x[s + 15]!; // prettier-ignore
   const end = LANES * (first + rows);
-  let e0 = entry;
-  let e1 = e0 + across;
-  let e2 = e1 + across;
-  let e3 = e2 + across;
-  for (let at = LANES * first; at < end; at += LANES) {
-    const a = band[e0]!;
-    const b = band[e1]!;
-    const c = band[e2]!;
-    const d = band[e3]!;
+  const across2 = 2 * across;
+  const across3 = 3 * across;
+  for (let at = LANES * first, e = entry; at < end; at += LANES, e += along) {
+    const a = band[e]!;
+    const b = band[e + across]!;
+    const c = band[e + across2]!;
+    const d = band[e + across3]!;
     x[at]! -= a * a0 + b * b0 + c * c0 + d * d0;
     x[at + 1]! -= a * a1 + b * b1 + c * c1 + d * d1;
     x[at + 2]! -= a * a2 + b * b2 + c * c2 + d * d2;
     x[at + 3]! -= a * a3 + b * b3 + c * c3 + d * d3;
-    e0 += along;
-    e1 += along;
-    e2 += along;
-    e3 += along;
   }
 }
 
@@ -253,8 +235,8 @@ export function solveDense(matrix: Float64Array, rightHandSide: Float64Array): F
   const stride = bandStride(shape);
   const band = new Float64Array(bandLength(shape));
   for (let j = 0; j < n; j += 1) for (let i = j; i < n; i += 1) band[j * stride + i - j] = matrix[i * n + j]!;
-  const block = createBlocks(n, 1);
-  rightHandSide.forEach((value, row) => (block[blockIndex(n, row, 0)] = value));
-  solveBlocks(factorise(shape, band), block, 1);
-  return rightHandSide.map((_, row) => block[blockIndex(n, row, 0)]!);
+  const block = createBlock(n);
+  rightHandSide.forEach((value, row) => (block[blockIndex(row, 0)] = value));
+  solveBlock(factorise(shape, band), block);
+  return rightHandSide.map((_, row) => block[blockIndex(row, 0)]!);
 }

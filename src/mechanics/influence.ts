@@ -3,23 +3,20 @@
  * change the mesh (wire, kerf, method, tuning, rod setting, time) is a combination of these.
  */
 import { assemble, hold, withSlots, type Assembly } from './assembly.ts';
-import { blockIndex, solveBlocks, type BandFactor } from './banded.ts';
+import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './banded.ts';
 import type { NeckDescription, SlotFilling } from './description.ts';
-import { CASES, caseColumn, contactWeights, createLoads, type CaseName, type LoadBlock } from './loads.ts';
+import { CASES, caseColumn, contactWeights, createLoads, namedLoads, type CaseName, type LoadBlock } from './loads.ts';
 import { createMesh, nodeAt, type Refinement } from './mesh.ts';
 import { createSection } from './section.ts';
 
 export interface NeckModel {
   readonly assembly: Assembly;
-  /** All load cases, for the mesh on which frets are pressed in. */
   readonly loads: LoadBlock;
-  /** The named cases only, for meshes in which nothing is pressed. */
-  readonly namedLoads: LoadBlock;
 }
 
 export function createNeckModel(description: NeckDescription, refinement: Refinement = 1): NeckModel {
   const assembly = assemble(createMesh(createSection(description), refinement));
-  return { assembly, loads: createLoads(assembly, 'all'), namedLoads: createLoads(assembly, 'named') };
+  return { assembly, loads: createLoads(assembly) };
 }
 
 export interface Influence {
@@ -33,44 +30,61 @@ export interface Influence {
   readonly openingMm: Float64Array;
 }
 
-/** Solves all load cases together, or the named ones only. */
+/** Solves all load cases, or the named ones only. */
 export function solveInfluence(model: NeckModel, filling: SlotFilling, which: 'all' | 'named' = 'all'): Influence {
   const factor = hold(model.assembly, withSlots(model.assembly, filling));
-  const loads = which === 'all' ? model.loads : model.namedLoads;
-  return influenceOf(model.assembly, loads, solveDisplacements(model.assembly, loads, factor));
+  return influenceOf(model.assembly, which === 'all' ? model.loads : namedLoads(model.loads), factor);
 }
 
-/** Displacements of every load case, in blocks (see banded.ts). */
-export function solveDisplacements(assembly: Assembly, loads: LoadBlock, factor: BandFactor): Float64Array {
-  const values = Float64Array.from(loads.forces);
-  for (const dof of assembly.held) {
-    for (let c = 0; c < loads.columns; c += 1) values[blockIndex(factor.order, dof, c)] = 0;
+/**
+ * Solves load cases a block at a time, in a buffer that stays in the processor's cache: of the displacements only the few
+ * that are wanted are kept.
+ * @param take is given the displacements of each case: those of degree of freedom d are `block[blockIndex(d, lane)]`.
+ */
+export function solveCases(
+  { shape, held }: Assembly,
+  { cases }: LoadBlock,
+  factor: BandFactor,
+  take: (loadCase: number, block: Float64Array, lane: number) => void,
+): void {
+  const block = createBlock(shape.order);
+  for (let first = 0; first < cases.length; first += LANES) {
+    const together = cases.slice(first, first + LANES);
+    let firstRow = shape.order;
+    block.fill(0);
+    together.forEach(({ freedoms, forceN }, lane) => {
+      for (let k = 0; k < freedoms.length; k += 1) {
+        block[blockIndex(freedoms[k]!, lane)]! += forceN[k]!;
+        firstRow = Math.min(firstRow, freedoms[k]!);
+      }
+    });
+    for (const dof of held) block.fill(0, blockIndex(dof, 0), blockIndex(dof + 1, 0));
+    solveBlock(factor, block, firstRow);
+    together.forEach((_, lane) => take(first + lane, block, lane));
   }
-  solveBlocks(factor, values, loads.columns, loads.firstRow);
-  return values;
 }
 
-function influenceOf({ mesh, shape }: Assembly, loads: LoadBlock, displacements: Float64Array): Influence {
+/** The influence vectors of load cases, from the factor of the matrix. */
+export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFactor): Influence {
+  const { mesh } = assembly;
   const stations = mesh.columnXMm.length;
   const slots = mesh.slotLeftColumn.length;
-  const { columns, wedges } = loads;
-  const at = (node: number, axis: 0 | 1, column: number) =>
-    displacements[blockIndex(shape.order, 2 * node + axis, column)]!;
-  const lineMm = new Float64Array(columns * stations);
-  for (let station = 0; station < stations; station += 1) {
-    const node = nodeAt(mesh, station, mesh.boardRows);
-    for (let c = 0; c < columns; c += 1) lineMm[c * stations + station] = at(node, 1, c);
-  }
-  const openingMm = new Float64Array(columns * slots);
-  for (let slot = 0; slot < slots; slot += 1) {
-    const left = mesh.slotLeftColumn[slot]!;
-    contactWeights(mesh, slot).forEach((weight, row) => {
-      const a = nodeAt(mesh, left, row);
-      const b = nodeAt(mesh, left + 1, row);
-      for (let c = 0; c < columns; c += 1) openingMm[c * slots + slot]! += weight * (at(b, 0, c) - at(a, 0, c));
-    });
-  }
-  return { stationXMm: mesh.columnXMm, slots, wedges, lineMm, openingMm };
+  const weights = Array.from({ length: slots }, (_, slot) => contactWeights(mesh, slot));
+  const lineMm = new Float64Array(loads.cases.length * stations);
+  const openingMm = new Float64Array(loads.cases.length * slots);
+  solveCases(assembly, loads, factor, (loadCase, block, lane) => {
+    const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)]!;
+    for (let station = 0; station < stations; station += 1)
+      lineMm[loadCase * stations + station] = at(nodeAt(mesh, station, mesh.boardRows), 1);
+    for (let slot = 0; slot < slots; slot += 1) {
+      const left = mesh.slotLeftColumn[slot]!;
+      let opening = 0;
+      for (let row = 0; row <= mesh.contactRows; row += 1)
+        opening += weights[slot]![row]! * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
+      openingMm[loadCase * slots + slot] = opening;
+    }
+  });
+  return { stationXMm: mesh.columnXMm, slots, wedges: loads.wedges, lineMm, openingMm };
 }
 
 /** A combination of load cases: wedge forces in N, and an amount of each named case. */

@@ -16,7 +16,6 @@
  * Σ F = N and Σ F·y = M. Transverse loads are shared out over the depth by the shear stiffness (Saint-Venant).
  */
 import type { Assembly } from './assembly.ts';
-import { blockIndex, createBlocks } from './banded.ts';
 import { GAUSS } from './element.ts';
 import { loadColumn, nodeAt, type Mesh } from './mesh.ts';
 
@@ -24,17 +23,20 @@ import { loadColumn, nodeAt, type Mesh } from './mesh.ts';
 export const CASES = ['pull', 'couple', 'slope', 'rodPull', 'rodCouple', 'rodCurve', 'boardStrain'] as const;
 export type CaseName = (typeof CASES)[number];
 
-/** Load cases solved together: either all, or the named ones without the wedges. */
-export interface LoadBlock {
-  /** Number of wedge columns, which come first; the named cases follow. */
-  readonly wedges: number;
-  readonly columns: number;
-  /** Nodal forces in blocks (see banded.ts). */
-  readonly forces: Float64Array;
-  /** First row with a force, for each column. */
-  readonly firstRow: Int32Array;
+/** The nodal forces of a load case: `forceN[k]` on the degree of freedom `freedoms[k]`; several on one add up. */
+export interface NodalForces {
+  readonly freedoms: readonly number[];
+  readonly forceN: readonly number[];
 }
 
+/** Load cases solved together: either all, or the named ones without the wedges. */
+export interface LoadBlock {
+  /** Number of wedges, which come first; the named cases follow. */
+  readonly wedges: number;
+  readonly cases: readonly NodalForces[];
+}
+
+/** Where a named case stands after the wedges. */
 export function caseColumn(wedges: number, name: CaseName): number {
   return wedges + CASES.indexOf(name);
 }
@@ -82,17 +84,17 @@ function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
   return points;
 }
 
-/** @param which all load cases, or the named ones only. */
-export function createLoads(assembly: Assembly, which: 'all' | 'named'): LoadBlock {
-  const { mesh, shape } = assembly;
-  const slots = which === 'all' ? mesh.slotLeftColumn.length : 0;
-  const columns = slots + CASES.length;
-  const forces = createBlocks(shape.order, columns);
-  const firstRow = new Int32Array(columns).fill(shape.order);
-  const add = (node: number, axis: 0 | 1, column: number, value: number) => {
-    const row = 2 * node + axis;
-    forces[blockIndex(shape.order, row, column)]! += value;
-    if (row < firstRow[column]!) firstRow[column] = row;
+export function createLoads(assembly: Assembly): LoadBlock {
+  const { mesh } = assembly;
+  const slots = mesh.slotLeftColumn.length;
+  const cases = Array.from({ length: slots + CASES.length }, () => ({
+    freedoms: [] as number[],
+    forceN: [] as number[],
+  }));
+  const add = (node: number, axis: 0 | 1, loadCase: number, value: number) => {
+    const { freedoms, forceN } = cases[loadCase]!;
+    freedoms.push(2 * node + axis);
+    forceN.push(value);
   };
 
   const edges = new Map<number, EdgePoint[]>();
@@ -169,19 +171,24 @@ export function createLoads(assembly: Assembly, which: 'all' | 'named'): LoadBlo
     };
     for (let column = start; column < end; column += 1) {
       const slope = (yAt(column + 1) - yAt(column)) / (mesh.columnXMm[column + 1]! - mesh.columnXMm[column]!);
-      rodNodes(column).forEach(([node, share]) => add(node, 1, loadCase, slope * share));
-      rodNodes(column + 1).forEach(([node, share]) => add(node, 1, loadCase, -slope * share));
+      pushRod(loadCase, column, slope);
+      pushRod(loadCase, column + 1, -slope);
     }
   }
   /** The rod bears in the neck: its push is shared over the neck's nodes, clear of the slots above. */
-  function rodNodes(column: number): (readonly [node: number, share: number])[] {
-    const count = mesh.rows - mesh.boardRows;
-    return Array.from({ length: count }, (_, k) => [nodeAt(mesh, column, mesh.boardRows + k), 1 / count] as const);
+  function pushRod(loadCase: number, column: number, force: number): void {
+    for (let row = mesh.boardRows; row < mesh.rows; row += 1)
+      add(nodeAt(mesh, column, row), 1, loadCase, force / (mesh.rows - mesh.boardRows));
   }
 
   const strain = named('boardStrain');
   assembly.boardStrainForce.forEach((force, row) => {
     if (force !== 0) add(row >> 1, (row & 1) as 0 | 1, strain, force);
   });
-  return { wedges: slots, columns, forces, firstRow };
+  return { wedges: slots, cases };
+}
+
+/** The named cases of a block alone, for meshes in which nothing is pressed. */
+export function namedLoads({ wedges, cases }: LoadBlock): LoadBlock {
+  return { wedges: 0, cases: cases.slice(wedges) };
 }

@@ -11,7 +11,7 @@
 import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
 import { hold, withSlots } from './assembly.ts';
-import { blockIndex, createBlocks, solveBlocks } from './banded.ts';
+import { blockIndex, createBlock, solveBlock } from './banded.ts';
 import { EMPTY, type SlotFilling } from './description.ts';
 import type { NeckModel } from './influence.ts';
 import { CASES, caseColumn, type CaseName } from './loads.ts';
@@ -35,18 +35,17 @@ export interface StressLoad {
 /** Displacements under one combination of the load cases, a value for each degree of freedom, mm. */
 function displacements({ assembly, loads }: NeckModel, filling: SlotFilling, load: StressLoad): Float64Array {
   const { order } = assembly.shape;
-  const block = createBlocks(order, 1);
-  const add = (column: number, amount: number) => {
+  const block = createBlock(order);
+  const add = (loadCase: number, amount: number) => {
     if (amount === 0) return;
-    for (let row = loads.firstRow[column]!; row < order; row += 1) {
-      block[blockIndex(order, row, 0)]! += amount * loads.forces[blockIndex(order, row, column)]!;
-    }
+    const { freedoms, forceN } = loads.cases[loadCase]!;
+    freedoms.forEach((dof, k) => (block[blockIndex(dof, 0)]! += amount * forceN[k]!));
   };
   for (let slot = 0; slot < loads.wedges; slot += 1) add(slot, load.wedgeN[slot]!);
   for (const name of CASES) add(caseColumn(loads.wedges, name), load.cases?.[name] ?? 0);
-  for (const dof of assembly.held) block[blockIndex(order, dof, 0)] = 0;
-  solveBlocks(hold(assembly, withSlots(assembly, filling)), block, 1);
-  return Float64Array.from({ length: order }, (_, row) => block[blockIndex(order, row, 0)]!);
+  for (const dof of assembly.held) block[blockIndex(dof, 0)] = 0;
+  solveBlock(hold(assembly, withSlots(assembly, filling)), block);
+  return Float64Array.from({ length: order }, (_, row) => block[blockIndex(row, 0)]!);
 }
 
 /**

@@ -1,19 +1,15 @@
 /** Every load case is in equilibrium by itself, and the solution balances it. */
 import { describe, expect, it } from 'vitest';
 import { hold, multiply, withSlots, type Assembly } from '../../src/mechanics/assembly.ts';
-import { blockIndex } from '../../src/mechanics/banded.ts';
 import { EMPTY, UNCUT, type SlotFilling } from '../../src/mechanics/description.ts';
-import { createNeckModel, solveDisplacements } from '../../src/mechanics/influence.ts';
+import { createNeckModel } from '../../src/mechanics/influence.ts';
 import { CASES, caseColumn, contactWeights, type CaseName, type LoadBlock } from '../../src/mechanics/loads.ts';
 import { nodeAt } from '../../src/mechanics/mesh.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
+import { displacementsOf, forcesOf } from './load-cases.ts';
 import { ALL_NECKS, DEFAULT_NECK } from './necks.ts';
 
 const FILLED: SlotFilling = { kind: 'filled', modulusMPa: 12_000, reach: 0.7 };
-
-function column(loads: LoadBlock, order: number, at: number): Float64Array {
-  return Float64Array.from({ length: order }, (_, row) => loads.forces[blockIndex(order, row, at)]!);
-}
 
 /** Sums of forces, and of moments about the nut end of the crown's line; and the sizes of what was summed. */
 function resultant({ mesh }: Assembly, force: Float64Array) {
@@ -37,9 +33,7 @@ function resultant({ mesh }: Assembly, force: Float64Array) {
 
 /** The slots first, then the named cases. */
 function namesOf(loads: LoadBlock): string[] {
-  return Array.from({ length: loads.columns }, (_, c) =>
-    c < loads.wedges ? `wedge ${c + 1}` : CASES[c - loads.wedges]!,
-  );
+  return loads.cases.map((_, c) => (c < loads.wedges ? `wedge ${c + 1}` : CASES[c - loads.wedges]!));
 }
 
 /** Cases with a load, by their column; a neck without a rod leaves those of the rod empty. */
@@ -57,7 +51,7 @@ describe.each(ALL_NECKS)('the load cases of %s', (_name, neck) => {
 
   it('balance by themselves', () => {
     cases.forEach(([name, c]) => {
-      const sum = resultant(assembly, column(loads, order, c));
+      const sum = resultant(assembly, forcesOf(loads, c, order));
       expectNothing(sum.along, sum.size, 1e-11, `${name}: forces along the neck`);
       expectNothing(sum.across, sum.size, 1e-11, `${name}: forces across the neck`);
       expectNothing(sum.moment, sum.leverage, 1e-11, `${name}: moments`);
@@ -71,11 +65,11 @@ describe.each(ALL_NECKS)('the load cases of %s', (_name, neck) => {
   ] as const)('are balanced by the solution, supports included: slots %s', (_slots, filling) => {
     const band = withSlots(assembly, filling);
     const stiffness = Float64Array.from(band);
-    const displacements = solveDisplacements(assembly, loads, hold(assembly, band));
+    const displacements = displacementsOf(assembly, loads, hold(assembly, band));
     let worst = 0;
     cases.forEach(([, c]) => {
-      const u = Float64Array.from({ length: order }, (_, row) => displacements[blockIndex(order, row, c)]!);
-      const force = column(loads, order, c);
+      const u = displacements[c]!;
+      const force = forcesOf(loads, c, order);
       const inner = multiply(assembly.shape, stiffness, u);
       const load = force.reduce((sum, f) => sum + Math.abs(f), 0);
       // Held or not: a load in equilibrium leaves nothing for determinate supports to carry.
@@ -89,9 +83,9 @@ describe.each(ALL_NECKS)('the load cases of %s', (_name, neck) => {
 
 it('a neck without a rod has no load from one', () => {
   const { assembly, loads } = createNeckModel({ ...DEFAULT_NECK, rod: null });
-  expect(loadedCases(loads, false)).toHaveLength(loads.columns - 3);
+  expect(loadedCases(loads, false)).toHaveLength(loads.cases.length - 3);
   for (const name of ['rodPull', 'rodCouple', 'rodCurve'] as const) {
-    expect(resultant(assembly, column(loads, assembly.shape.order, caseColumn(loads.wedges, name))).size).toBe(0);
+    expect(resultant(assembly, forcesOf(loads, caseColumn(loads.wedges, name), assembly.shape.order)).size).toBe(0);
   }
 });
 
@@ -102,7 +96,7 @@ describe('what the cases are', () => {
 
   /** Force and moment about y = 0 that a case puts on one column of nodes. */
   function onColumn(name: CaseName, at: number) {
-    const force = column(loads, order, caseColumn(loads.wedges, name));
+    const force = forcesOf(loads, caseColumn(loads.wedges, name), order);
     let along = 0, across = 0, moment = 0; // prettier-ignore
     for (let row = 0; row <= mesh.rows; row += 1) {
       const node = nodeAt(mesh, at, row);
@@ -137,7 +131,7 @@ describe('what the cases are', () => {
   });
 
   it('a wedge presses both walls over the contact depth alone, one newton each', () => {
-    const force = column(loads, order, 4);
+    const force = forcesOf(loads, 4, order);
     const left = mesh.slotLeftColumn[4]!;
     const wall = (c: number) => Array.from({ length: mesh.rows + 1 }, (_, row) => force[2 * nodeAt(mesh, c, row)]!);
     const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -149,11 +143,5 @@ describe('what the cases are', () => {
         .every((value) => value === 0),
     ).toBe(true);
     expectNear(sum([...contactWeights(mesh, 4)]), 1, ROUNDING, 'weights of a mean');
-  });
-
-  it('says where the first loaded row is', () => {
-    for (let c = 0; c < loads.columns; c += 1) {
-      expect(column(loads, order, c).findIndex((value) => value !== 0)).toBe(loads.firstRow[c]);
-    }
   });
 });

@@ -7,9 +7,9 @@ import {
   bandLength,
   bandStride,
   blockIndex,
+  createBlock,
   factorise,
-  createBlocks,
-  solveBlocks,
+  solveBlock,
   type BandShape,
 } from '../../src/mechanics/banded.ts';
 import { elementStiffness, elementWork } from '../../src/mechanics/element.ts';
@@ -92,8 +92,8 @@ export function planeModel(grid: Grid): PlaneModel {
       const given = new Float64Array(order);
       held.forEach((value, dof) => (given[dof] = value));
       const moved = multiply(shape, band, given);
-      const block = createBlocks(order, 1);
-      forces.forEach((force, dof) => (block[blockIndex(order, dof, 0)] = force - moved[dof]!));
+      const block = createBlock(order);
+      forces.forEach((force, dof) => (block[blockIndex(dof, 0)] = force - moved[dof]!));
       const matrix = Float64Array.from(band);
       for (const dof of held.keys()) {
         for (let k = 1; k <= shape.halfBandwidth; k += 1) {
@@ -101,10 +101,10 @@ export function planeModel(grid: Grid): PlaneModel {
           if (dof >= k) matrix[(dof - k) * stride + k] = 0;
         }
         matrix[dof * stride] = 1;
-        block[blockIndex(order, dof, 0)] = 0;
+        block[blockIndex(dof, 0)] = 0;
       }
-      solveBlocks(factorise(shape, matrix), block, 1);
-      return given.map((value, dof) => value + block[blockIndex(order, dof, 0)]!);
+      solveBlock(factorise(shape, matrix), block);
+      return given.map((value, dof) => value + block[blockIndex(dof, 0)]!);
     },
   };
 }

@@ -2,13 +2,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { hold, withSlots } from '../../src/mechanics/assembly.ts';
-import { blockIndex } from '../../src/mechanics/banded.ts';
 import { EMPTY, type NeckDescription } from '../../src/mechanics/description.ts';
 import {
   combineLine,
   combineOpening,
   createNeckModel,
-  solveDisplacements,
   solveInfluence,
   stringCases,
   type Combination,
@@ -19,6 +17,7 @@ import { nodeAt } from '../../src/mechanics/mesh.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
 import { describeSolidFeCase, solidFeCase, solveSolidFeCase } from '../reference/solid-fe-case.ts';
 import { expectNear } from '../expect-near.ts';
+import { displacementsOf } from './load-cases.ts';
 import { ALL_NECKS } from './necks.ts';
 
 const MODEL = readFileSync(new URL('../../src/mechanics/MODEL.md', import.meta.url), 'utf8');
@@ -63,15 +62,12 @@ describe.each(SOLIDS.map((solid) => [solid.id, solid] as const))('the kerf of th
 describe.each(ALL_NECKS)('the glue line for the fret tops, on %s', (_name, neck) => {
   it('differs by under 0.2 µm beside every fret', () => {
     const { assembly, loads } = createNeckModel(neck);
-    const { mesh, shape } = assembly;
-    const u = solveDisplacements(assembly, loads, hold(assembly, withSlots(assembly, EMPTY)));
+    const { mesh } = assembly;
+    const u = displacementsOf(assembly, loads, hold(assembly, withSlots(assembly, EMPTY)));
     const strings = STRINGS.cases as Record<string, number>;
     const amounts = [...neck.fretXMm.map(() => 500), ...CASES.map((name) => strings[name] ?? 0)];
     const depth = (column: number, row: number) =>
-      amounts.reduce(
-        (sum, amount, c) => sum + amount * u[blockIndex(shape.order, 2 * nodeAt(mesh, column, row) + 1, c)]!,
-        0,
-      );
+      amounts.reduce((sum, amount, c) => sum + amount * u[c]![2 * nodeAt(mesh, column, row) + 1]!, 0);
     // Two columns clear of each wall, on both sides: the wall itself rises where it is pressed.
     const beside = (fret: number, row: number) =>
       (depth(mesh.slotLeftColumn[fret]! - 2, row) + depth(mesh.slotLeftColumn[fret]! + 3, row)) / 2;

@@ -1,7 +1,6 @@
 /** Laws that the prediction of every build obeys. */
 import type { Build } from '../../src/build/build.ts';
 import { checkBuild } from '../../src/build/schema.ts';
-import { blockIndex } from '../../src/mechanics/banded.ts';
 import { contactForce } from '../../src/mechanics/contact.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
@@ -13,6 +12,7 @@ import { sampleLine } from '../../src/mechanics/relief.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 import { contactsOf } from '../../src/mechanics/wire-contact.ts';
 import { momentAt, railStops } from '../../src/state/rail.ts';
+import { forcesOf } from '../mechanics/load-cases.ts';
 import { hold, holdFinite, largest, type Invariant, type Subject } from './invariant.ts';
 
 const ROUNDING = 1e-9;
@@ -133,13 +133,14 @@ export const EQUILIBRIUM: readonly Invariant[] = [
       const { mesh, shape } = assembly;
       const nodes = mesh.nodeYMm.length;
       const rows = nodes / mesh.columnXMm.length;
-      for (let column = 0; column < loads.columns; column += 1) {
+      for (let column = 0; column < loads.cases.length; column += 1) {
+        const force = forcesOf(loads, column, shape.order);
         let [along, across, turning, size, arm] = [0, 0, 0, 0, 0];
         for (let node = 0; node < nodes; node += 1) {
           const x = mesh.columnXMm[Math.floor(node / rows)]!;
           const y = mesh.nodeYMm[node]!;
-          const fx = loads.forces[blockIndex(shape.order, 2 * node, column)]!;
-          const fy = loads.forces[blockIndex(shape.order, 2 * node + 1, column)]!;
+          const fx = force[2 * node]!;
+          const fy = force[2 * node + 1]!;
           along += fx;
           across += fy;
           turning += fy * x - fx * y;
