@@ -4,7 +4,7 @@ import { chartFile, CHART_FILE_SIZE } from '../chart/chart-file.tsx';
 import { offerFile } from '../sheets/downloads.ts';
 import { fileName } from '../sheets/file-name.ts';
 import { bowText } from '../words/bow.ts';
-import { CompareDrawing, type ChartedNeck } from './compare-chart.tsx';
+import { CompareDrawing, type ChartedNeck } from './compare-drawing.tsx';
 import { COMPARE_WORDS } from './words.ts';
 
 export interface SavedComparison {
