@@ -82,6 +82,17 @@ export function totalThicknessMm(
   return build.thicknessFret1Mm + ((build.thicknessFret12Mm - build.thicknessFret1Mm) * (xMm - x1)) / (x12 - x1);
 }
 
+/** The rod channel takes no more than this share of the wood below the board. */
+export const MOST_CHANNEL_SHARE = 0.55;
+
+/** Depth below the underside of the board that the rod channel has at x at most, without the heel, mm. */
+export function mostChannelMm(
+  build: ShapeOf<'scaleLengthMm' | 'thicknessFret1Mm' | 'thicknessFret12Mm' | 'boardThicknessMm'>,
+  xMm: number,
+): number {
+  return MOST_CHANNEL_SHARE * (totalThicknessMm(build, xMm) - build.boardThicknessMm);
+}
+
 /** What the heel adds to the depth at x, mm: a ramp before the joint, constant beyond. */
 export function heelDepthMm(
   build: ShapeOf<'scaleLengthMm' | 'bodyJointFret' | 'heelThicknessMm' | 'heelLengthMm'>,

@@ -35,6 +35,8 @@ export type CheckCode =
   | 'back-bow-no-rod'
   | 'forward-bow-no-rod'
   | 'rod-near-limit'
+  | 'rod-lies-high'
+  | 'channel-too-deep'
   | 'no-rod'
   | 'crown-too-low'
   | 'last-levelling'

@@ -1,6 +1,7 @@
 /** Checks that need numbers of the mechanics: strings, rod, levelling. */
 import { say } from '../build/language.ts';
 import type { Build } from '../build/build.ts';
+import { mostChannelMm } from '../build/neck-shape.ts';
 import { atLeast, atMost, check, type Basis } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import type { FretEnd } from './ends.ts';
@@ -76,7 +77,7 @@ function withoutRod(build: Build, reliefMm: number): Check[] {
   ];
 }
 
-export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
+function rodReachChecks(build: Build, { rod }: CheckNumbers): Check[] {
   if (!rod) return [];
   const slack = rod.slackReliefMm;
   if (build.rodKind === 'none') return withoutRod(build, slack);
@@ -118,6 +119,37 @@ export function rodChecks(build: Build, { rod }: CheckNumbers): Check[] {
       remedy: say`Change kerf or way of seating, or stiffen the neck, so that the rod works in its middle.`,
     }),
   ];
+}
+
+/** A one-way rod is built in to pull the neck back; above the middle of the wood it does the opposite. */
+function rodPlaceChecks(build: Build, { rod }: CheckNumbers): Check[] {
+  if (build.rodKind !== 'one-way' || !rod) return [];
+  const tightMm = Math.max(rod.leastReliefMm, rod.mostReliefMm);
+  if (tightMm <= rod.slackReliefMm) return [];
+  return [
+    check('rod-lies-high', 'warn', 'channelDepthMm', atMost(rod.slackReliefMm, tightMm), PREDICTION, {
+      reason: say`The rod lies above the middle of this neck’s wood: tightening it bends the neck forward, not back.`,
+      remedy: say`A deeper channel, more curve, or a two-way rod.`,
+    }),
+  ];
+}
+
+function channelChecks(build: Build): Check[] {
+  if (build.rodKind === 'none' || build.channelWidthMm === 0) return [];
+  // Deeper than the limit all along the rod: the value as it was given counts nowhere.
+  const mostMm = Math.max(mostChannelMm(build, build.rodStartMm), mostChannelMm(build, build.rodEndMm));
+  if (build.channelDepthMm <= mostMm) return [];
+  const basis: Basis = { source: say`assumption of the program; no source`, mark: 'practice' };
+  return [
+    check('channel-too-deep', 'warn', 'channelDepthMm', atMost(mostMm, build.channelDepthMm), basis, {
+      reason: say`So deep a channel would leave too little wood behind the rod. Numbers and picture take it no deeper than the limit, and less where the neck is thinner.`,
+      remedy: say`Rout shallower, or make the neck thicker.`,
+    }),
+  ];
+}
+
+export function rodChecks(build: Build, numbers: CheckNumbers): Check[] {
+  return [...rodReachChecks(build, numbers), ...rodPlaceChecks(build, numbers), ...channelChecks(build)];
 }
 
 export function crownChecks(build: Build, ends: readonly FretEnd[], { levelling }: CheckNumbers): Check[] {

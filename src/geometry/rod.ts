@@ -9,20 +9,18 @@
  * board the upper one is drawn touching it. Diameters are those of the thread. Assumed: blocks at the ends, length of the bars.
  */
 import type { Build } from '../build/build.ts';
-import { bodyJointMm, boardEndMm, totalThicknessMm } from '../build/neck-shape.ts';
+import { bodyJointMm, boardEndMm, mostChannelMm } from '../build/neck-shape.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 
 const SIDES = 12;
 const STEP_MM = 9;
-const MOST_CHANNEL_SHARE = 0.55;
 const STEEL = '#9aa1a6';
 const BLOCK = '#b08d4f';
 const CARBON = '#3a3d42';
 
 /** Depth of the floor of the rod channel below the crown of the board, mm. */
 export function channelFloorMm(build: Build, xMm: number): number {
-  const wood = totalThicknessMm(build, xMm) - build.boardThicknessMm;
-  return build.boardThicknessMm + Math.min(build.channelDepthMm, MOST_CHANNEL_SHARE * wood);
+  return build.boardThicknessMm + Math.min(build.channelDepthMm, mostChannelMm(build, xMm));
 }
 
 function places(from: number, to: number): number[] {

@@ -1,6 +1,13 @@
 /** From a build to the description that the finite-element core takes. */
 import type { Build } from '../build/build.ts';
-import { bodyJointMm, boardEndMm, fretPositionMm, fretPositionsMm, lastFretMm } from '../build/neck-shape.ts';
+import {
+  bodyJointMm,
+  boardEndMm,
+  fretPositionMm,
+  fretPositionsMm,
+  lastFretMm,
+  MOST_CHANNEL_SHARE,
+} from '../build/neck-shape.ts';
 import type { Deviations } from './deviations.ts';
 import type { Linear, NeckDescription, NeckPiece, NeckWood } from './description.ts';
 import { boardProperties, meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './materials.ts';
@@ -79,7 +86,7 @@ export function describeNeck(
         ? {
             widthAtMidMm: build.channelWidthMm,
             depthMm: build.channelDepthMm,
-            mostShare: 0.55,
+            mostShare: MOST_CHANNEL_SHARE,
             fromMm: build.rodStartMm,
             toMm: build.rodEndMm,
           }

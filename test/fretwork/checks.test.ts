@@ -139,6 +139,16 @@ const CASES: readonly Case[] = [
   // From 0.55 to 0.15 is 0.4 of a range of 0.45: 89 %.
   { code: 'rod-near-limit', severity: 'warn', change: {}, numbers: rod(0.55, 0.1, 1), value: 88.8889, limit: 80 },
   {
+    code: 'rod-lies-high',
+    severity: 'warn',
+    change: { rodKind: 'one-way' },
+    numbers: rod(0.1, 0.1, 0.13),
+    value: 0.13,
+    limit: 0.1,
+  },
+  // The rod ends at 385 mm, where the neck is 21 + 2·(385 − 36.36945)/(324 − 36.36945) = 23.42416 thick, 6 of it board.
+  { code: 'channel-too-deep', severity: 'warn', change: { channelDepthMm: 14 }, value: 14, limit: 0.55 * 17.42416 },
+  {
     code: 'no-rod',
     severity: 'warn',
     change: { rodKind: 'none' },
@@ -207,6 +217,8 @@ describe('each check speaks up', () => {
       'back-bow-no-rod': true,
       'forward-bow-no-rod': true,
       'rod-near-limit': true,
+      'rod-lies-high': true,
+      'channel-too-deep': true,
       'no-rod': true,
       'crown-too-low': true,
       'last-levelling': true,

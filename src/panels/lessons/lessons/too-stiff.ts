@@ -78,7 +78,7 @@ export const tooStiff = {
     {
       id: 'one-way',
       acts: [
-        { set: 'preset', id: 'thick-five-piece', values: { ...TIGHT, rodKind: 'one-way' } },
+        { set: 'preset', id: 'thick-five-piece', values: { ...TIGHT, rodKind: 'one-way', channelDepthMm: 11.5 } },
         { set: 'rail', at: LATER },
       ],
       facts: {

@@ -2,6 +2,16 @@
 import type { Sentences } from '../../catalogue.ts';
 
 export const FRETWORK_CHECK_SENTENCES: Sentences = {
+  // Lage des Spannstabs
+  'The rod lies above the middle of this neck’s wood: tightening it bends the neck forward, not back.':
+    'Der Spannstab liegt über der Mitte des Holzes dieses Halses: Anziehen biegt den Hals nach vorn, nicht zurück.',
+  'A deeper channel, more curve, or a two-way rod.':
+    'Ein tieferer Kanal, mehr Krümmung des Stabs oder ein zweiseitiger Spannstab.',
+  'assumption of the program; no source': 'Annahme des Programms; ohne Quelle',
+  'So deep a channel would leave too little wood behind the rod. Numbers and picture take it no deeper than the limit, and less where the neck is thinner.':
+    'Ein so tiefer Kanal ließe hinter dem Spannstab zu wenig Holz. Zahlen und Bild nehmen ihn nicht tiefer als die Grenze, und flacher, wo der Hals dünner ist.',
+  'Rout shallower, or make the neck thicker.': 'Flacher fräsen oder den Hals dicker machen.',
+
   // Bundfuß im Schlitz
   'The gap beside the tang is so wide that the glue has to be filler; it stays soft, or shrinks and lets go.':
     'Der Spalt neben dem Bundfuß ist so weit, dass der Leim füllen muss; er bleibt weich, oder er schwindet und lässt los.',
