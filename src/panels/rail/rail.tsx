@@ -3,11 +3,13 @@ import { useEffect, useId, type KeyboardEvent } from 'react';
 import { formatQuantity } from '../../build/units.ts';
 import { seatingSequence } from '../../fretwork/seating-order.ts';
 import { useLines } from '../../state/lines.ts';
-import { fretsInAt, railStops, stopIndex, type Phase, type RailPosition } from '../../state/rail.ts';
+import { lineAt } from '../../mechanics/states.ts';
+import type { Solution } from '../../state/solution-slice.ts';
+import { fretsInAt, momentAt, railStops, stopIndex, type Phase, type RailPosition } from '../../state/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { stepsOfKey } from '../controls/step-keys.ts';
-import { bowText } from '../words/bow.ts';
+import { bowText, changeText } from '../words/bow.ts';
 import { PHASE_WORDS, RAIL_WORDS } from '../words/panels.ts';
 import { railText } from './rail-text.ts';
 import { nearestStop, phaseSpans, stopPlaces } from './track.ts';
@@ -28,31 +30,58 @@ function usePlaying(): void {
   }, [playing, rail]);
 }
 
-/** The fret that went in last and how hard it wedges its slot, while they go in one by one. */
-function JustSeated() {
-  const rail = useBackbow((state) => state.rail);
-  const solution = useBackbow((state) => state.solution);
-  const system = useBackbow((state) => state.unitSystem);
-  if (!solution || rail.phase !== 'frets' || rail.fretsIn === 'all') return null;
-  const { build, prediction } = solution;
-  const fret = seatingSequence(build)[fretsInAt(build, rail) - 1];
-  if (fret === undefined) return null;
-  const forceN = prediction.methods[build.method].wedgeForceN[fret - 1]!;
-  const force = forceN === 0 ? RAIL_WORDS.noWedge : formatQuantity(forceN, 'N', 0, system);
-  return <em data-fret={fret}>{RAIL_WORDS.seated(fret, force)}</em>;
+/** What going in one by one did last: the fret, the force that pressed it in, and what it added to the bow. */
+export interface GoneIn {
+  readonly fret: number;
+  readonly count: number;
+  /** Of the last fret alone; 0 where it slides in. */
+  readonly seatingForceN: number;
+  /** Relief with it less relief without it, both computed, mm. */
+  readonly stepMm: number;
+}
+
+/** Null unless some frets are in and others are not yet. */
+export function lastGoneIn({ build, prediction }: Solution, rail: RailPosition): GoneIn | null {
+  if (rail.phase !== 'frets' || rail.fretsIn === 'all') return null;
+  const count = fretsInAt(build, rail);
+  const fret = seatingSequence(build)[count - 1];
+  if (fret === undefined || count === build.fretCount) return null;
+  const reliefAt = (position: RailPosition) => lineAt(prediction, build.method, momentAt(build, position)).extremeMm;
+  const before: RailPosition = count === 1 ? { phase: 'bare' } : { phase: 'frets', fretsIn: count - 1 };
+  return {
+    fret,
+    count,
+    seatingForceN: prediction.methods[build.method].seatingForceN[fret - 1]!,
+    stepMm: reliefAt(rail) - reliefAt(before),
+  };
 }
 
 function Now() {
   const build = useBackbow((state) => state.build);
   const rail = useBackbow((state) => state.rail);
+  const solution = useBackbow((state) => state.solution);
   const system = useBackbow((state) => state.unitSystem);
   const lines = useLines();
+  const gone = solution ? lastGoneIn(solution, rail) : null;
   return (
     <p className="rail-now">
-      <span>
-        {railText(build, rail)} <JustSeated />
-      </span>
+      {gone ? (
+        <span>
+          {RAIL_WORDS.count(gone.count, build.fretCount)}
+          <em data-fret={gone.fret}>
+            {RAIL_WORDS.seated(
+              gone.fret,
+              gone.seatingForceN === 0
+                ? RAIL_WORDS.byHand
+                : RAIL_WORDS.push(formatQuantity(gone.seatingForceN, 'N', 0, system)),
+            )}
+          </em>
+        </span>
+      ) : (
+        <span>{railText(build, rail)}</span>
+      )}
       {lines && <strong>{bowText(lines[build.method].extremeMm, system)}</strong>}
+      {gone && <small title={RAIL_WORDS.stepMeans}>{changeText(gone.stepMm, system)}</small>}
     </p>
   );
 }

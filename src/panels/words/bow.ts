@@ -38,6 +38,12 @@ export function bowText(reliefMm: number, system: UnitSystem): string {
   return kind === 'flat' ? BOW_WORDS.flat : `${bowSize(reliefMm, system)} ${BOW_WORDS[kind]}`;
 }
 
+/** How a relief changes, with its sign: "−0.02 mm" is towards a hump. Nothing where nothing of it would be printed. */
+export function changeText(changeMm: number, system: UnitSystem): string {
+  const kind = bowKind(changeMm, system);
+  return kind === 'flat' ? '' : `${kind === 'relief' ? '+' : '−'}${bowSize(changeMm, system)}`;
+}
+
 /** A band of bows, low to high: "0.19 to 0.41 mm", or with both words where it goes from a hump to a hollow. */
 export function bowBandText(lowMm: number, highMm: number, system: UnitSystem): string {
   const kinds = [bowKind(lowMm, system), bowKind(highMm, system)];

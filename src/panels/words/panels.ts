@@ -97,8 +97,11 @@ export const RAIL_WORDS = words('RAIL_WORDS', {
   bare: 'bare board, no frets',
   frets: (count: number, total: number) =>
     count === total ? `all ${total} frets in, no strings` : `${count} of ${total} frets in`,
+  count: (count: number, total: number) => `${count} of ${total} in`,
   seated: (fret: number, force: string) => `fret ${fret}: ${force}`,
-  noWedge: 'no wedge',
+  push: (force: string) => `${force} to seat`,
+  byHand: 'slides in',
+  stepMeans: 'What the last fret changed; minus is towards a hump.',
   strung: 'just strung',
   weeks: (time: string) => `strung for ${time}`,
   rod: (time: string, percent: string) => `strung for ${time}, rod at ${percent}`,

@@ -98,8 +98,11 @@ export const RAIL_WORDS: typeof english.RAIL_WORDS = {
   bare: 'leeres Griffbrett, keine Bünde',
   frets: (count, total) =>
     count === total ? `alle ${total} Bünde eingesetzt, keine Saiten` : `${count} von ${total} Bünden eingesetzt`,
+  count: (count, total) => `${count} von ${total}`,
   seated: (fret, force) => `Bund ${fret}: ${force}`,
-  noWedge: 'kein Keil',
+  push: (force) => `${force} Druck`,
+  byHand: 'gleitet hinein',
+  stepMeans: 'Was der letzte Bund geändert hat; minus heißt zum Buckel hin.',
   strung: 'eben besaitet',
   weeks: (time) => `seit ${time} besaitet`,
   rod: (time, percent) => `seit ${time} besaitet, Spannstab auf ${percent}`,
