@@ -1,4 +1,5 @@
 /** The bands of a prediction as JSON: where 90 of 100 such necks lie, and which inputs make most of that. */
+import type { BitePosterior } from './bench-log/posterior.ts';
 import type { MethodUncertainty, ReadoutBand, Uncertainty } from './uncertainty/types.ts';
 
 /** What has no number (a rod setting of no size, a day that never comes) is null. */
@@ -35,12 +36,15 @@ export function reportMethodBands(method: MethodUncertainty) {
   };
 }
 
-/** How the bands were made. */
-export function reportHowBanded({ seed, samples }: Uncertainty) {
+/** How the bands were made. @param log what a bench log left of the bite's scatter, where one was read */
+export function reportHowBanded({ seed, samples }: Uncertainty, log?: Pick<BitePosterior, 'logSpread' | 'necks'>) {
   return {
     share: 'p05 and p95 hold 90 of 100 such necks between them',
     seed,
     samples,
-    bite: 'scatter of an unmeasured bite: no bench log is read here; the bite factor is that of the build',
+    bite: log
+      ? 'scatter of the bite as the bench log leaves it; the bite factor is that of the build'
+      : 'scatter of an unmeasured bite: no bench log was read; the bite factor is that of the build',
+    ...(log ? { benchLog: { necks: log.necks, biteLogSpread: rounded(log.logSpread, 4) } } : {}),
   };
 }

@@ -2,6 +2,7 @@
  * A prediction as JSON for people and for scripts: names with units, the digits that the numbers deserve (a tenth of a
  * micrometre, a tenth of a newton), no internal vectors.
  */
+import type { BitePosterior } from './bench-log/posterior.ts';
 import type { Build } from '../build/build.ts';
 import { solveRod } from './inversion/rod.ts';
 import type { Method, MethodPrediction, Prediction, ReliefLine } from './prediction-types.ts';
@@ -78,8 +79,14 @@ function reportMethod(id: Method, { prediction, build, levelledIn, uncertainty }
 /**
  * Positive relief is forward bow, negative is back-bow; the straightedge lies on the two frets that are named.
  * @param uncertainty of the build, for its bands; without it there are none in the report
+ * @param log what a bench log left of the bite's scatter, where the bands come from one
  */
-export function predictionReport(prediction: Prediction, build: Build, uncertainty?: Uncertainty) {
+export function predictionReport(
+  prediction: Prediction,
+  build: Build,
+  uncertainty?: Uncertainty,
+  log?: Pick<BitePosterior, 'logSpread' | 'necks'>,
+) {
   const levelledIn = build.levelledIn === 'strung' ? 'strung' : 'bare';
   const reported: Reported = { prediction, build, levelledIn, uncertainty };
   return {
@@ -101,7 +108,7 @@ export function predictionReport(prediction: Prediction, build: Build, uncertain
     settleDays: build.settleDays,
     levelledIn,
     levelledInIsAssumed: build.levelledIn === 'none',
-    ...(uncertainty ? { bands: reportHowBanded(uncertainty) } : {}),
+    ...(uncertainty ? { bands: reportHowBanded(uncertainty, log) } : {}),
     methods: {
       press: reportMethod('press', reported),
       glue: reportMethod('glue', reported),

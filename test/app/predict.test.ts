@@ -8,7 +8,11 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { defaultBuild } from '../../src/build/build.ts';
 import { writeProject } from '../../src/build/file.ts';
 import { PRESETS } from '../../src/build/presets.ts';
+import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
+import { bitePosterior } from '../../src/mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
+import { biteFactorOf } from '../../src/state/bench-log/adopted.ts';
+import { ENTRY } from '../mechanics/bench-log/entries.ts';
 import { expectNear } from '../expect-near.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -92,6 +96,59 @@ describe('npm run --silent predict', () => {
     expect(stdout).toBe('');
     expect(stderr).toMatch(words);
     expect(stderr).not.toMatch(/\n\s+at |node:internal|Error:/);
+  });
+
+  it('with a bench log the bands are those that its measured necks leave', () => {
+    const build = PRESETS[0]!.build;
+    const entries = [0, 1, 2, 3].map((index) => ({
+      ...ENTRY,
+      neck: `No. ${index}`,
+      measuredFrettedMm: -0.24 - index / 100,
+    }));
+    const log = write('log.csv', writeLog(entries));
+    const posterior = bitePosterior(entries);
+    const measured = { ...build, biteFactor: biteFactorOf(posterior) };
+    const path = write('measured.json', writeProject(measured));
+    interface Banded {
+      readonly bands: { readonly benchLog?: { readonly necks: number } };
+      readonly methods: {
+        readonly press: { readonly bands: { readonly settledReliefMm: Record<'p05' | 'p95', number> } };
+      };
+    }
+    const [plain, known] = [predict(path), predict('--log', log, path)].map(
+      ({ stdout }) => JSON.parse(stdout) as Banded,
+    );
+    const width = (report: Banded) => {
+      const { p05, p95 } = report.methods.press.bands.settledReliefMm;
+      return p95 - p05;
+    };
+    expect(width(known!)).toBeLessThan(0.85 * width(plain!));
+    expect([plain!.bands.benchLog, known!.bands.benchLog?.necks]).toEqual([undefined, 4]);
+    // Another bite factor is not changed behind anybody's back.
+    const other = predict(write('other.json', writeProject(build)), '--log', log);
+    expect([other.status, other.stdout]).toEqual([2, '']);
+    expect(other.stderr).toContain(`biteFactor is 1 in the build; ${log} gives ${measured.biteFactor}.`);
+  });
+
+  it.each([
+    ['a log that is none', 'date,neck\n2026-01-01,No. 1\n', /column “.*” is missing from the header/],
+    [
+      'a log of glued necks only',
+      writeLog([{ ...ENTRY, method: 'glue', predictedFrettedMm: 0, predictedStrungFretsMm: 0 }]),
+      /says nothing of the bite/,
+    ],
+  ])('%s is refused with its reason', (_what, text, words) => {
+    const path = write('neck.json', writeProject(defaultBuild()));
+    const { status, stdout, stderr } = predict(path, '--log', write('bad.csv', text));
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(words);
+  });
+
+  it('--log without a file says how it is used', () => {
+    expect(predict(write('neck.json', writeProject(defaultBuild())), '--log')).toMatchObject({
+      status: 2,
+      stderr: expect.stringMatching(/^Usage: /) as string,
+    });
   });
 
   it('without a file it says how it is used', () => {

@@ -6,6 +6,7 @@ import { formatNumber } from '../../build/units.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { addressOf, type Route } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
+import { isNarrowed } from '../../state/bench-log/adopted.ts';
 import { buildOf } from '../../state/library/entry.ts';
 import { fitsPage } from '../../state/share/page-text.ts';
 import { MOST_SHARED, PAGE_LIMITS, type Shared } from '../../state/share/shared.ts';
@@ -218,6 +219,7 @@ function Result({ shared }: { readonly shared: Shared | null }) {
 export function ShareDialog() {
   const { what, as } = useCompose();
   const shared = useShared();
+  const logStays = useBackbow(({ adoptedBites }) => shared?.builds.some((build) => isNarrowed(adoptedBites, build)));
   return (
     <Dialog title={SHARE_WORDS.title} onClose={store.getState().closeDialog} className="share">
       <WhatToShare />
@@ -226,6 +228,7 @@ export function ShareDialog() {
       <OpensAs />
       {as === 'customer' && <PageTexts shared={shared} />}
       <Result shared={shared} />
+      {logStays && <p className="quiet">{SHARE_WORDS.logStays}</p>}
       <p className="quiet">{SHARE_WORDS.privacy}</p>
     </Dialog>
   );

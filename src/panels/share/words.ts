@@ -40,6 +40,8 @@ export const SHARE_WORDS = words('SHARE_WORDS', {
     `The link would be ${length} characters long, and at most ${most} can be opened again. Shorten the notes of the neck, or send the file.`,
   privacy:
     'The link holds the neck itself, after the sign #, which browsers keep to themselves. Nothing is stored on a server; whoever has the link can read it.',
+  logStays:
+    'The bands you see are narrowed by your bench log, which stays on this device. Whoever opens the link or the file gets the same neck with the wider bands of an unmeasured bite.',
   file: 'Save as a file',
   page: 'Look at the customer’s page',
   qr: 'QR code',

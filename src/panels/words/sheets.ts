@@ -49,6 +49,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
       'No band could be computed for these numbers. Reckon with a third up or down: the stiffness of one species alone scatters by 22 % (coefficient of variation, wood handbooks), and the grip of the studs is an estimate.',
     bandFrom: (drivers: string) =>
       `In nine necks of ten the measured number should lie in its band. Most of the band comes from ${drivers}.`,
+    fromLog: (necks: number) =>
+      `The bands are narrowed by the bench log of this workshop (${necks === 1 ? 'one measured neck' : `${necks} measured necks`}). The log does not travel with the neck: opened elsewhere, it has wider bands.`,
     method: (label: string) => `Frets seated by ${label}.`,
     rod: {
       reached: (percent: string, turns: string, way: string) =>

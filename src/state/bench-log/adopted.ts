@@ -35,6 +35,11 @@ export function adoptedFor(
   return adopted.find((bite) => bite.biteFactor === biteFactor);
 }
 
+/** Are the bands of this build narrower on this device than they are elsewhere? A glue fit does not bite. */
+export function isNarrowed(adopted: readonly AdoptedBite[], build: Pick<Build, 'biteFactor' | 'method'>): boolean {
+  return build.method !== 'glue' && adoptedFor(adopted, build) !== undefined;
+}
+
 /** Spread of ln bite for a build; undefined = that of an unmeasured bite. */
 export function biteLogSpreadOf(adopted: readonly AdoptedBite[], build: Pick<Build, 'biteFactor'>): number | undefined {
   return adoptedFor(adopted, build)?.logSpread;

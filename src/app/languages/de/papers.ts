@@ -47,6 +47,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
       'Für diese Zahlen ließ sich keine Spanne rechnen. Rechnen Sie mit einem Drittel nach oben oder unten: Allein die Steifigkeit einer Holzart streut um 22 % (Variationskoeffizient, Holzhandbücher), und der Griff der Noppen ist geschätzt.',
     bandFrom: (drivers) =>
       `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Was die Spanne am meisten ausmacht: ${drivers}.`,
+    fromLog: (necks) =>
+      `Die Spannen sind durch das Messbuch dieser Werkstatt schmaler (${necks === 1 ? 'ein gemessener Hals' : `${necks} gemessene Hälse`}). Das Messbuch reist nicht mit dem Hals: Anderswo geöffnet, hat er breitere Spannen.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
       reached: (percent, turns, way) =>

@@ -41,6 +41,8 @@ export const SHARE_WORDS: typeof english.SHARE_WORDS = {
     `Der Link hätte ${length} Zeichen, und öffnen lassen sich höchstens ${most}. Kürzen Sie die Notizen des Halses, oder schicken Sie die Datei.`,
   privacy:
     'Der Link enthält den Hals selbst, hinter dem Zeichen #, und diesen Teil behalten Browser für sich. Auf keinem Server wird etwas abgelegt; wer den Link hat, kann ihn lesen.',
+  logStays:
+    'Die Spannen, die Sie sehen, sind durch Ihr Messbuch schmaler, und das bleibt auf diesem Gerät. Wer den Link oder die Datei öffnet, bekommt denselben Hals mit den breiteren Spannen eines ungemessenen Bisses.',
   file: 'Als Datei sichern',
   page: 'Die Kundenseite ansehen',
   qr: 'QR-Code',

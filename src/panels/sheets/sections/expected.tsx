@@ -2,6 +2,8 @@
 import { formatNumber, formatQuantity, type UnitSystem } from '../../../build/units.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
+import { adoptedFor, isNarrowed } from '../../../state/bench-log/adopted.ts';
+import { useBackbow } from '../../../state/store.ts';
 import { driversText } from '../../readouts/figures.ts';
 import { betweenOf } from '../../wanted/goal.ts';
 import { bowBandText, bowKind, bowSize, bowText } from '../../words/bow.ts';
@@ -61,6 +63,9 @@ function bandText(band: Band | undefined, system: UnitSystem): string {
 export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonly system: UnitSystem }) {
   const { build, prediction, states, rod, drivers } = sheet;
   const { fromFret, toFret } = prediction.straightedge;
+  const log = useBackbow(({ adoptedBites }) =>
+    isNarrowed(adoptedBites, build) ? adoptedFor(adoptedBites, build) : undefined,
+  );
   const banded = states.some(({ band }) => band);
   const columns: ShownColumn[] = [
     { id: 'state', header: WORDS.state, kind: 'words' },
@@ -87,7 +92,9 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
       <SheetTable caption={WORDS.caption} columns={columns} rows={rows} className="table-expected" />
       {rod && <p>{rodText(rod, build.targetReliefMm, system)}</p>}
       {drivers ? (
-        <p className="sheet-small">{WORDS.bandFrom(driversText(drivers))}</p>
+        <p className="sheet-small">
+          {WORDS.bandFrom(driversText(drivers))} {log && WORDS.fromLog(log.necks)}
+        </p>
       ) : (
         <>
           <p className="sheet-small screen-only">{WORDS.bandComing}</p>
