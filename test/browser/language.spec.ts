@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../src/app/languages/de/index.ts';
 import { START_WORDS } from '../../src/app/languages/start-words.ts';
 import { PRESETS } from '../../src/build/presets.ts';
+import { LESSONS } from '../../src/panels/lessons/lessons/index.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';
@@ -164,22 +165,35 @@ describe('German by the system', () => {
     expect(app.troubles).toEqual([]);
   });
 
-  test('a lesson speaks it from its first step to its last', async () => {
+  test('every lesson speaks it from its first step to its last, with its answers', async () => {
     const app = await openApp(IN_GERMAN);
     const { page } = app;
-    await page.keyboard.press('e');
-    await page.getByRole('dialog').getByRole('button').nth(1).click();
     const lesson = page.locator('.lesson');
-    await lesson.waitFor();
-    const next = lesson.getByRole('button', { name: GERMAN.LESSON_WORDS.next, exact: true });
+    const button = (name: string) => lesson.getByRole('button', { name, exact: true });
     const left: string[] = [];
-    for (let step = 1; step < 12; step += 1) {
-      for (const text of await englishLeft(app)) left.push(`step ${step}: ${text}`);
-      if (!(await next.isVisible())) break;
-      await next.click();
-      await app.settle();
+    let steps = 0;
+    let answers = 0;
+    for (const { id } of LESSONS) {
+      const { title } = GERMAN.LESSON_TEXTS[id as keyof typeof GERMAN.LESSON_TEXTS];
+      await page.keyboard.press('e');
+      await page.getByRole('button', { name: GERMAN.LESSON_WORDS.beginName(title), exact: true }).click();
+      await lesson.waitFor();
+      for (let isLast = false; !isLast; steps += 1) {
+        await page.waitForFunction((text) => !document.body.innerText.includes(text), GERMAN.LESSON_WORDS.computing);
+        for (const text of await englishLeft(app)) left.push(`${title}: ${text}`);
+        if (await button(GERMAN.LESSON_WORDS.skip).isVisible()) {
+          await button(GERMAN.LESSON_WORDS.skip).click();
+          answers += 1;
+          for (const text of await englishLeft(app)) left.push(`${title}, answer: ${text}`);
+        }
+        isLast = await button(GERMAN.LESSON_WORDS.finish).isVisible();
+        await button(isLast ? GERMAN.LESSON_WORDS.finish : GERMAN.LESSON_WORDS.next).click();
+      }
+      await lesson.waitFor({ state: 'detached' });
     }
     expect(left).toEqual([]);
+    expect(steps).toBe(LESSONS.reduce((sum, one) => sum + one.steps.length, 0));
+    expect(answers).toBe(LESSONS.flatMap((one) => one.steps).filter(({ ask }) => ask).length);
     expect(app.troubles).toEqual([]);
   });
 
