@@ -227,16 +227,3 @@ function subtractPanel(
     x[at + 3]! -= a * a3 + b * b3 + c * c3 + d * d3;
   }
 }
-
-/** Solves a small dense symmetric positive definite system; `matrix` is n × n row-major and is left as it was. */
-export function solveDense(matrix: Float64Array, rightHandSide: Float64Array): Float64Array {
-  const n = rightHandSide.length;
-  const shape = { order: n, halfBandwidth: Math.max(1, n - 1) };
-  const stride = bandStride(shape);
-  const band = new Float64Array(bandLength(shape));
-  for (let j = 0; j < n; j += 1) for (let i = j; i < n; i += 1) band[j * stride + i - j] = matrix[i * n + j]!;
-  const block = createBlock(n);
-  rightHandSide.forEach((value, row) => (block[blockIndex(row, 0)] = value));
-  solveBlock(factorise(shape, band), block);
-  return rightHandSide.map((_, row) => block[blockIndex(row, 0)]!);
-}

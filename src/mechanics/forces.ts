@@ -9,7 +9,6 @@
  * μ 0.2–0.65 (0.65 static, air-dry wood on steel: McKenzie & Karpovich 1968). h tang depth, w tang length, mm; N.
  */
 import type { Build } from '../build/build.ts';
-import { fretPositionsMm, tangLengthMm } from '../build/neck-shape.ts';
 import { embeddingStrengthMPa } from './contact.ts';
 import { boardProperties } from './materials.ts';
 import type { Method } from './prediction-types.ts';
@@ -23,22 +22,24 @@ interface ForceInputs {
   readonly method: Method;
   readonly wedgeForceN: ArrayLike<number>;
   readonly biteMm: readonly number[];
+  /** Length of tang in each slot, from `tangLengthsMm`. */
+  readonly tangLengthMm: readonly number[];
 }
 
-export function seatingForceN({ build, wedgeForceN, biteMm }: ForceInputs): number[] {
+export function seatingForceN({ build, wedgeForceN, biteMm, tangLengthMm }: ForceInputs): number[] {
   const diameter = studDiameterMm(build.studAreaMm2);
   const strength = embeddingStrengthMPa(diameter, boardProperties(build).densityKgM3);
-  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, i) => {
-    const studs = tangLengthMm(build, x) / build.studPitchMm;
+  return tangLengthMm.map((length, i) => {
+    const studs = length / build.studPitchMm;
     return 2 * build.friction * wedgeForceN[i]! + 2 * studs * strength * biteMm[i]! * diameter;
   });
 }
 
-export function extractionForceN({ build, method, wedgeForceN }: ForceInputs): number[] {
+export function extractionForceN({ build, method, wedgeForceN, tangLengthMm }: ForceInputs): number[] {
   const depth = Math.min(build.tangDepthMm, build.slotDepthMm);
-  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, i) => {
+  return tangLengthMm.map((length, i) => {
     const friction = 2 * build.friction * wedgeForceN[i]!;
-    const glued = 2 * GLUE_SHEAR_MPA * depth * tangLengthMm(build, x) * (build.glueReachPercent / 100);
+    const glued = 2 * GLUE_SHEAR_MPA * depth * length * (build.glueReachPercent / 100);
     return friction + (method === 'press' ? 0 : glued);
   });
 }

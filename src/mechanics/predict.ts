@@ -31,10 +31,10 @@ import { extremeRelief, reliefFromDepth } from './relief.ts';
 import { predictRod, rodCases } from './rod.ts';
 import { startingRelief } from './starting.ts';
 import { seat, type Seating } from './seating.ts';
-import { describeLine, lineAt, straightedgeOf } from './states.ts';
+import { filedLine, lineWithAllFrets, straightedgeOf, sumWedges } from './states.ts';
 import { predictString } from './strings.ts';
 import { STRESS_WINDOW_MM, stressAround, stressDepthMm, type StressField } from './stress.ts';
-import { contactsOf, workingKerfMm } from './wire-contact.ts';
+import { contactsOf, tangLengthsMm, workingKerfMm } from './wire-contact.ts';
 
 export interface Predictor {
   /** @throws {RangeError} only for a build that validation refuses. */
@@ -45,6 +45,7 @@ export interface Predictor {
 
 interface SolvedNeck {
   readonly model: NeckModel;
+  /** What each unit load does, its lines against the straightedge: relief is linear in the displacements. */
   influence(filling: SlotFilling): Influence;
 }
 
@@ -62,7 +63,11 @@ export function createPredictor(): Predictor {
         model,
         influence: (filling) =>
           influences.get(JSON.stringify(filling), () =>
-            solveInfluence(model, filling, filling.kind === 'empty' ? 'all' : 'named'),
+            againstStraightedge(
+              solveInfluence(model, filling, filling.kind === 'empty' ? 'all' : 'named'),
+              description.fretXMm[0]!,
+              description.jointMm,
+            ),
           ),
       };
     });
@@ -102,7 +107,6 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   const { stationXMm } = empty;
   const fretXMm = fretPositionsMm(build.scaleLengthMm, build.fretCount);
   const edge = straightedgeOf(build);
-  const reliefOf = (depth: Float64Array) => reliefFromDepth(stationXMm, depth, edge.fromXMm, edge.toXMm);
 
   const strings = build.strings.map((string) => predictString(string, build.scaleLengthMm));
   const stringPullN = strings.reduce((sum, string) => sum + string.tensionN, 0);
@@ -112,14 +116,14 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   const rodAtLimit = rodCases(build, rod, section);
   const strain = build.climateOn ? mismatchStrain(build.boardMoistureChange, build.neckMoistureChange) : 0;
 
+  const tangLengthMm = tangLengthsMm(build);
   const contacts = contactsOf(build, deviations);
   const flexibility = slotFlexibility(empty);
   const pressed = seat(contacts, flexibility);
-  const pressedWedgeMm = wedgeLines(empty, pressed.forceN, edge);
-  const noWedgeMm = new Float64Array(pressedWedgeMm.length);
-  const flexBow = (influence: Influence) =>
-    extremeRelief(stationXMm, reliefOf(combineLine(influence, { cases: pull })), edge.fromXMm, edge.toXMm).extremeMm;
-  const uncutBow = flexBow(neck.influence(UNCUT));
+  const pressedWedgeMm = wedgeLines(empty, pressed.forceN);
+  const pressedTogetherMm = sumWedges({ wedgeMm: pressedWedgeMm }, fretXMm.length, stationXMm.length);
+  const bowOf = (reliefMm: Float64Array) => extremeRelief(stationXMm, reliefMm, edge.fromXMm, edge.toXMm).extremeMm;
+  const uncutBow = bowOf(combineLine(neck.influence(UNCUT), { cases: pull }));
 
   const head = {
     fretXMm,
@@ -146,10 +150,9 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     const response = (cases: Combination['cases']) => respond(influence, cases, springs);
     const underStrings = response(pull);
 
-    const stringsMm = reliefOf(underStrings.line);
+    const stringsMm = underStrings.line;
     const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
-    const forceInputs = { build, method, wedgeForceN: seating.forceN, biteMm: bite };
-    const stringBow = extremeRelief(stationXMm, stringsMm, edge.fromXMm, edge.toXMm).extremeMm;
+    const forceInputs = { build, method, wedgeForceN: seating.forceN, biteMm: bite, tangLengthMm };
 
     const partial = {
       method,
@@ -163,15 +166,15 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       ),
       seatingForceN: seatingForceN(forceInputs),
       pullOutForceN: extractionForceN(forceInputs),
-      extraFlexibility: stringBow / uncutBow - 1,
+      extraFlexibility: bowOf(stringsMm) / uncutBow - 1,
       basis: {
-        wedgeMm: presses ? pressedWedgeMm : noWedgeMm,
+        wedgeMm: presses ? pressedWedgeMm : new Float64Array(pressedWedgeMm.length),
         stringsMm,
-        rodMm: reliefOf(response(rodAtLimit).line),
-        climateMm: reliefOf(response({ boardStrain: strain }).line),
+        rodMm: response(rodAtLimit).line,
+        climateMm: response({ boardStrain: strain }).line,
       },
     };
-    return withStates(head, partial, build);
+    return withStates(head, partial, presses ? pressedTogetherMm : new Float64Array(stationXMm.length), build);
   };
 
   const methods = Object.fromEntries(METHODS.map((method) => [method, predictMethod(method)])) as Record<
@@ -186,19 +189,22 @@ function slotFlexibility(empty: Influence): Float64Array {
   return empty.openingMm.subarray(0, empty.slots ** 2);
 }
 
+/** The influence with the lines of its load cases as relief. */
+function againstStraightedge(influence: Influence, fromXMm: number, toXMm: number): Influence {
+  const { stationXMm, lineMm } = influence;
+  const stations = stationXMm.length;
+  const reliefMm = new Float64Array(lineMm.length);
+  for (let start = 0; start < lineMm.length; start += stations)
+    reliefMm.set(reliefFromDepth(stationXMm, lineMm.subarray(start, start + stations), fromXMm, toXMm), start);
+  return { ...influence, lineMm: reliefMm };
+}
+
 /** What each fret does by itself with its wedge force: relief, frets × stations. */
-function wedgeLines(
-  empty: Influence,
-  forceN: Float64Array,
-  edge: { readonly fromXMm: number; readonly toXMm: number },
-): Float64Array {
+function wedgeLines(empty: Influence, forceN: Float64Array): Float64Array {
   const stations = empty.stationXMm.length;
-  const lines = new Float64Array(forceN.length * stations);
-  forceN.forEach((force, i) => {
-    const unit = empty.lineMm.subarray(i * stations, (i + 1) * stations);
-    const relief = reliefFromDepth(empty.stationXMm, unit, edge.fromXMm, edge.toXMm);
-    for (let k = 0; k < stations; k += 1) lines[i * stations + k] = force * relief[k]!;
-  });
+  const lines = empty.lineMm.slice(0, forceN.length * stations);
+  for (let i = 0; i < forceN.length; i += 1)
+    for (let at = i * stations; at < (i + 1) * stations; at += 1) lines[at]! *= forceN[i]!;
   return lines;
 }
 
@@ -235,18 +241,19 @@ function respond(
   return { line: combineLine(influence, { cases, wedgeN }), forceN };
 }
 
+/** @param wedgesMm what all frets do together, over the stations. */
 function withStates(
   head: Omit<Prediction, 'methods'>,
   partial: Omit<MethodPrediction, 'fretted' | 'strung' | 'settled' | 'rodSet'>,
+  wedgesMm: Float64Array,
   build: Build,
 ): MethodPrediction {
-  const blank = describeLine(head, new Float64Array(head.stationXMm.length));
-  const method: MethodPrediction = { ...partial, fretted: blank, strung: blank, settled: blank, rodSet: blank };
-  const prediction = { ...head, methods: { [partial.method]: method } } as unknown as Prediction;
+  const parts = { ...head, basis: partial.basis };
+  const filedMm = filedLine(parts, wedgesMm);
   const at = (strung: boolean, days: number, rodPercent: number) =>
-    lineAt(prediction, partial.method, { strung, days, rodPercent });
+    lineWithAllFrets(parts, { strung, days, rodPercent }, wedgesMm, filedMm);
   return {
-    ...method,
+    ...partial,
     fretted: at(false, 0, 0),
     strung: at(true, 0, 0),
     settled: at(true, build.settleDays, 0),

@@ -7,7 +7,7 @@
  * (I + D·C·D)·z = −D·C·r with D = diag(√k), dF = r + D·z, which is symmetric and positive definite.
  */
 import { say } from '../build/language.ts';
-import { solveDense } from './banded.ts';
+import { solveDense } from './dense.ts';
 import { contactForce, type Contact } from './contact.ts';
 
 export interface Seating {
@@ -39,6 +39,7 @@ export function seat(
   const openingMm = new Float64Array(n);
   const stiffnessNMm = new Float64Array(n);
   const residual = new Float64Array(n);
+  const matrix = new Float64Array(n * n);
 
   const evaluate = (): number => {
     let worst = 0;
@@ -56,7 +57,7 @@ export function seat(
 
   let worst = evaluate();
   for (let step = 0; step < MOST_STEPS && worst > SETTLED_N; step += 1) {
-    const change = newtonStep(flexibility, stiffnessNMm, residual);
+    const change = newtonStep(flexibility, stiffnessNMm, residual, matrix);
     const before = Float64Array.from(forceN);
     // Halve the step until it helps: the contacts' curve has a corner where the body meets the wall.
     for (let share = 1; share > 1e-6; share /= 2) {
@@ -72,20 +73,28 @@ export function seat(
   return { forceN, openingMm, stiffnessNMm };
 }
 
-function newtonStep(flexibility: Float64Array, stiffness: Float64Array, residual: Float64Array): Float64Array {
+/** @param matrix room for n × n numbers. @returns dF. */
+function newtonStep(
+  flexibility: Float64Array,
+  stiffness: Float64Array,
+  residual: Float64Array,
+  matrix: Float64Array,
+): Float64Array {
   const n = residual.length;
   const root = stiffness.map(Math.sqrt);
-  const matrix = new Float64Array(n * n);
-  const right = new Float64Array(n);
+  const z = new Float64Array(n);
   for (let i = 0; i < n; i += 1) {
-    let sum = 0;
-    for (let j = 0; j < n; j += 1) {
+    for (let j = 0; j < i; j += 1) {
       const c = (flexibility[i * n + j]! + flexibility[j * n + i]!) / 2;
-      matrix[i * n + j] = root[i]! * c * root[j]! + (i === j ? 1 : 0);
-      sum += c * residual[j]!;
+      matrix[i * n + j] = root[i]! * c * root[j]!;
+      z[i]! -= c * residual[j]!;
+      z[j]! -= c * residual[i]!;
     }
-    right[i] = -root[i]! * sum;
+    const c = flexibility[i * n + i]!;
+    matrix[i * n + i] = root[i]! * c * root[i]! + 1;
+    z[i]! -= c * residual[i]!;
   }
-  const z = solveDense(matrix, right);
+  for (let i = 0; i < n; i += 1) z[i]! *= root[i]!;
+  solveDense(matrix, z);
   return residual.map((r, i) => r + root[i]! * z[i]!);
 }

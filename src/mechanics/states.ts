@@ -11,12 +11,12 @@
  */
 import { say } from '../build/language.ts';
 import { fretPositionMm } from '../build/neck-shape.ts';
-import type { Method, Moment, Prediction, ReliefLine } from './prediction-types.ts';
+import type { Method, MethodPrediction, Moment, Prediction, ReliefLine } from './prediction-types.ts';
 import { extremeRelief, sampleLine } from './relief.ts';
 import { stringLineGrowth, wedgeLineLeft } from './time.ts';
 
 /** Relief of a line at a fret, against the prediction's straightedge; NaN where there is no such fret. */
-function atFret(prediction: Prediction, reliefMm: Float64Array, fret: number): number {
+function atFret(prediction: Pick<Prediction, 'fretXMm' | 'stationXMm'>, reliefMm: Float64Array, fret: number): number {
   const x = prediction.fretXMm[fret - 1];
   return x === undefined ? Number.NaN : sampleLine(prediction.stationXMm, reliefMm, x);
 }
@@ -32,8 +32,8 @@ export function describeLine(
   return {
     reliefMm,
     ...extremeRelief(prediction.stationXMm, reliefMm, from, to),
-    atFret7Mm: atFret(prediction as Prediction, reliefMm, 7),
-    atFret8Mm: atFret(prediction as Prediction, reliefMm, 8),
+    atFret7Mm: atFret(prediction, reliefMm, 7),
+    atFret8Mm: atFret(prediction, reliefMm, 8),
   };
 }
 
@@ -52,41 +52,96 @@ export function momentShares(
   };
 }
 
+/** What the lines of a method at its moments are made of. */
+export type LineParts = Pick<
+  Prediction,
+  'fretXMm' | 'stationXMm' | 'straightedge' | 'startingMm' | 'levelledIn' | 'time'
+> & {
+  readonly basis: MethodPrediction['basis'];
+};
+
+/**
+ * Adds up what frets do with their seating force, over the stations.
+ * @param fretsIn undefined = all of them. @param out room for the sum.
+ * @throws {RangeError} for a fret that the neck does not have.
+ */
+export function sumWedges(
+  { wedgeMm }: Pick<LineParts['basis'], 'wedgeMm'>,
+  frets: number,
+  stations: number,
+  fretsIn?: Moment['fretsIn'],
+  out: Float64Array = new Float64Array(stations),
+): Float64Array {
+  out.fill(0);
+  const add = (fret: number) => {
+    const start = (fret - 1) * stations;
+    for (let i = 0; i < stations; i += 1) out[i]! += wedgeMm[start + i]!;
+  };
+  if (fretsIn === undefined) for (let fret = 1; fret <= frets; fret += 1) add(fret);
+  fretsIn?.forEach((fret) => {
+    if (!Number.isInteger(fret) || fret < 1 || fret > frets)
+      throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
+    add(fret);
+  });
+  return out;
+}
+
+/**
+ * The line at a moment, from what the wedges that are in add up to.
+ * @param line in: from `sumWedges`; out: the line itself.
+ * @param filedMm what levelling took out of it, if it did.
+ */
+function mixLine(parts: LineParts, moment: Moment, line: Float64Array, filedMm: Float64Array | undefined): void {
+  const { stringsMm, rodMm, climateMm } = parts.basis;
+  const shares = momentShares(parts, moment);
+  for (let i = 0; i < line.length; i += 1) {
+    line[i] =
+      shares.wedges * line[i]! +
+      shares.strings * stringsMm[i]! +
+      shares.rod * rodMm[i]! +
+      shares.climate * climateMm[i]! +
+      parts.startingMm[i]! -
+      (filedMm?.[i] ?? 0);
+  }
+}
+
+/** What levelling takes out of the line, where there is levelling. @param wedgesMm of all frets, from `sumWedges`. */
+export function filedLine(parts: LineParts, wedgesMm: Float64Array): Float64Array | undefined {
+  if (parts.levelledIn === 'none') return undefined;
+  const line = wedgesMm.slice();
+  mixLine(parts, levellingMoment(parts.levelledIn), line, undefined);
+  return line;
+}
+
+/** The line at a moment with all frets in. @param wedgesMm from `sumWedges`; @param filedMm from `filedLine`. */
+export function lineWithAllFrets(
+  parts: LineParts,
+  moment: Omit<Moment, 'fretsIn' | 'ofWood'>,
+  wedgesMm: Float64Array,
+  filedMm: Float64Array | undefined,
+): ReliefLine {
+  const line = wedgesMm.slice();
+  mixLine(parts, moment, line, moment.strung ? filedMm : undefined);
+  return describeLine(parts, line);
+}
+
 /**
  * The fret-top line at a moment.
  * @param out a line of an earlier call for the same prediction, whose buffer is used again.
  * @throws {RangeError} for a fret that the neck does not have, a negative time or a rod setting outside ±100 %.
  */
 export function lineAt(prediction: Prediction, method: Method, moment: Moment, out?: ReliefLine): ReliefLine {
-  const { basis } = prediction.methods[method];
+  const parts: LineParts = { ...prediction, basis: prediction.methods[method].basis };
   const stations = prediction.stationXMm.length;
   const frets = prediction.fretXMm.length;
   if (!(moment.days >= 0)) throw new RangeError(say`days since stringing is ${moment.days}; it must be 0 or more days`);
   if (!(Math.abs(moment.rodPercent) <= 100)) {
     throw new RangeError(say`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
   }
-  const line = out?.reliefMm.length === stations ? out.reliefMm : new Float64Array(stations);
-  line.fill(0);
-  const shares = momentShares(prediction, moment);
-  const addRow = (table: Float64Array, row: number, share: number) => {
-    if (share === 0) return;
-    const start = row * stations;
-    for (let i = 0; i < stations; i += 1) line[i]! += share * table[start + i]!;
-  };
-  const fretsIn = moment.fretsIn ?? prediction.fretXMm.map((_, index) => index + 1);
-  for (const fret of fretsIn) {
-    if (!Number.isInteger(fret) || fret < 1 || fret > frets)
-      throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
-    addRow(basis.wedgeMm, fret - 1, shares.wedges);
-  }
-  addRow(basis.stringsMm, 0, shares.strings);
-  addRow(basis.rodMm, 0, shares.rod);
-  addRow(basis.climateMm, 0, shares.climate);
-  addRow(prediction.startingMm, 0, 1);
-  if (moment.strung && !moment.ofWood && prediction.levelledIn !== 'none') {
-    const filed = lineAt(prediction, method, levellingMoment(prediction.levelledIn));
-    addRow(filed.reliefMm, 0, -1);
-  }
+  const room = out?.reliefMm.length === stations ? out.reliefMm : undefined;
+  const line = sumWedges(parts.basis, frets, stations, moment.fretsIn, room);
+  const filed = moment.strung && !moment.ofWood && prediction.levelledIn !== 'none';
+  mixLine(parts, moment, line, filed ? filedLine(parts, sumWedges(parts.basis, frets, stations)) : undefined);
   return describeLine(prediction, line);
 }
 

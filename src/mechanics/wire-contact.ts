@@ -17,16 +17,20 @@ export function studDiameterMm(studAreaMm2: number): number {
   return Math.sqrt((4 * studAreaMm2) / Math.PI);
 }
 
+/** Length of tang in the slot of each fret, mm. */
+export function tangLengthsMm(build: Build): number[] {
+  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x) => tangLengthMm(build, x));
+}
+
 /** One contact per fret, for the methods that press (see `workingKerfMm` for a glue fit, which does not). */
 export function contactsOf(build: Build, deviations: Deviations): Contact[] {
   const wood = boardProperties(build);
   const strength = embeddingStrengthMPa(studDiameterMm(build.studAreaMm2), wood.densityKgM3 * deviations.density);
   const bite = build.biteFactor * deviations.bite;
   const depth = Math.min(build.tangDepthMm, build.slotDepthMm);
-  return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x, index) => {
+  return tangLengthsMm(build).map((length, index) => {
     const here = slotAndTang(build, index + 1);
     const kerf = here.kerfMm + deviations.kerfMm;
-    const length = tangLengthMm(build, x);
     return {
       studForceN: bite * (length / build.studPitchMm) * build.studAreaMm2 * strength,
       embeddingLengthMm: build.studSoftnessMm * deviations.studSoftness,

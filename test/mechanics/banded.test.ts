@@ -13,10 +13,10 @@ import {
   factorise,
   LANES,
   solveBlock,
-  solveDense,
   type BandFactor,
   type BandShape,
 } from '../../src/mechanics/banded.ts';
+import { solveDense } from '../../src/mechanics/dense.ts';
 import { EMPTY } from '../../src/mechanics/description.ts';
 import { createLoads } from '../../src/mechanics/loads.ts';
 import { createMesh } from '../../src/mechanics/mesh.ts';
@@ -145,19 +145,19 @@ describe('random symmetric positive definite systems (seed 1201)', () => {
     );
   });
 
-  it('solves small dense systems, and leaves the matrix as it was', () => {
+  it('solves small dense systems from their lower triangle', () => {
     fc.assert(
       fc.property(system, ({ shape, band, right }) => {
         const dense = toDense(shape, band);
         const flat = Float64Array.from(dense.to1DArray());
-        const before = Float64Array.from(flat);
-        const x = solveDense(flat, Float64Array.from(right[0]!));
+        for (let i = 0; i < shape.order; i += 1) flat.fill(Number.NaN, i * shape.order + i + 1, (i + 1) * shape.order);
+        const x = Float64Array.from(right[0]!);
+        solveDense(flat, x);
         const expected = solve(dense, Matrix.columnVector([...right[0]!]));
         const scale = Math.max(1e-300, ...expected.to1DArray().map(Math.abs));
         x.forEach((value, row) =>
           expectNothing(value - expected.get(row, 0), scale, 1e-9, 'two factorisations in double precision'),
         );
-        expect(flat).toEqual(before);
       }),
       { seed: 1201, numRuns: 60 },
     );

@@ -23,7 +23,7 @@ import {
 import { reliefFromDepth } from '../../src/mechanics/relief.ts';
 import { seat } from '../../src/mechanics/seating.ts';
 import { straightedgeOf } from '../../src/mechanics/states.ts';
-import { contactsOf } from '../../src/mechanics/wire-contact.ts';
+import { contactsOf, tangLengthsMm } from '../../src/mechanics/wire-contact.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 
 const predictor = createPredictor();
@@ -171,6 +171,7 @@ describe('kerf and seating', () => {
       method: 'both' as const,
       wedgeForceN: new Float64Array(22).fill(600),
       biteMm: Array.from({ length: 22 }, () => 0.08),
+      tangLengthMm: tangLengthsMm(build),
     };
     // 2·0.4·600 + 2·20·81.34573·0.08·0.797885 = 480 + 207.6944
     expectNear(seatingForceN(inputs)[3]!, 687.6944, 1e-6, 'worked by hand to seven digits');
