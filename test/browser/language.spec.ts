@@ -367,6 +367,8 @@ describe('the customer’s page', () => {
     expect(await app.page.title()).toBe(GERMAN.CUSTOMER_WORDS.titleMany);
     expect(await englishLeft(app)).toEqual([]);
     expect(await cutOff(app)).toEqual([]);
+    const table = (await app.page.locator('table').boundingBox())!;
+    expect(table.x + table.width).toBeLessThanOrEqual(390);
     expect(await violations(app)).toEqual([]);
     await app.screenshot('language/customer-phone', { fullPage: true });
     expect(app.troubles).toEqual([]);
