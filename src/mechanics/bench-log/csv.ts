@@ -137,9 +137,11 @@ export function readLog(text: string): ReadLog {
   if (quotes.length > 0) {
     return {
       ok: false,
-      problems: quotes.map(({ row, message }) =>
-        problem('not-csv', row === undefined ? null : row + 1, '', undefined, say`this is not CSV: ${message}.`),
-      ),
+      problems: quotes.map(({ row, code }) => {
+        const what =
+          code === 'MissingQuotes' ? say`a quoted field is not closed` : say`a quoted field goes on after its quotes`;
+        return problem('not-csv', row === undefined ? null : row + 1, '', undefined, say`this is not CSV: ${what}.`);
+      }),
     };
   }
   const [first, ...rest] = parsed.data;

@@ -1,4 +1,4 @@
-/** Was die Rechnung und das Bild verweigern. */
+/** Was die Rechnung, das Bild und das Einlesen verweigern. */
 import type { Sentences } from '../../catalogue.ts';
 
 export const FAILURES: Sentences = {
@@ -24,6 +24,8 @@ export const FAILURES: Sentences = {
   'seed is {0}; it must be a whole number': 'der Startwert ist {0}; möglich ist eine ganze Zahl',
   'spread of ln bite is {0}; it must be 0 or more':
     'die Streuung von ln des Greiffaktors ist {0}; möglich sind 0 und mehr',
+  'a quoted field is not closed': 'Anführungszeichen werden nicht geschlossen',
+  'a quoted field goes on after its quotes': 'nach schließenden Anführungszeichen geht das Feld weiter',
   'this browser cannot make a picture file': 'dieser Browser kann keine Bilddatei machen',
   'the picture is not drawn yet': 'das Bild ist noch nicht gezeichnet',
 };
