@@ -21,7 +21,7 @@ const TURNS =
   /[\u0590-\u08ff\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufdff\ufe70-\ufefe\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/u;
 
 /** What ends a paragraph: the characters of class B. */
-const PARAGRAPH_ENDS = /(\r\n|[\n\r\u001c-\u001e\u0085\u2029])/;
+const PARAGRAPH_ENDS = new RegExp(`(\r\n|[${'\n\r\u001c\u001d\u001e\u0085\u2029'}])`);
 
 function isolatedParagraph(text: string): string {
   let inside = '';

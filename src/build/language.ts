@@ -49,9 +49,13 @@ export function spokenLocale(): string {
   return LOCALES[language];
 }
 
+function isSentence(value: unknown): value is (...given: readonly unknown[]) => unknown {
+  return typeof value === 'function';
+}
+
 /** A table whose sentences set apart the texts that are put into them. */
 function settingApart(table: unknown): unknown {
-  if (typeof table === 'function') {
+  if (isSentence(table)) {
     return (...given: readonly unknown[]): unknown =>
       table(...given.map((value) => (typeof value === 'string' ? isolated(value) : value)));
   }

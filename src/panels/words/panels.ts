@@ -21,7 +21,7 @@ export const READOUT_WORDS = words('READOUT_WORDS', {
   force: 'Wedge force per fret',
   pull: 'String pull',
   waiting: 'band …',
-  perFret: (low: string, high: string) => `frets ${low} to ${high}`,
+  perFret: (low: string, high: string) => `${low} to ${high} by fret`,
   rodNeeded: 'Rod needed',
   forTarget: (relief: string) => `for ${relief} relief`,
   outOfReach: 'out of reach',

@@ -16,7 +16,7 @@ export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   force: 'Keilkraft je Bund',
   pull: 'Saitenzug',
   waiting: 'Spanne …',
-  perFret: (low, high) => `Bünde ${low} bis ${high}`,
+  perFret: (low, high) => `${low} bis ${high} je nach Bund`,
   rodNeeded: 'Spannstab',
   forTarget: (relief) => `für ${relief} Halskrümmung`,
   outOfReach: 'unerreichbar',
