@@ -139,9 +139,16 @@ function heldFreedoms(mesh: Mesh): number[] {
   return [...along, 2 * node(mesh.boardRows) + 1];
 }
 
-/** The matrix with what stands in the slots, without supports: for residuals and for the factor. */
-export function withSlots(assembly: Assembly, filling: SlotFilling): Float64Array {
-  const band = assembly.band.slice();
+/**
+ * The matrix with what stands in the slots, without supports: for residuals and for the factor.
+ * @param band room for it, as long as `assembly.band`.
+ */
+export function withSlots(
+  assembly: Assembly,
+  filling: SlotFilling,
+  band: Float64Array = new Float64Array(assembly.band.length),
+): Float64Array {
+  band.set(assembly.band);
   if (filling.kind === 'empty') return band;
   const { mesh } = assembly;
   const { section } = mesh;

@@ -30,9 +30,21 @@ export interface Influence {
   readonly openingMm: Float64Array;
 }
 
+/**
+ * Room for the matrix that is being factorised: a solve is done with it before the next begins. Two megabytes made anew for
+ * each, cleared by the system and collected again, cost about a millisecond, nearly as much as factorising them.
+ */
+let factorRoom = new Float64Array(0);
+
+function roomFor(band: Float64Array): Float64Array {
+  if (factorRoom.length < band.length) factorRoom = new Float64Array(band.length);
+  return factorRoom.subarray(0, band.length);
+}
+
 /** Solves all load cases, or the named ones only. */
 export function solveInfluence(model: NeckModel, filling: SlotFilling, which: 'all' | 'named' = 'all'): Influence {
-  const factor = hold(model.assembly, withSlots(model.assembly, filling));
+  const room = roomFor(model.assembly.band);
+  const factor = hold(model.assembly, withSlots(model.assembly, filling, room));
   return influenceOf(model.assembly, which === 'all' ? model.loads : namedLoads(model.loads), factor);
 }
 
