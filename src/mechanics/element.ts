@@ -51,9 +51,11 @@ export interface ElementWork {
   readonly freeStrainForce: Float64Array;
   /** Upper triangle of the full stiffness, with the forces. */
   readonly full: Float64Array;
-  /** Derivatives of the functions at the Gauss point in hand, 1/mm. */
+  /** Derivatives of function a at Gauss point g, 1/mm: entry 4·a + g. */
   readonly dx: Float64Array;
   readonly dy: Float64Array;
+  /** c11, c12, c22, c66 at Gauss point g times its area, N·mm: entries g, 4 + g, 8 + g, 12 + g. */
+  readonly weighted: Float64Array;
 }
 
 export function elementWork(): ElementWork {
@@ -61,8 +63,9 @@ export function elementWork(): ElementWork {
     stiffness: new Float64Array(64),
     freeStrainForce: new Float64Array(8),
     full: new Float64Array(ROWS * WIDTH),
-    dx: new Float64Array(FUNCTIONS),
-    dy: new Float64Array(FUNCTIONS),
+    dx: new Float64Array(4 * FUNCTIONS),
+    dy: new Float64Array(4 * FUNCTIONS),
+    weighted: new Float64Array(16),
   };
 }
 
@@ -79,8 +82,7 @@ export function elementStiffness(
   freeStrain: number,
   work: ElementWork,
 ): void {
-  const { full, dx, dy } = work;
-  full.fill(0);
+  const { dx, dy, weighted } = work;
 
   // ∂x/∂ξ = xXi0 + xTwist·η, ∂x/∂η = xEta0 + xTwist·ξ, and y alike.
   const xXi0 = (-x[0]! + x[1]! + x[2]! - x[3]!) / 4;
@@ -101,46 +103,54 @@ export function elementStiffness(
     if (!(area > 0)) throw new RangeError(say`element is turned inside out at x = ${x[0]} mm, y = ${y[0]} mm`);
     const perArea = 1 / area;
     // Modes: derivatives −2ξ and −2η through the centre's Jacobian, times j₀/j (j₀ cancels).
-    dx[0] = -2 * xi * yEta0 * perArea;
-    dy[0] = 2 * xi * xEta0 * perArea;
-    dx[1] = 2 * eta * yXi0 * perArea;
-    dy[1] = -2 * eta * xXi0 * perArea;
+    dx[g] = -2 * xi * yEta0 * perArea;
+    dy[g] = 2 * xi * xEta0 * perArea;
+    dx[4 + g] = 2 * eta * yXi0 * perArea;
+    dy[4 + g] = -2 * eta * xXi0 * perArea;
     for (let a = 0; a < 3; a += 1) {
       const nXi = SHAPE_XI[4 * g + a]!;
       const nEta = SHAPE_ETA[4 * g + a]!;
-      dx[2 + a] = (yEta * nXi - yXi * nEta) * perArea;
-      dy[2 + a] = (xXi * nEta - xEta * nXi) * perArea;
+      dx[8 + 4 * a + g] = (yEta * nXi - yXi * nEta) * perArea;
+      dy[8 + 4 * a + g] = (xXi * nEta - xEta * nXi) * perArea;
     }
-
-    const c11 = c[4 * g]! * area;
-    const c12 = c[4 * g + 1]! * area;
-    const c22 = c[4 * g + 2]! * area;
-    const c66 = c[4 * g + 3]! * area;
-    for (let a = 0; a < FUNCTIONS; a += 1) {
-      const ax = dx[a]!;
-      const ay = dy[a]!;
-      const sx = c11 * ax;
-      const sy = c12 * ax;
-      const tx = c66 * ay;
-      const ty = c66 * ax;
-      const uy = c12 * ay;
-      const vy = c22 * ay;
-      const along = 2 * a * WIDTH;
-      const across = along + WIDTH;
-      for (let b = a; b < FUNCTIONS; b += 1) {
-        const bx = dx[b]!;
-        const by = dy[b]!;
-        full[along + 2 * b]! += sx * bx + tx * by;
-        full[along + 2 * b + 1]! += sy * by + tx * bx;
-        full[across + 2 * b]! += uy * bx + ty * by;
-        full[across + 2 * b + 1]! += vy * by + ty * bx;
-      }
-      full[along + FORCE]! += sx * freeStrain;
-      full[across + FORCE]! += uy * freeStrain;
-    }
+    for (let i = 0; i < 4; i += 1) weighted[4 * i + g] = c[4 * g + i]! * area;
   }
+  integrate(work, freeStrain);
   condense(work);
   closeNode3(work);
+}
+
+/**
+ * Bᵀ·C·B summed over the Gauss points: each entry of the matrix is finished at once, its four points side by side, rather
+ * than written and read again for every point.
+ */
+function integrate({ full, dx, dy, weighted: c }: ElementWork, freeStrain: number): void {
+  for (let a = 0; a < FUNCTIONS; a += 1) {
+    // Stresses of a unit of function a, at points 0 to 3: along (x), across (y) and shear (t), by u and then by v.
+    const x0 = dx[4 * a]!, x1 = dx[4 * a + 1]!, x2 = dx[4 * a + 2]!, x3 = dx[4 * a + 3]!; // prettier-ignore
+    const y0 = dy[4 * a]!, y1 = dy[4 * a + 1]!, y2 = dy[4 * a + 2]!, y3 = dy[4 * a + 3]!; // prettier-ignore
+    const ux0 = c[0]! * x0, ux1 = c[1]! * x1, ux2 = c[2]! * x2, ux3 = c[3]! * x3; // prettier-ignore
+    const uy0 = c[4]! * x0, uy1 = c[5]! * x1, uy2 = c[6]! * x2, uy3 = c[7]! * x3; // prettier-ignore
+    const ut0 = c[12]! * y0, ut1 = c[13]! * y1, ut2 = c[14]! * y2, ut3 = c[15]! * y3; // prettier-ignore
+    const vx0 = c[4]! * y0, vx1 = c[5]! * y1, vx2 = c[6]! * y2, vx3 = c[7]! * y3; // prettier-ignore
+    const vy0 = c[8]! * y0, vy1 = c[9]! * y1, vy2 = c[10]! * y2, vy3 = c[11]! * y3; // prettier-ignore
+    const vt0 = c[12]! * x0, vt1 = c[13]! * x1, vt2 = c[14]! * x2, vt3 = c[15]! * x3; // prettier-ignore
+    const along = 2 * a * WIDTH;
+    const across = along + WIDTH;
+    for (let b = a; b < FUNCTIONS; b += 1) {
+      const p0 = dx[4 * b]!, p1 = dx[4 * b + 1]!, p2 = dx[4 * b + 2]!, p3 = dx[4 * b + 3]!; // prettier-ignore
+      const q0 = dy[4 * b]!, q1 = dy[4 * b + 1]!, q2 = dy[4 * b + 2]!, q3 = dy[4 * b + 3]!; // prettier-ignore
+      full[along + 2 * b] = ux0 * p0 + ut0 * q0 + (ux1 * p1 + ut1 * q1) + (ux2 * p2 + ut2 * q2) + (ux3 * p3 + ut3 * q3);
+      full[along + 2 * b + 1] =
+        uy0 * q0 + ut0 * p0 + (uy1 * q1 + ut1 * p1) + (uy2 * q2 + ut2 * p2) + (uy3 * q3 + ut3 * p3);
+      full[across + 2 * b] =
+        vx0 * p0 + vt0 * q0 + (vx1 * p1 + vt1 * q1) + (vx2 * p2 + vt2 * q2) + (vx3 * p3 + vt3 * q3);
+      full[across + 2 * b + 1] =
+        vy0 * q0 + vt0 * p0 + (vy1 * q1 + vt1 * p1) + (vy2 * q2 + vt2 * p2) + (vy3 * q3 + vt3 * p3);
+    }
+    full[along + FORCE] = (ux0 + ux1 + ux2 + ux3) * freeStrain;
+    full[across + FORCE] = (vx0 + vx1 + vx2 + vx3) * freeStrain;
+  }
 }
 
 /**
