@@ -54,8 +54,9 @@ export function contactForce(contact: Contact, openingMm: number, deepestBiteMm:
   let perBite = 0;
   if (bite >= deepestBiteMm) {
     if (contact.studInterferenceMm > openingMm) {
-      force = studForceN * -Math.expm1(-bite / delta);
-      perBite = (studForceN / delta) * Math.exp(-bite / delta);
+      const fallen = Math.expm1(-bite / delta);
+      force = studForceN * -fallen;
+      perBite = (studForceN / delta) * (1 + fallen);
     }
   } else {
     const reached = studForceN * -Math.expm1(-deepestBiteMm / delta);

@@ -7,6 +7,7 @@ import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './b
 import type { NeckDescription, SlotFilling } from './description.ts';
 import { CASES, caseColumn, contactWeights, createLoads, namedLoads, type CaseName, type LoadBlock } from './loads.ts';
 import { createMesh, nodeAt, type Refinement } from './mesh.ts';
+import { addRows } from './rows.ts';
 import { createSection } from './section.ts';
 
 export interface NeckModel {
@@ -107,13 +108,17 @@ export interface Combination {
 
 function combine(table: Float64Array, width: number, wedges: number, combination: Combination): Float64Array {
   if (combination.wedgeN && wedges === 0) throw new RangeError('these load cases were solved without the wedges');
-  const out = new Float64Array(width);
+  const rows: number[] = [];
+  const amounts: number[] = [];
   const add = (row: number, amount: number) => {
     if (amount === 0) return;
-    for (let i = 0; i < width; i += 1) out[i]! += amount * table[row * width + i]!;
+    rows.push(row);
+    amounts.push(amount);
   };
   for (let i = 0; combination.wedgeN && i < wedges; i += 1) add(i, combination.wedgeN[i]!);
   for (const name of CASES) add(caseColumn(wedges, name), combination.cases?.[name] ?? 0);
+  const out = new Float64Array(width);
+  addRows(table, rows, amounts, out);
   return out;
 }
 

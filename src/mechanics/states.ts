@@ -13,6 +13,7 @@ import { say } from '../build/language.ts';
 import { fretPositionMm } from '../build/neck-shape.ts';
 import type { Method, MethodPrediction, Moment, Prediction, ReliefLine } from './prediction-types.ts';
 import { extremeRelief, sampleLine } from './relief.ts';
+import { addRows } from './rows.ts';
 import { stringLineGrowth, wedgeLineLeft } from './time.ts';
 
 /** Relief of a line at a fret, against the prediction's straightedge; NaN where there is no such fret. */
@@ -72,17 +73,20 @@ export function sumWedges(
   fretsIn?: Moment['fretsIn'],
   out: Float64Array = new Float64Array(stations),
 ): Float64Array {
-  out.fill(0);
-  const add = (fret: number) => {
-    const start = (fret - 1) * stations;
-    for (let i = 0; i < stations; i += 1) out[i]! += wedgeMm[start + i]!;
-  };
-  if (fretsIn === undefined) for (let fret = 1; fret <= frets; fret += 1) add(fret);
+  const rows: number[] = [];
+  if (fretsIn === undefined) for (let fret = 1; fret <= frets; fret += 1) rows.push(fret - 1);
   fretsIn?.forEach((fret) => {
     if (!Number.isInteger(fret) || fret < 1 || fret > frets)
       throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
-    add(fret);
+    rows.push(fret - 1);
   });
+  out.fill(0);
+  addRows(
+    wedgeMm,
+    rows,
+    rows.map(() => 1),
+    out,
+  );
   return out;
 }
 
