@@ -10,6 +10,9 @@ interface AxisProps {
   readonly size: ChartSize;
 }
 
+/** Relief in mm to px. */
+type HeightScale = ChartScales['y'];
+
 /** Least space between two printed fret numbers, px. */
 const FRET_NUMBER_GAP = 22;
 
@@ -43,8 +46,11 @@ export function FretAxis({ fretXMm, scales, size }: AxisProps & { readonly fretX
 }
 
 /** Heights in the reader's units, the hump above. */
-export function HeightAxis({ scales, size, system }: AxisProps & { readonly system: UnitSystem }) {
-  const { y } = scales;
+export function HeightAxis({
+  y,
+  size,
+  system,
+}: Pick<AxisProps, 'size'> & { readonly y: HeightScale; readonly system: UnitSystem }) {
   const shown = scaleLinear().domain(y.domain().map((mm) => toDisplay(mm, 'mm', system)));
   const ticks = shown.ticks(Math.max(3, Math.round(size.height / 40)));
   const digits = Math.max(...ticks.map((tick) => (String(Number(tick.toFixed(6))).split('.')[1] ?? '').length));

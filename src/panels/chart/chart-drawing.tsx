@@ -78,7 +78,7 @@ export function ChartDrawing(props: ChartDrawingProps) {
   return (
     <svg ref={drawing} viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={props.label}>
       <FretAxis fretXMm={fretXMm} scales={scales} size={size} />
-      <HeightAxis scales={scales} size={size} system={system} />
+      <HeightAxis y={scales.y} size={size} system={system} />
       <clipPath id={clip}>
         <rect
           x={MARGIN.left}

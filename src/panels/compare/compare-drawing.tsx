@@ -80,7 +80,7 @@ export function CompareDrawing({ necks, size, system, label }: CompareDrawingPro
   return (
     <svg ref={drawing} viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={label}>
       <FretAxis fretXMm={fretXMm} scales={scales} size={size} />
-      <HeightAxis scales={scales} size={size} system={system} />
+      <HeightAxis y={scales.y} size={size} system={system} />
       <g className="straightedge" aria-hidden="true">
         <line x1={from} x2={to} y1={scales.y(0)} y2={scales.y(0)} />
       </g>

@@ -1,13 +1,13 @@
 /** The drawing: time on a log scale from an hour to ten years, the relief with the hump above. */
 import { area, line } from 'd3-shape';
-import { scaleLinear, scaleLog, type ScaleContinuousNumeric } from 'd3-scale';
-import { displayUnit, formatNumber, fromDisplay, toDisplay, type UnitSystem } from '../../build/units.ts';
+import { scaleLog, type ScaleContinuousNumeric } from 'd3-scale';
+import type { UnitSystem } from '../../build/units.ts';
 import { RELIEF_TOLERANCE_MM } from '../../fretwork/limits.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { FIRST_DAYS, LAST_DAYS } from '../../mechanics/uncertainty/time-course.ts';
 import type { TimeCourseBand } from '../../mechanics/uncertainty/types.ts';
+import { HeightAxis } from '../chart/chart-axes.tsx';
 import { chartScales, MARGIN, type ChartSize } from '../chart/chart-scales.ts';
-import { CHART_WORDS } from '../words/panels.ts';
 import { timeText } from '../words/times.ts';
 import { NAMED_DAYS, shortTime, type Course } from './course.ts';
 import { COURSE_WORDS } from './words.ts';
@@ -62,31 +62,6 @@ function TimeAxis({ size, x }: Pick<CourseDrawingProps, 'size'> & Pick<Scales, '
   );
 }
 
-function ReliefAxis({ size, y, system }: Pick<CourseDrawingProps, 'size' | 'system'> & Pick<Scales, 'y'>) {
-  const shown = scaleLinear().domain(y.domain().map((mm) => toDisplay(mm, 'mm', system)));
-  const ticks = shown.ticks(Math.max(3, Math.round(size.height / 40)));
-  const digits = Math.max(...ticks.map((tick) => (String(Number(tick.toFixed(6))).split('.')[1] ?? '').length));
-  const left = MARGIN.left - 8;
-  return (
-    <g className="axis heights" aria-hidden="true">
-      {ticks.map((tick) => (
-        <text key={tick} x={left} y={y(fromDisplay(tick, 'mm', system))} dy="0.35em">
-          {formatNumber(Math.abs(tick), digits)}
-        </text>
-      ))}
-      <text className="axis-name" x={left} y={12}>
-        {displayUnit('mm', system).label}
-      </text>
-      <text className="side" x={MARGIN.left + 4} y={MARGIN.top - 8}>
-        ↑ {CHART_WORDS.above}
-      </text>
-      <text className="side" x={MARGIN.left + 4} y={size.height - MARGIN.bottom - 6}>
-        ↓ {CHART_WORDS.below}
-      </text>
-    </g>
-  );
-}
-
 function Target({ targetMm, size, x, y }: Pick<CourseDrawingProps, 'targetMm' | 'size'> & Scales) {
   const [top, bottom] = [y(targetMm - RELIEF_TOLERANCE_MM), y(targetMm + RELIEF_TOLERANCE_MM)];
   return (
@@ -126,7 +101,7 @@ export function CourseDrawing(props: CourseDrawingProps) {
   return (
     <svg className="course" viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={label}>
       <TimeAxis size={size} x={x} />
-      <ReliefAxis size={size} y={y} system={system} />
+      <HeightAxis y={y} size={size} system={system} />
       <Target {...props} x={x} y={y} />
       {band && (
         <path
