@@ -4,16 +4,7 @@ import type { Build } from '../build/build.ts';
 import { PRESETS } from '../build/presets.ts';
 import type { Problem } from '../build/problems.ts';
 import { checkBuild } from '../build/schema.ts';
-import {
-  EMPTY_HISTORY,
-  recordStep,
-  sameBuild,
-  sharingLists,
-  stepBack,
-  stepForward,
-  type History,
-  type Travel,
-} from './history.ts';
+import { EMPTY_HISTORY, recordStep, sameBuild, stepBack, stepForward, type History, type Travel } from './history.ts';
 import type { BackbowState } from './store.ts';
 
 /** What became of a wish to change the build. */
@@ -57,7 +48,8 @@ export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = 
     const checked = checkBuild(wanted);
     if (!checked.ok) return checked;
     set({
-      build: sharingLists(checked.build, build),
+      // Itself, not the copy that the check made: what depends on a list sees by identity that it did not change.
+      build: wanted,
       history: gesture ? history : recordStep(history, label, build),
       necksPlaced: necksPlaced + (isAnother ? 1 : 0),
     });

@@ -59,28 +59,15 @@ export function stepForward(history: History, current: Build): Travel | undefine
   };
 }
 
-type Value = Build[keyof Build];
-
-/** Do two values of a build say the same? Lists are compared by what they hold. */
-function sameValue(left: Value, right: Value): boolean {
-  return left === right || (typeof left === 'object' && JSON.stringify(left) === JSON.stringify(right));
-}
-
 /** Do two builds say the same? Lists are compared by what they hold. */
 export function sameBuild(a: Build, b: Build): boolean {
   if (a === b) return true;
   const keys = Object.keys(a) as (keyof Build)[];
-  return keys.length === Object.keys(b).length && keys.every((key) => sameValue(a[key], b[key]));
-}
-
-/**
- * A build with the lists of another wherever they hold the same, so that whoever depends on a list sees by identity that it
- * did not change: the picture rebuilds only what a change concerns.
- */
-export function sharingLists(build: Build, before: Build): Build {
-  const kept = Object.entries(build).map(([key, value]) => {
-    const old = before[key as keyof Build];
-    return [key, sameValue(value as Value, old) ? old : (value as Value)];
-  });
-  return Object.fromEntries(kept) as unknown as Build;
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => {
+      const [left, right] = [a[key], b[key]];
+      return left === right || (typeof left === 'object' && JSON.stringify(left) === JSON.stringify(right));
+    })
+  );
 }
