@@ -5,6 +5,8 @@
 import type { ReactNode } from 'react';
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
+import type { Method } from '../../mechanics/prediction-types.ts';
+import { offerFile } from '../sheets/downloads.ts';
 
 /** Size of the chart without its head, px. */
 export const CHART_FILE_SIZE = { width: 960, height: 340 } as const;
@@ -48,17 +50,55 @@ function writeLooks(shown: Element, copy: Element): void {
   [...shown.children].forEach((child, index) => writeLooks(child, copy.children[index]!));
 }
 
-/** A drawing of its own at the head of the file, and the chart below it. */
+/** A line of the chart in the legend at the head: a sample of it, and what it says. */
+export interface LegendEntry {
+  readonly style: Method;
+  readonly text: string;
+  /** Left end and base line of the entry, px. */
+  readonly place: readonly [number, number];
+}
+
+/** A head of its own, and the chart below it. */
 export interface ChartFile {
+  /** Name of the file's content, for those who list it. */
   readonly title: string;
-  readonly head: ReactNode;
+  /** What stands at the left of the head. */
+  readonly heading: string;
+  /** What stands at the right: the moment on the rail, in words. */
+  readonly moment: string;
+  /** What the chart shows, in words. */
+  readonly label: string;
+  readonly legend: readonly LegendEntry[];
   readonly headHeight: number;
   /** The chart as one svg element of CHART_FILE_SIZE. */
   readonly chart: ReactNode;
 }
 
+function Head({ heading, moment, label, legend }: ChartFile) {
+  return (
+    <svg>
+      <text className="saved-name" x={12} y={22}>
+        {heading}
+      </text>
+      <desc>{label}</desc>
+      {legend.map(({ style, text, place }) => (
+        <g key={place.join(' ')} transform={`translate(${place.join(' ')})`}>
+          <line className={`fret-line line-${style}`} x1={0} x2={30} y1={-4} y2={-4} />
+          <text className="saved-method" x={38}>
+            {text}
+          </text>
+        </g>
+      ))}
+      <text className="saved-moment" x={CHART_FILE_SIZE.width - 12} y={22}>
+        {moment}
+      </text>
+    </svg>
+  );
+}
+
 /** The chart as the text of an SVG file; its lengths are in the units of the page. */
-export function chartFile({ title: name, head, headHeight, chart }: ChartFile): string {
+export function chartFile(content: ChartFile): string {
+  const { headHeight, chart } = content;
   const place = document.createElement('div');
   place.className = 'chart saved-chart';
   document.body.append(place);
@@ -67,7 +107,7 @@ export function chartFile({ title: name, head, headHeight, chart }: ChartFile): 
     flushSync(() =>
       root.render(
         <>
-          <svg>{head}</svg>
+          <Head {...content} />
           {chart}
         </>,
       ),
@@ -87,7 +127,7 @@ export function chartFile({ title: name, head, headHeight, chart }: ChartFile): 
     ground.setAttribute('height', String(total));
     ground.setAttribute('fill', looks.backgroundColor);
     const title = document.createElementNS(SVG, 'title');
-    title.textContent = name;
+    title.textContent = content.title;
     file.append(title, ground);
     place.querySelectorAll(':scope > svg').forEach((shown, index) => {
       const group = document.createElementNS(SVG, 'g');
@@ -102,4 +142,9 @@ export function chartFile({ title: name, head, headHeight, chart }: ChartFile): 
     root.unmount();
     place.remove();
   }
+}
+
+/** Offers a chart as a file. @param file its name */
+export function saveChartFile(file: string, svg: string): void {
+  offerFile(file, new Blob([svg], { type: 'image/svg+xml' }));
 }
