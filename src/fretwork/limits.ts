@@ -34,6 +34,8 @@ export const LEAST_BEYOND_LAST_FRET_MM = 4;
 export const MOST_STRING_STRESS = 0.8;
 /** How near the wanted relief is near enough, mm. */
 export const RELIEF_TOLERANCE_MM = 0.05;
+/** The thinnest leaf of a set of feelers, mm: a relief below it is as good as none. Common practice, no source. */
+export const THINNEST_FEELER_MM = 0.03;
 /** Share of the rod's range beyond which nothing is left for the seasons, per cent. */
 export const MOST_ROD_PERCENT = 80;
 

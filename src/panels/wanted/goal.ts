@@ -1,5 +1,6 @@
 /** What of a goal is said in words, here and in the refret helper. */
 import { formatNumber, type UnitSystem } from '../../build/units.ts';
+import { THINNEST_FEELER_MM } from '../../fretwork/limits.ts';
 import type { Band } from '../../mechanics/uncertainty/band.ts';
 import { bowBandText, bowKind, bowSize, BOW_WORDS } from '../words/bow.ts';
 import { WANTED_WORDS } from './words.ts';
@@ -11,9 +12,6 @@ export function missText(missMm: number, system: UnitSystem): string {
   const size = bowSize(missMm, system);
   return kind === 'relief' ? WANTED_WORDS.tooMuch(size) : WANTED_WORDS.tooLittle(size);
 }
-
-/** The thinnest leaf of a set of feelers, mm (common practice, no source): a relief below it is as good as none. */
-const THINNEST_FEELER_MM = 0.03;
 
 /**
  * How an answer reads whose line is humped as much as it is hollow before it comes to the relief wanted. That line is also

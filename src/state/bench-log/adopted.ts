@@ -35,9 +35,17 @@ export function adoptedFor(
   return adopted.find((bite) => bite.biteFactor === biteFactor);
 }
 
-/** Are the bands of this build narrower on this device than they are elsewhere? A glue fit does not bite. */
+/** The bite that makes the bands of this build narrower here than they are elsewhere; a glue fit does not bite. */
+export function narrowingBite(
+  adopted: readonly AdoptedBite[],
+  build: Pick<Build, 'biteFactor' | 'method'>,
+): AdoptedBite | undefined {
+  return build.method === 'glue' ? undefined : adoptedFor(adopted, build);
+}
+
+/** Are the bands of this build narrower on this device than they are elsewhere? */
 export function isNarrowed(adopted: readonly AdoptedBite[], build: Pick<Build, 'biteFactor' | 'method'>): boolean {
-  return build.method !== 'glue' && adoptedFor(adopted, build) !== undefined;
+  return narrowingBite(adopted, build) !== undefined;
 }
 
 /** Spread of ln bite for a build; undefined = that of an unmeasured bite. */

@@ -2,7 +2,7 @@
 import { formatNumber, formatQuantity, type UnitSystem } from '../../../build/units.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
-import { adoptedFor, isNarrowed } from '../../../state/bench-log/adopted.ts';
+import { narrowingBite } from '../../../state/bench-log/adopted.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { driversText } from '../../readouts/figures.ts';
 import { betweenOf } from '../../wanted/goal.ts';
@@ -63,9 +63,7 @@ function bandText(band: Band | undefined, system: UnitSystem): string {
 export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonly system: UnitSystem }) {
   const { build, prediction, states, rod, drivers } = sheet;
   const { fromFret, toFret } = prediction.straightedge;
-  const log = useBackbow(({ adoptedBites }) =>
-    isNarrowed(adoptedBites, build) ? adoptedFor(adoptedBites, build) : undefined,
-  );
+  const log = useBackbow(({ adoptedBites }) => narrowingBite(adoptedBites, build));
   const banded = states.some(({ band }) => band);
   const columns: ShownColumn[] = [
     { id: 'state', header: WORDS.state, kind: 'words' },
