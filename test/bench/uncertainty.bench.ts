@@ -1,6 +1,5 @@
 /** The Monte Carlo, the band of a moment, the bench log, and the way back from a wanted relief. */
 import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { ORDINARY_SCATTER, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { bitePosterior } from '../../src/mechanics/bench-log/posterior.ts';
 import { solveKerf } from '../../src/mechanics/inversion/kerf.ts';
 import { planPlaning } from '../../src/mechanics/inversion/planing.ts';
@@ -10,6 +9,7 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';
 import { createEstimator, type Estimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../../src/mechanics/uncertainty/types.ts';
+import { ENTRY } from '../mechanics/bench-log/entries.ts';
 import { measure, type BenchRow } from './measure.ts';
 
 function run(estimator: Estimator, build: Build): Uncertainty {
@@ -18,21 +18,6 @@ function run(estimator: Estimator, build: Build): Uncertainty {
   while (!step.done) step = steps.next();
   return step.value;
 }
-
-const ENTRY: LogEntry = {
-  date: '2026-02-14',
-  neck: 'No. 41',
-  method: 'press',
-  measuredFrettedMm: -0.24,
-  measuredStrungMm: 0.05,
-  gaugeErrorMm: 0.02,
-  predictedFrettedMm: -0.21,
-  predictedFrettedFretsMm: null,
-  predictedStrungMm: 0.11,
-  predictedStrungFretsMm: -0.18,
-  biteFactor: 1,
-  ...ORDINARY_SCATTER,
-};
 
 export default async function bench(): Promise<BenchRow[]> {
   const build: Build = { ...defaultBuild(), fretCount: 24 };

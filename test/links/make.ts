@@ -9,12 +9,13 @@ import { join } from 'node:path';
 import type { Build } from '../../src/build/build.ts';
 import { PROJECT_EXTENSION, PROJECT_VERSION, writeProject } from '../../src/build/file.ts';
 import { PRESETS } from '../../src/build/presets.ts';
-import { ORDINARY_SCATTER, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
+import type { LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { addressOf, type Route } from '../../src/state/share/address.ts';
 import { COLLECTION_EXTENSION, COLLECTION_VERSION, writeCollection } from '../../src/state/share/file.ts';
 import { LINK_VERSION, writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE, type PageText, type Shared } from '../../src/state/share/shared.ts';
+import { ENTRY } from '../mechanics/bench-log/entries.ts';
 import { offStandard } from './off-standard.ts';
 
 /** What the files of a release hold: the test compares with it. */
@@ -46,20 +47,7 @@ const released: Released = {
   },
   changedAt: Date.UTC(2026, 1, 14, 9, 30),
   entries: [
-    {
-      date: '2026-02-14',
-      neck: 'No. 41, "walnut" board',
-      method: 'press',
-      measuredFrettedMm: -0.24,
-      measuredStrungMm: 0.05,
-      gaugeErrorMm: 0.02,
-      predictedFrettedMm: -0.21,
-      predictedFrettedFretsMm: null,
-      predictedStrungMm: 0.11,
-      predictedStrungFretsMm: -0.18,
-      biteFactor: 1,
-      ...ORDINARY_SCATTER,
-    },
+    { ...ENTRY, neck: 'No. 41, "walnut" board' },
     {
       date: '2026-03-01',
       neck: '=No. 42\nsecond line',

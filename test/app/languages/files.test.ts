@@ -1,12 +1,10 @@
 /** Files, links and calculations are the same in every language; what people read is not. */
 import Papa from 'papaparse';
-import { beforeAll, describe, expect, test } from 'vitest';
-import type { Language } from '../../../src/build/language.ts';
+import { describe, expect, test } from 'vitest';
 import { ENTRY } from '../../mechanics/bench-log/entries.ts';
-import { speakAnew } from './house.ts';
+import { inBothLanguages, speakAnew } from './house.ts';
 
-async function loadHouse(language: Language) {
-  await speakAnew(language);
+async function loadHouse() {
   return {
     language: await import('../../../src/build/language.ts'),
     units: await import('../../../src/build/units.ts'),
@@ -32,12 +30,7 @@ async function loadHouse(language: Language) {
 }
 type House = Awaited<ReturnType<typeof loadHouse>>;
 
-let english: House;
-let german: House;
-beforeAll(async () => {
-  english = await loadHouse('en');
-  german = await loadHouse('de');
-}, 120_000);
+const { english, german } = await inBothLanguages(loadHouse);
 
 /** The same build in both houses: presets have names in the language of the page. */
 const builds = () => english.presets.PRESETS.map(({ id, build }) => [id, build] as const);
@@ -217,7 +210,8 @@ test('a worker answers the same in every language: numbers and ids', async () =>
 
 test('what a worker refuses is said in the language that came with the first message', async () => {
   // As in the worker: loaded in English, the language comes later.
-  const house = await loadHouse('en');
+  await speakAnew('en');
+  const house = await loadHouse();
   house.language.speak('de', { SENTENCES: (await import('../../../src/app/languages/de/index.ts')).GERMAN.SENTENCES });
   const goal = { reliefMm: 9, when: 'settled' as const, rodPercent: 0 };
   const predictor = house.predict.createPredictor();

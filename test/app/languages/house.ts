@@ -9,3 +9,13 @@ export async function speakAnew(language: Language): Promise<void> {
   const { speak } = await import('../../../src/build/language.ts');
   speak(language, await loadLanguage(language));
 }
+
+/** What is loaded speaking English, and the same speaking German. */
+export async function inBothLanguages<House>(
+  load: () => Promise<House>,
+): Promise<{ readonly english: House; readonly german: House }> {
+  await speakAnew('en');
+  const english = await load();
+  await speakAnew('de');
+  return { english, german: await load() };
+}

@@ -1,11 +1,9 @@
 /** What is refused, and what stands beside a number, in German: whole sentences, whatever their labels and counts. */
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Build } from '../../../src/build/build.ts';
-import type { Language } from '../../../src/build/language.ts';
-import { speakAnew } from './house.ts';
+import { inBothLanguages } from './house.ts';
 
-async function loadHouse(language: Language) {
-  await speakAnew(language);
+async function loadHouse() {
   return {
     build: await import('../../../src/build/build.ts'),
     schema: await import('../../../src/build/schema.ts'),
@@ -20,12 +18,7 @@ async function loadHouse(language: Language) {
 }
 type House = Awaited<ReturnType<typeof loadHouse>>;
 
-let english: House;
-let german: House;
-beforeAll(async () => {
-  english = await loadHouse('en');
-  german = await loadHouse('de');
-}, 120_000);
+const { english, german } = await inBothLanguages(loadHouse);
 
 describe('a build that is refused', () => {
   const said = (change: object, system: 'metric' | 'inch' = 'metric') => {
