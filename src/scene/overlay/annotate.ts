@@ -45,7 +45,22 @@ function drawLines(ink: Ink, { feet, ends: [from, to] }: PlacedDistance): void {
   }
 }
 
-function drawCallout(ink: Ink, { at, leader, place, margin, text }: PlacedCallout): void {
+/** Words on a plate of the ground's colour: letters with a halo alone run together on dark wood. */
+function drawWords(
+  ink: Ink,
+  { text, place, box }: Pick<PlacedDistance, 'text' | 'place' | 'box'>,
+  align: CanvasTextAlign,
+): void {
+  const { context, palette } = ink;
+  context.save();
+  context.fillStyle = palette.ground;
+  context.fillRect(box.left, box.top, box.right - box.left, box.bottom - box.top);
+  context.restore();
+  write(ink, text, place, { size: SIZE, align, baseline: 'middle', halo: false });
+}
+
+function drawCallout(ink: Ink, callout: PlacedCallout): void {
+  const { at, leader, margin } = callout;
   stroke(ink, leader, 0.9);
   ink.context.save();
   ink.context.fillStyle = ink.palette.ink;
@@ -53,7 +68,7 @@ function drawCallout(ink: Ink, { at, leader, place, margin, text }: PlacedCallou
   ink.context.arc(at[0], at[1], 2.4, 0, 2 * Math.PI);
   ink.context.fill();
   ink.context.restore();
-  write(ink, text, place, { size: SIZE, align: margin, baseline: 'middle' });
+  drawWords(ink, callout, margin);
 }
 
 export function drawAnnotations(ink: Ink, projector: Projector, annotations: Annotations): void {
@@ -69,5 +84,5 @@ export function drawAnnotations(ink: Ink, projector: Projector, annotations: Ann
   for (const distance of distances) drawLines(ink, distance);
   for (const callout of callouts) drawCallout(ink, callout);
   // Words last, so that no line runs through them.
-  for (const { text, place } of distances) write(ink, text, place, { size: SIZE, align: 'center', baseline: 'middle' });
+  for (const distance of distances) drawWords(ink, distance, 'center');
 }
