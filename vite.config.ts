@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { fileOf } from './src/app/packaging/chunks.ts';
 import { licences } from './src/app/packaging/licences.ts';
 import { offlineFiles } from './src/app/packaging/offline-files.ts';
 import { securityPolicy } from './src/app/packaging/security-policy.ts';
@@ -17,6 +18,13 @@ export default defineConfig({
     outDir: 'dist',
     sourcemap: false,
     chunkSizeWarningLimit: 1500,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ name: fileOf(import.meta.dirname), debugName: 'parts', includeDependenciesRecursively: false }],
+        },
+      },
+    },
   },
   test: {
     projects: [

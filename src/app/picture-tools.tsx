@@ -2,37 +2,9 @@
 import { SCENE_VIEWS } from '../scene/types.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { isCutOpen } from '../state/stress-view.ts';
-import { BOW_FACTOR, drawnBowFactor } from '../state/view-slice.ts';
 import { ActionButton } from '../panels/actions/action-button.tsx';
+import { BowFactor } from '../panels/picture/bow-factor.tsx';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
-
-function BowFactor() {
-  const trueScale = useBackbow((state) => state.trueScale);
-  const drawn = useBackbow(drawnBowFactor);
-  return (
-    <div className="bow-factor">
-      <label htmlFor="bow-factor">{PICTURE_WORDS.enlarged(String(drawn))}</label>
-      <input
-        id="bow-factor"
-        type="range"
-        min={BOW_FACTOR.min}
-        max={BOW_FACTOR.max}
-        step={1}
-        value={drawn}
-        aria-valuetext={PICTURE_WORDS.times(String(drawn))}
-        onChange={(event) => store.getState().setBowFactor(event.currentTarget.valueAsNumber)}
-      />
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={trueScale}
-          onChange={(event) => store.getState().setTrueScale(event.currentTarget.checked)}
-        />
-        {PICTURE_WORDS.trueSize}
-      </label>
-    </div>
-  );
-}
 
 function FretInView() {
   const fret = useBackbow((state) => Math.min(state.selectedFret, state.build.fretCount));

@@ -5,13 +5,13 @@ import { createFretDrop } from '../state/fret-drop.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { currentStress, isCutOpen } from '../state/stress-view.ts';
 import { keepPicture } from '../panels/sheets/picture-source.ts';
+import { PictureBoundary } from '../panels/picture/picture-boundary.tsx';
+import { hasWebGl } from '../panels/picture/web-gl.ts';
 import { useMedia } from '../panels/use-media.ts';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
-import { PictureBoundary } from './picture-boundary.tsx';
 import { PictureTools, PictureViews } from './picture-tools.tsx';
 import { probe } from './probe.ts';
 import { useDescription } from './use-description.ts';
-import { hasWebGl } from './webgl.ts';
 
 const NeckScene = lazy(async () => ({ default: (await import('../scene/index.ts')).NeckScene }));
 

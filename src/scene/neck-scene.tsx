@@ -17,7 +17,7 @@ import { listenForGestures } from './camera/gestures.ts';
 import { exportPicture } from './export-picture.ts';
 import { SceneHost } from './host.tsx';
 import type { Ink } from './overlay/ink.ts';
-import { fretAt } from './pick.ts';
+import { fretAt, type PointedFret } from './pick.ts';
 import { createStage, type Stage } from './stage.ts';
 import type { NeckSceneHandle, NeckSceneProps, SceneStats } from './types.ts';
 
@@ -95,10 +95,11 @@ function Contents(props: ContentsProps) {
     const element = wrapperRef.current;
     if (!stage || !element) return;
     let hovered: number | null = null;
-    const hover = (fret: number | null): void => {
+    const hover = (pointed: PointedFret | null): void => {
+      stage.hover(pointed);
+      const fret = pointed?.fret ?? null;
       if (fret === hovered) return;
       hovered = fret;
-      stage.hover(fret);
       latest.current.onHoverFret?.(fret);
     };
     return listenForGestures(element, {
@@ -106,8 +107,8 @@ function Contents(props: ContentsProps) {
       fit: () => stage.fit(false),
       hover: (at) => hover(at && fretAt(stage, camera, element.clientWidth, element.clientHeight, at)),
       pick(at) {
-        const fret = fretAt(stage, camera, element.clientWidth, element.clientHeight, at);
-        if (fret !== null) latest.current.onPickFret?.(fret);
+        const pointed = fretAt(stage, camera, element.clientWidth, element.clientHeight, at);
+        if (pointed) latest.current.onPickFret?.(pointed.fret);
       },
     });
   }, [stage, wrapperRef, camera]);

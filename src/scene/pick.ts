@@ -16,36 +16,44 @@ function distanceTo(px: number, py: number, ax: number, ay: number, bx: number, 
   return Math.hypot(px - ax - share * dx, py - ay - share * dy);
 }
 
-/** Number of the fret nearest to the place (pixels of the picture), within reach; null = none. */
+/** A fret that is pointed at in the picture. */
+export interface PointedFret {
+  /** 0 = the neck itself, then those that it is compared with, in their order. */
+  readonly neck: number;
+  readonly fret: number;
+}
+
+/** The fret nearest to the place (pixels of the picture), within reach; null = none. */
 export function fretAt(
   stage: Stage,
   camera: PerspectiveCamera,
   width: number,
   height: number,
   at: { readonly x: number; readonly y: number },
-): number | null {
-  const { build } = stage.props();
-  const { reader } = stage.model;
-  let best: number | null = null;
+): PointedFret | null {
+  let best: PointedFret | null = null;
   let least = REACH_PX;
-  fretPositionsMm(build.scaleLengthMm, build.fretCount).forEach((x, index) => {
-    reader.at(x);
-    const half = fretEnd(build, index + 1).crownFootHalfMm;
-    const drop = surfaceHeightMm(build, x, half);
-    const project = (y: number, z: number): [number, number, boolean] => {
-      const cosine = 1 / Math.hypot(1, reader.slope);
-      point.set(x - y * reader.slope * cosine, reader.height + y * cosine, z).project(camera);
-      return [((point.x + 1) / 2) * width, ((1 - point.y) / 2) * height, point.z < 1];
-    };
-    const [ax, ay, aSeen] = project(drop + build.crownHeightMm, -half);
-    const [mx, my] = project(build.crownHeightMm, 0);
-    const [bx, by, bSeen] = project(drop + build.crownHeightMm, half);
-    if (!aSeen || !bSeen) return;
-    const distance = Math.min(distanceTo(at.x, at.y, ax, ay, mx, my), distanceTo(at.x, at.y, mx, my, bx, by));
-    if (distance < least) {
-      least = distance;
-      best = index + 1;
-    }
+  stage.necks().forEach(({ build, reader, offset: [shiftX, shiftY, shiftZ] }, neck) => {
+    fretPositionsMm(build.scaleLengthMm, build.fretCount).forEach((x, index) => {
+      reader.at(x);
+      const half = fretEnd(build, index + 1).crownFootHalfMm;
+      const drop = surfaceHeightMm(build, x, half);
+      const project = (y: number, z: number): [number, number, boolean] => {
+        const cosine = 1 / Math.hypot(1, reader.slope);
+        point.set(x - y * reader.slope * cosine + shiftX, reader.height + y * cosine + shiftY, z + shiftZ);
+        point.project(camera);
+        return [((point.x + 1) / 2) * width, ((1 - point.y) / 2) * height, point.z < 1];
+      };
+      const [ax, ay, aSeen] = project(drop + build.crownHeightMm, -half);
+      const [mx, my] = project(build.crownHeightMm, 0);
+      const [bx, by, bSeen] = project(drop + build.crownHeightMm, half);
+      if (!aSeen || !bSeen) return;
+      const distance = Math.min(distanceTo(at.x, at.y, ax, ay, mx, my), distanceTo(at.x, at.y, mx, my, bx, by));
+      if (distance < least) {
+        least = distance;
+        best = { neck, fret: index + 1 };
+      }
+    });
   });
   return best;
 }

@@ -1,6 +1,7 @@
 /** Everything that stands in the picture and is not React's business: models, camera, overlay, and how one frame is drawn. */
 import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
-import { homeOf, shownFret, type Frame } from './camera/views.ts';
+import type { Build } from '../build/build.ts';
+import { homeOf, shownFret, type Frame, type StandingNeck } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
 import { createComparedNecks } from './compared-necks.ts';
 import { createGrainTexture } from './grain-texture.ts';
@@ -20,6 +21,7 @@ import { endAnnotations, fretAnnotations } from './section/fret-annotations.ts';
 import { createSectionModel, type SectionModel } from './section/section-model.ts';
 import { slotAnnotations } from './section/slot-annotations.ts';
 import type { Orbit } from './camera/orbit.ts';
+import type { PointedFret } from './pick.ts';
 import { createStraightedge, gapUnder } from './straightedge-model.ts';
 import type { ComparedNeck, NeckSceneProps, SceneStats } from './types.ts';
 
@@ -35,7 +37,9 @@ export interface Stage {
   setProps(props: NeckSceneProps): void;
   /** Takes the current line of the source. */
   readLine(): void;
-  hover(fret: number | null): void;
+  hover(pointed: PointedFret | null): void;
+  /** The neck and those that it is compared with, as they stand. */
+  necks(): readonly StandingNeck[];
   fit(instant: boolean): void;
   /** Draws one frame. @returns true while another one is needed */
   draw(gl: WebGLRenderer, scene: Scene, camera: PerspectiveCamera, ink: Ink | null): boolean;
@@ -77,7 +81,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   model.follow((reader) => straightedge.lay(props.build, reader));
   let annotations: Annotations | null = null;
   let lift = new Float64Array(first.build.fretCount);
-  let hovered: number | null = null;
+  let hovered: PointedFret | null = null;
   let frames = 0;
   let frame: Frame = { width: 1200, height: 700 };
   const ground = new Color(first.palette.ground);
@@ -104,25 +108,38 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     model.setLine(props.lineSource.read(), heights);
     invalidate();
   };
+  const necks = (): StandingNeck[] => [
+    { build: props.build, reader: model.reader, offset: HERE },
+    ...compared.list().map(({ model: other, offset }) => ({ build: other.build(), reader: other.reader, offset })),
+  ];
   const home = (): Orbit => {
-    const others = compared.list().map(({ model: other, offset }) => ({
-      build: other.build(),
-      reader: other.reader,
-      offset,
-    }));
-    const first = { build: props.build, reader: model.reader, offset: HERE };
     const raised = liftNow()?.[closeFret() - 1] ?? 0;
     const seen = raised === Infinity ? 0 : raised;
-    return homeOf(props.view, [first, ...others], props.selectedFret, frame, seen);
+    return homeOf(props.view, necks(), props.selectedFret, frame, seen);
   };
-  const pointedAt = (): number | null => {
-    const fret = hovered ?? props.hoveredFret ?? null;
-    return fret !== null && fret <= props.build.fretCount ? fret : null;
+  /** The fret that is pointed at here or elsewhere; another neck may have it while this one is too short. */
+  const pointedAt = (): number | null => hovered?.fret ?? props.hoveredFret ?? null;
+  const pointedOn = (build: Build): number | null => {
+    const fret = pointedAt();
+    return fret !== null && fret <= build.fretCount ? fret : null;
   };
   /** In a cut view the selected fret is what is cut: it keeps the colour of its metal. */
   const mark = (): void => {
     const selected = section.plane() === null ? (props.selectedFret ?? -1) : -1;
-    model.materials.setMarked(selected, pointedAt() ?? -1);
+    model.materials.setMarked(selected, pointedOn(props.build) ?? -1);
+    for (const { model: other, neck } of compared.list()) other.materials.setMarked(-1, pointedOn(neck.build) ?? -1);
+  };
+  const drawPointed = (ink: Ink, camera: PerspectiveCamera): void => {
+    const { build, prediction, method, units } = props;
+    const other = hovered && compared.list()[hovered.neck - 1];
+    const at = other
+      ? { build: other.neck.build, prediction: other.neck.prediction, method: other.neck.build.method }
+      : { build, prediction, method };
+    const fret = pointedOn(at.build);
+    if (fret === null) return;
+    const [reader, offset] = other ? [other.model.reader, other.offset] : [model.reader, HERE];
+    const projector = createProjector(camera, ink.width, ink.height, reader, offset);
+    drawFretCard(ink, projector, at.build, fret, fretFacts(at.build, fret, at.prediction, at.method, units));
   };
   const apply = (): void => {
     const { build, view, units } = props;
@@ -153,7 +170,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     const projector = createProjector(camera, ink.width, ink.height, model.reader);
     const line = props.lineSource.read();
     if (shows.arrows && prediction && prediction.fretXMm.length === build.fretCount) {
-      const fret = pointedAt() ?? shownFret(build, props.selectedFret);
+      const fret = pointedOn(build) ?? shownFret(build, props.selectedFret);
       drawForces(ink, projector, { build, prediction, method, units, strung: shows.strings, liftMm: liftNow(), fret });
     }
     const others = compared.list();
@@ -180,6 +197,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     section,
     root,
     props: () => props,
+    necks,
     frames: () => frames,
     readLine,
     setProps(next) {
@@ -206,9 +224,9 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       else if (rebuilt && director.isHome() && !director.isTravelling()) director.goHome(home(), true);
       invalidate();
     },
-    hover(fret) {
-      if (fret === hovered) return;
-      hovered = fret;
+    hover(pointed) {
+      if (pointed?.fret === hovered?.fret && pointed?.neck === hovered?.neck) return;
+      hovered = pointed;
       mark();
       invalidate();
     },
@@ -242,12 +260,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
           if (limit !== null) drawStressKey(ink, limit);
         }
         if (plane === null) drawBeside(ink, camera);
-        const pointed = pointedAt();
-        if (pointed !== null && !travelling) {
-          const { build, prediction, method, units } = props;
-          const facts = fretFacts(build, pointed, prediction, method, units);
-          drawFretCard(ink, createProjector(camera, ink.width, ink.height, model.reader), build, pointed, facts);
-        }
+        if (!travelling) drawPointed(ink, camera);
         drawBowLabel(ink, props.build, model.reader, props.lineSource.read().factor);
       }
       frames += 1;

@@ -68,6 +68,8 @@ export interface ComparedNeck {
   readonly build: Build;
   readonly lineSource: LineSource;
   readonly label: string;
+  /** As the scene's own: what is pointed at tells its forces. */
+  readonly prediction: Prediction | null;
 }
 
 export interface NeckSceneProps {

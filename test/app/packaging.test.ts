@@ -1,9 +1,10 @@
-/** What is made around the page when it is built: the policy, the list of files that are kept, the licences. */
+/** How the page is packed: the policy, what comes in one file, the list of files that are kept, the licences. */
 import { createHash } from 'node:crypto';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { fileOf } from '../../src/app/packaging/chunks.ts';
 import { licenceOf, packageFolderOf } from '../../src/app/packaging/licences.ts';
 import { listKeptFiles } from '../../src/app/packaging/offline-files.ts';
 import { SECURITY_POLICY } from '../../src/app/packaging/security-policy.ts';
@@ -51,6 +52,34 @@ describe('the security policy', () => {
     const nothing = Buffer.from('e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855', 'hex');
     expect(hashes).toEqual([`'sha256-${nothing.toString('base64')}'`]);
   });
+});
+
+test('what always comes together comes in one file, and nobody is sent what his part does not import', () => {
+  const imports: Record<string, string[]> = {
+    'src/app/main.tsx': ['language'],
+    'src/app/workshop.tsx': ['language', 'panels', 'react', 'build'],
+    'src/app/customer.tsx': ['language', 'react', 'cards', 'build'],
+    'src/scene/index.ts': ['three', 'geometry'],
+    panels: ['geometry', 'dialog-frame'],
+    geometry: ['build'],
+    build: ['panels'], // in a circle
+    dialog: ['dialog-frame', 'papers'],
+  };
+  const id = (name: string) => (name.startsWith('src/') ? join(folder, name) : name);
+  const graph = new Map(Object.entries(imports).map(([name, others]) => [id(name), others]));
+  const context = {
+    getModuleInfo: (module: string) => ({ importedIds: graph.get(module) ?? [] }),
+  } as unknown as Parameters<ReturnType<typeof fileOf>>[1];
+  const of = fileOf(folder);
+  const file = (name: string) => of(id(name), context);
+  expect(file('src/app/workshop.tsx')).toBe('workshop');
+  expect(file('react')).toBe('common');
+  expect(file('geometry')).toBe('common');
+  expect(file('three')).toBe('picture');
+  for (const name of ['src/app/main.tsx', 'language', 'src/app/customer.tsx', 'cards', 'dialog', 'papers'])
+    expect(file(name), name).toBeNull();
+  // Reached by way of the circle from the customer's page as well.
+  expect(['panels', 'dialog-frame'].map(file)).toEqual(['common', 'common']);
 });
 
 describe('the files that are kept', () => {

@@ -154,8 +154,6 @@ describe('a part of the page that cannot be fetched', () => {
   const without = (pattern: string): OpenOptions => ({
     ...DESK,
     waitForPicture: false,
-    // What the service worker would keep is asked of the same server.
-    context: { serviceWorkers: 'block' },
     prepare: (page) => page.route(pattern, (route) => route.fulfill({ status: 404, body: '' })).then(() => undefined),
   });
   const missing = ({ page }: App) =>

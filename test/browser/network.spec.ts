@@ -42,7 +42,7 @@ afterAll(() => {
 const openWatched = (options: OpenOptions = {}): Promise<App> => {
   asked.length = 0;
   // Playwright sends the page's own server through the proxy too, unless told not to.
-  return openApp({ ...options, context: { proxy: { server: proxyAddress, bypass: 'localhost' } } });
+  return openApp({ offline: true, ...options, context: { proxy: { server: proxyAddress, bypass: 'localhost' } } });
 };
 
 const kept = ({ page }: App) => page.evaluate(async () => (await navigator.serviceWorker.ready).active !== null);
@@ -147,6 +147,7 @@ describe('the policy', () => {
 
   test('forbids nothing that the page does, with all its dialogs', async () => {
     const app = await openApp({
+      offline: true,
       viewport: { width: 1440, height: 900 },
       prepare: async (page) => {
         await page.addInitScript(() => {

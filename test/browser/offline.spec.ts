@@ -59,7 +59,7 @@ function retitle(folder: string): void {
 describe('without a network', () => {
   test('after one visit the page opens, computes and draws with its server gone', async () => {
     const server = await serve();
-    const app = await openApp({ address: server.address });
+    const app = await openApp({ offline: true, address: server.address });
     await kept(app);
     // The number with the frets in, which needs no band to be there.
     const number = () => app.page.locator('[data-figure="fretted"] .figure-value').innerText();
@@ -76,7 +76,7 @@ describe('without a network', () => {
 
   test('every file of the page is kept, those too that are asked for late', async () => {
     const server = await serve();
-    const app = await openApp({ address: server.address });
+    const app = await openApp({ offline: true, address: server.address });
     await kept(app);
     const files = listKeptFiles(server.folder).map(({ address }) => new URL(address, server.address).href);
     expect(files.filter((address) => /\/assets\/.*\.js$/.test(address)).length).toBeGreaterThan(3);
@@ -91,7 +91,7 @@ describe('without a network', () => {
   test('it works in a folder of a server, and keeps its hands off the rest of it', async () => {
     const server = await serve('workshop/tools');
     writeFileSync(join(server.folder, '..', 'other.txt'), 'not ours');
-    const app = await openApp({ address: server.address, path: 'workshop/tools/' });
+    const app = await openApp({ offline: true, address: server.address, path: 'workshop/tools/' });
     await kept(app);
     expect(await app.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.scope)).toBe(
       `${server.address}workshop/tools/`,
@@ -113,7 +113,7 @@ describe('without a network', () => {
 describe('a new version', () => {
   test('waits for the person, through reloads too, and keeps the build when it is let in', async () => {
     const server = await serve();
-    const app = await openApp({ address: server.address });
+    const app = await openApp({ offline: true, address: server.address });
     await kept(app);
     await app.page.getByRole('slider', { name: /^Kerf/ }).focus();
     await app.afterChange(() => app.page.keyboard.press('PageDown'));
@@ -144,7 +144,7 @@ describe('a new version', () => {
 
   test('let in by one window leaves the other as it is, and tells it', async () => {
     const server = await serve();
-    const app = await openApp({ address: server.address });
+    const app = await openApp({ offline: true, address: server.address });
     await kept(app);
     const other = await app.context.newPage();
     await other.goto(server.address);
@@ -165,7 +165,7 @@ describe('a new version', () => {
 
   test('that is only half on the server is left alone', async () => {
     const server = await serve();
-    const app = await openApp({ address: server.address });
+    const app = await openApp({ offline: true, address: server.address });
     await kept(app);
     await server.publish(retitle);
     writeFileSync(join(server.folder, 'manifest.webmanifest'), '{}');
@@ -186,7 +186,7 @@ describe('a new version', () => {
 
 test('the page can be installed: its manifest is sound and its icons are what it says', async () => {
   const server = await serve('a/folder');
-  const app = await openApp({ address: server.address, path: 'a/folder/' });
+  const app = await openApp({ offline: true, address: server.address, path: 'a/folder/' });
   const session = await app.context.newCDPSession(app.page);
   const { errors, data = '{}' } = await session.send('Page.getAppManifest');
   expect(errors).toEqual([]);

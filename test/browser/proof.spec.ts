@@ -39,7 +39,6 @@ describe('how well it computes', () => {
       prepare: async (page) => {
         await page.route('**/validation.json', (route) => route.abort());
       },
-      context: { serviceWorkers: 'block' },
     });
     await app.page.keyboard.press('q');
     await dialog(app)

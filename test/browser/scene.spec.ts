@@ -92,7 +92,7 @@ describe('views', () => {
         const { build, lineSource } = window.scene.props();
         window.scene.set({
           name: 'this one',
-          compare: [{ build: { ...build, method: 'glue' }, lineSource, label: 'glued' }],
+          compare: [{ build: { ...build, method: 'glue' }, lineSource, label: 'glued', prediction: null }],
         });
       }),
     );

@@ -41,7 +41,7 @@ function script(start: string, holding: string): string {
 
 test('the script for the first picture is at most 400 kB, three included', () => {
   const entry = /src="\.\/assets\/([^"]+\.js)"/.exec(readFileSync(join(root, 'dist', 'index.html'), 'utf8'))?.[1] ?? '';
-  const first = withImports([entry, script('workshop', 'predictionVersion'), script('scene', 'webgl2')]);
+  const first = withImports([entry, script('workshop', 'predictionVersion'), script('picture', 'webgl2')]);
   const size = kilobytes(first);
   console.log(`first picture: ${size.toFixed(1)} kB of script in ${first.size} files, compressed`);
   expect([...first].some((name) => read(name).includes('WebGLRenderer'))).toBe(true);
@@ -52,7 +52,7 @@ test('the script for the first picture is at most 400 kB, three included', () =>
 test('the controls come by themselves, and neither papers, lessons nor dialogs come before they are asked for', () => {
   const entry = /src="\.\/assets\/([^"]+\.js)"/.exec(readFileSync(join(root, 'dist', 'index.html'), 'utf8'))?.[1] ?? '';
   const workshop = withImports([entry, script('workshop', 'predictionVersion')]);
-  const late = scripts().filter((name) => /^(scene|sheets|lesson-panel|[\w]+-dialog|neck-file|csv)-/.test(name));
+  const late = scripts().filter((name) => /^(picture|sheets|lesson-panel|[\w]+-dialog|neck-file|csv)-/.test(name));
   expect(late.length).toBeGreaterThan(5);
   expect(late.filter((name) => workshop.has(name))).toEqual([]);
   // The style library of the controls.

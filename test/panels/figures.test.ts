@@ -81,6 +81,7 @@ test.each([
   [0.19, 0.41, 'metric', '0.19 to 0.41\u00a0mm'],
   [-0.05, 0.12, 'metric', '0.05\u00a0mm back-bow to 0.12\u00a0mm relief'],
   [-0.001, 0.12, 'metric', '0.00 to 0.12\u00a0mm'],
+  [-0.001, 0.004, 'metric', 'flat'],
   [-0.41, -0.19, 'inch', '0.007 to 0.016\u00a0in'],
 ] as const)('a band from %d to %d in %s is “%s”', (low, high, system, text) => {
   expect(bowBandText(low, high, system)).toBe(text);

@@ -1,12 +1,16 @@
 /** The compared necks in one picture: one camera, one light, the bow of all enlarged alike. */
-import { Component, lazy, Suspense, useEffect, useMemo, useState, type ReactNode } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import type { Build } from '../../build/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { LineSource, SceneShows, SceneView } from '../../scene/types.ts';
 import { createNeckLine } from '../../state/compare/neck-line.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { BOW_FACTOR, drawnBowFactor } from '../../state/view-slice.ts';
-import { PICTURE_WORDS, VIEW_WORDS } from '../words/panels.ts';
+import { drawnBowFactor } from '../../state/view-slice.ts';
+import { BowFactor } from '../picture/bow-factor.tsx';
+import { PictureBoundary } from '../picture/picture-boundary.tsx';
+import { hasWebGl } from '../picture/web-gl.ts';
+import { useMedia } from '../use-media.ts';
+import { VIEW_WORDS } from '../words/panels.ts';
 import { usePalette } from './use-palette.ts';
 import { COMPARE_WORDS } from './words.ts';
 
@@ -21,42 +25,6 @@ export interface PicturedNeck {
   readonly label: string;
   /** What the neck does now, in words. */
   readonly says: string;
-}
-
-/** A scene that breaks leaves the table and the chart alone. */
-class Boundary extends Component<{ readonly children: ReactNode; readonly onBroken: () => void }, { broken: boolean }> {
-  override state = { broken: false };
-
-  static getDerivedStateFromError(): { broken: boolean } {
-    return { broken: true };
-  }
-
-  override componentDidCatch(): void {
-    this.props.onBroken();
-  }
-
-  override render(): ReactNode {
-    return this.state.broken ? null : this.props.children;
-  }
-}
-
-function hasWebGl(): boolean {
-  try {
-    return document.createElement('canvas').getContext('webgl2') !== null;
-  } catch {
-    return false;
-  }
-}
-
-function useReducedMotion(): boolean {
-  const [reduced, setReduced] = useState(() => matchMedia('(prefers-reduced-motion: reduce)').matches);
-  useEffect(() => {
-    const query = matchMedia('(prefers-reduced-motion: reduce)');
-    const look = () => setReduced(query.matches);
-    query.addEventListener('change', look);
-    return () => query.removeEventListener('change', look);
-  }, []);
-  return reduced;
 }
 
 interface Standing {
@@ -91,8 +59,6 @@ function useStanding(necks: readonly PicturedNeck[]) {
 }
 
 function Views({ view, setView }: { readonly view: SceneView; readonly setView: (view: SceneView) => void }) {
-  const trueScale = useBackbow((state) => state.trueScale);
-  const drawn = useBackbow(drawnBowFactor);
   return (
     <div className="compare-view">
       <fieldset className="button-row">
@@ -103,26 +69,7 @@ function Views({ view, setView }: { readonly view: SceneView; readonly setView: 
           </button>
         ))}
       </fieldset>
-      <label className="compare-factor">
-        <span>{PICTURE_WORDS.enlarged(String(drawn))}</span>
-        <input
-          type="range"
-          min={BOW_FACTOR.min}
-          max={BOW_FACTOR.max}
-          step={1}
-          value={drawn}
-          aria-valuetext={PICTURE_WORDS.times(String(drawn))}
-          onChange={(event) => store.getState().setBowFactor(event.currentTarget.valueAsNumber)}
-        />
-      </label>
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={trueScale}
-          onChange={(event) => store.getState().setTrueScale(event.currentTarget.checked)}
-        />
-        {PICTURE_WORDS.trueSize}
-      </label>
+      <BowFactor />
     </div>
   );
 }
@@ -133,7 +80,7 @@ function Scene({ necks, view, onUnavailable }: SceneProps) {
   const factor = useBackbow(drawnBowFactor);
   const hoveredFret = useBackbow((state) => state.hoveredFret);
   const strung = useBackbow((state) => state.rail.phase !== 'bare' && state.rail.phase !== 'frets');
-  const reducedMotion = useReducedMotion();
+  const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
   const { first, others } = useStanding(necks);
   const shows = useMemo<SceneShows>(
     () => ({ strings: strung, straightedge: false, rod: false, arrows: false }),
@@ -173,27 +120,25 @@ interface SceneProps {
 export function ComparePicture({ necks }: { readonly necks: readonly PicturedNeck[] | null }) {
   const [view, setView] = useState<SceneView>('edge');
   const [canDraw] = useState(hasWebGl);
-  const [isBroken, setBroken] = useState(false);
-  const isShown = canDraw && !isBroken;
+  const [isLost, setLost] = useState(false);
+  const without = <p className="quiet">{COMPARE_WORDS.noPicture}</p>;
   return (
     <section aria-label={COMPARE_WORDS.picture}>
-      {isShown ? (
-        <>
+      {canDraw && !isLost ? (
+        <PictureBoundary fallback={() => without}>
           <Views view={view} setView={setView} />
           <div className="compare-picture">
             {necks ? (
-              <Boundary onBroken={() => setBroken(true)}>
-                <Suspense fallback={<p className="quiet">{COMPARE_WORDS.drawing}</p>}>
-                  <Scene necks={necks} view={view} onUnavailable={(reason) => setBroken(reason !== null)} />
-                </Suspense>
-              </Boundary>
+              <Suspense fallback={<p className="quiet">{COMPARE_WORDS.drawing}</p>}>
+                <Scene necks={necks} view={view} onUnavailable={(reason) => setLost(reason !== null)} />
+              </Suspense>
             ) : (
               <p className="quiet">{COMPARE_WORDS.drawing}</p>
             )}
           </div>
-        </>
+        </PictureBoundary>
       ) : (
-        <p className="quiet">{COMPARE_WORDS.noPicture}</p>
+        without
       )}
     </section>
   );

@@ -44,12 +44,16 @@ export function changeText(changeMm: number, system: UnitSystem): string {
   return kind === 'flat' ? '' : `${kind === 'relief' ? '+' : '−'}${bowSize(changeMm, system)}`;
 }
 
-/** A band of bows, low to high: "0.19 to 0.41 mm", or with both words where it goes from a hump to a hollow. */
+/**
+ * A band of bows, low to high: "0.19 to 0.41 mm", with both words where it goes from a hump to a hollow, "flat" where
+ * neither end would be printed as a bow.
+ */
 export function bowBandText(lowMm: number, highMm: number, system: UnitSystem): string {
   const kinds = [bowKind(lowMm, system), bowKind(highMm, system)];
   if (kinds.includes('back-bow') && kinds.includes('relief')) {
     return say`${bowText(lowMm, system)} to ${bowText(highMm, system)}`;
   }
+  if (kinds.every((kind) => kind === 'flat')) return BOW_WORDS.flat;
   const sizes = [Math.abs(lowMm), Math.abs(highMm)].sort((a, b) => a - b) as [number, number];
   const digits = displayDigits(BOW_DIGITS, 'mm', system);
   return say`${formatNumber(toDisplay(sizes[0], 'mm', system), digits)} to ${bowSize(sizes[1], system)}`;

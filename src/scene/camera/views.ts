@@ -71,11 +71,6 @@ export function shownFret(build: Build, selected: number | null): number {
   return Math.min(build.fretCount, Math.max(1, fret));
 }
 
-/** z of the plane that the `slot` view cuts along: between two strings, clear of the side marks and the rod channel. */
-export function slotCutZMm(): number {
-  return 0;
-}
-
 /** Half the length of neck that stays in the `slot` view, mm. */
 export function slotReachMm(build: Build): number {
   return Math.max(build.slotDepthMm, build.crownWidthMm) * 2.2;

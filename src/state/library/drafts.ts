@@ -79,7 +79,9 @@ export function createDrafts(storage: () => TextStorage): Drafts {
       } catch (error) {
         return troubleOf(error);
       }
-      for (const old of all().slice(MOST_DRAFTS)) if (old.windowId !== windowId) remove(old.windowId);
+      // Drafts are read only when there are too many: this is done while a slider moves.
+      if (windowIds().length > MOST_DRAFTS)
+        for (const old of all().slice(MOST_DRAFTS)) if (old.windowId !== windowId) remove(old.windowId);
       return null;
     },
   };

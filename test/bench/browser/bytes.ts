@@ -61,7 +61,7 @@ export async function byteRows(browser: Browser): Promise<BenchRow[]> {
       const from = between.answers.length;
       const app = await openPage(browser, between.address, {
         firstVisit: true,
-        context: { serviceWorkers: keeping ? 'allow' : 'block' },
+        offline: keeping,
       });
       await app.page.locator('[data-parameter] input[type="range"]').first().waitFor();
       await quiet(between.answers);

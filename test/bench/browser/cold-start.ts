@@ -60,6 +60,7 @@ async function firstVisit(browser: Browser, address: string): Promise<Required<M
   const app = await openPage(browser, address, {
     viewport: { width: 1440, height: 900 },
     firstVisit: true,
+    offline: true,
     prepare: async (page) => {
       await page.addInitScript(() => {
         const milestones: Milestones = {};
