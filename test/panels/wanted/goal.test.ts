@@ -18,7 +18,7 @@ describe('words', () => {
     expect(bandText({ p05: 0.1, p95: 0.2 }, 'metric')).toBe('0.10 to 0.20\u00a0mm relief');
     expect(bandText({ p05: -0.2, p95: -0.1 }, 'metric')).toBe('0.10 to 0.20\u00a0mm back-bow');
     expect(bandText({ p05: 0, p95: 0.2 }, 'metric')).toBe('0.00 to 0.20\u00a0mm relief');
-    expect(bandText({ p05: -0.001, p95: 0.001 }, 'metric')).toBe('0.00 to 0.00\u00a0mm');
+    expect(bandText({ p05: -0.001, p95: 0.001 }, 'metric')).toBe('flat');
   });
 
   test('a rod setting is said as it can be set', () => {
