@@ -4,10 +4,9 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../tools/project.mjs';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Bench log' });

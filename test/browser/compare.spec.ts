@@ -11,7 +11,7 @@ import { METHOD_WORDS } from '../../src/panels/words/panels.ts';
 import { bowText } from '../../src/panels/words/bow.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
-import { differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';
+import { DESK, differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';
 
 const openApp = withBrowser();
 const first = PRESETS[0]!.build;
@@ -35,7 +35,7 @@ const cells = (app: App, row: string) =>
 const method = (app: App) => app.page.locator('.legend input[type=radio]:checked').first().getAttribute('value');
 
 test('three ways of one neck: one picture, numbers of the library, reasons; the moment moves all', async () => {
-  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  const app = await openApp(DESK);
   await open(app);
   await bandsHere(app);
   const { methods } = createPredictor().predict(first);
@@ -66,6 +66,7 @@ test('three ways of one neck: one picture, numbers of the library, reasons; the 
 });
 
 test('pointing at the chart points at the fret in the picture, and the other way round', async () => {
+  // A window in which picture and chart are in sight together.
   const app = await openApp({ viewport: { width: 1440, height: 900 } });
   const { page } = app;
   await open(app);
@@ -103,7 +104,7 @@ test('pointing at the chart points at the fret in the picture, and the other way
 });
 
 test('the chart is saved as a drawing that stands by itself', async () => {
-  const app = await openApp({ viewport: { width: 1440, height: 900 }, colourScheme: 'dark' });
+  const app = await openApp({ ...DESK, colourScheme: 'dark' });
   await open(app);
   await bandsHere(app);
   const waiting = app.page.waitForEvent('download');

@@ -12,10 +12,9 @@ import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { dice } from '../faults/walk.ts';
 import { root } from '../tools/project.mjs';
-import { shareUnlike, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, shareUnlike, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
 
 const kerf = ({ page }: App) => page.getByRole('slider', { name: /^Kerf/ });
 const kerfText = (app: App) => kerf(app).getAttribute('aria-valuetext');

@@ -35,6 +35,12 @@ export {
 } from './open-page.ts';
 
 /**
+ * A window in which everything of the workshop stands side by side, and no larger: here WebGL is drawn by the processor, so
+ * that each picture costs by its pixels. Tests of layout and looks open windows of their own.
+ */
+export const DESK = { viewport: { width: 1240, height: 840 } } as const;
+
+/**
  * Serves the page and keeps one browser for all tests of the file that calls this; each page is closed after its test.
  *
  * @param folder - another folder to serve in place of the built page

@@ -1,7 +1,7 @@
 /** Help: words of the trade with their drawings, and a first visit that can be ignored. */
 import { expect, test } from 'vitest';
 import { TERMS } from '../../src/panels/glossary/terms.ts';
-import { withBrowser } from './harness.ts';
+import { DESK, withBrowser } from './harness.ts';
 
 const openApp = withBrowser();
 
@@ -35,7 +35,7 @@ test('in the dark, on a phone', async () => {
 });
 
 test('a first visit is welcomed; the welcome goes with the first change, and does not come again', async () => {
-  const app = await openApp({ viewport: { width: 1440, height: 900 }, firstVisit: true });
+  const app = await openApp({ ...DESK, firstVisit: true });
   const welcome = app.page.getByRole('region', { name: 'Welcome' });
   await welcome.waitFor();
   await app.screenshot('help/welcome');

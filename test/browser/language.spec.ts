@@ -11,12 +11,12 @@ import { LESSONS } from '../../src/panels/lessons/lessons/index.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
 
 const openApp = withBrowser();
 
-const IN_GERMAN: OpenOptions = { viewport: { width: 1440, height: 900 }, context: { locale: 'de-DE' } };
+const IN_GERMAN: OpenOptions = { ...DESK, context: { locale: 'de-DE' } };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, touch: true, context: { locale: 'de-DE' } };
 
 const english = onlyEnglishWords('de');

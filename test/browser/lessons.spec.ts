@@ -7,7 +7,7 @@ import { expect, test } from 'vitest';
 import { LESSONS } from '../../src/panels/lessons/lessons/index.ts';
 import { LESSON_TEXTS } from '../../src/panels/lessons/texts.ts';
 import { drawWithFingers } from './finger.ts';
-import { withBrowser, type App } from './harness.ts';
+import { DESK, withBrowser, type App } from './harness.ts';
 
 const openApp = withBrowser();
 
@@ -36,7 +36,7 @@ async function pressOn(page: Page, control: Locator, key = 'Enter'): Promise<voi
 }
 
 test('by keyboard alone, from the list to the end; the own neck comes back', async () => {
-  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  const app = await openApp(DESK);
   const { page } = app;
   await page.getByLabel('Name of the build').fill('My own neck');
   await page.keyboard.press('Enter');

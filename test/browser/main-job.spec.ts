@@ -8,10 +8,9 @@ import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/build/build.ts';
 import { readProject, writeProject } from '../../src/build/file.ts';
 import { root } from '../tools/project.mjs';
-import { differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
+import { DESK, differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK = { viewport: { width: 1440, height: 900 } };
 
 const kerf = ({ page }: App) => page.getByRole('slider', { name: /^Kerf/ });
 const figure = ({ page }: App, id: string) => page.locator(`[data-figure="${id}"] .figure-value`).innerText();

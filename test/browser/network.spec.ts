@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Licence } from '../../src/panels/licences/licence.ts';
 import { root } from '../tools/project.mjs';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
 
 const openApp = withBrowser();
@@ -54,7 +54,7 @@ test('the proxy notes what leaves the page’s server', async () => {
 });
 
 test('a whole visit asks no other host for anything', async () => {
-  const app = await openWatched({ viewport: { width: 1440, height: 900 } });
+  const app = await openWatched(DESK);
   expect(await kept(app)).toBe(true);
   await app.page.getByRole('slider', { name: /^Kerf/ }).focus();
   await app.afterChange(() => app.page.keyboard.press('PageDown'));
@@ -148,7 +148,7 @@ describe('the policy', () => {
   test('forbids nothing that the page does, with all its dialogs', async () => {
     const app = await openApp({
       offline: true,
-      viewport: { width: 1440, height: 900 },
+      ...DESK,
       prepare: async (page) => {
         await page.addInitScript(() => {
           const seen: string[] = [];

@@ -1,10 +1,9 @@
 /** The results of the checks as a page of the program, and the relief against time. */
 import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'How well it computes' });

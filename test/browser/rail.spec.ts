@@ -1,10 +1,9 @@
 /** The way through the job in a real browser: scrubbed, stepped, played; the picture follows without rendering React. */
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
-import { differingPixels, withBrowser, type App } from './harness.ts';
+import { DESK, differingPixels, withBrowser, type App } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK = { viewport: { width: 1440, height: 900 } };
 
 const rail = ({ page }: App) => page.getByRole('slider', { name: 'Moment in the job' });
 const moment = (app: App) => rail(app).getAttribute('aria-valuetext');

@@ -1,10 +1,9 @@
 /** Tangs for a refret in a real browser. */
 import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Tangs for a refret' });

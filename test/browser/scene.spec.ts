@@ -244,6 +244,40 @@ test('frets tell themselves to the pointer, from the nut to the body, and can be
   expect(picked).toEqual([last]);
 });
 
+test('compared necks are pointed at as well, and the fret lights up on all of them', async () => {
+  const app = await open();
+  await app.afterFrame(() =>
+    app.page.evaluate(() => {
+      const { build, lineSource } = window.scene.props();
+      const other = { build: { ...build, method: 'glue' as const }, lineSource, label: 'glued', prediction: null };
+      window.scene.set({ view: 'edge', name: 'pressed', compare: [other] });
+    }),
+  );
+  const { width, height } = app.page.viewportSize()!;
+  /** Heights at which a fret answers, down one column of the picture; the rows of one neck follow each other. */
+  const answers: { fret: number; y: number }[] = [];
+  for (let y = 4; y < height; y += 4) {
+    await app.page.mouse.move(width / 2, y);
+    const fret = await app.page.evaluate(() => window.scene.callbacks.hovered.at(-1) ?? null);
+    if (fret !== null) answers.push({ fret, y });
+  }
+  const starts = answers.filter(({ y }, at) => at === 0 || y - answers[at - 1].y > 8);
+  expect(starts).toHaveLength(2);
+  expect(new Set(answers.map(({ fret }) => fret)).size).toBe(1);
+  await app.page.mouse.move(2, 2);
+  await app.settle();
+  const before = await picture(app);
+  await app.afterFrame(() => app.page.evaluate((fret) => window.scene.set({ hoveredFret: fret }), answers[0].fret));
+  const after = await picture(app);
+  /** The part of the canvas around one of the necks. */
+  const around = (whole: PNG, y: number): PNG => {
+    const part = new PNG({ width: whole.width, height: 24 });
+    PNG.bitblt(whole, part, 0, Math.max(0, y - 12), whole.width, 24, 0, 0);
+    return part;
+  };
+  for (const { y } of starts) expect(differingPixels(around(before, y + 8), around(after, y + 8))).toBeGreaterThan(3);
+});
+
 test('the exported picture has the size asked for, the neck, the factor and the caption', async () => {
   const app = await open();
   const before = await picture(app);

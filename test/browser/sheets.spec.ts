@@ -17,7 +17,7 @@ import { PRESETS } from '../../src/build/presets.ts';
 import { PROGRAM_VERSION } from '../../src/build/version.ts';
 import { readLink } from '../../src/state/share/link.ts';
 import { readPdf } from '../sheets/pdf-lines.ts';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
 
@@ -50,7 +50,7 @@ async function axe(app: App): Promise<string[]> {
 }
 
 test('opens by button, by key and by address; leaves by its button, by Escape and by going back', async () => {
-  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  const app = await openApp(DESK);
   const { page } = app;
   const title = page.getByRole('heading', { level: 1, name: BUILD.name });
   await page.getByRole('button', { name: 'Plan and sheet' }).click();
@@ -78,7 +78,7 @@ test('opens by button, by key and by address; leaves by its button, by Escape an
 });
 
 test('what belongs to the picture does not answer to keys over a paper; undo does, and the sheet follows', async () => {
-  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  const app = await openApp(DESK);
   const { page } = app;
   const kerf = page.locator('#sheet-record').getByText('in this plan');
   await app.afterChange(() => page.getByRole('slider', { name: /^Kerf/ }).press('ArrowUp'));
@@ -354,7 +354,7 @@ describe('the template', () => {
 
 describe('the 3D file', () => {
   test('is the neck as shown, with factor and moment in it; the validator finds nothing wrong', async () => {
-    const app = await openApp({ viewport: { width: 1440, height: 900 } });
+    const app = await openApp(DESK);
     await app.page.keyboard.press('[');
     await app.page.keyboard.press('.');
     await app.page.keyboard.press('d');
@@ -377,7 +377,7 @@ describe('the 3D file', () => {
   });
 
   test('a neck with some frets in has just those, and no strings', async () => {
-    const app = await openApp({ viewport: { width: 1440, height: 900 } });
+    const app = await openApp(DESK);
     for (let step = 0; step < 4; step += 1) await app.page.keyboard.press(',');
     await app.page.keyboard.press('d');
     const { bytes } = await download(app, /3D file/);

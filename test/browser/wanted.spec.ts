@@ -2,10 +2,9 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
-const DESK: OpenOptions = { viewport: { width: 1440, height: 900 } };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
 async function openWanted(options: OpenOptions = DESK): Promise<App> {
