@@ -30,7 +30,11 @@ export default async function bench(): Promise<BenchRow[]> {
     rows.push(...(await byteRows(browser)));
     const server = await startServer();
     const visit = async (options: OpenOptions, measure: (app: App) => Promise<BenchRow[]>): Promise<void> => {
-      const app = await openPage(browser, server.address, { viewport: { width: 1440, height: 900 }, ...options });
+      const app = await openPage(browser, server.address, {
+        viewport: { width: 1440, height: 900 },
+        smooth: true,
+        ...options,
+      });
       rows.push(...(await measure(app)));
       if (app.troubles.length > 0) throw new Error(app.troubles.join('; '));
       await app.close();

@@ -4,6 +4,7 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../tools/project.mjs';
+import { chooseFiles } from './choose-files.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
@@ -112,9 +113,8 @@ describe('measured necks', () => {
     await mkdir(folder, { recursive: true });
     const bring = async (name: string, content: string) => {
       await writeFile(join(folder, name), content);
-      const chooser = app.page.waitForEvent('filechooser');
-      await dialog(app).getByRole('button', { name: 'Bring in a CSV file …' }).click();
-      await (await chooser).setFiles(join(folder, name));
+      const button = dialog(app).getByRole('button', { name: 'Bring in a CSV file …' });
+      await chooseFiles(app.page, () => button.click(), join(folder, name));
     };
     await bring('log.csv', text.replaceAll('Number 11', 'Number 14'));
     await dialog(app).getByText('One entry was added.').waitFor();

@@ -12,6 +12,7 @@ import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { dice } from '../faults/walk.ts';
 import { root } from '../tools/project.mjs';
+import { chooseFiles } from './choose-files.ts';
 import { DESK, shareUnlike, withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
@@ -288,14 +289,12 @@ describe('text that wants to be more than text', () => {
 
   test('stays text in the name, the notices, the papers, the library and the shared link', async () => {
     const app = await openApp(DESK);
-    const chooser = app.page.waitForEvent('filechooser');
-    await app.page.keyboard.press('Control+o');
     const file = {
       name: '<img src=x onerror=1>.json',
       mimeType: 'application/json',
       buffer: Buffer.from(writeProject(hostile)),
     };
-    await app.afterChange(async () => (await chooser).setFiles(file));
+    await app.afterChange(() => chooseFiles(app.page, () => app.page.keyboard.press('Control+o'), file));
     expect(await app.page.getByRole('textbox', { name: 'Name of the build' }).inputValue()).toBe(NAME);
     await app.page.locator('.notices').getByText('<script>').waitFor();
     await expectPlain(app);

@@ -7,6 +7,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../src/build/presets.ts';
 import { readCollection, writeCollection } from '../../src/state/share/file.ts';
+import { chooseFiles } from './choose-files.ts';
 import { withBrowser, type App } from './harness.ts';
 
 const openApp = withBrowser();
@@ -128,11 +129,9 @@ describe('the library', () => {
     data.builds[1]!.project.build['kerfMm'] = 70;
     const second = await openApp({ viewport: { width: 390, height: 844 }, touch: true });
     const there = await openLibrary(second.page);
-    const chooser = second.page.waitForEvent('filechooser');
-    await there.getByRole('button', { name: 'Bring in from a file …' }).click();
-    await (
-      await chooser
-    ).setFiles({ name: 'necks.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(data)) });
+    const button = there.getByRole('button', { name: 'Bring in from a file …' });
+    const file = { name: 'necks.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(data)) };
+    await chooseFiles(second.page, () => button.click(), file);
     await there.getByText(`${PRESETS.length - 1} necks were added.`).waitFor();
     await there.getByText(/Not added: “Set-neck six, mahogany, bound ebony”\. Kerf \(kerfMm\) is 70/).waitFor();
     expect((await titles(second.page)).length).toBe(PRESETS.length - 1);

@@ -8,6 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/build/build.ts';
 import { readProject, writeProject } from '../../src/build/file.ts';
 import { root } from '../tools/project.mjs';
+import { chooseFiles } from './choose-files.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
 
 const openApp = withBrowser();
@@ -35,10 +36,8 @@ async function fileWith(name: string, text: string): Promise<string> {
 }
 
 async function openFile({ page }: App, path: string): Promise<void> {
-  const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Menu' }).click();
-  await page.getByRole('button', { name: 'Open …' }).click();
-  await (await chooser).setFiles(path);
+  await chooseFiles(page, () => page.getByRole('button', { name: 'Open …' }).click(), path);
 }
 
 describe('the kerf', () => {

@@ -77,6 +77,11 @@ export interface OpenOptions {
   address?: string;
   /** What follows the address of the page: a folder, a query, a fragment. */
   path?: string;
+  /**
+   * Whether the picture has smooth edges; not unless told otherwise. They are a wish that a browser may refuse, and take
+   * as much of a processor that draws by itself as all the rest of the picture.
+   */
+  smooth?: boolean;
   /** A touch screen. */
   touch?: boolean;
   /** Further settings of the browser's context. */
@@ -209,6 +214,14 @@ function watch(page: Page, address: string): { troubles: string[]; warnings: str
   return { troubles, warnings };
 }
 
+/** Refuses the page smooth edges, as browsers may. */
+function refuseSmoothEdges(): void {
+  const plain = HTMLCanvasElement.prototype.getContext;
+  HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, wish?: object) {
+    return Reflect.apply(plain, this, [kind, kind === 'webgl2' ? { ...wish, antialias: false } : wish]) as never;
+  };
+}
+
 /** Opens the page in a fresh context: no storage, no history. */
 export async function openPage(browser: Browser, address: string, options: OpenOptions): Promise<App> {
   const context = await browser.newContext({
@@ -235,6 +248,7 @@ export async function openPage(browser: Browser, address: string, options: OpenO
       }
     });
   }
+  if (!options.smooth) await context.addInitScript(refuseSmoothEdges);
   await options.prepare?.(page, context);
   await page.goto(new URL(options.path ?? '', address).href);
 

@@ -13,7 +13,7 @@ const SIZES: [string, OpenOptions][] = [
 ];
 
 test.each(SIZES)('%s: a neck is drawn, without errors and without leaving the host', async (name, options) => {
-  const app = await openApp(options);
+  const app = await openApp({ ...options, smooth: true });
   await app.screenshot(`smoke/${name}`);
   const drawn = shareUnlike(await app.canvasPicture(), await app.groundColour());
   // A neck seen whole covers between a fiftieth and nine tenths of the picture: it is neither blank nor filled.

@@ -61,6 +61,7 @@ async function firstVisit(browser: Browser, address: string): Promise<Required<M
     viewport: { width: 1440, height: 900 },
     firstVisit: true,
     offline: true,
+    smooth: true,
     prepare: async (page) => {
       await page.addInitScript(() => {
         const milestones: Milestones = {};
