@@ -23,17 +23,36 @@ export type SectionAt = (xMm: number) => LoftSection;
 const SEGMENTS = 28;
 const DIFFERENCE_MM = 0.02;
 
-/** cos and sin to the power 2/p: a point of the unit superellipse. */
-function unitPoint(exponent: number, index: number): [number, number] {
-  if (index === 0) return [1, 0];
-  if (index === SEGMENTS) return [-1, 0];
-  if (index * 2 === SEGMENTS) return [0, 1];
-  const angle = (Math.PI * index) / SEGMENTS;
-  const power = 2 / exponent;
-  return [Math.sign(Math.cos(angle)) * Math.abs(Math.cos(angle)) ** power, Math.sin(angle) ** power];
+/** The lower half of the unit superellipse |ζ|^p + η^p = 1, right to left; made once for all sections of one exponent. */
+interface UnitOutline {
+  readonly exponent: number;
+  readonly zeta: Float64Array;
+  readonly eta: Float64Array;
+  /** |ζ|^(p−1) and η^(p−1). */
+  readonly zetaPower: Float64Array;
+  readonly etaPower: Float64Array;
+  /** |ζ|^p ln|ζ| + η^p ln η: how the equation changes with the exponent. */
+  readonly byExponent: Float64Array;
 }
 
 const logTerm = (value: number, exponent: number): number => (value > 0 ? value ** exponent * Math.log(value) : 0);
+
+function unitOutline(exponent: number): UnitOutline {
+  const [zeta, eta, zetaPower, etaPower, byExponent] = Array.from({ length: 5 }, () => new Float64Array(SEGMENTS + 1));
+  const power = 2 / exponent;
+  for (let index = 0; index <= SEGMENTS; index++) {
+    const angle = (Math.PI * index) / SEGMENTS;
+    const isEnd = index === 0 || index === SEGMENTS;
+    const across = isEnd ? 1 : index * 2 === SEGMENTS ? 0 : Math.abs(Math.cos(angle)) ** power;
+    const down = isEnd ? 0 : index * 2 === SEGMENTS ? 1 : Math.sin(angle) ** power;
+    zeta[index] = index * 2 > SEGMENTS ? -across : across;
+    eta[index] = down;
+    zetaPower[index] = across ** (exponent - 1);
+    etaPower[index] = down ** (exponent - 1);
+    byExponent[index] = logTerm(across, exponent) + logTerm(down, exponent);
+  }
+  return { exponent, zeta, eta, zetaPower, etaPower, byExponent };
+}
 
 /** Slopes of the section along the neck, kept on one side of a step at the ends of the run. */
 function slopes(at: SectionAt, x: number, from: number, to: number): LoftSection {
@@ -50,51 +69,56 @@ function slopes(at: SectionAt, x: number, from: number, to: number): LoftSection
   };
 }
 
+/** Heights of the corners of the back, right to left. Across the neck they stand at ζ times half the width. */
+function backHeights({ topMm, shoulderMm, depthMm }: LoftSection, { eta }: UnitOutline): Float64Array {
+  return eta.map((share) => topMm - shoulderMm - (depthMm - shoulderMm) * share);
+}
+
 /** Corner points of a section, right top first, around the back to left top: x, y, z each. */
 function outlineOf(x: number, section: LoftSection): [number, number, number][] {
   const half = section.widthMm / 2;
-  const points: [number, number, number][] = [[x, section.topMm, half]];
-  for (let index = 0; index <= SEGMENTS; index++) {
-    const [zeta, eta] = unitPoint(section.exponent, index);
-    points.push([
-      x,
-      section.topMm - section.shoulderMm - (section.depthMm - section.shoulderMm) * eta,
-      index === 0 ? half : index === SEGMENTS ? -half : half * zeta,
-    ]);
-  }
-  points.push([x, section.topMm, -half]);
-  return points;
+  const unit = unitOutline(section.exponent);
+  const back = [...backHeights(section, unit)].map((y, index): [number, number, number] => [
+    x,
+    y,
+    half * unit.zeta[index],
+  ]);
+  return [[x, section.topMm, half], ...back, [x, section.topMm, -half]];
 }
 
 /** Adds the skin between the sections at `columns` (ascending), without end faces. */
 export function writeSkin(writer: MeshWriter, at: SectionAt, columns: readonly number[]): void {
   const from = columns[0];
   const to = columns.at(-1) as number;
+  let unit = unitOutline(at(from).exponent);
   let previous: { sides: Vertex[]; back: Vertex[]; top: Vertex[] } | undefined;
   for (const x of columns) {
     const section = at(x);
     const slope = slopes(at, x, from, to);
-    const points = outlineOf(x, section);
-    const last = points.length - 1;
-    const top = [points[last], points[0]].map(([px, py, pz]) => writer.vertex(px, py, pz, -slope.topMm, 1, 0));
+    const { exponent: p, topMm, widthMm: w, depthMm: d, shoulderMm: s } = section;
+    if (p !== unit.exponent) unit = unitOutline(p);
+    const { zeta, eta, zetaPower, etaPower, byExponent } = unit;
+    const half = w / 2;
+    const heights = backHeights(section, unit);
+    const top = [-half, half].map((z) => writer.vertex(x, topMm, z, -slope.topMm, 1, 0));
     // Upright shoulders: right pair, then left pair.
-    const sides = [points[0], points[1], points[last - 1], points[last]].map(([px, py, pz]) =>
-      writer.vertex(px, py, pz, -slope.widthMm / 2, 0, Math.sign(pz)),
-    );
-    const { exponent: p, widthMm: w, depthMm: d, shoulderMm: s } = section;
-    const back = points.slice(1, last).map(([px, py, pz], index) => {
-      const [zeta, eta] = unitPoint(p, index);
-      const z1 = Math.abs(zeta) ** (p - 1);
-      const e1 = eta ** (p - 1);
-      const depthX = slope.topMm; // the depth below the top grows as the top rises
-      const etaX = (depthX - slope.shoulderMm - eta * (slope.depthMm - slope.shoulderMm)) / (d - s);
+    const sides = [
+      writer.vertex(x, topMm, half, -slope.widthMm / 2, 0, 1),
+      writer.vertex(x, heights[0], half, -slope.widthMm / 2, 0, 1),
+      writer.vertex(x, heights[SEGMENTS], -half, -slope.widthMm / 2, 0, -1),
+      writer.vertex(x, topMm, -half, -slope.widthMm / 2, 0, -1),
+    ];
+    const back = Array.from(heights, (y, index) => {
+      const across = Math.abs(zeta[index]);
+      // The depth below the top grows as the top rises.
+      const etaX = (slope.topMm - slope.shoulderMm - eta[index] * (slope.depthMm - slope.shoulderMm)) / (d - s);
       const fx =
-        p * z1 * Math.abs(zeta) * (-slope.widthMm / w) +
-        p * e1 * etaX +
-        (logTerm(Math.abs(zeta), p) + logTerm(eta, p)) * slope.exponent;
-      const fz = (p * z1 * Math.sign(zeta) * 2) / w;
-      const fy = (-p * e1) / (d - s);
-      return writer.vertex(px, py, pz, fx, fy, fz);
+        p * zetaPower[index] * across * (-slope.widthMm / w) +
+        p * etaPower[index] * etaX +
+        byExponent[index] * slope.exponent;
+      const fy = (-p * etaPower[index]) / (d - s);
+      const fz = (p * zetaPower[index] * Math.sign(zeta[index]) * 2) / w;
+      return writer.vertex(x, y, half * zeta[index], fx, fy, fz);
     });
     if (previous) {
       const b = previous;
