@@ -25,13 +25,20 @@ const { min: LOWEST, max: HIGHEST } = LIST_NUMBERS['pitch']!;
 const PITCHES = Array.from({ length: HIGHEST - LOWEST + 1 }, (_, index) => HIGHEST - index);
 const MOST_STRINGS = 12;
 
+/** By itself: it is computed anew with every change of the neck, and the rest of the table is not. */
+function Pull({ index }: { readonly index: number }) {
+  const text = useBackbow(({ build, solution, unitSystem }) => {
+    const pull = solution?.build.strings === build.strings ? solution.prediction.strings[index] : undefined;
+    return pull ? formatQuantity(pull.tensionN, 'N', 0, unitSystem) : '…';
+  });
+  return <td className="number">{text}</td>;
+}
+
 export function StringsEditor() {
   const strings = useBackbow((state) => state.build.strings);
   const system = useBackbow((state) => state.unitSystem);
-  const solution = useBackbow((state) => state.solution);
   const [message, setMessage] = useRefusal();
   const tunings = TUNINGS.filter((tuning) => tuning.pitches.length === strings.length);
-  const pulls = solution?.build.strings === strings ? solution.prediction.strings : undefined;
 
   function change(wanted: readonly StringSpec[], label: string) {
     const outcome = store.getState().change({ strings: wanted }, label);
@@ -131,7 +138,7 @@ export function StringsEditor() {
                       ))}
                     </select>
                   </td>
-                  <td className="number">{pulls ? formatQuantity(pulls[index]!.tensionN, 'N', 0, system) : '…'}</td>
+                  <Pull index={index} />
                 </tr>
               );
             })}
