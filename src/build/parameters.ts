@@ -2,6 +2,7 @@
  * The one parameter table. It feeds the controls, the validation, the project file, the link, the sheets and the help.
  * To add a parameter: add a row here; `Build` (build.ts), the schema and the controls follow.
  */
+import type { Build } from './build.ts';
 import { sayText } from './language.ts';
 import { GLUES } from './glues.ts';
 import { METALS } from './metals.ts';
@@ -329,6 +330,7 @@ export function parameterById(id: string): Parameter {
 }
 
 /** Is the control for this parameter of use in this build? (Its `when` conditions hold.) */
-export function isRelevant(parameter: Parameter, build: Readonly<Record<string, unknown>>): boolean {
-  return Object.entries(parameter.when ?? {}).every(([id, values]) => values.includes(build[id] as string | boolean));
+export function isRelevant({ when }: Parameter, build: Build): boolean {
+  if (!when) return true;
+  return Object.entries(when).every(([id, values]) => values.includes(build[id as keyof Build] as string | boolean));
 }

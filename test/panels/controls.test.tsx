@@ -35,7 +35,7 @@ function shown(container: HTMLElement): string[] {
     .filter((id) => !id.startsWith('laminates'));
 }
 
-const relevant = () => ALL.filter((row) => isRelevant(row, { ...store.getState().build })).map((row) => row.id);
+const relevant = () => ALL.filter((row) => isRelevant(row, store.getState().build)).map((row) => row.id);
 const row = (container: HTMLElement, id: string) => container.querySelector<HTMLElement>(`[data-parameter="${id}"]`)!;
 
 test('the groups stand in the order of the work', () => {

@@ -32,7 +32,7 @@ function schemaOf(parameters: readonly Parameter[], build: Build) {
       {
         ...inputOf(parameter, build),
         label: parameter.label,
-        render: () => isRelevant(parameter, { ...store.getState().build }),
+        render: () => isRelevant(parameter, store.getState().build),
         // Makes the value transient for leva: this component need not render again when it changes.
         onChange: () => undefined,
         onEditStart: () => store.getState().beginGesture(parameter.label),
@@ -40,6 +40,22 @@ function schemaOf(parameters: readonly Parameter[], build: Build) {
       },
     ]),
   );
+}
+
+/** The values of a group, by parameter. */
+function valuesOf(parameters: readonly Parameter[], build: Build): Record<string, unknown> {
+  return Object.fromEntries(parameters.map(({ id }) => [id, build[id as keyof Build]]));
+}
+
+/**
+ * What leva has to be told of a change of the build: the values of the group that changed, or all of them when another row
+ * comes or goes, since leva asks for those again with every value that it is told. Null where there is nothing to tell.
+ */
+function newsOf(parameters: readonly Parameter[], build: Build, before: Build): Record<string, unknown> | null {
+  const comesOrGoes = parameters.some((parameter) => isRelevant(parameter, build) !== isRelevant(parameter, before));
+  if (comesOrGoes) return valuesOf(parameters, build);
+  const changed = parameters.filter(({ id }) => build[id as keyof Build] !== before[id as keyof Build]);
+  return changed.length > 0 ? valuesOf(changed, build) : null;
 }
 
 /** Mount it with `key={group}`: leva takes its store once and for all. */
@@ -50,11 +66,11 @@ export function GroupPanel({ group }: { readonly group: GroupId }) {
   const set = setAny as (values: Record<string, unknown>) => void;
 
   useEffect(() => {
-    const copy = (build: Build) =>
-      set(Object.fromEntries(parametersOf(group).map(({ id }) => [id, build[id as keyof Build]])));
-    copy(store.getState().build);
-    return store.subscribe((state, before) => {
-      if (state.build !== before.build) copy(state.build);
+    const own = parametersOf(group);
+    set(valuesOf(own, store.getState().build));
+    return store.subscribe(({ build }, { build: before }) => {
+      const news = build === before ? null : newsOf(own, build, before);
+      if (news) set(news);
     });
   }, [group, set]);
 

@@ -89,7 +89,7 @@ export function valueRows(build: Build, system: UnitSystem): { id: GroupId; labe
     label,
     rows: [
       ...PARAMETERS.filter(
-        (parameter) => parameter.group === id && isRelevant(parameter, { ...build }) && matters(parameter.id, build),
+        (parameter) => parameter.group === id && isRelevant(parameter, build) && matters(parameter.id, build),
       ).map((parameter): ValueRow => {
         const value = build[parameter.id];
         const text =
