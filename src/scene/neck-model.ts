@@ -1,6 +1,6 @@
 /**
  * One neck in the picture: owns its parts, rebuilds those that a change concerns, bows all of them along a line.
- * Nothing in `setLine` allocates, except the first time that a fret leaves its slot.
+ * Nothing in `setLine` and `bow` allocates, except the first time that a fret leaves its slot.
  */
 import { Group, type DataTexture, type Vector4 } from 'three';
 import type { Build } from '../build/build.ts';
@@ -20,14 +20,16 @@ export interface NeckModel {
   part(id: PartId): Part;
   build(): Build;
   setBuild(build: Build): void;
-  /** Bows every part that is visible. */
+  /** Takes a line: the reader reads it at once, the parts are bowed along it by `bow`. */
   setLine(line: DrawnLine, lift: ArrayLike<number> | undefined): void;
+  /** Bows every part that is visible, before a picture is drawn: a picture may follow several lines. */
+  bow(): void;
   setShows(shows: Pick<SceneShows, 'strings' | 'rod'>): void;
   setPalette(palette: ScenePalette): void;
   setCut(planes: readonly Vector4[]): void;
-  /** Bows along with the neck whatever is given: it is called after every change of the line. */
+  /** Bows along with the neck whatever is given: it is called with every `bow` after a change of the line. */
   follow(follower: (reader: BowReader, lift: ArrayLike<number> | undefined) => void): void;
-  /** A fret that somebody else draws (cut open); null = none. This and `setShows` show with the next `setLine`. */
+  /** A fret that somebody else draws (cut open); null = none. This and `setShows` show with the next `setLine` and `bow`. */
   setElsewhere(fret: number | null): void;
   readonly times: { bendMs: number; rebuildMs: number };
   dispose(): void;
@@ -60,6 +62,8 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   let looseLift = new Float64Array(0);
   const followers: ((reader: BowReader, lift: ArrayLike<number> | undefined) => void)[] = [];
   let elsewhere = -1;
+  let lift: ArrayLike<number> | undefined;
+  let bowIsStale = false;
   const times = { bendMs: 0, rebuildMs: 0 };
 
   const rebuild = (before: Build | null): void => {
@@ -82,7 +86,9 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   };
   rebuild(null);
 
-  const setLine = (line: DrawnLine, lift: ArrayLike<number> | undefined): void => {
+  const bow = (): void => {
+    if (!bowIsStale) return;
+    bowIsStale = false;
     const start = performance.now();
     let anyLoose = false;
     for (let fret = 0; fret < build.fretCount; fret++) {
@@ -98,7 +104,6 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
     }
     looseNeeded = anyLoose;
     parts.looseFrets.object.visible = anyLoose;
-    reader.load(line);
     for (const id of PART_IDS) {
       if (!parts[id].object.visible) continue;
       if (id === 'frets') parts[id].bend(reader, seatedLift);
@@ -125,7 +130,12 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
       build = next;
       rebuild(before);
     },
-    setLine,
+    setLine(line, next) {
+      reader.load(line);
+      lift = next;
+      bowIsStale = true;
+    },
+    bow,
     follow(follower) {
       followers.push(follower);
     },

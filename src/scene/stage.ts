@@ -244,6 +244,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       const travelling = director.apply(camera, frame.width / frame.height, performance.now());
       scene.background = ground;
       for (const each of [model, ...compared.list().map(({ model: other }) => other)]) {
+        each.bow();
         each.shadow.object.visible = camera.position.y > each.shadow.benchY();
       }
       const plane = section.plane();

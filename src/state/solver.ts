@@ -2,6 +2,7 @@
 import type { Build } from '../build/build.ts';
 import { withDecimalSign } from '../build/units.ts';
 import { biteLogSpreadOf } from './bench-log/adopted.ts';
+import { changeOf } from './build-change.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { followStress } from './follow-stress.ts';
 import { startSolverWorker } from './running-worker.ts';
@@ -11,8 +12,14 @@ import { SOLVER_WORDS } from './words.ts';
 /** @param biteLogSpread of a build: the bench log's where it holds, else undefined */
 function startWorker(biteLogSpread: (build: Build) => number | undefined): SolverWorker {
   const { api, onCrash, end } = startSolverWorker('solver');
+  /** What the worker has on its bench: a worker that is lost takes it along. */
+  let bench: Build | undefined;
   return {
-    predict: (build) => api.predict(build),
+    predict: (build) => {
+      const change = changeOf(build, bench);
+      bench = build;
+      return api.predictBench(change);
+    },
     estimate: (build) => api.estimate(build, { biteLogSpread: biteLogSpread(build) }),
     stress: (build, fret) => api.stress(build, fret),
     onCrash,

@@ -19,11 +19,17 @@ import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
 let latest = 0;
+let bench: Partial<Build> = {};
 
 export interface SolverApi {
   /** Has it refuse in another language than English. @param sentences see `say` */
   speak(language: Language, sentences: Readonly<Record<string, string>>): void;
   predict(build: Build): Prediction;
+  /**
+   * The prediction of the bench's build, which the worker keeps: only what changed has to come, many times a second while a
+   * slider moves. @param change the whole build at first
+   */
+  predictBench(change: Partial<Build>): Prediction;
   /** Null when another request came meanwhile. */
   estimate(build: Build, options?: EstimateOptions): Promise<Uncertainty | null>;
   /** Stress around one slot; it makes nothing give up. */
@@ -49,6 +55,11 @@ const api: SolverApi = {
   predict(build) {
     latest += 1;
     return predictor.predict(build);
+  },
+  predictBench(change) {
+    latest += 1;
+    bench = { ...bench, ...change };
+    return predictor.predict(bench as Build);
   },
   estimate(build, options) {
     const mine = (latest += 1);
