@@ -1,5 +1,5 @@
 /**
- * Rod and stiff bars inside the neck: tubes and boxes with closed ends.
+ * Rod and stiff bars inside the neck, and the channel that the rod lies in: tubes and boxes with closed ends.
  *
  *   one-way   the middle of the bar lies on the channel's floor, its anchors higher by the curve: a parabola between them
  *   two-way   the lower bar on the channel's floor, the other above it by their distance
@@ -9,7 +9,8 @@
  * board the upper one is drawn touching it. Diameters are those of the thread. Assumed: blocks at the ends, length of the bars.
  */
 import type { Build } from '../build/build.ts';
-import { bodyJointMm, boardEndMm, mostChannelMm } from '../build/neck-shape.ts';
+import { bodyJointMm, boardEndMm, boardWidthMm, mostChannelMm } from '../build/neck-shape.ts';
+import { mergeMeshes } from './merge.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 
 const SIDES = 12;
@@ -21,6 +22,11 @@ const CARBON = '#3a3d42';
 /** Depth of the floor of the rod channel below the crown of the board, mm. */
 export function channelFloorMm(build: Build, xMm: number): number {
   return build.boardThicknessMm + Math.min(build.channelDepthMm, mostChannelMm(build, xMm));
+}
+
+/** Width of the rod channel, mm: it tapers with the neck, as it is counted, and is the build's in the middle of the board. */
+export function channelWidthMm(build: Build, xMm: number): number {
+  return (build.channelWidthMm * boardWidthMm(build, xMm)) / boardWidthMm(build, boardEndMm(build) / 2);
 }
 
 function places(from: number, to: number): number[] {
@@ -70,7 +76,7 @@ function writeBox(
   writer: MeshWriter,
   [from, to]: readonly [number, number],
   y: (xMm: number) => readonly [low: number, high: number],
-  [left, right]: readonly [number, number],
+  z: (xMm: number) => readonly [left: number, right: number],
 ): void {
   const xs = places(from, to);
   const face = (
@@ -82,29 +88,29 @@ function writeBox(
   };
   face(
     (x) => [
-      [y(x)[1], left],
-      [y(x)[1], right],
+      [y(x)[1], z(x)[0]],
+      [y(x)[1], z(x)[1]],
     ],
     [0, 1, 0],
   );
   face(
     (x) => [
-      [y(x)[1], right],
-      [y(x)[0], right],
+      [y(x)[1], z(x)[1]],
+      [y(x)[0], z(x)[1]],
     ],
     [0, 0, 1],
   );
   face(
     (x) => [
-      [y(x)[0], right],
-      [y(x)[0], left],
+      [y(x)[0], z(x)[1]],
+      [y(x)[0], z(x)[0]],
     ],
     [0, -1, 0],
   );
   face(
     (x) => [
-      [y(x)[0], left],
-      [y(x)[1], left],
+      [y(x)[0], z(x)[0]],
+      [y(x)[1], z(x)[0]],
     ],
     [0, 0, -1],
   );
@@ -113,6 +119,7 @@ function writeBox(
     [to, 1],
   ] as const) {
     const [low, high] = y(x);
+    const [left, right] = z(x);
     const at = (py: number, pz: number): Vertex => writer.vertex(x, py, pz, facing, 0, 0);
     const [a, b, c, d] = [at(low, left), at(low, right), at(high, right), at(high, left)];
     if (facing === 1) writer.quad(a, d, c, b);
@@ -120,49 +127,89 @@ function writeBox(
   }
 }
 
-/** Rod and bars of the build; an empty mesh when it has neither. */
-export function rodMesh(build: Build): Mesh {
+/** Where the rod and its channel begin and end, mm from the nut; null without a rod. */
+export function rodRunMm(build: Build): readonly [from: number, to: number] | null {
+  if (build.rodKind === 'none') return null;
+  return [Math.max(0, build.rodStartMm), Math.min(build.rodEndMm, boardEndMm(build))];
+}
+
+/** The channel under the board, as empty as it is counted; an empty mesh without one. */
+export function channelMesh(build: Build): Mesh {
   const writer = createMeshWriter();
+  const run = rodRunMm(build);
+  if (run && build.channelWidthMm > 0 && build.channelDepthMm > 0) {
+    const depth = (x: number) => [-channelFloorMm(build, x), -build.boardThicknessMm] as const;
+    const width = (x: number) => [-channelWidthMm(build, x) / 2, channelWidthMm(build, x) / 2] as const;
+    writeBox(writer, run, depth, width);
+  }
+  return writer.finish();
+}
+
+/** Pieces of one material. */
+export interface RodPiece {
+  readonly colour: string;
+  readonly mesh: Mesh;
+}
+
+/** Bars of the rod, blocks at its ends, stiff bars beside it: those that the build has. */
+export function rodPieces(build: Build): RodPiece[] {
+  const pieces: RodPiece[] = [];
+  const add = (colour: string, write: (writer: MeshWriter) => void): void => {
+    const writer = createMeshWriter();
+    writer.colour(colour);
+    write(writer);
+    pieces.push({ colour, mesh: writer.finish() });
+  };
   const underside = -build.boardThicknessMm;
-  const hasRod = build.rodKind !== 'none';
-  if (hasRod) {
-    const from = Math.max(0, build.rodStartMm);
-    const to = Math.min(build.rodEndMm, boardEndMm(build));
+  const run = rodRunMm(build);
+  if (run) {
+    const [from, to] = run;
     const diameter = build.rodThread === 'M6' ? 6 : 5;
     const middle = (from + to) / 2;
     const onFloor = (x: number): number => -channelFloorMm(build, x) + diameter / 2;
-    writer.colour(STEEL);
     let low: (x: number) => number = onFloor;
     let high: (x: number) => number = onFloor;
     if (build.rodKind === 'one-way') {
       const deepest = onFloor(middle);
       low = (x) => deepest + build.rodCurveMm * ((2 * (x - middle)) / (to - from)) ** 2;
       high = low;
-      writeTube(writer, from, to, low, diameter / 2);
+      add(STEEL, (writer) => writeTube(writer, from, to, low, diameter / 2));
     } else {
       const thin = Math.min(diameter, build.rodSpacingMm - 0.4);
       low = (x) => -channelFloorMm(build, x) + thin / 2;
       high = (x) => Math.max(low(x) + 0.6 * thin, Math.min(underside - thin / 2, low(x) + build.rodSpacingMm));
-      writeTube(writer, from, to, low, thin / 2);
-      writeTube(writer, from, to, high, thin / 2);
+      add(STEEL, (writer) => {
+        writeTube(writer, from, to, low, thin / 2);
+        writeTube(writer, from, to, high, thin / 2);
+      });
     }
-    writer.colour(BLOCK);
     const half = Math.max(diameter, build.channelWidthMm) / 2;
     const block = (x: number): readonly [number, number] => [low(x) - diameter * 0.62, high(x) + diameter * 0.62];
-    writeBox(writer, [from - 4, from + 6], block, [-half, half]);
-    writeBox(writer, [to - 6, to + 4], block, [-half, half]);
+    const lateral = (): readonly [number, number] => [-half, half];
+    add(BLOCK, (writer) => {
+      writeBox(writer, [from - 4, from + 6], block, lateral);
+      writeBox(writer, [to - 6, to + 4], block, lateral);
+    });
   }
-  writer.colour(CARBON);
-  const beside = hasRod ? build.channelWidthMm / 2 + 2.5 : 0;
+  const beside = run ? build.channelWidthMm / 2 + 2.5 : 0;
   const depth = (): readonly [number, number] => [underside - build.barDepthMm, underside];
   const ends = [6, bodyJointMm(build)] as const;
-  if (build.barCount === 1) {
-    const left = hasRod ? beside : -build.barWidthMm / 2;
-    writeBox(writer, ends, depth, [left, left + build.barWidthMm]);
-  } else if (build.barCount === 2) {
-    const inner = hasRod ? beside : 3;
-    writeBox(writer, ends, depth, [inner, inner + build.barWidthMm]);
-    writeBox(writer, ends, depth, [-inner - build.barWidthMm, -inner]);
+  if (build.barCount > 0) {
+    add(CARBON, (writer) => {
+      if (build.barCount === 1) {
+        const left = run ? beside : -build.barWidthMm / 2;
+        writeBox(writer, ends, depth, () => [left, left + build.barWidthMm]);
+      } else {
+        const inner = run ? beside : 3;
+        writeBox(writer, ends, depth, () => [inner, inner + build.barWidthMm]);
+        writeBox(writer, ends, depth, () => [-inner - build.barWidthMm, -inner]);
+      }
+    });
   }
-  return writer.finish();
+  return pieces;
+}
+
+/** Rod and bars of the build; an empty mesh when it has neither. */
+export function rodMesh(build: Build): Mesh {
+  return mergeMeshes(rodPieces(build).map(({ mesh }) => mesh));
 }

@@ -66,6 +66,9 @@ export interface Materials {
   readonly faceBoard: ShaderMaterial;
   readonly facePlain: ShaderMaterial;
   readonly faceWire: ShaderMaterial;
+  /** What is hollow in the wood, and what lies in it. */
+  readonly faceHollow: ShaderMaterial;
+  readonly faceRod: ShaderMaterial;
   readonly faceGlue: ShaderMaterial;
   readonly faceStress: ShaderMaterial;
   setBuild(build: Build): void;
@@ -185,6 +188,8 @@ export function createMaterials(grain: DataTexture): Materials {
     faceNeck: faceWood(neckUniforms),
     faceBoard: faceWood(boardUniforms),
     facePlain: face([0.7071, -0.7071], hatchMm, 1, 1),
+    faceHollow: face([0.7071, 0.7071], { value: 0 }, 1, 1),
+    faceRod: face([0.7071, 0.7071], hatchMm, 1, 2),
     faceGlue: face([0.7071, 0.7071], { value: 0 }, 0.62, 2),
     faceWire: face([0.7071, 0.7071], hatchMm, 1, 4),
     faceStress: new ShaderMaterial({

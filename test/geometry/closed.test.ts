@@ -7,11 +7,12 @@ import type { Mesh } from '../../src/geometry/mesh.ts';
 import { neckMesh } from '../../src/geometry/neck.ts';
 import { markersMesh } from '../../src/geometry/markers.ts';
 import { nutMesh } from '../../src/geometry/nut.ts';
-import { rodMesh } from '../../src/geometry/rod.ts';
+import { channelFloorMm, channelMesh, channelWidthMm, rodMesh, rodRunMm } from '../../src/geometry/rod.ts';
 import { straightedgeMesh } from '../../src/geometry/straightedge.ts';
 import { stringsMesh } from '../../src/geometry/strings.ts';
 import { bodyJointMm } from '../../src/build/neck-shape.ts';
 import type { Build } from '../../src/build/build.ts';
+import { expectNear } from '../expect-near.ts';
 import { corners, type Corner } from './corners.ts';
 import { judge, type Judgement } from './solid.ts';
 
@@ -89,4 +90,21 @@ test('rods and bars are closed and oriented; they go into the blocks at their en
     expect(worstNormal).toBeGreaterThan(0.5);
   }
   expect(rodMesh({ ...PRESETS[0].build, rodKind: 'none', barCount: 0 }).indices).toHaveLength(0);
+});
+
+test('the channel is closed and holds what its width, depth and length say', () => {
+  for (const { build } of PRESETS) {
+    const { loose, signedVolumeMm3 } = judge(channelMesh(build));
+    expect(loose).toEqual([]);
+    const run = rodRunMm(build);
+    if (!run) {
+      expect(signedVolumeMm3).toBe(0);
+      continue;
+    }
+    const area = (x: number) => channelWidthMm(build, x) * (channelFloorMm(build, x) - build.boardThicknessMm);
+    const [from, to] = run;
+    const volume = ((to - from) * (area(from) + 4 * area((from + to) / 2) + area(to))) / 6;
+    expectNear(signedVolumeMm3, volume, 0.01, 'Simpson’s rule beside steps of 9 mm, and a bend of the floor');
+  }
+  expect(channelMesh({ ...PRESETS[0].build, channelWidthMm: 0 }).indices).toHaveLength(0);
 });

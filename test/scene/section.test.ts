@@ -1,11 +1,15 @@
 /** Numbers on the cut faces are the library's; colours of the stress are even and told apart by everyone. */
 import { describe, expect, test } from 'vitest';
+import { fretPositionMm } from '../../src/build/neck-shape.ts';
 import { PRESETS } from '../../src/build/presets.ts';
 import { formatQuantity } from '../../src/build/units.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { seatAt } from '../../src/fretwork/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';
+import { describeNeck } from '../../src/mechanics/describe.ts';
+import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
+import { createSection } from '../../src/mechanics/section.ts';
 import type { Annotations, Distance } from '../../src/scene/section/annotations.ts';
 import { endAnnotations, fretAnnotations } from '../../src/scene/section/fret-annotations.ts';
 import { slotAnnotations } from '../../src/scene/section/slot-annotations.ts';
@@ -60,6 +64,19 @@ describe.each(PRESETS.map(({ id, build }) => [id, build] as const))('%s', (_, bu
     expect(written).toContain(`board ${mm(slot.boardWidthMm)} wide`);
     expect(written).toContain(`${mm(slot.depthAtEndMm)} deep at the end`);
   });
+});
+
+test('along the fret: the channel of the rod and the wood below it are those that are counted', () => {
+  const { build } = PRESETS[0];
+  const fret = 5;
+  const xMm = fretPositionMm(build.scaleLengthMm, fret);
+  const { channelFloorMm, bottomMm } = createSection(describeNeck(build, AS_STATED));
+  const written = texts(fretAnnotations(build, fret, 'metric', false)).join('\n');
+  expect(written).toContain(`× ${mm(channelFloorMm(xMm) - build.boardThicknessMm)}`);
+  expect(written).toContain(`${mm(bottomMm(xMm) - channelFloorMm(xMm))} of wood below it`);
+  const shallow = texts(fretAnnotations({ ...build, rodEndMm: xMm - 1 }, fret, 'metric', false)).join();
+  const without = texts(fretAnnotations({ ...build, rodKind: 'none' }, fret, 'metric', false)).join();
+  for (const other of [shallow, without]) expect(other).not.toContain('below it');
 });
 
 test('a lifted fret is not dimensioned in its slot; its overhang is told instead', () => {

@@ -1,10 +1,12 @@
 /** The numbers on the cut along a fret, whole or at its end towards the lowest string. All are the library's. */
 import type { Build } from '../../build/build.ts';
+import { heelDepthMm, totalThicknessMm } from '../../build/neck-shape.ts';
 import { formatQuantity, type UnitSystem } from '../../build/units.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { slots } from '../../fretwork/slots.ts';
 import { arcPoint } from '../../geometry/arc.ts';
+import { channelFloorMm, channelWidthMm, rodRunMm } from '../../geometry/rod.ts';
 import { createSurface } from '../../geometry/surface.ts';
 import { SCENE_WORDS } from '../words.ts';
 import type { Annotations, Callout, Distance, Point3 } from './annotations.ts';
@@ -23,6 +25,22 @@ const callout = (margin: Callout['margin'], at: Point3, text: string): Callout =
   margin,
   text,
 });
+
+/** The channel of the rod, where there is one at x, and the wood that is left under it. */
+function belowBoard(build: Build, xMm: number, mm: (value: number) => string): (Distance | Callout)[] {
+  const words = SCENE_WORDS.section;
+  const run = rodRunMm(build);
+  if (!run || xMm < run[0] || xMm > run[1] || build.channelWidthMm === 0 || build.channelDepthMm === 0) return [];
+  const floor = channelFloorMm(build, xMm);
+  const back = totalThicknessMm(build, xMm) + heelDepthMm(build, xMm);
+  const width = channelWidthMm(build, xMm);
+  const size = words.channel(mm(width), mm(floor - build.boardThicknessMm));
+  const low = floor - (floor - build.boardThicknessMm) * 0.2;
+  return [
+    callout('right', [xMm, -low, -width * 0.4], size),
+    distance([xMm, -floor, 0], [xMm, -back, 0], 0, words.belowChannel(mm(back - floor)), 6),
+  ];
+}
 
 /** The whole width. Looking towards the nut, the lowest string's side (z > 0) is on the left. */
 export function fretAnnotations(build: Build, fret: number, units: UnitSystem, lifted: boolean): Annotations {
@@ -58,6 +76,7 @@ export function fretAnnotations(build: Build, fret: number, units: UnitSystem, l
       end.radiusMm === Infinity ? words.flatBoard : words.radius(mm(end.radiusMm, 0)),
     ),
   ];
+  items.push(...belowBoard(build, xMm, mm));
   if (!lifted) {
     items.push(
       distance(

@@ -11,6 +11,7 @@ import { cutFace, type CutFace, type CutPiece } from '../../geometry/cut-face.ts
 import type { CutLoop, CutPlane } from '../../geometry/cut.ts';
 import { crownMesh, tangMesh, type FretState } from '../../geometry/frets.ts';
 import { mergeMeshes } from '../../geometry/merge.ts';
+import { channelMesh, rodPieces } from '../../geometry/rod.ts';
 import { createSurface } from '../../geometry/surface.ts';
 import type { StressField } from '../../mechanics/stress.ts';
 import type { NeckModel } from '../neck-model.ts';
@@ -69,7 +70,12 @@ export function planeOf(view: SceneView, build: Build, fret: number): CutPlane |
 /** The facets of a crown's underside leave the arc by less than this. */
 const ON_JOINT_MM = 0.03;
 
-type FaceId = 'neck' | 'board' | 'plain' | 'glue' | 'stress' | 'wire';
+type FaceId = 'neck' | 'board' | 'plain' | 'hollow' | 'rod' | 'glue' | 'stress' | 'wire';
+/** Faces that are cut out of solids; glue and stress are made for the plane. */
+const CUT_FACES = ['neck', 'board', 'plain', 'hollow', 'rod', 'wire'] as const;
+
+/** The empty channel, into which one looks. */
+const HOLLOW_COLOUR = '#2b2622';
 
 export function createSectionModel(model: NeckModel): SectionModel {
   const { materials } = model;
@@ -79,6 +85,8 @@ export function createSectionModel(model: NeckModel): SectionModel {
     neck: createPart(materials.faceNeck, 1),
     board: createPart(materials.faceBoard, 1),
     plain: createPart(materials.facePlain, 2),
+    hollow: createPart(materials.faceHollow, 2),
+    rod: createPart(materials.faceRod, 3),
     stress: createPart(materials.faceStress, 3),
     glue: createPart(materials.faceGlue, 4),
     wire: createPart(materials.faceWire, 5),
@@ -104,9 +112,7 @@ export function createSectionModel(model: NeckModel): SectionModel {
       faceLift[i] = raised;
       glueLift[i] = raised > 0 ? Infinity : 0;
     }
-    faces.neck.bend(reader);
-    faces.board.bend(reader);
-    faces.plain.bend(reader);
+    for (const id of ['neck', 'board', 'plain', 'hollow', 'rod'] as const) faces[id].bend(reader);
     if (limit !== null) faces.stress.bend(reader);
     faces.glue.bend(reader, glueLift);
     faces.wire.bend(reader, faceLift);
@@ -160,13 +166,15 @@ export function createSectionModel(model: NeckModel): SectionModel {
       return mesh ? [{ mesh }] : [];
     };
     const nut = cut.axis === 'z' ? straight('nut').map(({ mesh }) => ({ mesh, colour: '#efe8d6' })) : [];
-    const made: Record<'neck' | 'board' | 'plain' | 'wire', CutFace> = {
+    const made: Record<(typeof CUT_FACES)[number], CutFace> = {
       neck: cutFace(straight('neck'), cut),
       board: cutFace(straight('board'), cut),
       plain: cutFace([...bindingMeshes(build).map((mesh, i) => ({ mesh, colour: colours[i] })), ...nut], cut),
+      hollow: cutFace([{ mesh: channelMesh(build), colour: HOLLOW_COLOUR }], cut),
+      rod: cutFace(rodPieces(build), cut),
       wire: cutFace(wires, cut, fretOfAnchor),
     };
-    for (const id of ['neck', 'board', 'plain', 'wire'] as const) faces[id].setShape(made[id].mesh);
+    for (const id of CUT_FACES) faces[id].setShape(made[id].mesh);
     faces.glue.setShape(glueFace(build, cut));
     limit = null;
     faces.stress.object.visible = false;
@@ -179,12 +187,7 @@ export function createSectionModel(model: NeckModel): SectionModel {
       materials.setStressLimit(limit);
     }
     fretPart.setShape(selected);
-    drawn = [
-      { face: faces.neck, outlines: made.neck.outlines, strong: false },
-      { face: faces.board, outlines: made.board.outlines, strong: false },
-      { face: faces.plain, outlines: made.plain.outlines, strong: false },
-      { face: faces.wire, outlines: made.wire.outlines, strong: true },
-    ];
+    drawn = CUT_FACES.map((id) => ({ face: faces[id], outlines: made[id].outlines, strong: id === 'wire' }));
     group.visible = true;
     model.setCut([cut.axis === 'x' ? new Vector4(1, 0, 0, cut.atMm) : new Vector4(0, 0, 1, cut.atMm)]);
     model.setElsewhere(fret);

@@ -38,6 +38,8 @@ export const SCENE_WORDS: typeof english.SCENE_WORDS = {
     depthAtEnd: (size) => `am Ende ${size} tief`,
     radius: (size) => `Radius ${size}`,
     flatBoard: 'flaches Griffbrett',
+    channel: (width, depth) => `Spannstabnut ${width} × ${depth}`,
+    belowChannel: (size) => `${size} Holz darunter`,
     crownLength: (size) => `Bundkopf ${size} im Bogen`,
     tangLength: (size) => `Bundfuß ${size} im Bogen`,
     line: (number, size, sawn) => `Lage ${number}, ${size}, ${sawn ? 'durchgesägt' : 'bleibt ganz'}`,

@@ -6,10 +6,10 @@ export const FRETWORK_CHECK_SENTENCES: Sentences = {
   'The rod lies above the middle of this neck’s wood: tightening it bends the neck forward, not back.':
     'Der Spannstab liegt über der Mitte des Holzes dieses Halses: Anziehen biegt den Hals nach vorn, nicht zurück.',
   'A deeper channel, more curve, or a two-way rod.':
-    'Ein tieferer Kanal, mehr Krümmung des Stabs oder ein zweiseitiger Spannstab.',
+    'Eine tiefere Spannstabnut, mehr Krümmung des Stabs oder ein zweiseitiger Spannstab.',
   'assumption of the program; no source': 'Annahme des Programms; ohne Quelle',
   'So deep a channel would leave too little wood behind the rod. Numbers and picture take it no deeper than the limit, and less where the neck is thinner.':
-    'Ein so tiefer Kanal ließe hinter dem Spannstab zu wenig Holz. Zahlen und Bild nehmen ihn nicht tiefer als die Grenze, und flacher, wo der Hals dünner ist.',
+    'Eine so tiefe Spannstabnut ließe hinter dem Stab zu wenig Holz. Zahlen und Bild nehmen sie nicht tiefer als die Grenze, und flacher, wo der Hals dünner ist.',
   'Rout shallower, or make the neck thicker.': 'Flacher fräsen oder den Hals dicker machen.',
 
   // Bundfuß im Schlitz
