@@ -169,78 +169,110 @@ export function worstNormal(mesh: Mesh, leastAreaMm2 = 1e-4): number {
 
 type Point = readonly [number, number, number];
 
-/** Does the segment p–q pass through the inside of the triangle a-b-c? Touching at its rim or its ends does not count. */
-function pierces(p: Point, q: Point, a: Point, b: Point, c: Point): boolean {
-  const sub = (u: Point, v: Point): Point => [u[0] - v[0], u[1] - v[1], u[2] - v[2]];
-  const cross = (u: Point, v: Point): Point => [
-    u[1] * v[2] - u[2] * v[1],
-    u[2] * v[0] - u[0] * v[2],
-    u[0] * v[1] - u[1] * v[0],
-  ];
-  const dot = (u: Point, v: Point): number => u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
-  const [ab, ac] = [sub(b, a), sub(c, a)];
-  const direction = sub(q, p);
+const minus = (u: Point, v: Point): Point => [u[0] - v[0], u[1] - v[1], u[2] - v[2]];
+const cross = (u: Point, v: Point): Point => [
+  u[1] * v[2] - u[2] * v[1],
+  u[2] * v[0] - u[0] * v[2],
+  u[0] * v[1] - u[1] * v[0],
+];
+const dot = (u: Point, v: Point): number => u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
+
+/** Half a micrometre covers the arrays' single precision. */
+const CLEAR_MM = 5e-4;
+
+/**
+ * Does the segment p–q, whose ends lie `before` and `after` above the triangle's plane, pass through its inside? Touching
+ * at its rim or with an end does not count.
+ */
+function pierces(p: Point, before: number, q: Point, after: number, a: Point, b: Point, c: Point): boolean {
+  if (before * after >= 0 || Math.min(Math.abs(before), Math.abs(after)) < CLEAR_MM) return false;
+  const [ab, ac] = [minus(b, a), minus(c, a)];
   const normal = cross(ab, ac);
-  const size = Math.hypot(...normal);
-  if (size < 1e-9) return false;
-  const [before, after] = [dot(sub(p, a), normal) / size, dot(sub(q, a), normal) / size];
-  // Both ends must lie clearly on different sides: half a micrometre covers the arrays' single precision.
-  if (before * after >= 0 || Math.min(Math.abs(before), Math.abs(after)) < 5e-4) return false;
+  const square = dot(normal, normal);
   const t = before / (before - after);
+  const direction = minus(q, p);
   const at: Point = [p[0] + t * direction[0], p[1] + t * direction[1], p[2] + t * direction[2]];
-  const v = dot(cross(sub(at, a), ac), normal) / (size * size);
-  const w = dot(cross(ab, sub(at, a)), normal) / (size * size);
+  const v = dot(cross(minus(at, a), ac), normal) / square;
+  const w = dot(cross(ab, minus(at, a)), normal) / square;
   return v > 1e-3 && w > 1e-3 && v + w < 1 - 1e-3;
 }
 
 /**
- * Places where an edge of the mesh passes through one of its triangles. Triangles are sorted into slices along x, so only
- * near ones are compared.
+ * Places where an edge of the mesh passes through one of its triangles. Only near ones are compared: triangles are sorted
+ * into slices along x, and across the neck within each slice.
  */
 export function selfCrossings(mesh: Mesh): string[] {
   const { corners, points } = welded(mesh);
   const at = (index: number): Point => points[index] as unknown as Point;
-  const slices = new Map<number, number[]>();
-  const xs = points.map(([x]) => x);
-  const width = Math.max(0.5, (Math.max(...xs) - Math.min(...xs)) / 400);
+  // Box of each triangle: least x, y, z, then most.
+  const boxes = new Float64Array(corners.length * 2);
+  let [least, most] = [Infinity, -Infinity];
   for (let t = 0; t < corners.length; t += 3) {
-    const [x0, x1, x2] = [xs[corners[t]], xs[corners[t + 1]], xs[corners[t + 2]]];
-    const last = Math.floor(Math.max(x0, x1, x2) / width);
-    for (let s = Math.floor(Math.min(x0, x1, x2) / width); s <= last; s++) {
+    const [a, b, c] = [points[corners[t]], points[corners[t + 1]], points[corners[t + 2]]];
+    for (let axis = 0; axis < 3; axis++) {
+      boxes[2 * t + axis] = Math.min(a[axis], b[axis], c[axis]);
+      boxes[2 * t + axis + 3] = Math.max(a[axis], b[axis], c[axis]);
+    }
+    least = Math.min(least, boxes[2 * t]);
+    most = Math.max(most, boxes[2 * t + 3]);
+  }
+  // Plane of each triangle: unit normal, and its distance from the origin; no normal where it has no area.
+  const planes = new Float64Array((corners.length / 3) * 4);
+  for (let t = 0; t < corners.length; t += 3) {
+    const [a, b, c] = [at(corners[t]), at(corners[t + 1]), at(corners[t + 2])];
+    const normal = cross(minus(b, a), minus(c, a));
+    const size = Math.hypot(...normal);
+    if (size < 1e-9) continue;
+    const unit: Point = [normal[0] / size, normal[1] / size, normal[2] / size];
+    planes.set([...unit, dot(unit, a)], (t / 3) * 4);
+  }
+  const above = (plane: number, point: number[]): number =>
+    planes[plane] * point[0] + planes[plane + 1] * point[1] + planes[plane + 2] * point[2] - planes[plane + 3];
+  const width = Math.max(0.5, (most - least) / 400);
+  const sliceOf = (x: number): number => Math.floor((x - least) / width);
+  const slices = new Map<number, number[]>();
+  for (let t = 0; t < corners.length; t += 3) {
+    const last = sliceOf(boxes[2 * t + 3]);
+    for (let s = sliceOf(boxes[2 * t]); s <= last; s++) {
       const slice = slices.get(s);
       if (slice) slice.push(t);
       else slices.set(s, [t]);
     }
   }
-  // Box of each triangle: least x, y, z, then most.
-  const boxes = new Float64Array(corners.length * 2);
-  for (let t = 0; t < corners.length; t += 3) {
-    for (let axis = 0; axis < 3; axis++) {
-      const values = [0, 1, 2].map((k) => points[corners[t + k]][axis]);
-      boxes[2 * t + axis] = Math.min(...values);
-      boxes[2 * t + axis + 3] = Math.max(...values);
-    }
-  }
-  const apart = (t: number, u: number, axis: number): boolean =>
-    boxes[2 * u + axis] > boxes[2 * t + axis + 3] || boxes[2 * u + axis + 3] < boxes[2 * t + axis];
   const found = new Set<string>();
-  for (const members of slices.values()) {
-    for (const t of members) {
-      const triangle = corners.slice(t, t + 3);
-      for (const u of members) {
-        if (u === t || apart(t, u, 0) || apart(t, u, 1) || apart(t, u, 2)) continue;
-        const second = corners.slice(u, u + 3);
-        for (let k = 0; k < 3; k++) {
-          const [from, to] = [second[k], second[(k + 1) % 3]];
-          if (triangle.includes(from) || triangle.includes(to)) continue;
-          if (pierces(at(from), at(to), at(triangle[0]), at(triangle[1]), at(triangle[2]))) {
-            found.add(
-              `${at(from).join(' ')} → ${at(to).join(' ')} through ${triangle.map((i) => at(i).join(' ')).join(' | ')}`,
-            );
-          }
-        }
+  /** Edges of u through the triangle t. */
+  const compare = (t: number, u: number): void => {
+    const plane = (t / 3) * 4;
+    const h0 = above(plane, points[corners[u]]);
+    const h1 = above(plane, points[corners[u + 1]]);
+    const h2 = above(plane, points[corners[u + 2]]);
+    if (Math.min(h0, h1, h2) > -CLEAR_MM || Math.max(h0, h1, h2) < CLEAR_MM) return;
+    const heights = [h0, h1, h2];
+    const [a, b, c] = [corners[t], corners[t + 1], corners[t + 2]];
+    for (let k = 0; k < 3; k++) {
+      const next = (k + 1) % 3;
+      const [from, to] = [corners[u + k], corners[u + next]];
+      if (from === a || from === b || from === c || to === a || to === b || to === c) continue;
+      if (pierces(at(from), heights[k], at(to), heights[next], at(a), at(b), at(c))) {
+        const triangle = [a, b, c].map((i) => at(i).join(' ')).join(' | ');
+        found.add(`${at(from).join(' ')} → ${at(to).join(' ')} through ${triangle}`);
       }
     }
+  };
+  for (const [slice, members] of slices) {
+    members.sort((t, u) => boxes[2 * t + 2] - boxes[2 * u + 2]);
+    members.forEach((t, index) => {
+      for (let next = index + 1; next < members.length; next++) {
+        const u = members[next];
+        if (boxes[2 * u + 2] > boxes[2 * t + 5]) break;
+        if (boxes[2 * u + 1] > boxes[2 * t + 4] || boxes[2 * u + 4] < boxes[2 * t + 1]) continue;
+        if (boxes[2 * u] > boxes[2 * t + 3] || boxes[2 * u + 3] < boxes[2 * t]) continue;
+        // Two that share several slices are compared in the first of them.
+        if (sliceOf(Math.max(boxes[2 * t], boxes[2 * u])) !== slice) continue;
+        compare(t, u);
+        compare(u, t);
+      }
+    });
   }
   return [...found].slice(0, 5);
 }
