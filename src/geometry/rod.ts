@@ -5,15 +5,18 @@
  *   two-way   the lower bar on the channel's floor, the other above it by their distance
  *   bars      from the underside of the board down, one in the middle (beside the rod where there is one), or one on each side
  *
- * The channel is never deeper than 0.55 of the wood there (mechanics). Where two bars do not fit above each other under the
- * board the upper one is drawn touching it. Diameters are those of the thread. Assumed: blocks at the ends, length of the bars.
+ * The channel is never deeper than 0.55 of the wood there (mechanics). Diameters are those of the thread; where two bars do
+ * not fit above each other under the board they are drawn thinner and nearer together, so that they do. Assumed: blocks at
+ * the ends, length of the bars.
  */
 import type { Build } from '../build/build.ts';
 import { bodyJointMm, boardEndMm, boardWidthMm, mostChannelMm } from '../build/neck-shape.ts';
 import { mergeMeshes } from './merge.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 
-const SIDES = 12;
+const SIDES = 20;
+/** No bar is drawn thinner. */
+const LEAST_BAR_MM = 1.6;
 const STEP_MM = 9;
 const STEEL = '#9aa1a6';
 const BLOCK = '#b08d4f';
@@ -175,7 +178,8 @@ export function rodPieces(build: Build): RodPiece[] {
       high = low;
       add(STEEL, (writer) => writeTube(writer, from, to, low, diameter / 2));
     } else {
-      const thin = Math.min(diameter, build.rodSpacingMm - 0.4);
+      const room = Math.min(...[from, to].map((x) => channelFloorMm(build, x))) - build.boardThicknessMm;
+      const thin = Math.max(LEAST_BAR_MM, Math.min(diameter, build.rodSpacingMm - 0.4, room / 2 - 0.1));
       low = (x) => -channelFloorMm(build, x) + thin / 2;
       high = (x) => Math.max(low(x) + 0.6 * thin, Math.min(underside - thin / 2, low(x) + build.rodSpacingMm));
       add(STEEL, (writer) => {

@@ -262,7 +262,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
         }
         if (plane === null) drawBeside(ink, camera);
         if (!travelling) drawPointed(ink, camera);
-        drawBowLabel(ink, props.build, model.reader, props.lineSource.read().factor);
+        drawBowLabel(ink, props.build, model.reader, props.lineSource.read().factor, plane !== null);
       }
       frames += 1;
       return travelling;

@@ -38,8 +38,7 @@ export const SCENE_WORDS = words('SCENE_WORDS', {
     depthAtEnd: (size: string) => `${size} deep at the end`,
     radius: (size: string) => `radius ${size}`,
     flatBoard: 'flat board',
-    channel: (width: string, depth: string) => `rod channel ${width} × ${depth}`,
-    belowChannel: (size: string) => `${size} of wood below it`,
+    channel: (width: string, depth: string, below: string) => `rod channel ${width} × ${depth}, ${below} of wood below`,
     crownLength: (size: string) => `crown ${size} along the arc`,
     tangLength: (size: string) => `tang ${size} along the arc`,
     line: (number: number, size: string, sawn: boolean) =>

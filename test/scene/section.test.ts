@@ -73,10 +73,10 @@ test('along the fret: the channel of the rod and the wood below it are those tha
   const { channelFloorMm, bottomMm } = createSection(describeNeck(build, AS_STATED));
   const written = texts(fretAnnotations(build, fret, 'metric', false)).join('\n');
   expect(written).toContain(`× ${mm(channelFloorMm(xMm) - build.boardThicknessMm)}`);
-  expect(written).toContain(`${mm(bottomMm(xMm) - channelFloorMm(xMm))} of wood below it`);
+  expect(written).toContain(`${mm(bottomMm(xMm) - channelFloorMm(xMm))} of wood below`);
   const shallow = texts(fretAnnotations({ ...build, rodEndMm: xMm - 1 }, fret, 'metric', false)).join();
   const without = texts(fretAnnotations({ ...build, rodKind: 'none' }, fret, 'metric', false)).join();
-  for (const other of [shallow, without]) expect(other).not.toContain('below it');
+  for (const other of [shallow, without]) expect(other).not.toContain('rod channel');
 });
 
 test('a lifted fret is not dimensioned in its slot; its overhang is told instead', () => {

@@ -7,7 +7,7 @@ import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../build/neck-shap
 import { withDecimalSign } from '../../build/units.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { SCENE_WORDS } from '../words.ts';
-import { write, type Ink } from './ink.ts';
+import { textWidth, write, type Ink } from './ink.ts';
 
 /** 40 → "40", 2.5 → "2.5". */
 export function factorText(factor: number): string {
@@ -16,7 +16,8 @@ export function factorText(factor: number): string {
 
 const STEPS = 60;
 
-export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: number): void {
+/** @param isCut lays a plate of the ground's colour under it: in a cut all of it lies over wood and steel */
+export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: number, isCut: boolean): void {
   const { context, palette, height, width } = ink;
   const small = width < 560;
   const left = small ? 12 : 20;
@@ -25,10 +26,18 @@ export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: 
   const length = Math.min(200, width * (small ? 0.34 : 0.18));
   const end = boardEndMm(build);
   const scale = length / end;
-  write(ink, SCENE_WORDS.bowShown(factorText(factor)), [left, bottom - (small ? 30 : 36)], {
-    size: small ? 13 : 15,
-    weight: 600,
-  });
+  const head = bottom - (small ? 30 : 36);
+  const aside = { size: 12 };
+  if (isCut) {
+    const right = left + length + 8 + textWidth(ink, SCENE_WORDS.trueScale, aside);
+    const above = head - 18;
+    context.save();
+    context.fillStyle = palette.ground;
+    context.globalAlpha = 0.86;
+    context.fillRect(left - 8, above, right - left + 16, bottom + 6 - above);
+    context.restore();
+  }
+  write(ink, SCENE_WORDS.bowShown(factorText(factor)), [left, head], { size: small ? 13 : 15, weight: 600 });
   // The outline: fret-top line above, back below.
   const top = bottom - (small ? 20 : 24);
   const depth = (x: number): number => totalThicknessMm(build, x) + heelDepthMm(build, x);
@@ -55,5 +64,5 @@ export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: 
   context.lineWidth = 1;
   context.stroke();
   context.restore();
-  write(ink, SCENE_WORDS.trueScale, [left + length + 8, top + 9], { size: 12 });
+  write(ink, SCENE_WORDS.trueScale, [left + length + 8, top + 9], aside);
 }

@@ -26,8 +26,8 @@ export function stroke(
   context.beginPath();
   points.forEach(([x, y], index) => (index === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
   context.strokeStyle = palette.ground;
-  context.globalAlpha = 0.5;
-  context.lineWidth = width + 2;
+  context.globalAlpha = 0.85;
+  context.lineWidth = width + 2.6;
   context.stroke();
   context.globalAlpha = 1;
   context.strokeStyle = colour;

@@ -27,19 +27,15 @@ const callout = (margin: Callout['margin'], at: Point3, text: string): Callout =
 });
 
 /** The channel of the rod, where there is one at x, and the wood that is left under it. */
-function belowBoard(build: Build, xMm: number, mm: (value: number) => string): (Distance | Callout)[] {
-  const words = SCENE_WORDS.section;
+function channelCallout(build: Build, xMm: number, mm: (value: number) => string): Callout[] {
   const run = rodRunMm(build);
   if (!run || xMm < run[0] || xMm > run[1] || build.channelWidthMm === 0 || build.channelDepthMm === 0) return [];
   const floor = channelFloorMm(build, xMm);
   const back = totalThicknessMm(build, xMm) + heelDepthMm(build, xMm);
   const width = channelWidthMm(build, xMm);
-  const size = words.channel(mm(width), mm(floor - build.boardThicknessMm));
-  const low = floor - (floor - build.boardThicknessMm) * 0.2;
-  return [
-    callout('right', [xMm, -low, -width * 0.4], size),
-    distance([xMm, -floor, 0], [xMm, -back, 0], 0, words.belowChannel(mm(back - floor)), 6),
-  ];
+  const text = SCENE_WORDS.section.channel(mm(width), mm(floor - build.boardThicknessMm), mm(back - floor));
+  const low = floor - (floor - build.boardThicknessMm) * 0.4;
+  return [callout('right', [xMm, -low, -width * 0.45], text)];
 }
 
 /** The whole width. Looking towards the nut, the lowest string's side (z > 0) is on the left. */
@@ -76,7 +72,7 @@ export function fretAnnotations(build: Build, fret: number, units: UnitSystem, l
       end.radiusMm === Infinity ? words.flatBoard : words.radius(mm(end.radiusMm, 0)),
     ),
   ];
-  items.push(...belowBoard(build, xMm, mm));
+  items.push(...channelCallout(build, xMm, mm));
   if (!lifted) {
     items.push(
       distance(

@@ -74,8 +74,8 @@ type FaceId = 'neck' | 'board' | 'plain' | 'hollow' | 'rod' | 'glue' | 'stress' 
 /** Faces that are cut out of solids; glue and stress are made for the plane. */
 const CUT_FACES = ['neck', 'board', 'plain', 'hollow', 'rod', 'wire'] as const;
 
-/** The empty channel, into which one looks. */
-const HOLLOW_COLOUR = '#2b2622';
+/** The empty channel, into which one looks: its far wall, in the shade. */
+const HOLLOW_COLOUR = '#8a755a';
 
 export function createSectionModel(model: NeckModel): SectionModel {
   const { materials } = model;
