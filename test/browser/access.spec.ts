@@ -1,18 +1,11 @@
 /** Reach: no accessibility violations, the keyboard, without WebGL, with a broken worker. */
-import AxeBuilder from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 const DESK = { viewport: { width: 1440, height: 900 } };
 const PHONE = { viewport: { width: 390, height: 844 }, touch: true };
-
-async function violations(app: App): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page: app.page }).analyze();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-  );
-}
 
 async function openGroups({ page }: App): Promise<void> {
   const closed = page.locator('details.group:not([open]) > summary');

@@ -1,11 +1,11 @@
 /** The bench log in a real browser: entered, kept, brought out and in, and taken over into the build. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../tools/project.mjs';
 import { chooseFiles } from './choose-files.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
@@ -161,8 +161,7 @@ describe.each([
     const app = await openLog(options);
     await enter(app, 'Number 11', '-0.25', '0.05');
     await dialog(app).locator('[data-state="fretted"]').waitFor();
-    const { violations } = await new AxeBuilder({ page: app.page }).include('.bench-log').analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    expect(await violations(app, '.bench-log')).toEqual([]);
     const wide = await app.page.evaluate(() => {
       const { scrollWidth, clientWidth } = document.querySelector('.bench-log')!;
       return scrollWidth - clientWidth;

@@ -2,13 +2,13 @@
  * The customer's page on a phone and on a desk: pictures, plain sentences, the note, the way to the numbers and back; what
  * cannot be opened says so; on paper it is light.
  */
-import AxeBuilder from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../src/build/presets.ts';
 import { CUSTOMER_WORDS } from '../../src/panels/customer/words.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE, type Shared } from '../../src/state/share/shared.ts';
 import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 
@@ -85,9 +85,7 @@ describe.each([
     );
     expect(pictures.map((picture) => pictures.indexOf(picture))).toEqual([0, 1, 0]);
     await app.screenshot(`customer/phone-${colourScheme}`, { fullPage: true });
-    expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual(
-      [],
-    );
+    expect(await violations(app)).toEqual([]);
     expect(app.troubles).toEqual([]);
   });
 });

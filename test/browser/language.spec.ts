@@ -2,7 +2,6 @@
  * The page in German: chosen by the system or in the menu, in every dialog and paper, on the customer's page, and in what
  * the worker refuses; nothing English is left, nothing is cut off, and the work on the bench outlasts the change.
  */
-import AxeBuilder from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../src/app/languages/de/index.ts';
 import { START_WORDS } from '../../src/app/languages/start-words.ts';
@@ -13,6 +12,7 @@ import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 
@@ -47,13 +47,6 @@ async function englishLeft(app: App): Promise<string[]> {
     const words = wordsIn(text).filter((word) => english.has(word));
     return words.length > 0 ? [`${text.trim()} [${words.join(' ')}]`] : [];
   });
-}
-
-async function violations(app: App): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page: app.page }).analyze();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-  );
 }
 
 async function openGroups({ page }: App): Promise<void> {

@@ -1,17 +1,12 @@
 /** The results of the checks as a page of the program, and the relief against time. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'How well it computes' });
-
-async function violationsIn(app: App, part: string): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page: app.page }).include(part).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
 
 describe('how well it computes', () => {
   test('opens from the help, says what disagrees and that no neck was measured, and leads to what is simplified', async () => {
@@ -58,7 +53,7 @@ describe('how well it computes', () => {
     await dialog(app).locator('[data-kind="practice"]').waitFor();
     await dialog(app).locator('.proof-note').first().waitFor();
     await dialog(app).locator('details').first().locator('summary').click();
-    expect(await violationsIn(app, '.proof')).toEqual([]);
+    expect(await violations(app, '.proof')).toEqual([]);
     const wide = await app.page.evaluate(() => {
       const { scrollWidth, clientWidth } = document.querySelector('.proof')!;
       return scrollWidth - clientWidth;
@@ -95,6 +90,6 @@ describe('relief against time', () => {
     const app = await openApp(options);
     await app.page.keyboard.press('v');
     await app.page.locator('svg.course .band').waitFor({ state: 'attached' });
-    expect(await violationsIn(app, '.chart')).toEqual([]);
+    expect(await violations(app, '.chart')).toEqual([]);
   });
 });

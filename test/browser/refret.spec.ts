@@ -1,7 +1,7 @@
 /** Tangs for a refret in a real browser. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
@@ -65,8 +65,7 @@ describe.each([
 ])('%s', (_where, options) => {
   test('everything has a name, enough contrast and room', async () => {
     const app = await openRefret(options);
-    const { violations } = await new AxeBuilder({ page: app.page }).include('.refret').analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    expect(await violations(app, '.refret')).toEqual([]);
     const wide = await app.page.evaluate(() => {
       const { scrollWidth, clientWidth } = document.querySelector('.refret')!;
       return scrollWidth - clientWidth;

@@ -2,7 +2,6 @@
  * The papers: the plan on the screen and as a bench sheet on paper, the template at full size, the files. PDFs are
  * Chromium's own; their pictures are left in test/output.
  */
-import AxeBuilder from '@axe-core/playwright';
 import { WebIO } from '@gltf-transform/core';
 import { unzipSync } from 'fflate';
 import { validateBytes } from 'gltf-validator';
@@ -18,6 +17,7 @@ import { PROGRAM_VERSION } from '../../src/build/version.ts';
 import { readLink } from '../../src/state/share/link.ts';
 import { readPdf } from '../sheets/pdf-lines.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 
@@ -42,11 +42,6 @@ async function download(app: App, button: RegExp | string): Promise<{ name: stri
   await app.page.getByRole('button', { name: button }).first().click();
   const file = await coming;
   return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
-}
-
-async function axe(app: App): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page: app.page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa']).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
 }
 
 test('opens by button, by key and by address; leaves by its button, by Escape and by going back', async () => {
@@ -108,7 +103,7 @@ test.each(SIZES)('%s: every paper can be read, by everybody', async (name, optio
       document.documentElement.clientWidth,
     ]);
     expect([sheet, content]).toEqual([sheet, frame]);
-    expect(await axe(app)).toEqual([]);
+    expect(await violations(app)).toEqual([]);
   }
   expect(app.troubles).toEqual([]);
 });

@@ -1,8 +1,8 @@
 /** The other way round in a real browser: a relief goes in, answers come out, and one of them goes into the build. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
@@ -119,8 +119,7 @@ describe.each([
 ])('%s', (_where, options) => {
   test('everything has a name, enough contrast and room', async () => {
     const app = await openWanted(options);
-    const { violations } = await new AxeBuilder({ page: app.page }).include('.wanted').analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    expect(await violations(app, '.wanted')).toEqual([]);
     const wide = await app.page.evaluate(() => {
       const { scrollWidth, clientWidth } = document.querySelector('.wanted')!;
       return scrollWidth - clientWidth;
