@@ -71,7 +71,11 @@ function slopes(at: SectionAt, x: number, from: number, to: number): LoftSection
 
 /** Heights of the corners of the back, right to left. Across the neck they stand at ζ times half the width. */
 function backHeights({ topMm, shoulderMm, depthMm }: LoftSection, { eta }: UnitOutline): Float64Array {
-  return eta.map((share) => topMm - shoulderMm - (depthMm - shoulderMm) * share);
+  const heights = new Float64Array(SEGMENTS + 1);
+  for (let index = 0; index <= SEGMENTS; index++) {
+    heights[index] = topMm - shoulderMm - (depthMm - shoulderMm) * eta[index];
+  }
+  return heights;
 }
 
 /** Corner points of a section, right top first, around the back to left top: x, y, z each. */
@@ -108,7 +112,8 @@ export function writeSkin(writer: MeshWriter, at: SectionAt, columns: readonly n
       writer.vertex(x, heights[SEGMENTS], -half, -slope.widthMm / 2, 0, -1),
       writer.vertex(x, topMm, -half, -slope.widthMm / 2, 0, -1),
     ];
-    const back = Array.from(heights, (y, index) => {
+    const back: Vertex[] = [];
+    for (let index = 0; index <= SEGMENTS; index++) {
       const across = Math.abs(zeta[index]);
       // The depth below the top grows as the top rises.
       const etaX = (slope.topMm - slope.shoulderMm - eta[index] * (slope.depthMm - slope.shoulderMm)) / (d - s);
@@ -118,8 +123,8 @@ export function writeSkin(writer: MeshWriter, at: SectionAt, columns: readonly n
         byExponent[index] * slope.exponent;
       const fy = (-p * etaPower[index]) / (d - s);
       const fz = (p * zetaPower[index] * Math.sign(zeta[index]) * 2) / w;
-      return writer.vertex(x, y, half * zeta[index], fx, fy, fz);
-    });
+      back.push(writer.vertex(x, heights[index], half * zeta[index], fx, fy, fz));
+    }
     if (previous) {
       const b = previous;
       writer.quad(b.top[0], b.top[1], top[1], top[0]);

@@ -1,6 +1,6 @@
 /**
  * One neck in the picture: owns its parts, rebuilds those that a change concerns, bows all of them along a line.
- * Nothing in `setLine` and `bow` allocates, except the first time that a fret leaves its slot.
+ * Nothing in `setLine` and `bow` allocates, except when a part is seen for the first time since it changed.
  */
 import { Group, type DataTexture, type Vector4 } from 'three';
 import type { Build } from '../build/build.ts';
@@ -37,6 +37,9 @@ export interface NeckModel {
 
 const OUT_OF_SIGHT = Infinity;
 
+/** Parts that are made when they are next seen; of the others cuts need the shape at once. */
+const OFTEN_HIDDEN: ReadonlySet<PartId> = new Set(['rod', 'strings', 'looseFrets']);
+
 export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   const group = new Group();
   group.matrixAutoUpdate = false;
@@ -56,8 +59,7 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   };
   group.add(shadow.object, ...PART_IDS.map((id) => parts[id].object));
   let build = first;
-  let looseNeeded = false;
-  let looseStale = true;
+  const stale = new Set<PartId>();
   let seatedLift = new Float64Array(0);
   let looseLift = new Float64Array(0);
   const followers: ((reader: BowReader, lift: ArrayLike<number> | undefined) => void)[] = [];
@@ -69,12 +71,9 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
   const rebuild = (before: Build | null): void => {
     const start = performance.now();
     for (const id of PART_IDS) {
-      if (id === 'looseFrets' && !looseNeeded) {
-        looseStale ||= before === null || partChanged(id, before, build);
-        continue;
-      }
-      const changed = before === null || parts[id].shape() === null || partChanged(id, before, build);
-      if (changed) parts[id].setShape(PARTS[id].make(build));
+      if (before !== null && !partChanged(id, before, build)) continue;
+      if (OFTEN_HIDDEN.has(id)) stale.add(id);
+      else parts[id].setShape(PARTS[id].make(build));
     }
     parts.binding.object.visible = build.bindingLineCount > 0;
     if (seatedLift.length !== build.fretCount) {
@@ -98,14 +97,10 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
       seatedLift[fret] = raised > 0 || fret === elsewhere ? OUT_OF_SIGHT : 0;
       looseLift[fret] = loose ? raised : OUT_OF_SIGHT;
     }
-    if (anyLoose && looseStale) {
-      parts.looseFrets.setShape(PARTS.looseFrets.make(build));
-      looseStale = false;
-    }
-    looseNeeded = anyLoose;
     parts.looseFrets.object.visible = anyLoose;
     for (const id of PART_IDS) {
       if (!parts[id].object.visible) continue;
+      if (stale.delete(id)) parts[id].setShape(PARTS[id].make(build));
       if (id === 'frets') parts[id].bend(reader, seatedLift);
       else if (id === 'looseFrets') parts[id].bend(reader, looseLift);
       else parts[id].bend(reader);
