@@ -4,8 +4,8 @@ import type { ScenePalette, SceneShows } from '../scene/types.ts';
 import { createFretDrop } from '../state/fret-drop.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { currentStress, isCutOpen } from '../state/stress-view.ts';
+import { Boundary } from '../panels/boundary.tsx';
 import { keepPicture } from '../panels/sheets/picture-source.ts';
-import { PictureBoundary } from '../panels/picture/picture-boundary.tsx';
 import { hasWebGl } from '../panels/picture/web-gl.ts';
 import { useMedia } from '../panels/use-media.ts';
 import { PICTURE_WORDS } from '../panels/words/panels.ts';
@@ -84,7 +84,7 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
       <PictureViews />
       <div className="picture-frame">
         {canDraw && (
-          <PictureBoundary
+          <Boundary
             fallback={(retry) => (
               <Placeholder>
                 <p>{PICTURE_WORDS.unavailableWhy(PICTURE_WORDS.broke)}</p>
@@ -103,7 +103,7 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
             >
               <Scene palette={palette} unavailable={setReason} />
             </Suspense>
-          </PictureBoundary>
+          </Boundary>
         )}
         {reason !== null && (
           <Placeholder>

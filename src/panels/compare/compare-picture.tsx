@@ -6,8 +6,8 @@ import type { LineSource, SceneShows, SceneView } from '../../scene/types.ts';
 import { createNeckLine } from '../../state/compare/neck-line.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
+import { Boundary } from '../boundary.tsx';
 import { BowFactor } from '../picture/bow-factor.tsx';
-import { PictureBoundary } from '../picture/picture-boundary.tsx';
 import { hasWebGl } from '../picture/web-gl.ts';
 import { useMedia } from '../use-media.ts';
 import { VIEW_WORDS } from '../words/panels.ts';
@@ -125,7 +125,7 @@ export function ComparePicture({ necks }: { readonly necks: readonly PicturedNec
   return (
     <section aria-label={COMPARE_WORDS.picture}>
       {canDraw && !isLost ? (
-        <PictureBoundary fallback={() => without}>
+        <Boundary fallback={() => without}>
           <Views view={view} setView={setView} />
           <div className="compare-picture">
             {necks ? (
@@ -136,7 +136,7 @@ export function ComparePicture({ necks }: { readonly necks: readonly PicturedNec
               <p className="quiet">{COMPARE_WORDS.drawing}</p>
             )}
           </div>
-        </PictureBoundary>
+        </Boundary>
       ) : (
         without
       )}
