@@ -2,7 +2,7 @@
 import { useBackbow } from '../../state/store.ts';
 import { bowBandText } from '../words/bow.ts';
 import { guess as makeGuess, useGuesses } from './guesses.ts';
-import { measure, measureText, type Bench, type Measure } from './quantities.ts';
+import { formOf, measure, measureText, type Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
 import { useBand } from './use-bench.ts';
 import { LESSON_WORDS } from './words.ts';
@@ -68,7 +68,7 @@ export function AskValue({ ask, step, bench, asking }: AskValueProps) {
   const band = useBand(!asking && of.q === 'relief' ? of.at : null, of.q === 'relief' ? of.method : undefined);
   const computed = bench ? measure(of, bench) : null;
   const middle = ask.min < 0 ? 0 : ask.min;
-  const say = (value: number): string => measureText({ ...(computed ?? PLAIN), value }, system);
+  const say = (value: number): string => measureText({ ...formOf(of), value }, system);
   if (asking) {
     return (
       <div className="ask-value">
@@ -102,5 +102,3 @@ export function AskValue({ ask, step, bench, asking }: AskValueProps) {
     </div>
   );
 }
-
-const PLAIN: Measure = { value: 0, unit: '', digits: 0, isBow: false, isRatio: false };

@@ -8,7 +8,7 @@ import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../state/rail.ts';
 import { bowText } from '../words/bow.ts';
-import type { Quantity } from './types.ts';
+import type { NeckQuantity, Quantity } from './types.ts';
 
 /** A build with the prediction that is true of it, and what earlier steps have remembered. */
 export interface Bench {
@@ -17,9 +17,8 @@ export interface Bench {
   readonly remembered: Readonly<Record<string, Measure>>;
 }
 
-/** A number with what is needed to write it. */
-export interface Measure {
-  readonly value: number;
+/** How a number is written. */
+export interface Form {
   readonly unit: Unit;
   /** Digits after the point in the stored unit. */
   readonly digits: number;
@@ -29,75 +28,104 @@ export interface Measure {
   readonly isRatio: boolean;
 }
 
+/** A number with what is needed to write it. */
+export interface Measure extends Form {
+  readonly value: number;
+}
+
 const STANDARD_GRAVITY = 9.80665;
 
-const plain = (value: number, unit: Unit, digits: number): Measure => ({
-  value,
-  unit,
-  digits,
-  isBow: false,
-  isRatio: false,
-});
-const bow = (value: number): Measure => ({ ...plain(value, 'mm', 2), isBow: true });
+const plain = (unit: Unit, digits: number): Form => ({ unit, digits, isBow: false, isRatio: false });
+const BOW: Form = { ...plain('mm', 2), isBow: true };
+
+const FORMS: Readonly<Record<Exclude<NeckQuantity['q'], 'parameter'>, Form>> = {
+  relief: BOW,
+  rodReach: BOW,
+  rodTravel: plain('mm', 2),
+  wedgeForce: plain('N', 0),
+  pullOut: plain('N', 0),
+  seatingForce: plain('N', 0),
+  extraFlexibility: plain('%', 0),
+  stringPull: plain('N', 0),
+  stringPullKg: plain('', 0),
+  nip: plain('mm', 2),
+  shelf: plain('mm', 2),
+  wholeLines: plain('', 0),
+  chamferRoom: plain('mm', 2),
+  nthFret: plain('', 0),
+};
+
+/**
+ * How a number of the neck is written, whatever it is.
+ *
+ * @throws {RangeError} for a parameter that is no number
+ */
+export function formOf(quantity: NeckQuantity): Form {
+  if (quantity.q !== 'parameter') return FORMS[quantity.q];
+  const parameter = parameterById(quantity.id);
+  if (parameter.kind !== 'number') throw new RangeError(`parameter "${quantity.id}" is no number`);
+  return plain(parameter.unit, parameter.digits);
+}
+
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 function settledAt({ build, prediction }: Bench, method: Method, rodPercent: number): number {
   return lineAt(prediction, method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
 }
 
-/** @throws {RangeError} for a parameter that is no number, and for a fret that the neck has not */
-export function measure(quantity: Quantity, bench: Bench): Measure {
-  const { build, prediction, remembered } = bench;
+/** In the unit of its form. */
+function valueOf(quantity: NeckQuantity, bench: Bench): number {
+  const { build, prediction } = bench;
   const method = ('method' in quantity ? quantity.method : undefined) ?? build.method;
   const of = prediction.methods[method];
+  const { leastPercent, mostPercent } = prediction.rod;
   switch (quantity.q) {
     case 'relief':
-      return bow(lineAt(prediction, method, momentAt(build, quantity.at)).extremeMm);
-    case 'rodReach': {
-      const { leastPercent, mostPercent } = prediction.rod;
-      return bow(settledAt(bench, method, quantity.end === 'least' ? leastPercent : mostPercent));
-    }
-    case 'rodTravel': {
-      const { leastPercent, mostPercent } = prediction.rod;
-      const travel = settledAt(bench, method, leastPercent) - settledAt(bench, method, mostPercent);
-      return plain(Math.abs(travel), 'mm', 2);
-    }
+      return lineAt(prediction, method, momentAt(build, quantity.at)).extremeMm;
+    case 'rodReach':
+      return settledAt(bench, method, quantity.end === 'least' ? leastPercent : mostPercent);
+    case 'rodTravel':
+      return Math.abs(settledAt(bench, method, leastPercent) - settledAt(bench, method, mostPercent));
     case 'wedgeForce':
-      return plain(mean(of.wedgeForceN), 'N', 0);
+      return mean(of.wedgeForceN);
     case 'pullOut':
-      return plain(mean(of.pullOutForceN), 'N', 0);
+      return mean(of.pullOutForceN);
     case 'seatingForce':
-      return plain(mean(of.seatingForceN), 'N', 0);
+      return mean(of.seatingForceN);
     case 'extraFlexibility':
-      return plain(100 * of.extraFlexibility, '%', 0);
+      return 100 * of.extraFlexibility;
     case 'stringPull':
-      return plain(prediction.stringPullN, 'N', 0);
+      return prediction.stringPullN;
     case 'stringPullKg':
-      return plain(prediction.stringPullN / STANDARD_GRAVITY, '', 0);
+      return prediction.stringPullN / STANDARD_GRAVITY;
     case 'nip':
-      return plain(fretEnd(build, quantity.fret).nipMm, 'mm', 2);
+      return fretEnd(build, quantity.fret).nipMm;
     case 'shelf':
-      return plain(fretEnd(build, quantity.fret).shelfMm, 'mm', 2);
+      return fretEnd(build, quantity.fret).shelfMm;
     case 'wholeLines':
-      return plain(fretEnd(build, quantity.fret).linesWhole, '', 0);
+      return fretEnd(build, quantity.fret).linesWhole;
     case 'chamferRoom':
-      return plain((build.crownWidthMm - build.kerfMm) / 2, 'mm', 2);
+      return (build.crownWidthMm - build.kerfMm) / 2;
     case 'nthFret':
-      return plain(seatingSequence(build)[quantity.n - 1] ?? Number.NaN, '', 0);
-    case 'parameter': {
-      const parameter = parameterById(quantity.id);
-      const value = build[quantity.id];
-      if (parameter.kind !== 'number' || typeof value !== 'number') {
-        throw new RangeError(`parameter "${quantity.id}" is no number`);
-      }
-      return plain(value, parameter.unit, parameter.digits);
-    }
+      return seatingSequence(build)[quantity.n - 1] ?? Number.NaN;
+    case 'parameter':
+      return build[quantity.id] as number;
+  }
+}
+
+/** @throws {RangeError} for a parameter that is no number, and for a fret that the neck has not */
+export function measure(quantity: Quantity, bench: Bench): Measure {
+  switch (quantity.q) {
     case 'remembered':
       // A learner who hurries on before a step was computed sees a dash.
-      return remembered[quantity.name] ?? plain(Number.NaN, '', 0);
+      return bench.remembered[quantity.name] ?? { ...plain('', 0), value: Number.NaN };
     case 'ratio': {
-      const ratio = measure(quantity.of, bench).value / measure(quantity.to, bench).value;
-      return { ...plain(ratio, '', Math.abs(ratio) < 10 ? 1 : 0), isRatio: true };
+      const value = measure(quantity.of, bench).value / measure(quantity.to, bench).value;
+      return { ...plain('', Math.abs(value) < 10 ? 1 : 0), isRatio: true, value };
+    }
+    default: {
+      const form = formOf(quantity);
+      return { ...form, value: valueOf(quantity, bench) };
     }
   }
 }

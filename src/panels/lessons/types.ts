@@ -8,8 +8,11 @@ import type { Method } from '../../mechanics/prediction-types.ts';
 import type { SceneView } from '../../scene/types.ts';
 import type { RailPosition } from '../../state/rail.ts';
 
-/** A number of the neck on the bench, computed when it is asked for. `method` is the build's own where it is left out. */
-export type Quantity =
+/**
+ * A number of the neck on the bench, computed when it is asked for; how it is written is known before. `method` is the
+ * build's own where it is left out.
+ */
+export type NeckQuantity =
   /** Relief of greatest size under the straightedge, mm. */
   | { readonly q: 'relief'; readonly at: RailPosition; readonly method?: Method }
   /** The same once settled, with the rod at the end of its range. */
@@ -28,7 +31,10 @@ export type Quantity =
   | { readonly q: 'chamferRoom' }
   /** Number of the fret that goes in as the nth. */
   | { readonly q: 'nthFret'; readonly n: number }
-  | { readonly q: 'parameter'; readonly id: ParameterId }
+  | { readonly q: 'parameter'; readonly id: ParameterId };
+
+export type Quantity =
+  | NeckQuantity
   /** A number that an earlier step has remembered. */
   | { readonly q: 'remembered'; readonly name: string }
   | { readonly q: 'ratio'; readonly of: Quantity; readonly to: Quantity };
@@ -50,7 +56,13 @@ export type Ask =
   /** Drag the line of the fret tops. */
   | { readonly kind: 'line'; readonly at: RailPosition; readonly method?: Method; readonly rangeMm: number }
   /** Pick a number. */
-  | { readonly kind: 'value'; readonly of: Quantity; readonly min: number; readonly max: number; readonly step: number }
+  | {
+      readonly kind: 'value';
+      readonly of: NeckQuantity;
+      readonly min: number;
+      readonly max: number;
+      readonly step: number;
+    }
   /** Pick the one that comes out greatest, or least. */
   | {
       readonly kind: 'which';
