@@ -5,8 +5,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PNG } from 'pngjs';
-import { afterAll, expect, test } from 'vitest';
-import { differingPixels, shareUnlike, withBrowser } from './harness.ts';
+import { afterAll, describe, expect, test } from 'vitest';
+import { differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
 
 /** A page with a red quarter drawn by WebGL under a note, and buttons that change it or go wrong. */
 const PAGE = `<!doctype html><html lang="en"><title>page</title>
@@ -87,6 +87,49 @@ test('it says so when nothing happens', async () => {
   const app = await openApp();
   app.context.setDefaultTimeout(500);
   await expect(app.afterChange(() => Promise.resolve())).rejects.toThrow('predictionVersion stayed at 1');
+});
+
+describe('a shared page', () => {
+  const shared = openApp.shared((open) => open());
+  const seen: App[] = [];
+
+  test('is opened by the first test that asks for it', async () => {
+    const app = await shared();
+    await app.afterFrame(() => app.page.click('#draw'));
+    expect(await app.progress()).toMatchObject({ frames: 2 });
+    seen.push(app);
+  });
+
+  test('is the same for the next, and within a test', async () => {
+    expect(await shared()).toBe(seen[0]);
+    expect(await shared()).toBe(seen[0]);
+    await seen[0]!.page.evaluate(() => document.querySelector('p')!.append(', and something else'));
+  });
+
+  test('is opened anew after a test that left it otherwise', async () => {
+    const app = await shared();
+    expect(app).not.toBe(seen[0]);
+    expect(seen[0]!.page.isClosed()).toBe(true);
+    expect(await app.page.innerText('p')).toBe('A note that lies over the picture');
+    await app.page.click('#wrong');
+    await expect.poll(() => app.troubles.join()).toContain('not caught');
+    seen.push(app);
+  });
+
+  test('is opened anew after one that was told of troubles', async () => {
+    const app = await shared();
+    expect(seen).not.toContain(app);
+    expect(app.troubles).toEqual([]);
+    seen.push(app);
+  });
+
+  test.fails('(a test that fails)', () => {
+    expect(seen).toEqual([]);
+  });
+
+  test('is opened anew after one that failed', async () => {
+    expect(seen).not.toContain(await shared());
+  });
 });
 
 test('a blank picture is blank', () => {

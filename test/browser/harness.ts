@@ -14,6 +14,8 @@
  * });
  * ```
  *
+ * Tests that only look at the page share one: `const desk = openApp.shared((open) => open(DESK));`.
+ *
  * The page tells how far it is in `window.backbow = { frames, predictionVersion }`: pictures drawn so far, and a number
  * that grows with every prediction shown. Nothing here waits for a fixed time in place of those.
  */
@@ -40,13 +42,30 @@ export {
  */
 export const DESK = { viewport: { width: 1240, height: 840 } } as const;
 
+/** Opens the page in a fresh context: no storage, no history. It is closed after its test. */
+export interface OpenApp {
+  (options?: OpenOptions): Promise<App>;
+  /**
+   * One page for several tests: opening it costs more than most tests do in it. It is kept for the next test as long as it
+   * stands as it did at first, by its address and its words; after a test that failed, was told of troubles or left it
+   * otherwise, it is opened anew. Tests that turn the camera, fill storages or count what the page has done open their own.
+   *
+   * @param open - opens the page, with the `openApp` it is given
+   */
+  shared(open: (openApp: (options?: OpenOptions) => Promise<App>) => Promise<App>): () => Promise<App>;
+}
+
+/** What a page looks like to somebody who reads it: where it is and every word of it. */
+function standing({ page }: App): Promise<string> {
+  return page.evaluate(() => `${location.href}\n${document.body.innerText}`);
+}
+
 /**
- * Serves the page and keeps one browser for all tests of the file that calls this; each page is closed after its test.
+ * Serves the page and keeps one browser for all tests of the file that calls this.
  *
  * @param folder - another folder to serve in place of the built page
- * @returns opens the page in a fresh context: no storage, no history
  */
-export function withBrowser(folder?: string): (options?: OpenOptions) => Promise<App> {
+export function withBrowser(folder?: string): OpenApp {
   let browser: Browser | undefined;
   let server: Awaited<ReturnType<typeof serveFolder>> | undefined;
   const opened: App[] = [];
@@ -67,10 +86,34 @@ export function withBrowser(folder?: string): (options?: OpenOptions) => Promise
     await server?.close();
   });
 
-  return async (options = {}) => {
+  async function open(options: OpenOptions = {}): Promise<App> {
     if (!browser || !server) throw new Error('The browser has not started yet: open pages inside tests.');
-    const app = await openPage(browser, options.address ?? server.address, options);
+    return openPage(browser, options.address ?? server.address, options);
+  }
+
+  async function openApp(options?: OpenOptions): Promise<App> {
+    const app = await open(options);
     opened.push(app);
     return app;
-  };
+  }
+
+  function shared(openIt: (openApp: typeof open) => Promise<App>): () => Promise<App> {
+    let kept: { readonly app: App; readonly stood: string } | undefined;
+    afterEach(async ({ task }) => {
+      if (!kept) return;
+      const { app, stood } = kept;
+      if (task.result?.state !== 'fail' && app.troubles.length === 0 && (await standing(app)) === stood) return;
+      kept = undefined;
+      await app.close();
+    });
+    return async () => {
+      if (!kept) {
+        const app = await openIt(open);
+        kept = { app, stood: await standing(app) };
+      }
+      return kept.app;
+    };
+  }
+
+  return Object.assign(openApp, { shared });
 }
