@@ -8,6 +8,17 @@ import { securityPolicy } from './src/app/packaging/security-policy.ts';
 
 const { page: pageLicences, workers: workerLicences } = licences();
 
+const UNIT = {
+  environment: 'node',
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  // Every processor: by itself it would leave one idle.
+  maxWorkers: availableParallelism(),
+} as const;
+
+const RECKONING = ['build', 'mechanics', 'fretwork', 'geometry', 'reference', 'sweep'];
+const testsIn = (rooms: readonly string[]): string[] => rooms.map((room) => `test/${room}/**/*.test.ts`);
+
 /** A static page that can be served from any folder, so every address in it is relative. */
 export default defineConfig({
   base: './',
@@ -28,17 +39,16 @@ export default defineConfig({
   },
   test: {
     projects: [
+      // Rooms that only reckon, and know neither page nor language: their files run one after the other in one process, which
+      // reads the modules once.
+      { extends: true, test: { ...UNIT, name: 'unit-reckoning', isolate: false, include: testsIn(RECKONING) } },
       {
         extends: true,
         test: {
-          name: 'unit',
-          environment: 'node',
+          ...UNIT,
+          name: 'unit-page',
           include: ['test/**/*.test.{ts,tsx}'],
-          exclude: ['test/browser/**', 'test/output/**'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // Every processor: by itself it would leave one idle.
-          maxWorkers: availableParallelism(),
+          exclude: ['test/browser/**', 'test/output/**', ...testsIn(RECKONING)],
         },
       },
       {

@@ -134,13 +134,16 @@ export interface Bender {
   bend(reader: BowReader, lift?: ArrayLike<number>): void;
 }
 
-export function createBender(mesh: Mesh): Bender {
+/** @param room arrays to write into, as long as the mesh's: those of a bender that is used no more */
+export function createBender(mesh: Mesh, room?: Pick<Bender, 'positions' | 'normals'>): Bender {
   const { anchorsMm, anchorOf, fretOf } = mesh;
   const straight = mesh.positions;
   const straightNormals = mesh.normals;
   const count = anchorOf.length;
-  const positions = straight.slice();
-  const normals = straightNormals.slice();
+  const positions = room?.positions ?? new Float32Array(straight.length);
+  const normals = room?.normals ?? new Float32Array(straightNormals.length);
+  positions.set(straight);
+  normals.set(straightNormals);
   const sections = anchorsMm.length;
   const height = new Float64Array(sections);
   const cosine = new Float64Array(sections);

@@ -103,15 +103,13 @@ function topPoints({ build, startMm, endMm, fretXMm, slotted }: StripPlan): TopP
   return points;
 }
 
-/** Height of a point of the top across the strip, as a function of z. */
-function heightAt(plan: StripPlan, surface: BoardSurface, point: TopPoint): (zMm: number) => number {
-  const radius = surface.radiusMm(point.xMm);
-  if (point.level === 'surface') return (z) => surface.heightMm(radius, z);
-  const slotRadius = surface.radiusMm(point.slotXMm);
+/** Height of a point of the top at z. */
+function heightAt(plan: StripPlan, surface: BoardSurface, { xMm, level, slotXMm }: TopPoint, zMm: number): number {
+  const top = surface.heightMm(surface.radiusMm(xMm), zMm);
+  if (level === 'surface') return top;
   // A flat cut in a radiused board can run out before the edge: its floor is then the surface itself.
-  const floor = (z: number): number => Math.min(surface.heightMm(radius, z), surface.floorMm(slotRadius, z));
-  if (point.level === 'floor') return floor;
-  return (z) => Math.max(floor(z), surface.heightMm(radius, z) - plan.build.chamferMm);
+  const floor = Math.min(top, surface.floorMm(surface.radiusMm(slotXMm), zMm));
+  return level === 'floor' ? floor : Math.max(floor, top - plan.build.chamferMm);
 }
 
 type Facet = 'surface' | 'chamfer-in' | 'chamfer-out' | 'wall-in' | 'wall-out' | 'floor';
@@ -138,33 +136,33 @@ const CAVITY: Record<TopPoint['level'], number> = { surface: 0, chamfer: 0.25, f
 function writeTop(writer: MeshWriter, plan: StripPlan, surface: BoardSurface, points: readonly TopPoint[]): void {
   const { build, leftMm, rightMm, segmentsAcross } = plan;
   const flatFloor = build.slotBottom === 'flat';
-  const row = (point: TopPoint, facet: Facet): Vertex[] => {
+  /** @returns the first vertex of the row; the others follow it */
+  const row = (point: TopPoint, facet: Facet): Vertex => {
     const left = leftMm(point.xMm);
     const right = rightMm(point.xMm);
     const radius = surface.radiusMm(point.xMm);
-    const height = heightAt(plan, surface, point);
     const inside = facet !== 'surface';
     const [along, up, leans] = inside ? FACET_NORMALS[facet] : [0, 1, true];
     const leaning = leans && !(facet === 'floor' && flatFloor);
     writer.fret(point.fret);
     writer.shade(inside ? CAVITY[point.level] : 0, point.contact);
-    const vertices: Vertex[] = [];
+    let last = -1;
     for (let j = 0; j <= segmentsAcross; j++) {
       const z = across(left, right, j / segmentsAcross);
       const normalX = inside ? along : surface.slopeAlong(radius, z);
       const normalZ = leaning ? surface.slopeAcross(radius, z) : 0;
-      vertices.push(writer.vertex(point.xMm, height(z), z, normalX, up, normalZ));
+      last = writer.vertex(point.xMm, heightAt(plan, surface, point, z), z, normalX, up, normalZ);
     }
-    return vertices;
+    return last - segmentsAcross;
   };
-  let shared: Vertex[] | undefined;
+  let shared: Vertex | undefined;
   for (let i = 0; i + 1 < points.length; i++) {
     const from = points[i];
     const to = points[i + 1];
     const facet = facetOf(from, to);
     const near = (facet === 'surface' ? shared : undefined) ?? row(from, facet);
     const far = row(to, facet);
-    for (let j = 0; j < segmentsAcross; j++) writer.quad(near[j], near[j + 1], far[j + 1], far[j]);
+    for (let j = 0; j < segmentsAcross; j++) writer.quad(near + j, near + j + 1, far + j + 1, far + j);
     shared = facet === 'surface' ? far : undefined;
   }
 }
@@ -185,7 +183,7 @@ function writeSide(
   writer.shade(0, 0);
   const tops = points.map((point) => {
     writer.fret(point.fret);
-    return at(point.xMm, heightAt(plan, surface, point)(lineMm(point.xMm)));
+    return at(point.xMm, heightAt(plan, surface, point, lineMm(point.xMm)));
   });
   writer.fret(0);
   const bottoms = points.map((point, i) =>
@@ -231,12 +229,11 @@ function writeEnd(writer: MeshWriter, plan: StripPlan, surface: BoardSurface, po
   const left = plan.leftMm(xMm);
   const right = plan.rightMm(xMm);
   const at = (y: number, z: number): Vertex => writer.vertex(xMm, y, z, facing, 0, 0);
-  const height = heightAt(plan, surface, point);
   const bottomLeft = at(-plan.undersideMm, left);
   const bottomRight = at(-plan.undersideMm, right);
   const tops = Array.from({ length: plan.segmentsAcross + 1 }, (_, j) => {
     const z = across(left, right, j / plan.segmentsAcross);
-    return at(height(z), z);
+    return at(heightAt(plan, surface, point, z), z);
   });
   const turned = (a: Vertex, b: Vertex, c: Vertex): void =>
     facing === 1 ? writer.triangle(a, b, c) : writer.triangle(a, c, b);

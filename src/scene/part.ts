@@ -27,6 +27,8 @@ export function createPart(material: Material, renderOrder = 0): Part {
   object.matrixAutoUpdate = false;
   let bender: Bender | null = null;
   let shade: Float32Array | null = null;
+  /** How much of its shadow each fret casts, by its number; wood that belongs to none (0) keeps what it has. */
+  const left = new Float64Array(256).fill(1);
 
   const setAttribute = (geometry: BufferGeometry, name: string, array: Float32Array, size: number): void => {
     geometry.setAttribute(name, new BufferAttribute(array, size));
@@ -38,13 +40,13 @@ export function createPart(material: Material, renderOrder = 0): Part {
     bender: () => bender,
     setShape(mesh) {
       const geometry = object.geometry;
-      const before = bender?.mesh;
-      bender = createBender(mesh);
-      shade = mesh.cavity || mesh.contact ? new Float32Array(mesh.anchorOf.length * 2) : null;
+      const before = bender;
       const same =
-        before !== undefined &&
+        before !== null &&
         before.positions.length === mesh.positions.length &&
-        before.indices.length === mesh.indices.length;
+        before.mesh.indices.length === mesh.indices.length;
+      bender = createBender(mesh, same ? before : undefined);
+      if (!same || !shade) shade = mesh.cavity || mesh.contact ? new Float32Array(mesh.anchorOf.length * 2) : null;
       const fresh: [string, Float32Array, number][] = [
         ['position', bender.positions, 3],
         ['normal', bender.normals, 3],
@@ -52,7 +54,7 @@ export function createPart(material: Material, renderOrder = 0): Part {
         ['restNormal', mesh.normals, 3],
       ];
       if (mesh.colours) fresh.push(['tint', Float32Array.from(mesh.colours, (byte) => byte / 255), 3]);
-      if (mesh.fretOf) fresh.push(['fret', Float32Array.from(mesh.fretOf), 1]);
+      if (mesh.fretOf) fresh.push(['fret', new Float32Array(mesh.fretOf), 1]);
       if (shade) fresh.push(['shade', shade, 2]);
       if (same) {
         for (const [name, array] of fresh) {
@@ -83,11 +85,13 @@ export function createPart(material: Material, renderOrder = 0): Part {
       const mesh = bender?.mesh;
       if (!mesh || !shade) return;
       const { cavity, contact, fretOf } = mesh;
+      for (let fret = 1; fret < left.length; fret++) {
+        const raised = lift?.[fret - 1] ?? 0;
+        left[fret] = raised === Infinity ? 0 : Math.exp(-raised / CONTACT_FADE_MM);
+      }
       for (let i = 0; i < mesh.anchorOf.length; i++) {
         shade[2 * i] = cavity?.[i] ?? 0;
-        const raised = fretOf && lift ? (lift[fretOf[i] - 1] ?? 0) : 0;
-        const left = raised === Infinity ? 0 : Math.exp(-raised / CONTACT_FADE_MM);
-        shade[2 * i + 1] = (contact?.[i] ?? 0) * left;
+        shade[2 * i + 1] = (contact?.[i] ?? 0) * left[fretOf?.[i] ?? 0];
       }
       (object.geometry.getAttribute('shade') as BufferAttribute).needsUpdate = true;
     },
