@@ -1,6 +1,6 @@
 /** Reach: no accessibility violations, the keyboard, without WebGL, with a broken worker. */
 import { describe, expect, test } from 'vitest';
-import { withBrowser, type App, type OpenOptions } from './harness.ts';
+import { withBrowser, type App } from './harness.ts';
 import { violations } from './violations.ts';
 
 const openApp = withBrowser();
@@ -14,28 +14,41 @@ async function openGroups({ page }: App): Promise<void> {
 }
 
 describe('the accessibility checker finds nothing', () => {
-  test.each<[string, OpenOptions]>([
-    ['desk, light', DESK],
-    ['desk, dark', { ...DESK, colourScheme: 'dark' }],
-    ['phone, light', PHONE],
-    ['phone, dark', { ...PHONE, colourScheme: 'dark' }],
-  ])('%s', async (_name, options) => {
-    const app = await openApp(options);
+  const desk = openApp.shared((open) => open(DESK));
+  const phone = openApp.shared((open) => open(PHONE));
+
+  test.each([
+    ['desk, light', desk, 'light'],
+    ['desk, dark', desk, 'dark'],
+    ['phone, light', phone, 'light'],
+    ['phone, dark', phone, 'dark'],
+  ] as const)('%s', async (_name, openShared, colorScheme) => {
+    const app = await openShared();
+    await app.page.emulateMedia({ colorScheme });
+    await app.settle();
     expect(await violations(app)).toEqual([]);
   });
 
-  test.each(['light', 'dark'] as const)('with everything open, %s', async (colourScheme) => {
-    const app = await openApp({ ...DESK, colourScheme });
+  const opened = openApp.shared(async (open) => {
+    const app = await open(DESK);
     const presets = app.page.getByRole('combobox', { name: 'Start from' });
     await app.afterChange(() => presets.selectOption('set-neck-mahogany'));
     await openGroups(app);
     await app.page.getByRole('checkbox', { name: 'as a table' }).check();
     const more = app.page.locator('.checks > button');
     if (await more.isVisible()) await more.click();
+    return app;
+  });
+
+  test.each(['light', 'dark'] as const)('with everything open, %s', async (colorScheme) => {
+    const app = await opened();
+    await app.page.emulateMedia({ colorScheme });
+    await app.settle();
     expect(await violations(app)).toEqual([]);
     await app.page.keyboard.press('?');
     await app.page.getByRole('dialog').waitFor();
     expect(await violations(app)).toEqual([]);
+    await app.page.keyboard.press('Escape');
   });
 });
 

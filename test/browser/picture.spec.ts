@@ -108,8 +108,11 @@ test('a canvas of a new size is drawn before the page shows it', async () => {
 });
 
 describe('the bar', () => {
+  const shared = openApp.shared((open) => open({ viewport: { width: 1280, height: 720 } }));
+
   test.each([[1180], [1280], [1440]])('is one row at %i px, and nothing of it is cut off', async (width) => {
-    const app = await openApp({ viewport: { width, height: 720 } });
+    const app = await shared();
+    await app.page.setViewportSize({ width, height: 720 });
     const boxes = await app.page
       .locator('.project-bar > *, .bar-daily > *')
       .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
@@ -123,7 +126,8 @@ describe('the bar', () => {
   });
 
   test('has a menu that opens and closes by keyboard and holds what the bar does not', async () => {
-    const app = await openApp({ viewport: { width: 1280, height: 720 } });
+    const app = await shared();
+    await app.page.setViewportSize({ width: 1280, height: 720 });
     const menu = app.page.getByRole('button', { name: 'Menu' });
     expect(await app.page.getByRole('button', { name: 'Save', exact: true }).isVisible()).toBe(false);
     await menu.focus();

@@ -4,13 +4,12 @@ import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { violations } from './violations.ts';
 
 const openApp = withBrowser();
-const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Tangs for a refret' });
 const answered = ({ page }: App) => page.waitForSelector('.refret .answers:not([data-stale])');
 
-async function openRefret(options: OpenOptions = DESK): Promise<App> {
-  const app = await openApp(options);
+async function openRefret(open: (options: OpenOptions) => Promise<App> = openApp): Promise<App> {
+  const app = await open(DESK);
   await app.page.keyboard.press('x');
   await dialog(app).getByRole('button', { name: 'Make it a refret' }).click();
   await answered(app);
@@ -59,12 +58,17 @@ describe('tangs for a refret', () => {
   });
 });
 
+const shared = openApp.shared(openRefret);
+
 describe.each([
-  ['on a desk', DESK],
-  ['on a dark phone', PHONE],
-])('%s', (_where, options) => {
+  ['on a desk', DESK.viewport, 'light'],
+  ['as narrow as a phone, in the dark', { width: 390, height: 844 }, 'dark'],
+] as const)('%s', (_where, viewport, colorScheme) => {
   test('everything has a name, enough contrast and room', async () => {
-    const app = await openRefret(options);
+    const app = await shared();
+    await app.page.setViewportSize(viewport);
+    await app.page.emulateMedia({ colorScheme });
+    await app.settle();
     expect(await violations(app, '.refret')).toEqual([]);
     const wide = await app.page.evaluate(() => {
       const { scrollWidth, clientWidth } = document.querySelector('.refret')!;

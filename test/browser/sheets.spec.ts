@@ -25,8 +25,12 @@ const BUILD = PRESETS[0]!.build;
 const BOUND = PRESETS.find(({ id }) => id === 'set-neck-mahogany')!;
 
 /** Opens one of the papers at once, and waits until it stands there with its bands. */
-async function openSheet(sheet: 'plan' | 'template' | 'files', options: OpenOptions = {}): Promise<App> {
-  const app = await openApp({
+async function openSheet(
+  sheet: 'plan' | 'template' | 'files',
+  options: OpenOptions = {},
+  open: (options: OpenOptions) => Promise<App> = openApp,
+): Promise<App> {
+  const app = await open({
     viewport: { width: 1280, height: 900 },
     path: `#/${sheet}`,
     waitForPicture: false,
@@ -36,6 +40,10 @@ async function openSheet(sheet: 'plan' | 'template' | 'files', options: OpenOpti
   if (sheet === 'plan') await app.page.getByText('Most of the band comes from').waitFor();
   return app;
 }
+
+const plan = openApp.shared((open) => openSheet('plan', {}, open));
+const template = openApp.shared((open) => openSheet('template', {}, open));
+const files = openApp.shared((open) => openSheet('files', {}, open));
 
 async function download(app: App, button: RegExp | string): Promise<{ name: string; bytes: Buffer }> {
   const coming = app.page.waitForEvent('download');
@@ -86,15 +94,17 @@ test('what belongs to the picture does not answer to keys over a paper; undo doe
   expect(await page.getByRole('button', { name: 'Whole neck' }).getAttribute('aria-pressed')).toBe('true');
 });
 
-const SIZES: [string, OpenOptions][] = [
-  ['desk-light', { viewport: { width: 1280, height: 900 } }],
-  ['desk-dark', { viewport: { width: 1280, height: 900 }, colourScheme: 'dark' }],
-  ['phone', { viewport: { width: 390, height: 844 }, touch: true }],
-];
+const phone = openApp.shared((open) => openSheet('plan', { viewport: { width: 390, height: 844 }, touch: true }, open));
 
-test.each(SIZES)('%s: every paper can be read, by everybody', async (name, options) => {
-  const app = await openSheet('plan', options);
-  for (const sheet of ['plan', 'template', 'files'] as const) {
+test.each([
+  ['desk-light', plan, 'light'],
+  ['desk-dark', plan, 'dark'],
+  ['phone', phone, 'light'],
+] as const)('%s: every paper can be read, by everybody', async (name, openShared, colorScheme) => {
+  const app = await openShared();
+  await app.page.emulateMedia({ colorScheme });
+  // The plan last: it is what the page stood at.
+  for (const sheet of ['template', 'files', 'plan'] as const) {
     await app.page.evaluate((hash) => void (location.hash = hash), `#/${sheet}`);
     await app.page.locator(`.${sheet === 'plan' ? 'sheet' : sheet}`).waitFor();
     await app.screenshot(`sheets/${sheet}-${name}`, { fullPage: true });
@@ -109,7 +119,7 @@ test.each(SIZES)('%s: every paper can be read, by everybody', async (name, optio
 });
 
 test('a table that is wider than the phone scrolls by key, its first column in view', async () => {
-  const app = await openSheet('plan', { viewport: { width: 390, height: 844 }, touch: true });
+  const app = await phone();
   const region = app.page.getByRole('region', { name: 'Slots, scrolls sideways' });
   const left = () =>
     region
@@ -124,7 +134,7 @@ test('a table that is wider than the phone scrolls by key, its first column in v
 });
 
 test('on the phone a part is found from the list at the top', async () => {
-  const app = await openSheet('plan', { viewport: { width: 390, height: 844 }, touch: true });
+  const app = await phone();
   await app.page
     .getByRole('navigation', { name: 'On this sheet' })
     .getByRole('button', { name: 'Levelling budget' })
@@ -141,7 +151,7 @@ const PAPERS = [
 
 describe('the bench sheet on paper', () => {
   test.each(PAPERS)('%s: some pages, each of that size', async (format, widthMm, heightMm) => {
-    const app = await openSheet('plan');
+    const app = await plan();
     const pages = readPdf(await app.page.pdf({ format, preferCSSPageSize: false }));
     expect(pages.length).toBeGreaterThanOrEqual(6);
     expect(pages.length).toBeLessThanOrEqual(11);
@@ -153,7 +163,7 @@ describe('the bench sheet on paper', () => {
   });
 
   test('black on white, whatever the screen shows; only what is for the eye of the screen is left out', async () => {
-    const app = await openSheet('plan', { colourScheme: 'dark' });
+    const app = await plan();
     await app.page.emulateMedia({ media: 'print', colorScheme: 'dark' });
     await app.screenshot('sheets/plan-print', { fullPage: true });
     const seen = await app.page.evaluate(() => {
@@ -172,6 +182,7 @@ describe('the bench sheet on paper', () => {
         slots: style('.table-slots').breakInside,
       };
     });
+    await app.page.emulateMedia({ media: null, colorScheme: 'light' });
     expect(seen).toEqual({
       ink: 'rgb(0, 0, 0)',
       ground: 'rgb(255, 255, 255)',
@@ -210,7 +221,7 @@ describe('the bench sheet on paper', () => {
   });
 
   test('name, version and date stand at the head of every page', async () => {
-    const app = await openSheet('plan');
+    const app = await plan();
     const rules = await app.page.evaluate(() =>
       document.adoptedStyleSheets.flatMap((sheet) => [...sheet.cssRules].map((rule) => rule.cssText)).join('\n'),
     );
@@ -243,10 +254,10 @@ describe('the bench sheet on paper', () => {
 
 describe('tables as CSV', () => {
   test('hold what the page shows, in its units, and are named after the build', async () => {
-    const app = await openSheet('plan');
+    const app = await plan();
     for (const [units, header] of [
-      ['metric', 'From the nut (mm)'],
       ['inch', 'From the nut (in)'],
+      ['metric', 'From the nut (mm)'],
     ] as const) {
       await app.page.locator('.sheets-bar select').selectOption(units);
       const { name, bytes } = await download(app, 'Save “Slots” as CSV');
@@ -263,7 +274,7 @@ describe('tables as CSV', () => {
   });
 
   test('all of them come in one ZIP file', async () => {
-    const app = await openSheet('files');
+    const app = await files();
     const { name, bytes } = await download(app, /All tables in one ZIP/);
     expect(name).toBe('bolt-on-six-hard-maple-tables.zip');
     const names = Object.keys(unzipSync(bytes)).map((file) => file.replace('bolt-on-six-hard-maple-', ''));
@@ -281,7 +292,7 @@ describe('the template', () => {
     ['a4', 297, 210],
     ['letter', 279.4, 215.9],
   ] as const)('%s: what the browser prints measures back to 0.01 mm', async (paper, lengthMm, heightMm) => {
-    const app = await openSheet('template');
+    const app = await template();
     await app.page.getByRole('combobox', { name: /^Paper/ }).selectOption(paper);
     await expect
       .poll(() =>
@@ -332,7 +343,7 @@ describe('the template', () => {
   });
 
   test('is saved as one drawing in millimetres', async () => {
-    const app = await openSheet('template');
+    const app = await template();
     const { name, bytes } = await download(app, 'Save as one SVG');
     expect(name).toBe('bolt-on-six-hard-maple-template.svg');
     const svg = bytes.toString('utf8');
@@ -421,7 +432,7 @@ describe('the picture', () => {
 });
 
 test('the project file saved here opens again as the same build', async () => {
-  const app = await openSheet('files');
+  const app = await files();
   const { bytes } = await download(app, /Project file/);
   const read = readProject(bytes.toString('utf8'));
   expect(read.ok && read.build).toEqual(BUILD);

@@ -5,10 +5,9 @@ import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { violations } from './violations.ts';
 
 const openApp = withBrowser();
-const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
-async function openWanted(options: OpenOptions = DESK): Promise<App> {
-  const app = await openApp(options);
+async function openWanted(open: (options: OpenOptions) => Promise<App> = openApp): Promise<App> {
+  const app = await open(DESK);
   await app.page.keyboard.press('w');
   await answered(app);
   return app;
@@ -113,12 +112,17 @@ describe('a relief that is wanted', () => {
   });
 });
 
+const shared = openApp.shared(openWanted);
+
 describe.each([
-  ['on a desk', DESK],
-  ['on a dark phone', PHONE],
-])('%s', (_where, options) => {
+  ['on a desk', DESK.viewport, 'light'],
+  ['as narrow as a phone, in the dark', { width: 390, height: 844 }, 'dark'],
+] as const)('%s', (_where, viewport, colorScheme) => {
   test('everything has a name, enough contrast and room', async () => {
-    const app = await openWanted(options);
+    const app = await shared();
+    await app.page.setViewportSize(viewport);
+    await app.page.emulateMedia({ colorScheme });
+    await app.settle();
     expect(await violations(app, '.wanted')).toEqual([]);
     const wide = await app.page.evaluate(() => {
       const { scrollWidth, clientWidth } = document.querySelector('.wanted')!;

@@ -1,6 +1,7 @@
-const MAC = /mac|iphone|ipad/i.test(navigator.platform);
+let mac: boolean | undefined;
 
 /** Whether keys are named as on a Mac. */
 export function isMac(): boolean {
-  return MAC;
+  mac ??= /mac|iphone|ipad/i.test(navigator.platform);
+  return mac;
 }
