@@ -39,8 +39,8 @@ export default defineConfig({
   },
   test: {
     projects: [
-      // Rooms that only reckon, and know neither page nor language: their files run one after the other in one process, which
-      // reads the modules once.
+      // Rooms that only reckon, and know neither page nor language: their files share processes, each of which reads the
+      // modules once.
       { extends: true, test: { ...UNIT, name: 'unit-reckoning', isolate: false, include: testsIn(RECKONING) } },
       {
         extends: true,

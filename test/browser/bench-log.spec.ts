@@ -4,18 +4,15 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../tools/project.mjs';
 import { chooseFiles } from './choose-files.ts';
-import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
-import { violations } from './violations.ts';
+import { testForEverybody } from './for-everybody.ts';
+import { DESK, withBrowser, type App, type Open, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Bench log' });
 const rows = (app: App) => dialog(app).getByRole('region', { name: 'The necks measured' }).locator('tbody tr');
 
-async function openLog(
-  options: OpenOptions = DESK,
-  open: (options: OpenOptions) => Promise<App> = openApp,
-): Promise<App> {
+async function openLog(options: OpenOptions = DESK, open: Open = openApp): Promise<App> {
   const app = await open(options);
   await app.page.keyboard.press('j');
   await dialog(app).getByRole('button', { name: 'Enter it' }).waitFor();
@@ -155,27 +152,12 @@ describe('measured necks', () => {
   });
 });
 
-const shared = openApp.shared(async (open) => {
-  const app = await openLog(DESK, open);
-  await enter(app, 'Number 11', '-0.25', '0.05');
-  await dialog(app).locator('[data-state="fretted"]').waitFor();
-  return app;
-});
-
-describe.each([
-  ['on a desk', DESK.viewport, 'light'],
-  ['as narrow as a phone, in the dark', { width: 390, height: 844 }, 'dark'],
-] as const)('%s', (_where, viewport, colorScheme) => {
-  test('everything has a name, enough contrast and room', async () => {
-    const app = await shared();
-    await app.page.setViewportSize(viewport);
-    await app.page.emulateMedia({ colorScheme });
-    await app.settle();
-    expect(await violations(app, '.bench-log')).toEqual([]);
-    const wide = await app.page.evaluate(() => {
-      const { scrollWidth, clientWidth } = document.querySelector('.bench-log')!;
-      return scrollWidth - clientWidth;
-    });
-    expect(wide).toBeLessThanOrEqual(0);
-  });
-});
+testForEverybody(
+  openApp.shared(async (open) => {
+    const app = await openLog(DESK, open);
+    await enter(app, 'Number 11', '-0.25', '0.05');
+    await dialog(app).locator('[data-state="fretted"]').waitFor();
+    return app;
+  }),
+  '.bench-log',
+);

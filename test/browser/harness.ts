@@ -42,17 +42,19 @@ export {
  */
 export const DESK = { viewport: { width: 1240, height: 840 } } as const;
 
-/** Opens the page in a fresh context: no storage, no history. It is closed after its test. */
-export interface OpenApp {
-  (options?: OpenOptions): Promise<App>;
+/** Opens the page in a fresh context: no storage, no history. */
+export type Open = (options?: OpenOptions) => Promise<App>;
+
+/** Opens the page; it is closed after its test. */
+export interface OpenApp extends Open {
   /**
    * One page for several tests: opening it costs more than most tests do in it. It is kept for the next test as long as it
    * stands as it did at first, by its address and its words; after a test that failed, was told of troubles or left it
    * otherwise, it is opened anew. Tests that turn the camera, fill storages or count what the page has done open their own.
    *
-   * @param open - opens the page, with the `openApp` it is given
+   * @param opening - opens the page, with what it is given, and brings it to where the tests begin
    */
-  shared(open: (openApp: (options?: OpenOptions) => Promise<App>) => Promise<App>): () => Promise<App>;
+  shared(opening: (open: Open) => Promise<App>): () => Promise<App>;
 }
 
 /** What a page looks like to somebody who reads it: where it is and every word of it. */
@@ -97,7 +99,7 @@ export function withBrowser(folder?: string): OpenApp {
     return app;
   }
 
-  function shared(openIt: (openApp: typeof open) => Promise<App>): () => Promise<App> {
+  function shared(opening: (open: Open) => Promise<App>): () => Promise<App> {
     let kept: { readonly app: App; readonly stood: string } | undefined;
     afterEach(async ({ task }) => {
       if (!kept) return;
@@ -108,7 +110,7 @@ export function withBrowser(folder?: string): OpenApp {
     });
     return async () => {
       if (!kept) {
-        const app = await openIt(open);
+        const app = await opening(open);
         kept = { app, stood: await standing(app) };
       }
       return kept.app;

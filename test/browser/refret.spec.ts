@@ -1,14 +1,14 @@
 /** Tangs for a refret in a real browser. */
 import { describe, expect, test } from 'vitest';
-import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
-import { violations } from './violations.ts';
+import { testForEverybody } from './for-everybody.ts';
+import { DESK, withBrowser, type App, type Open } from './harness.ts';
 
 const openApp = withBrowser();
 
 const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Tangs for a refret' });
 const answered = ({ page }: App) => page.waitForSelector('.refret .answers:not([data-stale])');
 
-async function openRefret(open: (options: OpenOptions) => Promise<App> = openApp): Promise<App> {
+async function openRefret(open: Open = openApp): Promise<App> {
   const app = await open(DESK);
   await app.page.keyboard.press('x');
   await dialog(app).getByRole('button', { name: 'Make it a refret' }).click();
@@ -58,22 +58,4 @@ describe('tangs for a refret', () => {
   });
 });
 
-const shared = openApp.shared(openRefret);
-
-describe.each([
-  ['on a desk', DESK.viewport, 'light'],
-  ['as narrow as a phone, in the dark', { width: 390, height: 844 }, 'dark'],
-] as const)('%s', (_where, viewport, colorScheme) => {
-  test('everything has a name, enough contrast and room', async () => {
-    const app = await shared();
-    await app.page.setViewportSize(viewport);
-    await app.page.emulateMedia({ colorScheme });
-    await app.settle();
-    expect(await violations(app, '.refret')).toEqual([]);
-    const wide = await app.page.evaluate(() => {
-      const { scrollWidth, clientWidth } = document.querySelector('.refret')!;
-      return scrollWidth - clientWidth;
-    });
-    expect(wide).toBeLessThanOrEqual(0);
-  });
-});
+testForEverybody(openApp.shared(openRefret), '.refret');

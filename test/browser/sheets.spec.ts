@@ -16,7 +16,7 @@ import { PRESETS } from '../../src/build/presets.ts';
 import { PROGRAM_VERSION } from '../../src/build/version.ts';
 import { readLink } from '../../src/state/share/link.ts';
 import { readPdf } from '../sheets/pdf-lines.ts';
-import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { DESK, withBrowser, type App, type Open, type OpenOptions } from './harness.ts';
 import { violations } from './violations.ts';
 
 const openApp = withBrowser();
@@ -28,7 +28,7 @@ const BOUND = PRESETS.find(({ id }) => id === 'set-neck-mahogany')!;
 async function openSheet(
   sheet: 'plan' | 'template' | 'files',
   options: OpenOptions = {},
-  open: (options: OpenOptions) => Promise<App> = openApp,
+  open: Open = openApp,
 ): Promise<App> {
   const app = await open({
     viewport: { width: 1280, height: 900 },

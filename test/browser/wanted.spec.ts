@@ -1,12 +1,12 @@
 /** The other way round in a real browser: a relief goes in, answers come out, and one of them goes into the build. */
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
-import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
-import { violations } from './violations.ts';
+import { testForEverybody } from './for-everybody.ts';
+import { DESK, withBrowser, type App, type Open } from './harness.ts';
 
 const openApp = withBrowser();
 
-async function openWanted(open: (options: OpenOptions) => Promise<App> = openApp): Promise<App> {
+async function openWanted(open: Open = openApp): Promise<App> {
   const app = await open(DESK);
   await app.page.keyboard.press('w');
   await answered(app);
@@ -112,22 +112,4 @@ describe('a relief that is wanted', () => {
   });
 });
 
-const shared = openApp.shared(openWanted);
-
-describe.each([
-  ['on a desk', DESK.viewport, 'light'],
-  ['as narrow as a phone, in the dark', { width: 390, height: 844 }, 'dark'],
-] as const)('%s', (_where, viewport, colorScheme) => {
-  test('everything has a name, enough contrast and room', async () => {
-    const app = await shared();
-    await app.page.setViewportSize(viewport);
-    await app.page.emulateMedia({ colorScheme });
-    await app.settle();
-    expect(await violations(app, '.wanted')).toEqual([]);
-    const wide = await app.page.evaluate(() => {
-      const { scrollWidth, clientWidth } = document.querySelector('.wanted')!;
-      return scrollWidth - clientWidth;
-    });
-    expect(wide).toBeLessThanOrEqual(0);
-  });
-});
+testForEverybody(openApp.shared(openWanted), '.wanted');

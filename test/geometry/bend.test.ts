@@ -89,6 +89,20 @@ describe('bowing', () => {
     expect(compared).toBeGreaterThan(100);
   });
 
+  test('in the arrays of a bender that is used no more, it is the same shape', () => {
+    const reader = createBowReader();
+    reader.load(hump(400, 0.3, 50, 40));
+    const old = createBender(boardMesh(build));
+    old.bend(reader);
+    const mesh = boardMesh({ ...build, kerfMm: build.kerfMm + 0.02 });
+    const [own, reused] = [createBender(mesh), createBender(mesh, old)];
+    expect(reused.positions).toBe(old.positions);
+    expect(reused.positions).toEqual(mesh.positions);
+    for (const bender of [own, reused]) bender.bend(reader);
+    expect(reused.positions).toEqual(own.positions);
+    expect(reused.normals).toEqual(own.normals);
+  });
+
   test('at true scale a fret keeps its size: pieces are turned, not stretched', () => {
     const mesh = fretsMesh(build, 'seated');
     const bender = createBender(mesh);

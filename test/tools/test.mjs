@@ -79,8 +79,8 @@ if (!(await ensureInstalled())) {
 } else {
   const chromium = await ensureChromium();
   // The formatter keeps one processor busy; the two others share the rest.
-  const [format, ...checks] = await Promise.all([check('format:check'), check('types'), check('lint')]);
-  const outcomes = [format, ...checks, await tests('unit')];
+  const outcomes = await Promise.all(['format:check', 'types', 'lint'].map(check));
+  outcomes.push(await tests('unit'));
   const build = await check('build');
   outcomes.push(build);
   if (build.failed > 0) outcomes.push(notRun('browser', 'there is no build to open'));
