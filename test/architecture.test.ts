@@ -32,8 +32,8 @@ describe('the rules of the house', () => {
   test('accept a sound house', () => {
     expect(
       violationsOf({
-        'src/build/a.ts': `import * as z from 'zod/mini'; export const a = z;`,
-        'src/mechanics/b.ts': `import { a } from '../build/a.ts'; export const location = a; export const b = location;`,
+        'src/neck/a.ts': `import * as z from 'zod/mini'; export const a = z;`,
+        'src/mechanics/b.ts': `import { a } from '../neck/a.ts'; export const location = a; export const b = location;`,
         'src/geometry/c.ts': `import { b } from '../mechanics/b.ts'; export const c = { document: b }.document;`,
         'src/scene/d.tsx': `import { Mesh } from 'three'; import { c } from '../geometry/c.ts'; export const d = [Mesh, c, window];`,
         'src/app/e.tsx': `import { d } from '../scene/d.tsx'; export { b } from '../mechanics/b.ts'; export const e = d;`,
@@ -44,7 +44,7 @@ describe('the rules of the house', () => {
 
   test('refuse a house without files', () => {
     expect(violationsOf({})).toEqual(['there are no source files']);
-    expect(violationsOf({ 'src/build/woods.json': '{}' })).toEqual(['there are no source files']);
+    expect(violationsOf({ 'src/neck/woods.json': '{}' })).toEqual(['there are no source files']);
   });
 
   test.each([
@@ -60,21 +60,24 @@ describe('the rules of the house', () => {
     expect(found).toContain('src/mechanics/a.ts imports src/scene/d.ts: mechanics stands below scene');
   });
 
-  test.each(['build', 'fretwork', 'mechanics', 'geometry'])('refuse page packages and page names in %s', (room) => {
-    const path = `src/${room}/a.ts`;
-    for (const name of ['react', 'react/jsx-runtime', 'three', 'three/addons/x.js', '@react-three/fiber', 'leva'])
-      expect(violationsOf({ [path]: `import * as x from '${name}'; export { x };` })).toEqual([
-        `${path} imports ${name}; ${room} is plain computation`,
-      ]);
-    for (const [text, name] of [
-      [`export const w = document.title;`, 'document'],
-      [`export function f() { return window.innerWidth; }`, 'window'],
-      [`export let e: HTMLCanvasElement | undefined;`, 'HTMLCanvasElement'],
-      [`export const r = () => requestAnimationFrame(() => {});`, 'requestAnimationFrame'],
-    ] as const)
-      expect(violationsOf({ [path]: text })).toEqual([`${path} uses ${name}; ${room} is plain computation`]);
-    expect(violationsOf({ [`src/${room}/a.tsx`]: `export const a = 1;` })).toHaveLength(1);
-  });
+  test.each(['neck', 'fretwork', 'mechanics', 'verdict', 'geometry'])(
+    'refuse page packages and page names in %s',
+    (room) => {
+      const path = `src/${room}/a.ts`;
+      for (const name of ['react', 'react/jsx-runtime', 'three', 'three/addons/x.js', '@react-three/fiber', 'leva'])
+        expect(violationsOf({ [path]: `import * as x from '${name}'; export { x };` })).toEqual([
+          `${path} imports ${name}; ${room} is plain computation`,
+        ]);
+      for (const [text, name] of [
+        [`export const w = document.title;`, 'document'],
+        [`export function f() { return window.innerWidth; }`, 'window'],
+        [`export let e: HTMLCanvasElement | undefined;`, 'HTMLCanvasElement'],
+        [`export const r = () => requestAnimationFrame(() => {});`, 'requestAnimationFrame'],
+      ] as const)
+        expect(violationsOf({ [path]: text })).toEqual([`${path} uses ${name}; ${room} is plain computation`]);
+      expect(violationsOf({ [`src/${room}/a.tsx`]: `export const a = 1;` })).toHaveLength(1);
+    },
+  );
 
   test('refuse Node’s modules in a page', () => {
     expect(violationsOf({ 'src/mechanics/a.ts': `import 'node:fs';` })).toEqual([
@@ -98,24 +101,24 @@ describe('the rules of the house', () => {
   test('refuse files and rooms that import each other', () => {
     expect(
       violationsOf({
-        'src/build/a.ts': `import { b } from './b.ts'; export const a = b;`,
-        'src/build/b.ts': `import { a } from './a.ts'; export const b = a;`,
+        'src/neck/a.ts': `import { b } from './b.ts'; export const a = b;`,
+        'src/neck/b.ts': `import { a } from './a.ts'; export const b = a;`,
       }),
-    ).toEqual(['files import each other: src/build/a.ts → src/build/b.ts → src/build/a.ts']);
+    ).toEqual(['files import each other: src/neck/a.ts → src/neck/b.ts → src/neck/a.ts']);
     for (const types of [`import type { A }`, `import { type A }`, `export type { A }`])
       expect(
         violationsOf({
-          'src/build/a.ts': `import { b } from './b.ts'; export const a = b; export type A = typeof b;`,
-          'src/build/b.ts': `${types} from './a.ts'; export const b = 1;`,
+          'src/neck/a.ts': `import { b } from './b.ts'; export const a = b; export type A = typeof b;`,
+          'src/neck/b.ts': `${types} from './a.ts'; export const b = 1;`,
         }),
       ).toEqual([]);
     expect(
       violationsOf({
-        'src/panels/a.ts': `import '../state/b.ts';`,
-        'src/panels/c.ts': ``,
-        'src/state/b.ts': `import '../panels/c.ts';`,
+        'src/pages/a.ts': `import '../state/b.ts';`,
+        'src/pages/c.ts': ``,
+        'src/state/b.ts': `import '../pages/c.ts';`,
       }),
-    ).toEqual(['rooms import each other: panels → state → panels']);
+    ).toEqual(['rooms import each other: pages → state → pages']);
   });
 
   test('refuse a file that cannot be parsed', () => {

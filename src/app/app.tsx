@@ -1,30 +1,30 @@
 /** The shell: head, picture with its numbers, rail and chart, and the controls. */
 import { lazy, Suspense } from 'react';
-import { ChecksList } from '../panels/checks/checks-list.tsx';
-import { BowChart } from '../panels/chart/bow-chart.tsx';
-import { HelpDialog } from '../panels/help/help-dialog.tsx';
-import { Notices } from '../panels/notices/notices.tsx';
-import { NewVersion } from '../panels/offline/new-version.tsx';
-import { ProjectBar } from '../panels/project/project-bar.tsx';
-import { useProjectDrop } from '../panels/project/use-drop.ts';
-import { Rail } from '../panels/rail/rail.tsx';
-import { Readouts } from '../panels/readouts/readouts.tsx';
-import { useSheet } from '../panels/sheets/route.ts';
-import { Welcome } from '../panels/welcome/welcome.tsx';
-import { CONTROL_WORDS } from '../panels/words/controls.ts';
-import { PROJECT_WORDS } from '../panels/words/panels.ts';
-import { SHEETS_WORDS } from '../panels/words/papers.ts';
+import { ChecksList } from '../pages/workshop/checks/checks-list.tsx';
+import { BowChart } from '../pages/workshop/chart/bow-chart.tsx';
+import { HelpDialog } from '../pages/about/help/help-dialog.tsx';
+import { Notices } from '../kit/notices/notices.tsx';
+import { NewVersion } from '../pages/workshop/offline/new-version.tsx';
+import { ProjectBar } from '../pages/workshop/project/project-bar.tsx';
+import { useProjectDrop } from '../kit/use-drop.ts';
+import { Rail } from '../pages/workshop/rail/rail.tsx';
+import { Readouts } from '../pages/workshop/readouts/readouts.tsx';
+import { useSheet } from '../pages/papers/route.ts';
+import { Welcome } from '../pages/workshop/welcome/welcome.tsx';
+import { CONTROL_WORDS } from '../speech/en/controls.ts';
+import { PROJECT_WORDS } from '../speech/en/workshop.ts';
+import { SHEETS_WORDS } from '../speech/en/sheets.ts';
 import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
 import { PartBoundary } from './part-boundary.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
 import { useBackbow } from '../state/store.ts';
-import { APP_WORDS } from './words.ts';
+import { APP_WORDS } from '../speech/en/app.ts';
 
-const Sheets = lazy(() => import('../panels/sheets/sheets.tsx'));
-const LessonPanel = lazy(async () => ({ default: (await import('../panels/lessons/lesson-panel.tsx')).LessonPanel }));
-const Controls = lazy(() => import('../panels/controls/controls.tsx'));
+const Sheets = lazy(() => import('../pages/papers/sheets.tsx'));
+const LessonPanel = lazy(async () => ({ default: (await import('../pages/lessons/lesson-panel.tsx')).LessonPanel }));
+const Controls = lazy(() => import('../pages/workshop/controls/controls.tsx'));
 
 export function App() {
   const palette = useAppearance();

@@ -1,11 +1,11 @@
 /** Starts the customer's page: nothing of the workshop is loaded, and nothing that it keeps is touched. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { CustomerPage } from '../panels/customer/customer-page.tsx';
+import { CustomerPage } from '../pages/customer/customer-page.tsx';
 import { loadPreferences } from '../state/preferences.ts';
-import { START_WORDS } from './languages/start-words.ts';
+import { START_WORDS } from '../speech/start-words.ts';
 import { LIGHT } from './palettes.ts';
-import type { Language } from '../build/language.ts';
+import type { Language } from '../speech/language.ts';
 
 /**
  * Pictures are drawn on light paper whatever the page is, since they are printed too.

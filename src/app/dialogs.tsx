@@ -4,19 +4,23 @@ import type { DialogId } from '../state/dialog-slice.ts';
 import { useBackbow } from '../state/store.ts';
 
 const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
-  licences: lazy(async () => ({ default: (await import('../panels/licences/licences-dialog.tsx')).LicencesDialog })),
-  compare: lazy(async () => ({ default: (await import('../panels/compare/compare-dialog.tsx')).CompareDialog })),
-  share: lazy(async () => ({ default: (await import('../panels/share/share-dialog.tsx')).ShareDialog })),
-  received: lazy(async () => ({ default: (await import('../panels/share/received-dialog.tsx')).ReceivedDialog })),
-  'bench-log': lazy(async () => ({
-    default: (await import('../panels/bench-log/bench-log-dialog.tsx')).BenchLogDialog,
+  licences: lazy(async () => ({
+    default: (await import('../pages/about/licences/licences-dialog.tsx')).LicencesDialog,
   })),
-  refret: lazy(async () => ({ default: (await import('../panels/refret/refret-dialog.tsx')).RefretDialog })),
-  proof: lazy(async () => ({ default: (await import('../panels/proof/proof-dialog.tsx')).ProofDialog })),
-  wanted: lazy(async () => ({ default: (await import('../panels/wanted/wanted-dialog.tsx')).WantedDialog })),
-  library: lazy(async () => ({ default: (await import('../panels/library/library-dialog.tsx')).LibraryDialog })),
-  glossary: lazy(async () => ({ default: (await import('../panels/glossary/glossary-dialog.tsx')).GlossaryDialog })),
-  lessons: lazy(async () => ({ default: (await import('../panels/lessons/lessons-dialog.tsx')).LessonsDialog })),
+  compare: lazy(async () => ({ default: (await import('../pages/compare/compare-dialog.tsx')).CompareDialog })),
+  share: lazy(async () => ({ default: (await import('../pages/share/share-dialog.tsx')).ShareDialog })),
+  received: lazy(async () => ({ default: (await import('../pages/share/received-dialog.tsx')).ReceivedDialog })),
+  'bench-log': lazy(async () => ({
+    default: (await import('../pages/log/bench-log-dialog.tsx')).BenchLogDialog,
+  })),
+  refret: lazy(async () => ({ default: (await import('../pages/answers/refret/refret-dialog.tsx')).RefretDialog })),
+  proof: lazy(async () => ({ default: (await import('../pages/about/proof/proof-dialog.tsx')).ProofDialog })),
+  wanted: lazy(async () => ({ default: (await import('../pages/answers/wanted/wanted-dialog.tsx')).WantedDialog })),
+  library: lazy(async () => ({ default: (await import('../pages/library/library-dialog.tsx')).LibraryDialog })),
+  glossary: lazy(async () => ({
+    default: (await import('../pages/about/glossary/glossary-dialog.tsx')).GlossaryDialog,
+  })),
+  lessons: lazy(async () => ({ default: (await import('../pages/lessons/lessons-dialog.tsx')).LessonsDialog })),
 };
 
 export function Dialogs() {

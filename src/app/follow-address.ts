@@ -1,7 +1,7 @@
 /** Opens the neck that the address names, now and whenever another link is pasted into the same page. */
 import { routeOf } from '../state/share/address.ts';
 import type { BackbowStore } from '../state/store.ts';
-import { APP_WORDS } from './words.ts';
+import { APP_WORDS } from '../speech/en/app.ts';
 
 /**
  * The link is taken out of the address once it has been read, so that a reload brings back the work and not the link.
@@ -13,7 +13,7 @@ export async function followAddress(store: BackbowStore): Promise<void> {
     const route = routeOf(location.hash);
     if (route?.kind !== 'neck') return;
     try {
-      const { openLink } = await import('../panels/share/open-link.ts');
+      const { openLink } = await import('../pages/share/open-link.ts');
       history.replaceState(history.state, '', `${location.pathname}${location.search}`);
       openLink(store, route.link);
     } catch {

@@ -2,11 +2,11 @@
  * Starts the page: chooses its language, then loads the workshop, or the customer's page when the address names one.
  * Nothing that speaks is imported here: a table takes the language that is chosen when it is loaded.
  */
-import { speak, type Language } from '../build/language.ts';
+import { speak, type Language } from '../speech/language.ts';
 import { loadPreferences, pageLanguage } from '../state/preferences.ts';
 import { routeOf } from '../state/share/address.ts';
-import { loadLanguage } from './languages/index.ts';
-import { START_WORDS } from './languages/start-words.ts';
+import { loadLanguage } from '../speech/load.ts';
+import { START_WORDS } from '../speech/start-words.ts';
 import './style/index.css';
 
 const root = document.getElementById('root')!;

@@ -3,8 +3,8 @@
  * lies on the server, or one that broke off. What is on the bench is kept by its draft, so loading the page again is safe.
  */
 import type { ReactNode } from 'react';
-import { Boundary } from '../panels/boundary.tsx';
-import { APP_WORDS } from './words.ts';
+import { Boundary } from '../kit/boundary.tsx';
+import { APP_WORDS } from '../speech/en/app.ts';
 
 const missing = (): ReactNode => (
   <div className="part-missing" role="alert">

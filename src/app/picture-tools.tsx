@@ -2,9 +2,9 @@
 import { SCENE_VIEWS } from '../scene/types.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { isCutOpen } from '../state/stress-view.ts';
-import { ActionButton } from '../panels/actions/action-button.tsx';
-import { BowFactor } from '../panels/picture/bow-factor.tsx';
-import { PICTURE_WORDS } from '../panels/words/panels.ts';
+import { ActionButton } from '../pages/workshop/actions/action-button.tsx';
+import { BowFactor } from '../pages/workshop/picture/bow-factor.tsx';
+import { PICTURE_WORDS } from '../speech/en/workshop.ts';
 
 function FretInView() {
   const fret = useBackbow((state) => Math.min(state.selectedFret, state.build.fretCount));

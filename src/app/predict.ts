@@ -5,8 +5,8 @@
  * A file that cannot be read or is not a valid build: its problems on standard error, one a line, and exit code 2.
  */
 import { readFileSync } from 'node:fs';
-import type { Build } from '../build/build.ts';
-import { readProject } from '../build/file.ts';
+import type { Build } from '../neck/build.ts';
+import { readProject } from '../neck/file.ts';
 import { readLog } from '../mechanics/bench-log/csv.ts';
 import { bitePosterior, type BitePosterior } from '../mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../mechanics/predict.ts';

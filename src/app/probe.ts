@@ -1,5 +1,5 @@
 /** What the page tells about itself, so that tests can wait for it: pictures drawn, and predictions shown. */
-import { pictureNow } from '../panels/sheets/picture-source.ts';
+import { pictureNow } from '../pages/papers/picture-source.ts';
 import type { SceneStats } from '../scene/types.ts';
 import type { BackbowStore } from '../state/store.ts';
 

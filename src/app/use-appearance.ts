@@ -1,7 +1,7 @@
 /** Light or dark, as chosen or as the system says; and the palette for the picture. */
 import { useLayoutEffect } from 'react';
 import type { ScenePalette } from '../scene/types.ts';
-import { useMedia } from '../panels/use-media.ts';
+import { useMedia } from '../kit/use-media.ts';
 import { useBackbow } from '../state/store.ts';
 import { DARK, LIGHT } from './palettes.ts';
 

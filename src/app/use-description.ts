@@ -1,8 +1,8 @@
 /** What the picture shows, in one sentence for those who do not see it. */
 import { useMemo } from 'react';
-import { railText } from '../panels/rail/rail-text.ts';
-import { bowText } from '../panels/words/bow.ts';
-import { METHOD_WORDS, PICTURE_WORDS, VIEW_WORDS } from '../panels/words/panels.ts';
+import { railText } from '../pages/workshop/rail/rail-text.ts';
+import { bowText } from '../speech/en/bow.ts';
+import { METHOD_WORDS, PICTURE_WORDS, VIEW_WORDS } from '../speech/en/workshop.ts';
 import { linesOf } from '../state/lines.ts';
 import { store, useBackbow, type BackbowState } from '../state/store.ts';
 import { drawnBowFactor } from '../state/view-slice.ts';

@@ -1,7 +1,7 @@
 /** Starts the workshop: the bench with its neck, the numbers, the controls. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { listenToKeys } from '../panels/actions/keys.ts';
+import { listenToKeys } from '../pages/workshop/actions/keys.ts';
 import { draftKeeper } from '../state/library/page-draft.ts';
 import { routeOf } from '../state/share/address.ts';
 import { connectSolver } from '../state/solver.ts';
@@ -10,9 +10,9 @@ import { App } from './app.tsx';
 import { followAddress } from './follow-address.ts';
 import { PartBoundary } from './part-boundary.tsx';
 import { publishProbe } from './probe.ts';
-import { START_WORDS } from './languages/start-words.ts';
+import { START_WORDS } from '../speech/start-words.ts';
 import { startOffline } from './start-offline.ts';
-import type { Language } from '../build/language.ts';
+import type { Language } from '../speech/language.ts';
 
 /** @param missing the language whose words did not come */
 export async function startWorkshop(root: HTMLElement, missing: Language | null): Promise<void> {

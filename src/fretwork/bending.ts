@@ -14,11 +14,11 @@
  * Assumed: the T of crown and tang bends like a rectangle of its height; the coil is free of stress; yield without hardening.
  * So the radius is a start: bend one piece, hold it to the board, correct.
  */
-import { say } from '../build/language.ts';
-import type { Build } from '../build/build.ts';
-import { metalById, type Metal } from '../build/metals.ts';
-import { sagittaMm } from '../build/neck-shape.ts';
-import { withDecimalSign } from '../build/units.ts';
+import { say } from '../speech/language.ts';
+import type { Build } from '../neck/build.ts';
+import { metalById, type Metal } from '../neck/metals.ts';
+import { sagittaMm } from '../neck/neck-shape.ts';
+import { withDecimalSign } from '../neck/units.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 
 /** Share of a bend that stays, for ξ ≥ 0. @throws {RangeError} when ξ is negative or no number. */

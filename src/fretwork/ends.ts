@@ -17,10 +17,10 @@
  * Source: geometry; the nip rule "lines left whole + clearance + oversize" is common practice, no source.
  * Assumed: the faces between binding lines are upright; the bevel is one plane.
  */
-import { bindingInUse, type Build } from '../build/build.ts';
-import { say } from '../build/language.ts';
-import { boardRadiusMm, boardWidthMm, fretPositionMm } from '../build/neck-shape.ts';
-import { withDecimalSign } from '../build/units.ts';
+import { bindingInUse, type Build } from '../neck/build.ts';
+import { say } from '../speech/language.ts';
+import { boardRadiusMm, boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
+import { withDecimalSign } from '../neck/units.ts';
 import { arcMm } from './arc.ts';
 
 /** One line of binding at a fret. */

@@ -14,7 +14,7 @@
  * proportion; the chamfer under the crown is full. The body in contact with the walls (k ≤ b) leaves no room beside it.
  * A drop is taken as 0.05 mL (20 drops to the millilitre, the pharmacist's convention, from memory).
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 import { seatAt } from './kerf.ts';
 import { slotDepthAtMm } from './slots.ts';

@@ -6,7 +6,7 @@
  *
  * Source: mechanics/MODEL.md, "Glue fit: the kerf equals the tang".
  */
-import { slotAndTang, type Build, type FretRegion } from '../build/build.ts';
+import { slotAndTang, type Build, type FretRegion } from '../neck/build.ts';
 
 /** Slot and tang at one fret. */
 export type Seat = Pick<FretRegion, 'kerfMm' | 'tangWidthMm' | 'studWidthMm'>;

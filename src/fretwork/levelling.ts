@@ -13,7 +13,7 @@
  * Source: geometry (lower hull: Andrew 1979, monotone chain). Assumed: the file rides on a true straight line (or on the
  * wanted relief, if the neck is held in it), and every fret is levelled, those over the body too.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 
 export interface CrownBudget {
   readonly fret: number;

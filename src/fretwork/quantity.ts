@@ -1,4 +1,4 @@
-import type { Unit } from '../build/units.ts';
+import type { Unit } from '../neck/units.ts';
 
 /** A number that is shown beside words, in the unit in which it is stored. */
 export interface Quantity {

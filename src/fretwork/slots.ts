@@ -15,8 +15,8 @@
  * Source: geometry. Assumed: the tang hangs straight down; in truth it leans out with the arc and reaches
  * t·(1 − cos θ) less deep: 0.01 mm on a usual board, 0.1 mm on the widest and tightest. What is asked for is on the safe side.
  */
-import type { Build } from '../build/build.ts';
-import { lastFretMm, sagittaMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { lastFretMm, sagittaMm } from '../neck/neck-shape.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 import { seatAt } from './kerf.ts';
 

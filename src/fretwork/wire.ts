@@ -11,9 +11,9 @@
  * p = spare wire in per cent, c = loss at a cut; all mm. Source: geometry. The arc is taken on the board's surface: it is
  * the length of the underside of the crown. From sticks: see cutting.ts.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { arcMm } from './arc.ts';
-import { cuttingPlan, type CuttingPlan, type Piece } from './cutting.ts';
+import { cuttingPlan, type CuttingPlan, type Piece } from './plan/cutting.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 
 export interface WirePiece {

@@ -5,7 +5,7 @@
  *
  * s distance along the board's surface from its middle, h height above the surface, R radius at the slot; mm, rad.
  */
-import { sagittaMm } from '../build/neck-shape.ts';
+import { sagittaMm } from '../neck/neck-shape.ts';
 
 export interface ArcPoint {
   readonly y: number;

@@ -1,6 +1,6 @@
 /** The board's wood with its slots, and the lines of binding along its edges. */
-import { bindingInUse, type Build } from '../build/build.ts';
-import { boardEndMm, fretPositionsMm, lastFretMm } from '../build/neck-shape.ts';
+import { bindingInUse, type Build } from '../neck/build.ts';
+import { boardEndMm, fretPositionsMm, lastFretMm } from '../neck/neck-shape.ts';
 import { bindingFromLineMm, sawnLines } from './edges.ts';
 import type { Mesh } from './mesh.ts';
 import { stripMesh } from './strip.ts';

@@ -2,7 +2,7 @@
  * One fret's crown as a closed solid: its profile (crown-profile.ts) swept along the arc of the board, with ends that are
  * bevelled by one plane, rounded in plan and eased along their edges; or square and oversize, as the wire is cut.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { arcMm } from '../fretwork/arc.ts';
 import { bevelPoint, type FretEnd } from '../fretwork/ends.ts';
 import { arcPoint } from './arc.ts';

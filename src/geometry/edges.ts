@@ -5,7 +5,7 @@
  *
  * w board width at x, t_i thickness of line i; mm.
  */
-import { bindingInUse, type Build } from '../build/build.ts';
+import { bindingInUse, type Build } from '../neck/build.ts';
 
 /** Thickness of the lines outside line `line` (0 = all of them), mm. */
 export function bindingFromLineMm(build: Build, line: number): number {

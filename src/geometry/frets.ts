@@ -1,5 +1,5 @@
 /** The frets: crown and tang of each, two closed solids that meet at the underside of the crown. */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { fretEnds, type FretEnd } from '../fretwork/ends.ts';
 import { writeCrown } from './crown.ts';
 import { createMeshWriter, type Mesh } from './mesh.ts';

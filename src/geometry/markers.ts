@@ -3,8 +3,8 @@
  * the octaves; on the side a round dot under each. Thin closed plates, proud of the wood by `PROUD_MM` so that they show.
  * Places: frets 3, 5, 7, 9, 12 and the same an octave up (common practice, no source), between that fret and the one before.
  */
-import type { Build } from '../build/build.ts';
-import { boardWidthMm, fretPositionMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 import { surfaceHeightMm, surfaceSlope } from './surface.ts';
 

@@ -6,8 +6,8 @@
  * rise drawn as a smooth curve between the same ends as the straight ramp that is calculated; a bolt-on block runs to the end
  * of the board; a set heel ends 10 mm into the body with a tenon behind it.
  */
-import type { Build } from '../build/build.ts';
-import { boardEndMm, boardWidthMm, bodyJointMm, totalThicknessMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { boardEndMm, boardWidthMm, bodyJointMm, totalThicknessMm } from '../neck/neck-shape.ts';
 import { type LoftSection, type SectionAt, writeFace, writeSkin, writeStep } from './loft.ts';
 import { createMeshWriter, type Mesh } from './mesh.ts';
 import { NUT_THICKNESS_MM } from './nut.ts';

@@ -4,8 +4,8 @@
  * Its height is the string height at the nut; its thickness and the depth of the string notches (half a string) are usual
  * sizes (practice). Notches are not cut: the strings are drawn lying in it by that depth.
  */
-import type { Build } from '../build/build.ts';
-import { boardRadiusMm, sagittaMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { boardRadiusMm, sagittaMm } from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type Vertex } from './mesh.ts';
 
 export const NUT_THICKNESS_MM = 4.5;

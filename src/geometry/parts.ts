@@ -2,7 +2,7 @@
  * The parts of a neck, how each is made, and which parameters it depends on: a part is rebuilt only when one of them
  * changed. A test records what each builder reads and fails when a list is short.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { bindingMeshes, boardMesh } from './board.ts';
 import { fretsMesh } from './frets.ts';
 import { markersMesh } from './markers.ts';

@@ -9,8 +9,8 @@
  * not fit above each other under the board they are drawn thinner and nearer together, so that they do. Assumed: blocks at
  * the ends, length of the bars.
  */
-import type { Build } from '../build/build.ts';
-import { bodyJointMm, boardEndMm, boardWidthMm, mostChannelMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { bodyJointMm, boardEndMm, boardWidthMm, mostChannelMm } from '../neck/neck-shape.ts';
 import { mergeMeshes } from './merge.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 

@@ -7,8 +7,8 @@
  * from the edge, the others with equal gaps between their sides. Drawn sections follow the bow with the neck, so that the
  * clearances in the picture stay true at every exaggeration.
  */
-import type { Build } from '../build/build.ts';
-import { boardEndMm, boardRadiusMm, boardWidthMm, fretPositionMm, sagittaMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { boardEndMm, boardRadiusMm, boardWidthMm, fretPositionMm, sagittaMm } from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type Vertex } from './mesh.ts';
 import { NUT_THICKNESS_MM } from './nut.ts';
 

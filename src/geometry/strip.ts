@@ -4,7 +4,7 @@
  * Seen from the side the top is a polyline: surface, chamfer, wall, floor, wall, chamfer, surface …; each of its points runs
  * across the strip along the arc of the board. Slot walls are vertical, the chamfer falls as far as it is wide.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { seatAt } from '../fretwork/kerf.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 import { createSurface, type BoardSurface } from './surface.ts';

@@ -9,8 +9,8 @@
  * R radius at x, R′ its slope along the neck, d depth of the slot at the centre line; all mm. Source: plane geometry.
  * Assumed: the arc lies in the plane across the neck, which differs from a true cone's section by less than a micrometre.
  */
-import type { Build } from '../build/build.ts';
-import { boardRadiusMm, lastFretMm, sagittaMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { boardRadiusMm, lastFretMm, sagittaMm } from '../neck/neck-shape.ts';
 import { slotDepthAtMm } from '../fretwork/slots.ts';
 
 /** The surface of one build, with what does not change along it worked out once. */

@@ -8,7 +8,7 @@
  * The ends are cut upright: at depth h below the surface the tang ends at φ = asin(b/(R − h)), b its half-length from above.
  * Assumed: their outline (a flat-topped ridge across the tang, sloping on all sides); the area and the width are the build's.
  */
-import { slotAndTang, type Build } from '../build/build.ts';
+import { slotAndTang, type Build } from '../neck/build.ts';
 import { arcMm } from '../fretwork/arc.ts';
 import type { FretEnd } from '../fretwork/ends.ts';
 import { arcPoint } from './arc.ts';

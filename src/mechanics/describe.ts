@@ -1,5 +1,5 @@
 /** From a build to the description that the finite-element core takes. */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import {
   bodyJointMm,
   boardEndMm,
@@ -7,10 +7,10 @@ import {
   fretPositionsMm,
   lastFretMm,
   MOST_CHANNEL_SHARE,
-} from '../build/neck-shape.ts';
+} from '../neck/neck-shape.ts';
 import type { Deviations } from './deviations.ts';
 import type { Linear, NeckDescription, NeckPiece, NeckWood } from './description.ts';
-import { boardProperties, meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './materials.ts';
+import { boardProperties, meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './elements/materials.ts';
 
 /**
  * Kerf of the mesh. The wires, kerfs and fillers of a build all share one mesh: a slot's flexibility hardly depends on

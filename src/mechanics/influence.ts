@@ -2,13 +2,21 @@
  * Influence vectors: what each unit load case does to the line of the neck and to the slots. Everything that does not
  * change the mesh (wire, kerf, method, tuning, rod setting, time) is a combination of these.
  */
-import { assemble, hold, withSlots, type Assembly } from './assembly.ts';
-import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './banded.ts';
+import { assemble, hold, withSlots, type Assembly } from './elements/assembly.ts';
+import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './elements/banded.ts';
 import type { NeckDescription, SlotFilling } from './description.ts';
-import { CASES, caseColumn, contactWeights, createLoads, namedLoads, type CaseName, type LoadBlock } from './loads.ts';
-import { createMesh, nodeAt, type Refinement } from './mesh.ts';
-import { addRows } from './rows.ts';
-import { createSection } from './section.ts';
+import {
+  CASES,
+  caseColumn,
+  contactWeights,
+  createLoads,
+  namedLoads,
+  type CaseName,
+  type LoadBlock,
+} from './elements/loads.ts';
+import { createMesh, nodeAt, type Refinement } from './elements/mesh.ts';
+import { addRows } from './elements/rows.ts';
+import { createSection } from './elements/section.ts';
 
 export interface NeckModel {
   readonly assembly: Assembly;

@@ -6,12 +6,12 @@
  *   glue fit        the kerf takes the studs without force; strings on filled slots
  *   press and glue  wedges on empty slots at seating; the filler sets without stress; strings on filled slots
  */
-import type { Build } from '../build/build.ts';
-import { fretPositionsMm } from '../build/neck-shape.ts';
-import { metalById } from '../build/metals.ts';
+import type { Build } from '../neck/build.ts';
+import { fretPositionsMm } from '../neck/neck-shape.ts';
+import { metalById } from '../neck/metals.ts';
 import { LatestCache } from './cache.ts';
 import { mismatchStrain } from './climate.ts';
-import { studBiteMm, wallPressureShare, type Contact } from './contact.ts';
+import { studBiteMm, wallPressureShare, type Contact } from './seating/contact.ts';
 import { AS_STATED, type Deviations } from './deviations.ts';
 import { describeNeck, MESH_KERF_MM } from './describe.ts';
 import { EMPTY, UNCUT, type NeckDescription, type SlotFilling } from './description.ts';
@@ -26,15 +26,15 @@ import {
   type NeckModel,
 } from './influence.ts';
 import { METHODS, type Method, type MethodPrediction, type Prediction } from './prediction-types.ts';
-import { extractionForceN, seatingForceN } from './forces.ts';
+import { extractionForceN, seatingForceN } from './seating/forces.ts';
 import { extremeRelief, reliefFromDepth } from './relief.ts';
 import { predictRod, rodCases } from './rod.ts';
 import { startingRelief } from './starting.ts';
-import { seat, type Seating } from './seating.ts';
+import { seat, type Seating } from './seating/seating.ts';
 import { filedLine, lineWithAllFrets, straightedgeOf, sumWedges } from './states.ts';
 import { predictString } from './strings.ts';
-import { STRESS_WINDOW_MM, stressAround, stressDepthMm, type StressField } from './stress.ts';
-import { contactsOf, tangLengthsMm, workingKerfMm } from './wire-contact.ts';
+import { STRESS_WINDOW_MM, stressAround, stressDepthMm, type StressField } from './elements/stress.ts';
+import { contactsOf, tangLengthsMm, workingKerfMm } from './seating/wire-contact.ts';
 
 export interface Predictor {
   /** @throws {RangeError} only for a build that validation refuses. */

@@ -5,7 +5,7 @@
  * Relief: distance of the fret-top line below a straightedge laid from fret 1 to the body-joint fret.
  * Positive = forward bow (hollow), negative = back-bow (hump). All lengths mm, forces N, x from the nut.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 
 export type Method = Build['method'];
 export const METHODS: readonly Method[] = ['press', 'glue', 'both'];

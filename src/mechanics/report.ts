@@ -3,7 +3,7 @@
  * micrometre, a tenth of a newton), no internal vectors.
  */
 import type { BitePosterior } from './bench-log/posterior.ts';
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { solveRod } from './inversion/rod.ts';
 import type { Method, MethodPrediction, Prediction, ReliefLine } from './prediction-types.ts';
 import { sampleLine } from './relief.ts';

@@ -10,10 +10,10 @@
  *
  * Setting 0 … 100 % of the limit bends backwards; a two-way rod also −100 … 0 %. The bar's own stiffness is left out.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import type { RodPrediction } from './prediction-types.ts';
 import type { Combination } from './influence.ts';
-import type { Section } from './section.ts';
+import type { Section } from './elements/section.ts';
 
 const PROOF_LOAD_N = { M5: { '4.8': 4400, '8.8': 8230 }, M6: { '4.8': 6230, '8.8': 11600 } } as const;
 const DIAMETER_MM = { M5: 5, M6: 6 } as const;

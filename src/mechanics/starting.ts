@@ -5,8 +5,8 @@
  *                     a bow of constant curvature), and straight on from the joint
  *   one per fret      linear between frets, against the straightedge from fret 1 to the joint
  */
-import type { Build } from '../build/build.ts';
-import { fretPositionsMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { reliefFromDepth, sampleLine } from './relief.ts';
 import { straightedgeOf } from './states.ts';
 

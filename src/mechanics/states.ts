@@ -9,11 +9,11 @@
  * w_i what fret i does, s the strings, k the rod at its limit, c the climate; τ days since stringing, t = rest + τ days
  * since the frets went in; ω and φ from time.ts. The rod counts as set at the moment that is shown.
  */
-import { say } from '../build/language.ts';
-import { fretPositionMm } from '../build/neck-shape.ts';
+import { say } from '../speech/language.ts';
+import { fretPositionMm } from '../neck/neck-shape.ts';
 import type { Method, MethodPrediction, Moment, Prediction, ReliefLine } from './prediction-types.ts';
 import { extremeRelief, sampleLine } from './relief.ts';
-import { addRows } from './rows.ts';
+import { addRows } from './elements/rows.ts';
 import { stringLineGrowth, wedgeLineLeft } from './time.ts';
 
 /** Relief of a line at a fret, against the prediction's straightedge; NaN where there is no such fret. */

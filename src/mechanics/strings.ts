@@ -9,7 +9,7 @@
  * is taken as steel. Strength of steel wire: least tensile strength of ASTM A228, S = 2211/d^0.145 MPa (d mm; Shigley's
  * Mechanical Engineering Design, table of wire constants, from memory). Nylon: 600 MPa (common practice, no source).
  */
-import { NOMINAL_A4_HZ, type StringConstruction, type StringSpec } from '../build/strings.ts';
+import { NOMINAL_A4_HZ, type StringConstruction, type StringSpec } from '../neck/strings.ts';
 import type { StringPrediction } from './prediction-types.ts';
 
 const STEEL = 7850;

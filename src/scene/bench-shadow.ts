@@ -1,7 +1,7 @@
 /** The soft shadow of the neck on the bench below it: a ribbon along the neck, wider and fainter the higher the neck stands. */
 import { BufferAttribute, BufferGeometry, DynamicDrawUsage, Mesh, type Material } from 'three';
-import type { Build } from '../build/build.ts';
-import { boardEndMm, boardWidthMm, heelDepthMm, totalThicknessMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { boardEndMm, boardWidthMm, heelDepthMm, totalThicknessMm } from '../neck/neck-shape.ts';
 import type { BowReader } from '../geometry/bend.ts';
 import { HEAD_STUB_MM } from '../geometry/neck.ts';
 

@@ -1,7 +1,7 @@
 /** Further necks in the same picture: same light, same camera, same exaggeration, each with its own line. */
 import { Group, type DataTexture } from 'three';
-import { boardWidthMm, lastFretMm } from '../build/neck-shape.ts';
-import type { Build } from '../build/build.ts';
+import { boardWidthMm, lastFretMm } from '../neck/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
 import { createNeckModel, type NeckModel } from './neck-model.ts';
 import type { ComparedNeck, ScenePalette, SceneShows, SceneView } from './types.ts';
 

@@ -1,5 +1,5 @@
 /** The picture as a PNG, with everything that is written into it. */
-import { say } from '../build/language.ts';
+import { say } from '../speech/language.ts';
 import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import { write, type Ink } from './overlay/ink.ts';
 import { drawScaleBar } from './overlay/scale-bar.ts';

@@ -5,7 +5,7 @@
 import { createRoot, invalidate, type ReconcilerRoot, type RootStore } from '@react-three/fiber';
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { NoToneMapping, PerspectiveCamera, WebGLRenderer } from 'three';
-import { SCENE_WORDS } from './words.ts';
+import { SCENE_WORDS } from '../speech/en/scene.ts';
 
 export interface HostProps {
   readonly children: ReactNode;

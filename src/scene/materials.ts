@@ -12,9 +12,9 @@ import {
   Vector4,
   type IUniform,
 } from 'three';
-import type { Build } from '../build/build.ts';
-import { metalById } from '../build/metals.ts';
-import { boardWidthMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { metalById } from '../neck/metals.ts';
+import { boardWidthMm } from '../neck/neck-shape.ts';
 import {
   METAL_FRAGMENT,
   PLAIN_FRAGMENT,

@@ -3,7 +3,7 @@
  * Nothing in `setLine` and `bow` allocates, except when a part is seen for the first time since it changed.
  */
 import { Group, type DataTexture, type Vector4 } from 'three';
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { createBowReader, type BowReader } from '../geometry/bend.ts';
 import { PART_IDS, PARTS, partChanged, type PartId } from '../geometry/parts.ts';
 import { createBenchShadow, type BenchShadow } from './bench-shadow.ts';

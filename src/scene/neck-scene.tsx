@@ -1,6 +1,6 @@
 // The wrapper is an image to assistive technology (a label on a canvas alone is lost) and takes the focus, because keys turn it.
 /* oxlint-disable jsx-a11y/prefer-tag-over-role, jsx-a11y/no-noninteractive-tabindex */
-import { say } from '../build/language.ts';
+import { say } from '../speech/language.ts';
 import { useFrame, useThree } from '@react-three/fiber';
 import {
   useEffect,

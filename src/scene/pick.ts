@@ -1,6 +1,6 @@
 /** Which fret lies under the pointer. */
 import { Vector3, type PerspectiveCamera } from 'three';
-import { fretPositionsMm } from '../build/neck-shape.ts';
+import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { fretEnd } from '../fretwork/ends.ts';
 import { surfaceHeightMm } from '../geometry/surface.ts';
 import type { Stage } from './stage.ts';

@@ -1,6 +1,6 @@
 /** Everything that stands in the picture and is not React's business: models, camera, overlay, and how one frame is drawn. */
 import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import { homeOf, shownFret, type Frame, type StandingNeck } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
 import { createComparedNecks } from './compared-necks.ts';

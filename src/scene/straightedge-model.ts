@@ -3,8 +3,8 @@
  * the first and the body joint, parallel to the line from one to the other, and leaves the gap that the relief line says.
  */
 import { Matrix4, type Material, type Mesh as ThreeMesh } from 'three';
-import type { Build } from '../build/build.ts';
-import { bodyJointMm, fretPositionMm } from '../build/neck-shape.ts';
+import type { Build } from '../neck/build.ts';
+import { bodyJointMm, fretPositionMm } from '../neck/neck-shape.ts';
 import type { BowReader } from '../geometry/bend.ts';
 import { straightedgeMesh } from '../geometry/straightedge.ts';
 import { stringPlacesMm } from '../geometry/strings.ts';

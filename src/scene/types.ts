@@ -1,8 +1,8 @@
 /** What the picture is given, and what it gives back. */
-import type { Build } from '../build/build.ts';
-import type { UnitSystem } from '../build/units.ts';
+import type { Build } from '../neck/build.ts';
+import type { UnitSystem } from '../neck/units.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
-import type { StressField } from '../mechanics/stress.ts';
+import type { StressField } from '../mechanics/elements/stress.ts';
 
 /**
  * Where the picture looks from and what it cuts open.

@@ -1,5 +1,5 @@
 /** How each wood looks beside its colours: our own judgement by eye, for the picture only. */
-import { OWN_WOOD_ID, woodById } from '../build/woods.ts';
+import { OWN_WOOD_ID, woodById } from '../neck/woods.ts';
 
 export interface WoodFigure {
   /** sRGB hex of the oiled surface and of its darker grain. */

@@ -1,9 +1,9 @@
 /** The build and its history: every change of the build goes through here, and is accepted whole or refused whole. */
 import type { StateCreator } from 'zustand/vanilla';
-import type { Build } from '../build/build.ts';
-import { PRESETS } from '../build/presets.ts';
-import type { Problem } from '../build/problems.ts';
-import { checkBuild } from '../build/schema.ts';
+import type { Build } from '../neck/build.ts';
+import { PRESETS } from '../neck/presets.ts';
+import type { Problem } from '../neck/problems.ts';
+import { checkBuild } from '../neck/schema.ts';
 import { EMPTY_HISTORY, recordStep, sameBuild, stepBack, stepForward, type History, type Travel } from './history.ts';
 import type { BackbowState } from './store.ts';
 

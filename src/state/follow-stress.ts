@@ -2,12 +2,12 @@
  * Asks for the stress around the slot in view, when the picture shows it and only then. The latest wish wins: while one is
  * being computed only the newest of those that came since is kept.
  */
-import type { Build } from '../build/build.ts';
-import type { StressField } from '../mechanics/stress.ts';
+import type { Build } from '../neck/build.ts';
+import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Solution } from './solution-slice.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { slotUnderStress } from './stress-view.ts';
-import { SOLVER_WORDS } from './words.ts';
+import { SOLVER_WORDS } from '../speech/en/solver.ts';
 
 /** What to ask: of a solution rather than a build, so that it is asked again when a worker was lost and another one solved. */
 interface Wish {

@@ -3,7 +3,7 @@
  * bow stays that of the state before until the fret is seated, and is then that of the state after.
  */
 import type { DrawnLine, LineSource } from '../scene/types.ts';
-import { seatingSequence } from '../fretwork/seating-order.ts';
+import { seatingSequence } from '../fretwork/plan/seating-order.ts';
 import { createDrawnLine } from './drawn-line.ts';
 import { fretsInAt, type RailPosition } from './rail.ts';
 import type { BackbowState, BackbowStore } from './store.ts';

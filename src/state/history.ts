@@ -1,5 +1,5 @@
 /** Undo and redo over builds: whole builds are kept, which costs little because unchanged lists are shared. */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 
 export interface HistoryEntry {
   /** What was done, as the undo button names it: "Kerf", "Open a project". */

@@ -3,8 +3,8 @@
  * is left, however that happens. Putting another neck on the bench meanwhile leaves the lesson first.
  */
 import type { StateCreator } from 'zustand/vanilla';
-import type { Build } from '../build/build.ts';
-import { checkBuild } from '../build/schema.ts';
+import type { Build } from '../neck/build.ts';
+import { checkBuild } from '../neck/schema.ts';
 import type { Outcome } from './build-slice.ts';
 import { EMPTY_HISTORY } from './history.ts';
 import type { BackbowState } from './store.ts';

@@ -1,6 +1,6 @@
 /** What a person prefers, kept on this device. A device that refuses to keep it loses nothing but the preference. */
-import { LANGUAGES, type Language } from '../build/language.ts';
-import type { UnitSystem } from '../build/units.ts';
+import { LANGUAGES, type Language } from '../speech/language.ts';
+import type { UnitSystem } from '../neck/units.ts';
 
 export type Appearance = 'system' | 'light' | 'dark';
 export const APPEARANCES: readonly Appearance[] = ['system', 'light', 'dark'];

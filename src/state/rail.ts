@@ -2,8 +2,8 @@
  * The way through the job as a row of stops: bare board, frets in one by one, strung, settling, rod set. Each stop is
  * a moment that the library can compute; nothing between two stops is invented.
  */
-import type { Build } from '../build/build.ts';
-import { seatingSequence } from '../fretwork/seating-order.ts';
+import type { Build } from '../neck/build.ts';
+import { seatingSequence } from '../fretwork/plan/seating-order.ts';
 import type { Moment } from '../mechanics/prediction-types.ts';
 
 /** Where the job stands. `fretsIn: 'all'` stays true when the number of frets changes. */

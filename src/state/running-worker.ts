@@ -3,7 +3,7 @@
  * sentences go to it before anything is asked, and messages keep their order; in English there is nothing to send.
  */
 import { releaseProxy, wrap, type Remote } from 'comlink';
-import { SENTENCES, spokenLanguage, translation } from '../build/language.ts';
+import { SENTENCES, spokenLanguage, translation } from '../speech/language.ts';
 import type { SolverApi } from './solver.worker.ts';
 
 export interface RunningWorker {

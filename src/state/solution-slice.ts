@@ -1,8 +1,8 @@
 /** What the library last said, and of which build it said it. */
 import type { StateCreator } from 'zustand/vanilla';
-import type { Build } from '../build/build.ts';
+import type { Build } from '../neck/build.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
-import type { StressField } from '../mechanics/stress.ts';
+import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { BackbowState } from './store.ts';
 

@@ -3,10 +3,10 @@
  * came since is kept. Once it has been predicted and nothing new comes for a moment, its bands are computed; a newer
  * build makes the worker give them up. A worker that crashes or falls silent is ended and replaced, and the page is told.
  */
-import { say } from '../build/language.ts';
-import type { Build } from '../build/build.ts';
+import { say } from '../speech/language.ts';
+import type { Build } from '../neck/build.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
-import type { StressField } from '../mechanics/stress.ts';
+import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
 /** A running worker, however it was started. */

@@ -1,13 +1,13 @@
 /** Joins the store and the worker: every new build of the store is computed, the answer goes back into the store. */
-import type { Build } from '../build/build.ts';
-import { withDecimalSign } from '../build/units.ts';
+import type { Build } from '../neck/build.ts';
+import { withDecimalSign } from '../neck/units.ts';
 import { biteLogSpreadOf } from './bench-log/adopted.ts';
 import { changeOf } from './build-change.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { followStress } from './follow-stress.ts';
 import { startSolverWorker } from './running-worker.ts';
 import { createSolver, type Solver, type SolverWorker } from './solver-client.ts';
-import { SOLVER_WORDS } from './words.ts';
+import { SOLVER_WORDS } from '../speech/en/solver.ts';
 
 /** @param biteLogSpread of a build: the bench log's where it holds, else undefined */
 function startWorker(biteLogSpread: (build: Build) => number | undefined): SolverWorker {

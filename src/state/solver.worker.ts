@@ -5,14 +5,14 @@
  * when they are needed, so that it is early enough when their language comes with the first message.
  */
 import { expose } from 'comlink';
-import type { Build } from '../build/build.ts';
-import { SENTENCES, speak, type Language } from '../build/language.ts';
+import type { Build } from '../neck/build.ts';
+import { SENTENCES, speak, type Language } from '../speech/language.ts';
 import { answerWanted, type WantedAnswer } from '../mechanics/inversion/answers.ts';
 import type { ReliefGoal } from '../mechanics/inversion/goal.ts';
 import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
-import type { StressField } from '../mechanics/stress.ts';
-import { answerTangs, type TangAnswer, type TangWish } from '../mechanics/refret-answers.ts';
+import type { StressField } from '../mechanics/elements/stress.ts';
+import { answerTangs, type TangAnswer, type TangWish } from '../mechanics/seating/refret-answers.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 

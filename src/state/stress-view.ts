@@ -1,6 +1,6 @@
 /** When the picture shows the stress in the wood, and which. */
-import type { Build } from '../build/build.ts';
-import type { StressField } from '../mechanics/stress.ts';
+import type { Build } from '../neck/build.ts';
+import type { StressField } from '../mechanics/elements/stress.ts';
 import type { SceneView } from '../scene/types.ts';
 import type { BackbowState } from './store.ts';
 

@@ -1,6 +1,6 @@
 /** How the build is looked at: nothing here changes the build or what is computed from it. */
 import type { StateCreator } from 'zustand/vanilla';
-import type { UnitSystem } from '../build/units.ts';
+import type { UnitSystem } from '../neck/units.ts';
 import type { SceneView } from '../scene/types.ts';
 import { savePreferences, type Appearance, type Preferences } from './preferences.ts';
 import type { BackbowState } from './store.ts';

@@ -3,14 +3,14 @@
  * together are drawn from what the others leave, so that few are thrown away.
  */
 import fc from 'fast-check';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { boardEndMm } from '../../src/build/neck-shape.ts';
-import type { Parameter } from '../../src/build/parameter-kinds.ts';
-import { PARAMETERS } from '../../src/build/parameters.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { STRING_SETS, stringsOf, TUNINGS } from '../../src/build/strings.ts';
-import { modulusFromTapMPa } from '../../src/mechanics/materials.ts';
-import { WOOD_OPTIONS } from '../../src/build/woods.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { boardEndMm } from '../../src/neck/neck-shape.ts';
+import type { Parameter } from '../../src/neck/parameter-kinds.ts';
+import { PARAMETERS } from '../../src/neck/parameters.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { STRING_SETS, stringsOf, TUNINGS } from '../../src/neck/strings.ts';
+import { modulusFromTapMPa } from '../../src/mechanics/elements/materials.ts';
+import { WOOD_OPTIONS } from '../../src/neck/woods.ts';
 
 function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
   switch (parameter.kind) {

@@ -1,6 +1,6 @@
 /** Shapes: building them after a change, and bowing all of them, which is one step of the rail. */
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { PARAMETERS, type ParameterId } from '../../src/build/parameters.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { PARAMETERS, type ParameterId } from '../../src/neck/parameters.ts';
 import { createBender, createBowReader } from '../../src/geometry/bend.ts';
 import { PART_IDS, PARTS, partChanged, type PartId } from '../../src/geometry/parts.ts';
 import { counted, measure, type BenchRow } from './measure.ts';

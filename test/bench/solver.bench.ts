@@ -1,14 +1,14 @@
 /** The finite-element solve and what follows from it. */
-import { defaultBuild } from '../../src/build/build.ts';
-import { assemble, hold, withSlots } from '../../src/mechanics/assembly.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { assemble, hold, withSlots } from '../../src/mechanics/elements/assembly.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import { EMPTY } from '../../src/mechanics/description.ts';
 import { createNeckModel, influenceOf, solveInfluence } from '../../src/mechanics/influence.ts';
-import { createLoads } from '../../src/mechanics/loads.ts';
-import { createMesh } from '../../src/mechanics/mesh.ts';
+import { createLoads } from '../../src/mechanics/elements/loads.ts';
+import { createMesh } from '../../src/mechanics/elements/mesh.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
-import { createSection } from '../../src/mechanics/section.ts';
+import { createSection } from '../../src/mechanics/elements/section.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 import { measure, type BenchRow, type Yardstick } from './measure.ts';
 

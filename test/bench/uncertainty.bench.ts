@@ -1,5 +1,5 @@
 /** The Monte Carlo, the band of a moment, the bench log, and the way back from a wanted relief. */
-import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { bitePosterior } from '../../src/mechanics/bench-log/posterior.ts';
 import { solveKerf } from '../../src/mechanics/inversion/kerf.ts';
 import { planPlaning } from '../../src/mechanics/inversion/planing.ts';

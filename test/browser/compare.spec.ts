@@ -2,13 +2,13 @@
 import { readFile } from 'node:fs/promises';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
-import type { Build } from '../../src/build/build.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
-import { METHOD_WORDS } from '../../src/panels/words/panels.ts';
-import { bowText } from '../../src/panels/words/bow.ts';
+import { METHOD_WORDS } from '../../src/speech/en/workshop.ts';
+import { bowText } from '../../src/speech/en/bow.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';

@@ -5,8 +5,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
-import { writeProject } from '../../src/build/file.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { writeProject } from '../../src/neck/file.ts';
 import { addressOf } from '../../src/state/share/address.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';

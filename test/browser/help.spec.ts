@@ -1,6 +1,6 @@
 /** Help: words of the trade with their drawings, and a first visit that can be ignored. */
 import { expect, test } from 'vitest';
-import { TERMS } from '../../src/panels/glossary/terms.ts';
+import { TERMS } from '../../src/pages/about/glossary/terms.ts';
 import { DESK, withBrowser } from './harness.ts';
 
 const openApp = withBrowser();

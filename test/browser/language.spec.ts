@@ -3,10 +3,10 @@
  * the worker refuses; nothing English is left, nothing is cut off, and the work on the bench outlasts the change.
  */
 import { describe, expect, test } from 'vitest';
-import { GERMAN } from '../../src/app/languages/de/index.ts';
-import { START_WORDS } from '../../src/app/languages/start-words.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { LESSONS } from '../../src/panels/lessons/lessons/index.ts';
+import { GERMAN } from '../../src/speech/de/index.ts';
+import { START_WORDS } from '../../src/speech/start-words.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { LESSONS } from '../../src/pages/lessons/lessons/index.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';

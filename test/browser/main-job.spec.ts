@@ -5,8 +5,8 @@
 import { readFile, writeFile, mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
-import { readProject, writeProject } from '../../src/build/file.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { readProject, writeProject } from '../../src/neck/file.ts';
 import { root } from '../tools/project.mjs';
 import { chooseFiles } from './choose-files.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';

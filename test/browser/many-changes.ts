@@ -1,7 +1,7 @@
 /** Many changes of a build in the page, by its own sliders, each waited for. */
 import type { Page } from 'playwright-core';
-import { GROUPS, type Parameter } from '../../src/build/parameter-kinds.ts';
-import { PARAMETERS, type ParameterId } from '../../src/build/parameters.ts';
+import { GROUPS, type Parameter } from '../../src/neck/parameter-kinds.ts';
+import { PARAMETERS, type ParameterId } from '../../src/neck/parameters.ts';
 
 /** A slider that goes to and fro between the value it has and another one. */
 export interface ToAndFro {

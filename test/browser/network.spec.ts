@@ -7,7 +7,7 @@ import type { AddressInfo } from 'node:net';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Licence } from '../../src/panels/licences/licence.ts';
+import type { Licence } from '../../src/pages/about/licences/licence.ts';
 import { root } from '../tools/project.mjs';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';

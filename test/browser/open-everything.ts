@@ -1,6 +1,6 @@
 /** Opens every dialog and every paper of the page by its key, one after the other, and closes it again. */
 import { expect } from 'vitest';
-import { ACTIONS } from '../../src/panels/actions/table.ts';
+import { ACTIONS } from '../../src/pages/workshop/actions/table.ts';
 import type { App } from './harness.ts';
 
 /** Keys that open something: those of the project and of the page, without the ones that ask for files or switch units. */

@@ -5,8 +5,8 @@
 import jsQR from 'jsqr';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
-import type { Build } from '../../src/build/build.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { withBrowser, type App } from './harness.ts';

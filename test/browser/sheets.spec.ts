@@ -10,12 +10,12 @@ import { readFile } from 'node:fs/promises';
 import Papa from 'papaparse';
 import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
-import { fretPositionMm } from '../../src/build/neck-shape.ts';
-import { readProject } from '../../src/build/file.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { PROGRAM_VERSION } from '../../src/build/version.ts';
+import { fretPositionMm } from '../../src/neck/neck-shape.ts';
+import { readProject } from '../../src/neck/file.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { PROGRAM_VERSION } from '../../src/neck/version.ts';
 import { readLink } from '../../src/state/share/link.ts';
-import { readPdf } from '../sheets/pdf-lines.ts';
+import { readPdf } from '../pages/papers/pdf-lines.ts';
 import { DESK, withBrowser, type App, type Open, type OpenOptions } from './harness.ts';
 import { violations } from './violations.ts';
 

@@ -2,10 +2,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { openLink } from '../../src/panels/share/open-link.ts';
-import { troubleTexts } from '../../src/panels/share/trouble-text.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { openLink } from '../../src/pages/share/open-link.ts';
+import { troubleTexts } from '../../src/pages/share/trouble-text.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
 import { addressOf, routeOf } from '../../src/state/share/address.ts';
 import { readCollection, writeCollection } from '../../src/state/share/file.ts';

@@ -5,12 +5,12 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Build } from '../../src/build/build.ts';
-import { readProject, writeProject } from '../../src/build/file.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { checkBuild, type CheckedBuild } from '../../src/build/schema.ts';
-import { readProjectFile } from '../../src/panels/project/project-file.ts';
-import { problemTexts } from '../../src/panels/words/problems.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { readProject, writeProject } from '../../src/neck/file.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { checkBuild, type CheckedBuild } from '../../src/neck/schema.ts';
+import { readProjectFile } from '../../src/pages/workshop/project/project-file.ts';
+import { problemTexts } from '../../src/speech/problems.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
 import { createBackbowStore } from '../../src/state/store.ts';
 import { hold, holdFinite } from '../sweep/invariant.ts';

@@ -1,9 +1,9 @@
 /** What another release, another program or a failing device left in the browser's storage. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { writeProject } from '../../src/build/file.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { checkBuild } from '../../src/build/schema.ts';
+import { writeProject } from '../../src/neck/file.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
 import { createDrafts } from '../../src/state/library/drafts.ts';
 import { buildOf, entryOf } from '../../src/state/library/entry.ts';
 import { createLibrary } from '../../src/state/library/library.ts';

@@ -1,10 +1,10 @@
 /** Whatever is typed into the field of a number: a number within its range and taken as typed, or refused in words. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { NumberParameter, Parameter } from '../../src/build/parameter-kinds.ts';
-import { PARAMETERS } from '../../src/build/parameters.ts';
-import { parseTyped } from '../../src/panels/controls/display-scale.ts';
-import { notANumber, outOfRange } from '../../src/panels/controls/refusal.ts';
+import type { NumberParameter, Parameter } from '../../src/neck/parameter-kinds.ts';
+import { PARAMETERS } from '../../src/neck/parameters.ts';
+import { parseTyped } from '../../src/pages/workshop/controls/display-scale.ts';
+import { notANumber, outOfRange } from '../../src/pages/workshop/controls/refusal.ts';
 import { hold } from '../sweep/invariant.ts';
 import { hostileText } from './hostile.ts';
 import { RUNS } from './runs.ts';

@@ -2,25 +2,31 @@
  * A walk over every control: at each step one of the things that a person can do, drawn from a seed, done by the same
  * functions that the controls call. After each step the state must be sound, whatever was asked for.
  */
-import { defaultBuild, MAX_REGIONS, type Build } from '../../src/build/build.ts';
-import { GROUPS, type NumberParameter, type Parameter } from '../../src/build/parameter-kinds.ts';
-import { PARAMETERS } from '../../src/build/parameters.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { CONSTRUCTION_LABELS, STRING_SETS, TUNINGS, type StringConstruction } from '../../src/build/strings.ts';
-import { WOOD_OPTIONS } from '../../src/build/woods.ts';
+import { defaultBuild, MAX_REGIONS, type Build } from '../../src/neck/build.ts';
+import { GROUPS, type NumberParameter, type Parameter } from '../../src/neck/parameter-kinds.ts';
+import { PARAMETERS } from '../../src/neck/parameters.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { CONSTRUCTION_LABELS, STRING_SETS, TUNINGS, type StringConstruction } from '../../src/neck/strings.ts';
+import { WOOD_OPTIONS } from '../../src/neck/woods.ts';
 import type { Predictor } from '../../src/mechanics/predict.ts';
 import { describePicture } from '../../src/app/use-description.ts';
-import { ACTIONS } from '../../src/panels/actions/table.ts';
-import { checkFacts } from '../../src/panels/checks/check-text.ts';
-import { checksOf } from '../../src/panels/checks/checks-of.ts';
-import { displayScale, parseTyped, quantityText, snapped, stepped } from '../../src/panels/controls/display-scale.ts';
-import { groupSummary } from '../../src/panels/controls/group-summary.ts';
-import { outOfRange, refusalText } from '../../src/panels/controls/refusal.ts';
-import { withEntry } from '../../src/panels/lists/edit-list.ts';
-import { withPieces, withShare } from '../../src/panels/lists/laminate-shares.ts';
-import { lowerString, withSet, withTuning } from '../../src/panels/lists/string-choices.ts';
-import { figuresOf } from '../../src/panels/readouts/figures.ts';
+import { ACTIONS } from '../../src/pages/workshop/actions/table.ts';
+import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
+import { checksOf } from '../../src/pages/workshop/checks/checks-of.ts';
+import {
+  displayScale,
+  parseTyped,
+  quantityText,
+  snapped,
+  stepped,
+} from '../../src/pages/workshop/controls/display-scale.ts';
+import { groupSummary } from '../../src/pages/workshop/controls/group-summary.ts';
+import { outOfRange, refusalText } from '../../src/pages/workshop/controls/refusal.ts';
+import { withEntry } from '../../src/kit/edit-list.ts';
+import { withPieces, withShare } from '../../src/pages/workshop/lists/laminate-shares.ts';
+import { lowerString, withSet, withTuning } from '../../src/pages/workshop/lists/string-choices.ts';
+import { figuresOf } from '../../src/pages/workshop/readouts/figures.ts';
 import type { Outcome } from '../../src/state/build-slice.ts';
 import { MAX_STEPS, sameBuild } from '../../src/state/history.ts';
 import { linesOf } from '../../src/state/lines.ts';

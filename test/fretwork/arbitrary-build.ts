@@ -1,8 +1,8 @@
 /** Random valid builds for the property tests of the fretwork. */
 import fc from 'fast-check';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { parameterById } from '../../src/build/parameters.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { parameterById } from '../../src/neck/parameters.ts';
 
 /** Number parameters that the fretwork reads. */
 const NUMBERS = [

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { METALS, metalById } from '../../src/build/metals.ts';
+import { METALS, metalById } from '../../src/neck/metals.ts';
 import {
   bendFor,
   fretBends,

@@ -1,5 +1,5 @@
 /** Three boards whose fretwork is worked by hand in the tests. */
-import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 
 /** Flat, unbound; 24 frets on 650 mm. */
 export const UNBOUND_FLAT: Build = {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GLUES, glueById } from '../../src/build/glues.ts';
+import { GLUES, glueById } from '../../src/neck/glues.ts';
 import { glueNeeded } from '../../src/fretwork/glue.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, FLAT_CUT_TIGHT, UNBOUND_FLAT } from './boards.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
-import { fretPositionsMm } from '../../src/build/neck-shape.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { fretPositionsMm } from '../../src/neck/neck-shape.ts';
 import { crownBudget, levellingLine } from '../../src/fretwork/levelling.ts';
 import { expectNear } from './near.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { METALS } from '../../src/build/metals.ts';
+import { METALS } from '../../src/neck/metals.ts';
 import { bendFor } from '../../src/fretwork/bending.ts';
-import { NICKEL_RELEASE_LIMIT } from '../../src/fretwork/limits.ts';
-import { compareMetals, METAL_FACTS, tightestRadiusMm } from '../../src/fretwork/metal-comparison.ts';
+import { NICKEL_RELEASE_LIMIT } from '../../src/fretwork/checks/limits.ts';
+import { compareMetals, METAL_FACTS, tightestRadiusMm } from '../../src/fretwork/plan/metal-comparison.ts';
 import { BOUND_CONICAL, FLAT_CUT_TIGHT, UNBOUND_FLAT } from './boards.ts';
 import { expectNear, ROUNDING } from './near.ts';
 

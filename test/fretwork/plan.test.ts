@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
-import { toCsv } from '../../src/fretwork/csv.ts';
-import { fretworkPlan, type PlanNumbers } from '../../src/fretwork/plan.ts';
-import { planTables, shownTable, TABLE_IDS, tableFileName, type Cell, type Table } from '../../src/fretwork/tables.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { toCsv } from '../../src/fretwork/plan/csv.ts';
+import { fretworkPlan, type PlanNumbers } from '../../src/fretwork/plan/plan.ts';
+import {
+  planTables,
+  shownTable,
+  TABLE_IDS,
+  tableFileName,
+  type Cell,
+  type Table,
+} from '../../src/fretwork/plan/tables.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, UNBOUND_FLAT } from './boards.ts';
 import { expectNear } from './near.ts';

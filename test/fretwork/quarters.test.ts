@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
-import { fretsInAfterQuarters } from '../../src/fretwork/seating-order.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { fretsInAfterQuarters } from '../../src/fretwork/plan/seating-order.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 

@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { fretEnds } from '../../src/fretwork/ends.ts';
-import { MARGIN_MM, OVERLAP_MM, PAPERS, templatePages, templateSvg, type Paper } from '../../src/fretwork/template.ts';
-import { clipLine } from '../../src/fretwork/template-shapes.ts';
+import {
+  MARGIN_MM,
+  OVERLAP_MM,
+  PAPERS,
+  templatePages,
+  templateSvg,
+  type Paper,
+} from '../../src/fretwork/plan/template.ts';
+import { clipLine } from '../../src/fretwork/plan/template-shapes.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, UNBOUND_FLAT } from './boards.ts';
 import { expectNear } from './near.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fretPositionMm } from '../../src/build/neck-shape.ts';
-import { firstFitDecreasing } from '../../src/fretwork/cutting.ts';
+import { fretPositionMm } from '../../src/neck/neck-shape.ts';
+import { firstFitDecreasing } from '../../src/fretwork/plan/cutting.ts';
 import { fretEnds } from '../../src/fretwork/ends.ts';
 import { wireOrder, wirePieces } from '../../src/fretwork/wire.ts';
 import { validBuild } from './arbitrary-build.ts';

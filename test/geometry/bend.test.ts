@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
-import { bodyJointMm } from '../../src/build/neck-shape.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { bodyJointMm } from '../../src/neck/neck-shape.ts';
 import { createBender, createBowReader, type BowLine } from '../../src/geometry/bend.ts';
 import { fretsMesh } from '../../src/geometry/frets.ts';
 import { mergeMeshes } from '../../src/geometry/merge.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { bindingMeshes, boardMesh } from '../../src/geometry/board.ts';
 import { crownMesh, tangMesh } from '../../src/geometry/frets.ts';
@@ -10,8 +10,8 @@ import { nutMesh } from '../../src/geometry/nut.ts';
 import { channelFloorMm, channelMesh, channelWidthMm, rodMesh, rodRunMm } from '../../src/geometry/rod.ts';
 import { straightedgeMesh } from '../../src/geometry/straightedge.ts';
 import { stringsMesh } from '../../src/geometry/strings.ts';
-import { bodyJointMm } from '../../src/build/neck-shape.ts';
-import type { Build } from '../../src/build/build.ts';
+import { bodyJointMm } from '../../src/neck/neck-shape.ts';
+import type { Build } from '../../src/neck/build.ts';
 import { expectNear } from '../expect-near.ts';
 import { corners, type Corner } from './corners.ts';
 import { judge, type Judgement } from './solid.ts';

@@ -1,7 +1,7 @@
 /** Builds at the ends of the parameters' ranges that the shapes depend on, brought back to what can exist. */
-import { checkBuild } from '../../src/build/schema.ts';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { PARAMETERS, type ParameterId } from '../../src/build/parameters.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { PARAMETERS, type ParameterId } from '../../src/neck/parameters.ts';
 
 /** Groups whose parameters change the shape of something that is drawn. */
 const SHAPING = new Set(['neck', 'board', 'wire', 'slots', 'edges', 'strings']);

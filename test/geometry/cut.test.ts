@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { seatAt } from '../../src/fretwork/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';

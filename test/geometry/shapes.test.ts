@@ -1,6 +1,6 @@
 /** Sizes and places of the shapes against closed forms and against the fretwork numbers. */
 import { describe, expect, test } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import {
   boardEndMm,
   boardRadiusMm,
@@ -8,8 +8,8 @@ import {
   bodyJointMm,
   fretPositionsMm,
   meanSagittaMm,
-} from '../../src/build/neck-shape.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+} from '../../src/neck/neck-shape.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { arcMm } from '../../src/fretwork/arc.ts';
 import { fretEnd, fretEnds } from '../../src/fretwork/ends.ts';
 import { workingKerfMm } from '../../src/fretwork/kerf.ts';

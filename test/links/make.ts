@@ -6,9 +6,9 @@
  */
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Build } from '../../src/build/build.ts';
-import { PROJECT_EXTENSION, PROJECT_VERSION, writeProject } from '../../src/build/file.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { PROJECT_EXTENSION, PROJECT_VERSION, writeProject } from '../../src/neck/file.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import type { LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { addressOf, type Route } from '../../src/state/share/address.ts';

@@ -1,9 +1,9 @@
 /** One build with every parameter off its standard, so that nothing in a format can be left out unseen. */
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import type { Parameter } from '../../src/build/parameter-kinds.ts';
-import { PARAMETERS } from '../../src/build/parameters.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { stringsOf } from '../../src/build/strings.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import type { Parameter } from '../../src/neck/parameter-kinds.ts';
+import { PARAMETERS } from '../../src/neck/parameters.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { stringsOf } from '../../src/neck/strings.ts';
 
 /** Other values than the standard, the nearest first. */
 function others(parameter: Parameter): (number | string | boolean)[] {

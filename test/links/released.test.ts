@@ -4,7 +4,7 @@
  *
  * Adding a version, at the release that brings one (a new LINK_VERSION, PROJECT_VERSION or COLLECTION_VERSION):
  *
- *   1. Write the reader of the new version beside the old one (src/state/share/v2/, a migration in src/build/file.ts). The
+ *   1. Write the reader of the new version beside the old one (src/state/share/v2/, a migration in src/neck/file.ts). The
  *      folder of the old reader stays as it is, its frozen.json to the last character.
  *   2. `npx tsx test/links/make.ts version-2`, with the program as it will be released; commit the folder.
  *   3. For a frozen.json of the new version add its checksum below.
@@ -17,9 +17,9 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/build/file.ts';
-import { PARAMETERS } from '../../src/build/parameters.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
+import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { readLog } from '../../src/mechanics/bench-log/csv.ts';
 import { routeOf } from '../../src/state/share/address.ts';
 import { COLLECTION_EXTENSION, COLLECTION_VERSION, readCollection } from '../../src/state/share/file.ts';

@@ -1,8 +1,8 @@
 /** Random valid builds over the whole parameter table: finite numbers, right signs, and laws that hold for each of them. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Build } from '../../src/build/build.ts';
-import { checkBuild } from '../../src/build/schema.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { METHODS, type Prediction } from '../../src/mechanics/prediction-types.ts';
 import { extremeRelief } from '../../src/mechanics/relief.ts';

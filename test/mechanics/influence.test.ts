@@ -10,12 +10,12 @@ import {
   type Combination,
   type Influence,
 } from '../../src/mechanics/influence.ts';
-import { CASES } from '../../src/mechanics/loads.ts';
+import { CASES } from '../../src/mechanics/elements/loads.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
 import { expectNear, expectNothing } from '../expect-near.ts';
 import { describeSolidFeCase, solidFeCase } from '../reference/solid-fe-case.ts';
 import { ALL_NECKS, DEFAULT_NECK } from './necks.ts';
-import { ISOTROPIC, rectangularNeck } from './rectangular.ts';
+import { ISOTROPIC, rectangularNeck } from './elements/rectangular.ts';
 
 const STRINGS: Combination = { cases: stringCases(460, 1.7, 0.004)! };
 

@@ -1,6 +1,6 @@
 /** Necks and systems for the tests of the mechanics. */
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import type { NeckDescription } from '../../src/mechanics/description.ts';

@@ -1,12 +1,12 @@
 /** Whole predictions: what must come out whatever the numbers are. What makers see is in the table of reference values. */
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { tangLengthMm } from '../../src/build/neck-shape.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { tangLengthMm } from '../../src/neck/neck-shape.ts';
 import { LatestCache } from '../../src/mechanics/cache.ts';
 import { mismatchStrain } from '../../src/mechanics/climate.ts';
 import { EMPTY } from '../../src/mechanics/description.ts';
-import { extractionForceN, GLUE_SHEAR_MPA, seatingForceN } from '../../src/mechanics/forces.ts';
+import { extractionForceN, GLUE_SHEAR_MPA, seatingForceN } from '../../src/mechanics/seating/forces.ts';
 import { createPredictor, fillingOf } from '../../src/mechanics/predict.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { predictionReport } from '../../src/mechanics/report.ts';
@@ -21,9 +21,9 @@ import {
   type Combination,
 } from '../../src/mechanics/influence.ts';
 import { reliefFromDepth } from '../../src/mechanics/relief.ts';
-import { seat } from '../../src/mechanics/seating.ts';
+import { seat } from '../../src/mechanics/seating/seating.ts';
 import { straightedgeOf } from '../../src/mechanics/states.ts';
-import { contactsOf, tangLengthsMm } from '../../src/mechanics/wire-contact.ts';
+import { contactsOf, tangLengthsMm } from '../../src/mechanics/seating/wire-contact.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 
 const predictor = createPredictor();

@@ -1,6 +1,6 @@
 /** The prediction as JSON: bands, rod, when a back-bow has gone, levelling. */
 import { describe, expect, it } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { predictionReport } from '../../src/mechanics/report.ts';

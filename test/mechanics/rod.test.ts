@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { EMPTY, UNCUT, type NeckDescription } from '../../src/mechanics/description.ts';
 import { combineLine, createNeckModel, solveInfluence, type Combination } from '../../src/mechanics/influence.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
 import { predictRod, proofLoadN, rodCases } from '../../src/mechanics/rod.ts';
-import { createSection } from '../../src/mechanics/section.ts';
+import { createSection } from '../../src/mechanics/elements/section.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 import { neckWith } from './necks.ts';
-import { ISOTROPIC, rectangularNeck } from './rectangular.ts';
+import { ISOTROPIC, rectangularNeck } from './elements/rectangular.ts';
 
 const rodOf = (change: Partial<Build>) => predictRod({ ...defaultBuild(), ...change });
 

@@ -1,7 +1,7 @@
 /** What MODEL.md says that its simplifications cost: held to the numbers that stand there. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { hold, withSlots } from '../../src/mechanics/assembly.ts';
+import { hold, withSlots } from '../../src/mechanics/elements/assembly.ts';
 import { EMPTY, type NeckDescription } from '../../src/mechanics/description.ts';
 import {
   combineLine,
@@ -11,9 +11,9 @@ import {
   stringCases,
   type Combination,
 } from '../../src/mechanics/influence.ts';
-import { CASES } from '../../src/mechanics/loads.ts';
-import { modulusFromSagMPa, modulusFromTapMPa } from '../../src/mechanics/materials.ts';
-import { nodeAt } from '../../src/mechanics/mesh.ts';
+import { CASES } from '../../src/mechanics/elements/loads.ts';
+import { modulusFromSagMPa, modulusFromTapMPa } from '../../src/mechanics/elements/materials.ts';
+import { nodeAt } from '../../src/mechanics/elements/mesh.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
 import { describeSolidFeCase, solidFeCase, solveSolidFeCase } from '../reference/solid-fe-case.ts';
 import { expectNear } from '../expect-near.ts';

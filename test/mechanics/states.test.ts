@@ -1,7 +1,7 @@
 /** Moments of the job as sums of a prediction's lines; and the bow that a refret starts from. */
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { fretPositionsMm } from '../../src/build/neck-shape.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { fretPositionsMm } from '../../src/neck/neck-shape.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { METHODS, type Moment } from '../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { STRING_SETS, stringsOf, TUNINGS, type StringSpec } from '../../src/build/strings.ts';
+import { STRING_SETS, stringsOf, TUNINGS, type StringSpec } from '../../src/neck/strings.ts';
 import {
   musicWireStrengthMPa,
   pitchFrequencyHz,

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { creep, stringLineGrowth, wedgeForceLeft, wedgeLineLeft } from '../../src/mechanics/time.ts';
 import { expectNear } from '../expect-near.ts';
-import { boltzmannLineLeft } from './boltzmann.ts';
+import { boltzmannLineLeft } from './elements/boltzmann.ts';
 
 describe('at once', () => {
   it('nothing has crept or relaxed', () => {

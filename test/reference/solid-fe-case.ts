@@ -4,10 +4,10 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import * as z from 'zod/mini';
-import { fretPositionsMm } from '../../src/build/neck-shape.ts';
+import { fretPositionsMm } from '../../src/neck/neck-shape.ts';
 import { EMPTY, UNCUT, type Linear, type NeckDescription, type NeckWood } from '../../src/mechanics/description.ts';
 import { combineLine, combineOpening, createNeckModel, solveInfluence, stringCases, type Influence } from '../../src/mechanics/influence.ts';
-import type { Refinement } from '../../src/mechanics/mesh.ts';
+import type { Refinement } from '../../src/mechanics/elements/mesh.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
 
 export const SOLID_FE_FOLDER = new URL('solid-fe/', import.meta.url);

@@ -1,8 +1,8 @@
 /** No words in a cut view lie over others, in any size of picture, in both units and in words of any length. */
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { PRESETS } from '../../src/build/presets.ts';
-import type { UnitSystem } from '../../src/build/units.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import type { UnitSystem } from '../../src/neck/units.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { layOutLabels, overlap, type LayoutFrame } from '../../src/scene/overlay/label-layout.ts';
 import type { Annotations, Point3 } from '../../src/scene/section/annotations.ts';
@@ -26,8 +26,8 @@ function frameOf(width: number, height: number, pxPerMm: number, xMm: number, su
 
 async function annotationsIn(language: 'en' | 'de', units: UnitSystem, fret = 7): Promise<Annotations> {
   vi.resetModules();
-  const { speak } = await import('../../src/build/language.ts');
-  const german = await import('../../src/app/languages/de/scene.ts');
+  const { speak } = await import('../../src/speech/language.ts');
+  const german = await import('../../src/speech/de/scene.ts');
   if (language === 'de') speak('de', { ...german });
   const { slotAnnotations } = await import('../../src/scene/section/slot-annotations.ts');
   return slotAnnotations(build, fret, 0, prediction, units, false);

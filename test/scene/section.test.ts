@@ -1,15 +1,15 @@
 /** Numbers on the cut faces are the library's; colours of the stress are even and told apart by everyone. */
 import { describe, expect, test } from 'vitest';
-import { fretPositionMm } from '../../src/build/neck-shape.ts';
-import { PRESETS } from '../../src/build/presets.ts';
-import { formatQuantity } from '../../src/build/units.ts';
+import { fretPositionMm } from '../../src/neck/neck-shape.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { formatQuantity } from '../../src/neck/units.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { seatAt } from '../../src/fretwork/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
-import { createSection } from '../../src/mechanics/section.ts';
+import { createSection } from '../../src/mechanics/elements/section.ts';
 import type { Annotations, Distance } from '../../src/scene/section/annotations.ts';
 import { endAnnotations, fretAnnotations } from '../../src/scene/section/fret-annotations.ts';
 import { slotAnnotations } from '../../src/scene/section/slot-annotations.ts';

@@ -1,8 +1,8 @@
 /** A worker that is told only of changes has the build of the page. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
-import { PRESETS } from '../../src/build/presets.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
 import { changeOf } from '../../src/state/build-change.ts';
 
 test('nothing known: the whole build', () => {

@@ -1,8 +1,8 @@
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import type { Build } from '../../src/build/build.ts';
+import type { Build } from '../../src/neck/build.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import type { Prediction } from '../../src/mechanics/prediction-types.ts';
-import type { StressField } from '../../src/mechanics/stress.ts';
+import type { StressField } from '../../src/mechanics/elements/stress.ts';
 import { followStress } from '../../src/state/follow-stress.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
 import { createBackbowStore, type BackbowStore } from '../../src/state/store.ts';

@@ -1,5 +1,5 @@
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { seatingSequence } from '../../src/fretwork/seating-order.ts';
+import { seatingSequence } from '../../src/fretwork/plan/seating-order.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import type { Prediction } from '../../src/mechanics/prediction-types.ts';
 import { createDrawnLine } from '../../src/state/drawn-line.ts';

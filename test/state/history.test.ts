@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
 import { EMPTY_HISTORY, MAX_STEPS, recordStep, sameBuild, stepBack, stepForward } from '../../src/state/history.ts';
 
 const builds = Array.from({ length: 4 }, (_, index) => ({ ...defaultBuild(), name: `build ${index}` }));

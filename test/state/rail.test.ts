@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { fretsInAt, momentAt, PHASES, railStops, stopIndex, type RailPosition } from '../../src/state/rail.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
 import { createBackbowStore } from '../../src/state/store.ts';

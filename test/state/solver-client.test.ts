@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { defaultBuild, type Build } from '../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import type { Prediction } from '../../src/mechanics/prediction-types.ts';
-import type { StressField } from '../../src/mechanics/stress.ts';
+import type { StressField } from '../../src/mechanics/elements/stress.ts';
 import type { Uncertainty } from '../../src/mechanics/uncertainty/types.ts';
 import { createSolver, type SolverListener, type SolverWorker } from '../../src/state/solver-client.ts';
 

@@ -1,5 +1,5 @@
 /** Bands and the other way round: their order, and that an answer gives what was asked for. */
-import { checkBuild } from '../../src/build/schema.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
 import { reliefAtGoal } from '../../src/mechanics/inversion/goal.ts';
 import { kerfRange } from '../../src/mechanics/inversion/kerf.ts';
 import { goalOf, solveTarget } from '../../src/mechanics/inversion/solve.ts';

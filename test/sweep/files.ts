@@ -1,9 +1,9 @@
 /** What is written can be read back: project file, link, and every number in both unit systems. */
-import { PARAMETERS } from '../../src/build/parameters.ts';
-import type { NumberParameter, Parameter } from '../../src/build/parameter-kinds.ts';
-import { readProject, writeProject } from '../../src/build/file.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { displayScale, numberText, parseTyped } from '../../src/panels/controls/display-scale.ts';
+import { PARAMETERS } from '../../src/neck/parameters.ts';
+import type { NumberParameter, Parameter } from '../../src/neck/parameter-kinds.ts';
+import { readProject, writeProject } from '../../src/neck/file.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { displayScale, numberText, parseTyped } from '../../src/pages/workshop/controls/display-scale.ts';
 import { sameBuild } from '../../src/state/history.ts';
 import { readLink, writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';

@@ -1,5 +1,5 @@
 /** What must hold of every valid build, whatever its values; and how it is told when it does not. */
-import type { Build } from '../../src/build/build.ts';
+import type { Build } from '../../src/neck/build.ts';
 import type { Predictor } from '../../src/mechanics/predict.ts';
 import type { Prediction } from '../../src/mechanics/prediction-types.ts';
 

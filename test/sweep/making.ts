@@ -1,10 +1,10 @@
 /** What the bench and the picture get of every build: no number that is none, no shape with a hole in it. */
-import { toCsv } from '../../src/fretwork/csv.ts';
-import { planTables, shownTable } from '../../src/fretwork/tables.ts';
-import { templateSvg } from '../../src/fretwork/template.ts';
+import { toCsv } from '../../src/fretwork/plan/csv.ts';
+import { planTables, shownTable } from '../../src/fretwork/plan/tables.ts';
+import { templateSvg } from '../../src/fretwork/plan/template.ts';
 import { PART_IDS, PARTS } from '../../src/geometry/parts.ts';
-import { checkFacts } from '../../src/panels/checks/check-text.ts';
-import { sheetPlan } from '../../src/panels/sheets/plan-data.ts';
+import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
+import { sheetPlan } from '../../src/pages/papers/plan-data.ts';
 import { hold, holdFinite, holdText, type Invariant } from './invariant.ts';
 
 const SYSTEMS = ['metric', 'inch'] as const;

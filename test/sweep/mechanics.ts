@@ -1,7 +1,7 @@
 /** Laws that the prediction of every build obeys. */
-import type { Build } from '../../src/build/build.ts';
-import { checkBuild } from '../../src/build/schema.ts';
-import { contactForce } from '../../src/mechanics/contact.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { contactForce } from '../../src/mechanics/seating/contact.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { createNeckModel } from '../../src/mechanics/influence.ts';
@@ -10,7 +10,7 @@ import { METHODS, type Method, type Prediction } from '../../src/mechanics/predi
 import { predictionReport } from '../../src/mechanics/report.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
-import { contactsOf } from '../../src/mechanics/wire-contact.ts';
+import { contactsOf } from '../../src/mechanics/seating/wire-contact.ts';
 import { momentAt, railStops } from '../../src/state/rail.ts';
 import { forcesOf } from '../mechanics/load-cases.ts';
 import { hold, holdFinite, largest, type Invariant, type Subject } from './invariant.ts';

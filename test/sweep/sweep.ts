@@ -1,6 +1,6 @@
 /** Runs the invariants over builds made from seeds, and counts. */
 import fc from 'fast-check';
-import type { Build } from '../../src/build/build.ts';
+import type { Build } from '../../src/neck/build.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
 import { ANSWERS } from './answers.ts';

@@ -12,15 +12,16 @@ import type { SourceFile } from './source-files.ts';
  * one, as long as neighbours do not import each other in a circle.
  */
 export const STOREYS: readonly (readonly string[])[] = [
-  ['build'],
+  ['neck'],
   ['fretwork', 'mechanics'],
-  ['geometry'],
-  ['scene', 'panels', 'state'],
+  ['verdict', 'geometry'],
+  ['speech'],
+  ['scene', 'kit', 'pages', 'state'],
   ['app'],
 ];
 
 /** Rooms of plain computation: no React, no three, no page. */
-export const PURE_ROOMS: ReadonlySet<string> = new Set(['build', 'fretwork', 'mechanics', 'geometry']);
+export const PURE_ROOMS: ReadonlySet<string> = new Set(['neck', 'fretwork', 'mechanics', 'verdict', 'geometry']);
 
 /** Packages that draw, hold a page's state or need a page. */
 const PAGE_PACKAGES =

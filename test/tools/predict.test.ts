@@ -6,8 +6,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { defaultBuild } from '../../src/build/build.ts';
-import { writeProject } from '../../src/build/file.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
+import { writeProject } from '../../src/neck/file.ts';
 import { root } from './project.mjs';
 
 let folder = '';

@@ -30,7 +30,7 @@ function keysUnder(node: SyntaxNode): string[] {
 
 /** English texts: what stands in tables, and the keys of the sentences of a language. */
 function englishTexts(language: string): string[] {
-  const texts = readFiles(`src/app/languages/${language}/sentences`, /\.ts$/).flatMap((file) => keysUnder(parse(file)));
+  const texts = readFiles(`src/speech/${language}/sentences`, /\.ts$/).flatMap((file) => keysUnder(parse(file)));
   for (const file of readFiles('src', /\.tsx?$/)) {
     if (!file.text.includes(' words(')) continue;
     walk(parse(file), (node) => {
@@ -48,7 +48,7 @@ function englishTexts(language: string): string[] {
  */
 export function onlyEnglishWords(language: string): Set<string> {
   const others: string[] = [];
-  for (const file of readFiles(`src/app/languages/${language}`, /\.ts$/)) textsUnder(parse(file), others);
+  for (const file of readFiles(`src/speech/${language}`, /\.ts$/)) textsUnder(parse(file), others);
   const known = new Set(others.flatMap(wordsIn));
   return new Set(
     englishTexts(language)

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin, Rollup } from 'vite';
-import type { Licence } from '../../panels/licences/licence.ts';
+import type { Licence } from '../../pages/about/licences/licence.ts';
 
 type Bundle = Rollup.OutputBundle;
 

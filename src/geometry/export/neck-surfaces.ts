@@ -1,8 +1,8 @@
 /** The neck of a build as drawn: bowed along a line, with the frets that are in, in pieces of one colour each. */
-import type { Build } from '../../build/build.ts';
-import { metalById } from '../../build/metals.ts';
-import { boardWidthMm } from '../../build/neck-shape.ts';
-import { OWN_WOOD_ID, woodById } from '../../build/woods.ts';
+import type { Build } from '../../neck/build.ts';
+import { metalById } from '../../neck/metals.ts';
+import { boardWidthMm } from '../../neck/neck-shape.ts';
+import { OWN_WOOD_ID, woodById } from '../../neck/woods.ts';
 import { createBender, createBowReader, type BowLine } from '../bend.ts';
 import type { Mesh } from '../mesh.ts';
 import { PARTS } from '../parts.ts';

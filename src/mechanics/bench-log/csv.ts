@@ -4,9 +4,9 @@
  *
  * Text that a spreadsheet would take for a formula is written with an apostrophe before it, and read back without.
  */
-import { say } from '../../build/language.ts';
+import { say } from '../../speech/language.ts';
 import Papa from 'papaparse';
-import { MM_PER_INCH, type UnitSystem } from '../../build/units.ts';
+import { MM_PER_INCH, type UnitSystem } from '../../neck/units.ts';
 import type { Method } from '../prediction-types.ts';
 import { entryProblems, LOG_NUMBERS, problem, type LogEntry, type LogNumber, type LogProblem } from './entry.ts';
 

@@ -3,8 +3,8 @@
  *
  * Relief is that of greatest size under the straightedge, positive hollow, negative humped, like everywhere.
  */
-import { say } from '../../build/language.ts';
-import type { Unit } from '../../build/units.ts';
+import { say } from '../../speech/language.ts';
+import type { Unit } from '../../neck/units.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 
 export interface LogEntry {

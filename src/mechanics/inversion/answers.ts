@@ -5,7 +5,7 @@
  * After planing, sample i has the line a_i(x) + p(x), p(x) what was planed off (planing.ts) against the straightedge; its
  * relief is that of greatest size of the sum. The board's stiffness is that of the board after planing.
  */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Predictor } from '../predict.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';

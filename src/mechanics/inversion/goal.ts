@@ -1,5 +1,5 @@
 /** What the maker wants: a relief under the strings, at once or settled, with the rod at a setting. */
-import { say } from '../../build/language.ts';
+import { say } from '../../speech/language.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { lineAt } from '../states.ts';
 

@@ -10,9 +10,9 @@
  * Bracketed secant steps (Illinois: Dowell & Jarratt 1971), each a prediction with the matrix factors kept; bisection where
  * e jumps. Where slots have kerfs of their own (a refret) only the others change.
  */
-import { say } from '../../build/language.ts';
-import type { Build } from '../../build/build.ts';
-import { parameterById } from '../../build/parameters.ts';
+import { say } from '../../speech/language.ts';
+import type { Build } from '../../neck/build.ts';
+import { parameterById } from '../../neck/parameters.ts';
 import type { Predictor } from '../predict.ts';
 import type { Method } from '../prediction-types.ts';
 import { checkGoal, CLOSE_ENOUGH_MM, reliefAtGoal, type ReliefGoal } from './goal.ts';

@@ -1,5 +1,5 @@
 /** Every way to a wanted relief at once, for one build. */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Predictor } from '../predict.ts';
 import { checkGoal, type ReliefGoal } from './goal.ts';
 import { solveKerf, type KerfAnswer } from './kerf.ts';

@@ -4,7 +4,7 @@
  *
  * The sum of the basis lines is that of states.ts, with each sample's own factors.
  */
-import { say } from '../../build/language.ts';
+import { say } from '../../speech/language.ts';
 import type { Method, Moment } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';
 import { bandOf, type Band } from './band.ts';

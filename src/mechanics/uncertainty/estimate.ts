@@ -2,8 +2,8 @@
  * The band of a prediction: model, samples, readouts. In steps between which it can be given up, since each of the
  * predictions under it takes tens of milliseconds.
  */
-import { say } from '../../build/language.ts';
-import type { Build } from '../../build/build.ts';
+import { say } from '../../speech/language.ts';
+import type { Build } from '../../neck/build.ts';
 import { createPredictor, type Predictor } from '../predict.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 import { spreadsOf } from './inputs.ts';

@@ -18,10 +18,10 @@
  * about 1 %, thickness entering to the third power), 5 % bent under a weight (its deflection to a few per cent). An own
  * wood whose E was typed in counts like a species value.
  */
-import { say } from '../../build/language.ts';
-import type { Build } from '../../build/build.ts';
+import { say } from '../../speech/language.ts';
+import type { Build } from '../../neck/build.ts';
 import { AS_STATED, type Deviations } from '../deviations.ts';
-import { woodProperties } from '../materials.ts';
+import { woodProperties } from '../elements/materials.ts';
 
 export type UncertainInput = keyof Deviations;
 

@@ -13,13 +13,13 @@
  * Where frets do not bite as stated, deviations may still make them bite. The unit wedges therefore come from a second
  * prediction with studs wide enough to bite everywhere.
  */
-import type { Build } from '../../build/build.ts';
-import type { Contact } from '../contact.ts';
+import type { Build } from '../../neck/build.ts';
+import type { Contact } from '../seating/contact.ts';
 import { AS_STATED } from '../deviations.ts';
 import { METHODS, type Method, type Prediction, type TimeInputs } from '../prediction-types.ts';
 import type { Predictor } from '../predict.ts';
 import { sampleLine } from '../relief.ts';
-import { contactsOf } from '../wire-contact.ts';
+import { contactsOf } from '../seating/wire-contact.ts';
 import { fitAnswer, type Answer, type Trial } from './answer.ts';
 import { deviationsAt, INPUTS, type Spreads, type UncertainInput } from './inputs.ts';
 import { seatOne } from './one-slot.ts';

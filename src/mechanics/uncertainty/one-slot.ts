@@ -6,7 +6,7 @@
  *
  * c holds the neighbours' share too, which is 2 % of the slot's own near the nut and about 30 % near the body: all frets of one kind deviate together.
  */
-import { contactForce, type Contact } from '../contact.ts';
+import { contactForce, type Contact } from '../seating/contact.ts';
 import type { Deviations } from '../deviations.ts';
 
 /** The contact with deviations on top; the same as contactsOf (wire-contact.ts) gives with them. */

@@ -1,5 +1,5 @@
 /** Bands of the readouts of one method, from the samples. */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import { shareForTarget } from '../inversion/rod-share.ts';
 import type { Method, Prediction } from '../prediction-types.ts';
 import { kindLines, sampleExtremes, sampleLines } from './band-at.ts';

@@ -1,5 +1,5 @@
 /** What each view looks at, and from where. */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import {
   boardEndMm,
   boardWidthMm,
@@ -7,7 +7,7 @@ import {
   fretPositionMm,
   heelDepthMm,
   totalThicknessMm,
-} from '../../build/neck-shape.ts';
+} from '../../neck/neck-shape.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { HEAD_STUB_MM } from '../../geometry/neck.ts';
 import { surfaceHeightMm } from '../../geometry/surface.ts';

@@ -4,12 +4,12 @@
  * Arrows of one kind are as long as their forces are large beside each other; between kinds their lengths do not compare, so
  * each kind writes its number.
  */
-import type { Build } from '../../build/build.ts';
-import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import type { Build } from '../../neck/build.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
 import { channelFloorMm } from '../../geometry/rod.ts';
 import { stringHeightMm } from '../../geometry/strings.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
-import { SCENE_WORDS } from '../words.ts';
+import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import { arrowHead, stroke, write, type Ink, type Place } from './ink.ts';
 import type { Projector } from './project.ts';
 

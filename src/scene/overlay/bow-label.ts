@@ -2,11 +2,11 @@
  * The factor of the bow, written in the picture, beside the neck's outline at true scale: seen from the side, both axes
  * alike, with its bow as it really is.
  */
-import type { Build } from '../../build/build.ts';
-import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../build/neck-shape.ts';
-import { withDecimalSign } from '../../build/units.ts';
+import type { Build } from '../../neck/build.ts';
+import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
+import { withDecimalSign } from '../../neck/units.ts';
 import type { BowReader } from '../../geometry/bend.ts';
-import { SCENE_WORDS } from '../words.ts';
+import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import { textWidth, write, type Ink } from './ink.ts';
 
 /** 40 → "40", 2.5 → "2.5". */

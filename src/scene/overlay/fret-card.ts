@@ -1,10 +1,10 @@
 /** What a fret tells when it is pointed at. All numbers are the library's. */
-import type { Build } from '../../build/build.ts';
-import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import type { Build } from '../../neck/build.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
-import { SCENE_WORDS } from '../words.ts';
+import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import { textWidth, write, type Ink } from './ink.ts';
 import type { Projector } from './project.ts';
 

@@ -1,6 +1,6 @@
 /** Names of compared necks at their nut ends, and the line that each would have if nothing bowed it. */
-import type { Build } from '../../build/build.ts';
-import { boardEndMm } from '../../build/neck-shape.ts';
+import type { Build } from '../../neck/build.ts';
+import { boardEndMm } from '../../neck/neck-shape.ts';
 import { HEAD_STUB_MM } from '../../geometry/neck.ts';
 import { stroke, write, type Ink } from './ink.ts';
 import type { Projector } from './project.ts';

@@ -1,7 +1,7 @@
 /** The key of the stress colours, in MPa. */
-import { withDecimalSign } from '../../build/units.ts';
+import { withDecimalSign } from '../../neck/units.ts';
 import { stressCss } from '../section/stress-colours.ts';
-import { SCENE_WORDS } from '../words.ts';
+import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import { stroke, write, type Ink } from './ink.ts';
 
 const WIDTH = 180;

@@ -1,14 +1,14 @@
 /** The numbers on the cut along a fret, whole or at its end towards the lowest string. All are the library's. */
-import type { Build } from '../../build/build.ts';
-import { heelDepthMm, totalThicknessMm } from '../../build/neck-shape.ts';
-import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import type { Build } from '../../neck/build.ts';
+import { heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { slots } from '../../fretwork/slots.ts';
 import { arcPoint } from '../../geometry/arc.ts';
 import { channelFloorMm, channelWidthMm, rodRunMm } from '../../geometry/rod.ts';
 import { createSurface } from '../../geometry/surface.ts';
-import { SCENE_WORDS } from '../words.ts';
+import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import type { Annotations, Callout, Distance, Point3 } from './annotations.ts';
 
 const distance = (from: Point3, to: Point3, up: number, text: string, aside = 0): Distance => ({

@@ -1,5 +1,5 @@
 /** Glue in the slots as it shows in a cut: from the surface down as far as it reaches, the tang lies over it. */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import { fretEnds } from '../../fretwork/ends.ts';
 import { seatAt } from '../../fretwork/kerf.ts';
 import type { CutPlane } from '../../geometry/cut.ts';

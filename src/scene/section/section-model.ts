@@ -1,8 +1,8 @@
 /** The neck cut open: which plane, the cut faces with their outlines, and the selected fret with its studs. */
 import { BufferAttribute, Group, Vector4 } from 'three';
-import { bindingInUse, slotAndTang, type Build } from '../../build/build.ts';
-import { metalById } from '../../build/metals.ts';
-import { fretPositionMm, fretPositionsMm } from '../../build/neck-shape.ts';
+import { bindingInUse, slotAndTang, type Build } from '../../neck/build.ts';
+import { metalById } from '../../neck/metals.ts';
+import { fretPositionMm, fretPositionsMm } from '../../neck/neck-shape.ts';
 import { arcPoint } from '../../geometry/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import type { BowReader } from '../../geometry/bend.ts';
@@ -13,7 +13,7 @@ import { crownMesh, tangMesh, type FretState } from '../../geometry/frets.ts';
 import { mergeMeshes } from '../../geometry/merge.ts';
 import { channelMesh, rodPieces } from '../../geometry/rod.ts';
 import { createSurface } from '../../geometry/surface.ts';
-import type { StressField } from '../../mechanics/stress.ts';
+import type { StressField } from '../../mechanics/elements/stress.ts';
 import type { NeckModel } from '../neck-model.ts';
 import { createPart, type Part } from '../part.ts';
 import type { SceneView } from '../types.ts';

@@ -1,12 +1,12 @@
 /** The numbers on the cut across a slot. All are the library's: build, slot, seat and prediction. */
-import type { Build } from '../../build/build.ts';
-import { formatQuantity, type UnitSystem } from '../../build/units.ts';
+import type { Build } from '../../neck/build.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
 import { seatAt } from '../../fretwork/kerf.ts';
 import { slots } from '../../fretwork/slots.ts';
 import { studShape } from '../../geometry/tang.ts';
 import { surfaceHeightMm } from '../../geometry/surface.ts';
 import type { MethodPrediction } from '../../mechanics/prediction-types.ts';
-import { SCENE_WORDS } from '../words.ts';
+import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import type { Annotations, Callout, Distance, Point3 } from './annotations.ts';
 
 /**

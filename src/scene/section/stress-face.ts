@@ -1,5 +1,5 @@
 /** The computed stress as a flat mesh on the cut across a slot; values are averaged at the corners that elements share. */
-import type { StressField } from '../../mechanics/stress.ts';
+import type { StressField } from '../../mechanics/elements/stress.ts';
 import { createMeshWriter, type Mesh } from '../../geometry/mesh.ts';
 
 export interface StressFace {

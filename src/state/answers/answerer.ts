@@ -2,7 +2,7 @@
  * Questions that take seconds, asked beside the build in hand: a worker of their own answers them, so that sliders never
  * wait. The latest question wins; giving up ends the worker, and the next question starts another.
  */
-import { say } from '../../build/language.ts';
+import { say } from '../../speech/language.ts';
 import type { Remote } from 'comlink';
 import { startSolverWorker } from '../running-worker.ts';
 import type { SolverApi } from '../solver.worker.ts';

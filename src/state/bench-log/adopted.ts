@@ -2,7 +2,7 @@
  * Bite factors that were taken over from the bench log, each with the spread that the log left of it. A build that uses one
  * of them is as sure of its bite as the log was then; any other bite factor has the spread of an unmeasured one.
  */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 
 export interface AdoptedBite {

@@ -4,7 +4,7 @@
  * each one step of the build's own history.
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Outcome } from '../build-slice.ts';
 import { sameBuild } from '../history.ts';
 import { MOST_SHARED } from '../share/shared.ts';

@@ -1,5 +1,5 @@
 /** The line of a compared neck: at the moment on the rail and as much enlarged as that of the neck on the bench. */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { LineSource } from '../../scene/types.ts';
 import { createDrawnLine } from '../drawn-line.ts';

@@ -1,6 +1,6 @@
 /** Predictions and bands of compared necks, in a worker of their own; what was computed once is kept with its build. */
-import { say } from '../../build/language.ts';
-import type { Build } from '../../build/build.ts';
+import { say } from '../../speech/language.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
 import { startSolverWorker } from '../running-worker.ts';

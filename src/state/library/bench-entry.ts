@@ -2,7 +2,7 @@
  * Which neck of the library the one on the bench comes from, if any. A neck is followed through its changes, its undo and
  * its redo; another neck put in its place comes from elsewhere.
  */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { BackbowStore } from '../store.ts';
 
 export interface BenchEntry {

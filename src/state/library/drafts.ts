@@ -2,8 +2,8 @@
  * The neck on the bench, kept while it is worked on so that a reload or a crash loses nothing. Each window has a draft of
  * its own, so two windows never write over each other; it is written in one step, which also works while a page is closed.
  */
-import type { Build } from '../../build/build.ts';
-import { readProject, writeProject } from '../../build/file.ts';
+import type { Build } from '../../neck/build.ts';
+import { readProject, writeProject } from '../../neck/file.ts';
 import { troubleOf } from './storage.ts';
 import type { StorageTrouble } from './types.ts';
 

@@ -1,7 +1,7 @@
 /** Reads records of the library: what an older release or another hand left there is told apart, not trusted. */
-import { MOST_NAME } from '../../build/build.ts';
-import { readProject } from '../../build/file.ts';
-import type { CheckedBuild } from '../../build/schema.ts';
+import { MOST_NAME } from '../../neck/build.ts';
+import { readProject } from '../../neck/file.ts';
+import type { CheckedBuild } from '../../neck/schema.ts';
 import type { LibraryEntry } from './types.ts';
 
 const isTime = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);

@@ -2,11 +2,11 @@
 import { formatWhen } from './when.ts';
 import { sameBuild } from '../history.ts';
 import type { BackbowState, BackbowStore } from '../store.ts';
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import { createDrafts, type Draft, type Drafts } from './drafts.ts';
 import type { StorageTrouble } from './types.ts';
 import { holdWindow, openWindows, renewWindow, thisWindow, type ThisWindow } from './windows.ts';
-import { DRAFT_WORDS } from './words.ts';
+import { DRAFT_WORDS } from '../../speech/en/drafts.ts';
 
 /** Changes that follow each other faster than this are written once. */
 const REST_MS = 300;

@@ -1,6 +1,6 @@
 /** The library as the page sees it: what is in it, what went wrong, and what other windows changed. */
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import { writeCollection, type CollectedBuild } from '../share/file.ts';
 import { sameBuild } from '../history.ts';
 import type { BackbowStore } from '../store.ts';

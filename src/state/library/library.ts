@@ -2,8 +2,8 @@
  * The library: necks kept on this device. Every change is one step on one record, made against what is stored at that
  * moment; a record that another window has changed meanwhile is left alone and this window's neck is kept beside it.
  */
-import type { Build } from '../../build/build.ts';
-import { writeProject } from '../../build/file.ts';
+import type { Build } from '../../neck/build.ts';
+import { writeProject } from '../../neck/file.ts';
 import { sameBuild } from '../history.ts';
 import type { CollectedBuild } from '../share/file.ts';
 import { buildOf, entryOf, freeName } from './entry.ts';

@@ -1,4 +1,4 @@
-import { spokenLocale } from '../../build/language.ts';
+import { spokenLocale } from '../../speech/language.ts';
 
 /** A moment as people say it, in the language of the page: the time today, the date before. */
 export function formatWhen(at: number, now: number = Date.now(), locale: string = spokenLocale()): string {

@@ -8,9 +8,9 @@
  * A comparison has up to three builds and may have the texts of its page; a library has any number. Each build stands
  * there as its project file would, so that the project format's own reader checks it and brings it up to date.
  */
-import type { Build } from '../../build/build.ts';
-import { readProject, writeProject } from '../../build/file.ts';
-import type { Problem } from '../../build/problems.ts';
+import type { Build } from '../../neck/build.ts';
+import { readProject, writeProject } from '../../neck/file.ts';
+import type { Problem } from '../../neck/problems.ts';
 import { checkPage } from './page-text.ts';
 import { EMPTY_PAGE, type PageText } from './shared.ts';
 

@@ -2,9 +2,9 @@
  * Links: `<version>.<text>`, the text as that version's codec writes it. A new way of writing gets a folder and a line in
  * `DECODERS`; the old ones stay, so that every link ever given away opens.
  */
-import { PROJECT_FORMAT, readProject, PROJECT_VERSION } from '../../build/file.ts';
-import type { Build } from '../../build/build.ts';
-import type { Problem } from '../../build/problems.ts';
+import { PROJECT_FORMAT, readProject, PROJECT_VERSION } from '../../neck/file.ts';
+import type { Build } from '../../neck/build.ts';
+import type { Problem } from '../../neck/problems.ts';
 import { checkPage } from './page-text.ts';
 import type { LinkTrouble, ReadLink, Shared } from './shared.ts';
 import * as v1 from './v1/codec.ts';

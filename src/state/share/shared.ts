@@ -1,6 +1,6 @@
 /** What a link or a file can carry: one build, or two or three to compare, and what the maker says of them. */
-import type { Build } from '../../build/build.ts';
-import type { Problem } from '../../build/problems.ts';
+import type { Build } from '../../neck/build.ts';
+import type { Problem } from '../../neck/problems.ts';
 
 /** Builds that one link can hold. */
 export const MOST_SHARED = 3;

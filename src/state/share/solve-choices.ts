@@ -1,5 +1,5 @@
 /** Predictions and bands of the two or three builds of a page, one after the other, in a worker of their own. */
-import type { Build } from '../../build/build.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
 import { startSolverWorker } from '../running-worker.ts';

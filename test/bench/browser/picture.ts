@@ -1,5 +1,5 @@
 /** What the picture costs the graphics processor, how long its shapes take to rebuild, and whether it leaks. */
-import { PARAMETERS } from '../../../src/build/parameters.ts';
+import { PARAMETERS } from '../../../src/neck/parameters.ts';
 import { gpuObjects } from '../../browser/gpu-objects.ts';
 import { changeMany, openGroups, SHAPING } from '../../browser/many-changes.ts';
 import type { App } from '../../browser/open-page.ts';

@@ -1,7 +1,7 @@
 /** Scripting of the page's thread while a slider is dragged and while the way through the job is stepped along. */
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Browser, Locator } from 'playwright-core';
-import type { ParameterId } from '../../../src/build/parameters.ts';
+import type { ParameterId } from '../../../src/neck/parameters.ts';
 import { openGroupOf, sliderOf } from '../../browser/many-changes.ts';
 import type { App } from '../../browser/open-page.ts';
 import type { BenchRow } from '../measure.ts';

@@ -1,8 +1,8 @@
 /** The scene by itself, for its browser tests: everything about it can be set from the test. */
 import { Profiler, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
-import type { Build } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
+import type { Build } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { createLineSource, NeckScene, type NeckSceneHandle, type NeckSceneProps } from '../../../src/scene/index.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../../src/build/build.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
 import type { LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 import { ORDINARY_SCATTER } from '../../../src/mechanics/bench-log/entry.ts';
 import { bitePosterior } from '../../../src/mechanics/bench-log/posterior.ts';

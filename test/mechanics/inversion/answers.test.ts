@@ -1,6 +1,6 @@
 /** Every way to a wanted relief, with its band: the answers come true when the build takes them, and the bands hold them. */
 import { describe, expect, it } from 'vitest';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { answerWanted, plannedBand, sawableKerfMm } from '../../../src/mechanics/inversion/answers.ts';
 import { goalMoment, reliefAtGoal, type ReliefGoal } from '../../../src/mechanics/inversion/goal.ts';
 import { planPlaning } from '../../../src/mechanics/inversion/planing.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
-import { checkBuild } from '../../../src/build/schema.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
+import { checkBuild } from '../../../src/neck/schema.ts';
 import { reliefAtGoal, type ReliefGoal } from '../../../src/mechanics/inversion/goal.ts';
 import { kerfRange, solveKerf, solveRising } from '../../../src/mechanics/inversion/kerf.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';

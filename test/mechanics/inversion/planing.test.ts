@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { goalMoment } from '../../../src/mechanics/inversion/goal.ts';
 import { lineAfterPlaning, planPlaning, wantedLineMm } from '../../../src/mechanics/inversion/planing.ts';
 import { goalOf, solveTarget } from '../../../src/mechanics/inversion/solve.ts';

@@ -1,7 +1,7 @@
 /** Seeded random necks of ordinary and less ordinary dimensions, kept when the schema accepts them. */
 import fc from 'fast-check';
-import { defaultBuild, type Build } from '../../../src/build/build.ts';
-import { checkBuild } from '../../../src/build/schema.ts';
+import { defaultBuild, type Build } from '../../../src/neck/build.ts';
+import { checkBuild } from '../../../src/neck/schema.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

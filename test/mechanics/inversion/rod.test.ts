@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { defaultBuild, type Build } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { rankMethods } from '../../../src/mechanics/inversion/methods.ts';
 import { rodBends, solveRod } from '../../../src/mechanics/inversion/rod.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';

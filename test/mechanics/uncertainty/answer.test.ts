@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../../src/build/build.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
 import { answersAt, fitAnswer, type Trial } from '../../../src/mechanics/uncertainty/answer.ts';
 import { INPUTS, spreadsOf, type UncertainInput } from '../../../src/mechanics/uncertainty/inputs.ts';
 import { expectNear } from '../../expect-near.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import type { Moment } from '../../../src/mechanics/prediction-types.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../../src/mechanics/relief.ts';

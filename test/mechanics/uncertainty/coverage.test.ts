@@ -6,7 +6,7 @@
  * Coverage stated: 90 %; of 100 necks between 81 and 97 lie inside (binomial, 99.8 %).
  */
 import { describe, expect, it } from 'vitest';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import type { Method, Moment } from '../../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../../src/mechanics/relief.ts';

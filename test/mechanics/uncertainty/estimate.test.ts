@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { defaultBuild, type Build } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { createEstimator, type Progress } from '../../../src/mechanics/uncertainty/estimate.ts';

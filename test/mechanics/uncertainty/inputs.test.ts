@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild, type Build } from '../../../src/build/build.ts';
+import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
 import { deviationsAt, INPUTS, logSpread, spreadsOf } from '../../../src/mechanics/uncertainty/inputs.ts';
 import { expectNear, ROUNDING } from '../../expect-near.ts';

@@ -1,5 +1,5 @@
 /** Runs the steps of the Monte Carlo to their end. */
-import type { Build } from '../../../src/build/build.ts';
+import type { Build } from '../../../src/neck/build.ts';
 import { createPredictor, type Predictor } from '../../../src/mechanics/predict.ts';
 import { createEstimator, type EstimateOptions } from '../../../src/mechanics/uncertainty/estimate.ts';
 import { spreadsOf } from '../../../src/mechanics/uncertainty/inputs.ts';

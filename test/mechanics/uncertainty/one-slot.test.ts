@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../../src/build/build.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
-import { seat } from '../../../src/mechanics/seating.ts';
+import { seat } from '../../../src/mechanics/seating/seating.ts';
 import { deviationsAt, INPUTS, spreadsOf } from '../../../src/mechanics/uncertainty/inputs.ts';
 import { deviatedContact, seatOne } from '../../../src/mechanics/uncertainty/one-slot.ts';
-import { contactsOf } from '../../../src/mechanics/wire-contact.ts';
+import { contactsOf } from '../../../src/mechanics/seating/wire-contact.ts';
 import { expectNear } from '../../expect-near.ts';
 
 const deviate = fc.integer({ min: -3000, max: 3000 }).map((thousandths) => thousandths / 1000);

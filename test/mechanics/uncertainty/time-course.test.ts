@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';

@@ -1,7 +1,7 @@
 import { UNCUT } from '../../../src/mechanics/description.ts';
 import { combineLine, createNeckModel, solveInfluence, type Combination } from '../../../src/mechanics/influence.ts';
 import { extremeRelief, reliefFromDepth } from '../../../src/mechanics/relief.ts';
-import { ISOTROPIC, middleCurvature, rectangularNeck } from '../../mechanics/rectangular.ts';
+import { ISOTROPIC, middleCurvature, rectangularNeck } from '../../mechanics/elements/rectangular.ts';
 import { printedCheck, type ValueRow } from '../row.ts';
 
 const LENGTH_MM = 504;

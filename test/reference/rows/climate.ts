@@ -1,6 +1,6 @@
 import { UNCUT } from '../../../src/mechanics/description.ts';
 import { combineLine, createNeckModel, solveInfluence } from '../../../src/mechanics/influence.ts';
-import { ISOTROPIC, middleCurvature, rectangularNeck } from '../../mechanics/rectangular.ts';
+import { ISOTROPIC, middleCurvature, rectangularNeck } from '../../mechanics/elements/rectangular.ts';
 import { rowFromCheck, type ValueRow } from '../row.ts';
 
 /** Curvature of a two-layer strip of the program's own mesh: neck 15 mm of E 12.6, board 6 mm of E 12.3 GPa. */

@@ -1,4 +1,4 @@
-import { fretPositionMm } from '../../../src/build/neck-shape.ts';
+import { fretPositionMm } from '../../../src/neck/neck-shape.ts';
 import { halfDigit, printedCheck, rowFromCheck, type ValueRow } from '../row.ts';
 
 function row(id: string, fret: number): ValueRow {

@@ -2,8 +2,8 @@
  * What makers see, held against all six presets. It is said in words; the predicates below make numbers of the words and
  * say which. Where the prediction does not come out as it is said, the row says so and why.
  */
-import { PRESETS, type Preset } from '../../../src/build/presets.ts';
-import { stringsOf } from '../../../src/build/strings.ts';
+import { PRESETS, type Preset } from '../../../src/neck/presets.ts';
+import { stringsOf } from '../../../src/neck/strings.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import type { Method, Prediction } from '../../../src/mechanics/prediction-types.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';

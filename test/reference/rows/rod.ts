@@ -1,5 +1,5 @@
 import { predictRod, proofLoadN } from '../../../src/mechanics/rod.ts';
-import { defaultBuild } from '../../../src/build/build.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
 import { rowFromCheck, type ValueRow } from '../row.ts';
 
 export const ROD_ROWS: readonly ValueRow[] = [

@@ -1,8 +1,8 @@
-import { contactForce, embeddingStrengthMPa, type Contact } from '../../../src/mechanics/contact.ts';
+import { contactForce, embeddingStrengthMPa, type Contact } from '../../../src/mechanics/seating/contact.ts';
 import { EMPTY, linearAt, type NeckDescription, type SlotFilling } from '../../../src/mechanics/description.ts';
 import { combineLine, createNeckModel, solveInfluence, stringCases, type Combination, type Influence } from '../../../src/mechanics/influence.ts';
 import { extremeRelief, reliefFromDepth } from '../../../src/mechanics/relief.ts';
-import { seat } from '../../../src/mechanics/seating.ts';
+import { seat } from '../../../src/mechanics/seating/seating.ts';
 import { describeSolidFeCase, solidFeCase } from '../solid-fe-case.ts';
 import { rowFromCheck, type Comparison, type ValueRow } from '../row.ts';
 

@@ -1,7 +1,7 @@
 import { EMPTY } from '../../../src/mechanics/description.ts';
 import { createNeckModel, solveInfluence } from '../../../src/mechanics/influence.ts';
-import { isotropic, orthotropic, type Stiffness } from '../../mechanics/plane-model.ts';
-import { slotRotation } from '../../mechanics/slotted-strip.ts';
+import { isotropic, orthotropic, type Stiffness } from '../../mechanics/elements/plane-model.ts';
+import { slotRotation } from '../../mechanics/elements/slotted-strip.ts';
 import { describeSolidFeCase, solidFeCase } from '../solid-fe-case.ts';
 import { printedCheck, printedRanges, rowFromCheck, type ValueRow } from '../row.ts';
 

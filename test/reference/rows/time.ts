@@ -1,5 +1,5 @@
 import { creep, wedgeForceLeft, wedgeLineLeft } from '../../../src/mechanics/time.ts';
-import { boltzmannLineLeft } from '../../mechanics/boltzmann.ts';
+import { boltzmannLineLeft } from '../../mechanics/elements/boltzmann.ts';
 import { rowFromCheck, type ValueRow } from '../row.ts';
 
 const DAYS = [1, 90, 3650];

@@ -1,5 +1,5 @@
-import { airDryDensityKgM3, longitudinalModulusMPa, woodById } from '../../../src/build/woods.ts';
-import { modulusFromSagMPa, modulusFromTapMPa } from '../../../src/mechanics/materials.ts';
+import { airDryDensityKgM3, longitudinalModulusMPa, woodById } from '../../../src/neck/woods.ts';
+import { modulusFromSagMPa, modulusFromTapMPa } from '../../../src/mechanics/elements/materials.ts';
 import type { ValueRow } from '../row.ts';
 
 /** First root of cos β cosh β = 1, the free–free bar (Rayleigh; any vibrations textbook). */

@@ -1,7 +1,7 @@
 /** The bench log keeps what it is given, loses nothing to another window, and lives on in memory where storage is refused. */
 import { describe, expect, test } from 'vitest';
 import { createStore } from 'zustand/vanilla';
-import { defaultBuild } from '../../../src/build/build.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
 import {
   adoptedFor,
   biteFactorOf,

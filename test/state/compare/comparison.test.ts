@@ -1,7 +1,7 @@
 /** Compared necks: which one is on the bench, and what choosing, copying and undo do to them. */
 import { beforeEach, describe, expect, test } from 'vitest';
-import type { Build } from '../../../src/build/build.ts';
-import { PRESETS } from '../../../src/build/presets.ts';
+import type { Build } from '../../../src/neck/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { createComparison, type PageComparison } from '../../../src/state/compare/comparison.ts';
 import { createNeckLine } from '../../../src/state/compare/neck-line.ts';
 import { solveNecks, type NecksWorker, type SolvedNeck } from '../../../src/state/compare/solve-necks.ts';

@@ -1,8 +1,8 @@
 /** The library keeps what it is given, loses nothing to another window, and says what the device refused. */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../src/build/presets.ts';
-import { writeProject } from '../../../src/build/file.ts';
-import type { Build } from '../../../src/build/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
+import { writeProject } from '../../../src/neck/file.ts';
+import type { Build } from '../../../src/neck/build.ts';
 import { buildOf, freeName } from '../../../src/state/library/entry.ts';
 import { createPageLibrary } from '../../../src/state/library/library-store.ts';
 import { MOST_DELETED, type Done } from '../../../src/state/library/types.ts';

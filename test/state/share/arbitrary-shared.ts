@@ -1,10 +1,10 @@
 /** Random builds and comparisons with everything in them that a link can carry. */
 import fc from 'fast-check';
-import type { Build } from '../../../src/build/build.ts';
-import { PARAMETERS } from '../../../src/build/parameters.ts';
-import { checkBuild } from '../../../src/build/schema.ts';
-import { stringsOf, STRING_SETS, TUNINGS } from '../../../src/build/strings.ts';
-import { WOODS } from '../../../src/build/woods.ts';
+import type { Build } from '../../../src/neck/build.ts';
+import { PARAMETERS } from '../../../src/neck/parameters.ts';
+import { checkBuild } from '../../../src/neck/schema.ts';
+import { stringsOf, STRING_SETS, TUNINGS } from '../../../src/neck/strings.ts';
+import { WOODS } from '../../../src/neck/woods.ts';
 import { EMPTY_PAGE, type PageText, type Shared } from '../../../src/state/share/shared.ts';
 import { validBuild } from '../../fretwork/arbitrary-build.ts';
 

@@ -1,7 +1,7 @@
 /** Collections: what is whole comes back as it was, what is not is named and harms nothing else. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { PRESETS } from '../../../src/build/presets.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
 import { looksLikeCollection, MOST_BUILDS, readCollection, writeCollection } from '../../../src/state/share/file.ts';
 import { EMPTY_PAGE } from '../../../src/state/share/shared.ts';
 import { anyShared } from './arbitrary-shared.ts';

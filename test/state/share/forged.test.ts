@@ -1,7 +1,7 @@
 /** A link with a right sum and wrong contents is checked like a file: refused, with what is wrong. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { PROJECT_VERSION } from '../../../src/build/file.ts';
+import { PROJECT_VERSION } from '../../../src/neck/file.ts';
 import { readLink } from '../../../src/state/share/link.ts';
 import { forged, forgedBytes } from './forged.ts';
 

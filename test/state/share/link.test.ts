@@ -1,8 +1,8 @@
 /** Links carry every build whole, and refuse everything that is not a link of ours. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../src/build/presets.ts';
-import { defaultBuild, type Build } from '../../../src/build/build.ts';
+import { PRESETS } from '../../../src/neck/presets.ts';
+import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import { MOST_CHARACTERS, readLink, writeLink } from '../../../src/state/share/link.ts';
 import { EMPTY_PAGE, type Shared } from '../../../src/state/share/shared.ts';
 import { anyBuild, anyShared } from './arbitrary-shared.ts';

@@ -9,7 +9,7 @@
  * add or rename travels as changes, and the project format's own migrations bring old builds up to date.
  */
 import { deflateSync, inflateSync } from 'fflate';
-import { PROJECT_VERSION } from '../../../build/file.ts';
+import { PROJECT_VERSION } from '../../../neck/file.ts';
 import { fromBase64Url, toBase64Url } from '../base64url.ts';
 import { changesFrom, withChanges, type Changes, type StoredBuild } from '../changes.ts';
 import { crc32 } from '../crc32.ts';

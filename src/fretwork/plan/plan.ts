@@ -1,0 +1,80 @@
+/** The whole fretwork plan of a build as plain data: what sheet, tables, template and picture read. */
+import type { Build } from '../../neck/build.ts';
+import { glueById, type Glue as GlueRecipe } from '../../neck/glues.ts';
+import { bendFor, fretBends, WRONG_RADIUS, type Bend, type FretBend, type WrongRadius } from '../bending.ts';
+import { cautionsFor, type Caution } from '../checks/cautions.ts';
+import type { Check } from '../checks/check-types.ts';
+import { checkFretwork } from '../checks/checks.ts';
+import type { CheckNumbers } from '../checks/checks-from-forces.ts';
+import { fretEnds, type FretEnd } from '../ends.ts';
+import type { Fact } from '../facts.ts';
+import { glueNeeded, type Glue } from '../glue.ts';
+import { crownBudget, type CrownBudget } from '../levelling.ts';
+import { compareMetals, METAL_FACTS, tightestRadiusMm, type MetalRow } from './metal-comparison.ts';
+import { seatingPlan, type SeatingNumbers, type SeatingPlan } from './seating-plan.ts';
+import { slots, type Slot } from '../slots.ts';
+import { fretworkSteps, type Step } from './steps.ts';
+import { wireOrder, wirePieces, type WireOrder, type WirePiece } from '../wire.ts';
+
+/** Numbers of the mechanics, each optional: what depends on one that is missing is left out. */
+export interface PlanNumbers extends CheckNumbers {
+  readonly seating?: SeatingNumbers;
+}
+
+export interface FretworkPlan {
+  readonly ends: readonly FretEnd[];
+  readonly slots: readonly Slot[];
+  readonly wire: readonly WirePiece[];
+  readonly order: WireOrder;
+  /** The bend for all frets, over the tightest radius of the board, and for each fret by itself. */
+  readonly bend: Bend;
+  readonly bends: readonly FretBend[];
+  readonly wrongRadius: readonly WrongRadius[];
+  readonly glue: Glue;
+  /** Undefined for a press fit. */
+  readonly glueRecipe?: GlueRecipe;
+  readonly seating: SeatingPlan;
+  readonly steps: readonly Step[];
+  readonly cautions: readonly Caution[];
+  readonly metals: readonly MetalRow[];
+  readonly metalFacts: readonly Fact[];
+  readonly levelling?: readonly CrownBudget[];
+  readonly checks: readonly Check[];
+}
+
+/**
+ * @param build a valid build (see neck/schema.ts)
+ * @throws {RangeError} when lists in `numbers` do not have one entry per fret (four for the bow after each quarter)
+ */
+export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkPlan {
+  const ends = fretEnds(build);
+  const wire = wirePieces(build, ends);
+  const levelling = numbers.levelling;
+  return {
+    ends,
+    slots: slots(build, ends),
+    wire,
+    order: wireOrder(build, wire),
+    bend: bendFor(build, tightestRadiusMm(build)),
+    bends: fretBends(build, ends),
+    wrongRadius: WRONG_RADIUS,
+    glue: glueNeeded(build, ends),
+    ...(build.method === 'press' ? {} : { glueRecipe: glueById(build.glueKind) }),
+    seating: seatingPlan(build, ends, numbers.seating),
+    steps: fretworkSteps(build),
+    cautions: [...cautionsFor(build).values()],
+    metals: compareMetals(build),
+    metalFacts: METAL_FACTS,
+    ...(levelling
+      ? {
+          levelling: crownBudget(
+            build,
+            ends.map((end) => end.xMm),
+            levelling.reliefMm,
+            levelling.targetReliefMm,
+          ),
+        }
+      : {}),
+    checks: checkFretwork(build, numbers),
+  };
+}

@@ -1,0 +1,80 @@
+/** A native range input that steps as the parameter says, names its value with its unit, and marks what is usual. */
+import { useRef, type KeyboardEvent } from 'react';
+import type { UnitSystem } from '../neck/units.ts';
+import { displayScale, quantityText, snapped, stepped, type Scaled } from '../pages/workshop/controls/display-scale.ts';
+import { stepsOfKey } from './step-keys.ts';
+
+interface RangeSliderProps {
+  readonly parameter: Scaled & { readonly typical?: readonly [number, number] };
+  readonly value: number;
+  readonly system: UnitSystem;
+  readonly labelledBy: string;
+  readonly describedBy?: string;
+  readonly slide: (value: number) => void;
+  /** A drag or a held key begins; everything until `end` is one step to undo. */
+  readonly begin: () => void;
+  readonly end: () => void;
+  readonly reset: () => void;
+}
+
+export function RangeSlider(props: RangeSliderProps) {
+  const { parameter, value, system, slide } = props;
+  const { min, max, typical } = parameter;
+  const busy = useRef(false);
+  const share = (at: number) => (Math.min(max, Math.max(min, at)) - min) / (max - min);
+
+  function begin(): void {
+    if (busy.current) return;
+    busy.current = true;
+    props.begin();
+  }
+
+  function end(): void {
+    if (!busy.current) return;
+    busy.current = false;
+    props.end();
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const steps = stepsOfKey(event);
+    if (steps === undefined) return;
+    event.preventDefault();
+    begin();
+    if (Number.isFinite(steps)) slide(stepped(parameter, value, steps, system));
+    else slide(steps > 0 ? max : min);
+  }
+
+  return (
+    <span className="slider">
+      {typical && (
+        <span
+          className="slider-usual"
+          aria-hidden="true"
+          style={{
+            insetInlineStart: `calc(var(--thumb) / 2 + ${share(typical[0])} * (100% - var(--thumb)))`,
+            inlineSize: `calc(${share(typical[1]) - share(typical[0])} * (100% - var(--thumb)))`,
+          }}
+        />
+      )}
+      <input
+        type="range"
+        min={min}
+        max={max}
+        step="any"
+        value={value}
+        aria-labelledby={props.labelledBy}
+        aria-describedby={props.describedBy}
+        aria-valuetext={quantityText(value, displayScale(parameter, system), system)}
+        onChange={(event) => slide(snapped(parameter, event.currentTarget.valueAsNumber, system))}
+        onKeyDown={onKeyDown}
+        onKeyUp={end}
+        onPointerDown={begin}
+        onPointerUp={end}
+        onPointerCancel={end}
+        onLostPointerCapture={end}
+        onBlur={end}
+        onDoubleClick={props.reset}
+      />
+    </span>
+  );
+}

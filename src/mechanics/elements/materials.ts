@@ -1,0 +1,111 @@
+/**
+ * Woods as the calculation needs them, and moduli from measured blanks.
+ *
+ *   species    E_L = 1.10 × tabulated static-bending MOE (Wood Handbook, note to the MOE tables)
+ *   tapped     E = 0.9465·(m f²/b)·(L³/t³)·T₁,  T₁ = 1 + 6.585·(t/L)²    m g, f Hz, b L t mm → Pa
+ *              (ASTM E1876 for bars with L/t ≥ 20, first free–free bending mode; from memory)
+ *   bent       E = F L³/(4 b h³ δ)                                       three-point test, N and mm → MPa
+ *   density of a tapped board = mass/volume, as it was on the scale
+ *   own wood   crushing strength 84.9·G^0.97 MPa, G on a 12 % basis (Wood Handbook, regression for hardwoods, from memory);
+ *              elastic ratios of sugar maple (assumption)
+ */
+import type { Build, Laminate } from '../../neck/build.ts';
+import {
+  airDryDensityKgM3,
+  elasticRatios,
+  longitudinalModulusMPa,
+  OWN_WOOD_ID,
+  woodById,
+  type ElasticRatios,
+} from '../../neck/woods.ts';
+
+/** ν_xy between the grain and the depth: about 0.4 for most woods (Wood Handbook Table 5-2); it matters little. */
+export const POISSON = 0.45;
+
+export interface WoodProperties {
+  readonly label: string;
+  readonly modulusMPa: number;
+  readonly densityKgM3: number;
+  readonly crushingMPa: number;
+  readonly ratios: ElasticRatios;
+  readonly ratiosAssumed: boolean;
+}
+
+export function woodProperties(id: string, build: Pick<Build, 'ownModulusGPa' | 'ownDensityKgM3'>): WoodProperties {
+  if (id === OWN_WOOD_ID) {
+    const gravity = build.ownDensityKgM3 / 1120;
+    return {
+      label: 'my own wood',
+      modulusMPa: 1000 * build.ownModulusGPa,
+      densityKgM3: build.ownDensityKgM3,
+      crushingMPa: 84.9 * gravity ** 0.97,
+      ratios: elasticRatios('sugar maple'),
+      ratiosAssumed: true,
+    };
+  }
+  const wood = woodById(id);
+  return {
+    label: wood.label,
+    modulusMPa: longitudinalModulusMPa(wood),
+    densityKgM3: airDryDensityKgM3(wood),
+    crushingMPa: wood.crushingMPa,
+    ratios: elasticRatios(wood.ratiosOf),
+    ratiosAssumed: wood.ratiosAssumed,
+  };
+}
+
+/** Modulus in MPa of a bar hung free and tapped. */
+export function modulusFromTapMPa(
+  massG: number,
+  frequencyHz: number,
+  lengthMm: number,
+  widthMm: number,
+  thicknessMm: number,
+): number {
+  const slenderness = thicknessMm / lengthMm;
+  const shape = 1 + 6.585 * slenderness ** 2;
+  return (0.9465 * ((massG * frequencyHz ** 2) / widthMm) * slenderness ** -3 * shape) / 1e6;
+}
+
+/** Modulus in MPa of a bar on two supports that sinks under a weight at its middle. */
+export function modulusFromSagMPa(
+  loadN: number,
+  spanMm: number,
+  widthMm: number,
+  thicknessMm: number,
+  sagMm: number,
+): number {
+  return (loadN * spanMm ** 3) / (4 * widthMm * thicknessMm ** 3 * sagMm);
+}
+
+/** The modulus that a measured blank of the neck or the board gives, MPa; undefined when it was not measured. */
+export function measuredModulusMPa(build: Build, part: 'neck' | 'board'): number | undefined {
+  const value = (name: string) => build[`${part}Blank${name}` as keyof Build] as number;
+  switch (build[`${part}BlankTest`]) {
+    case 'none':
+      return undefined;
+    case 'tap':
+      return modulusFromTapMPa(
+        value('MassG'),
+        value('FrequencyHz'),
+        value('LengthMm'),
+        value('WidthMm'),
+        value('ThicknessMm'),
+      );
+    case 'sag':
+      return modulusFromSagMPa(value('LoadN'), value('SpanMm'), value('WidthMm'), value('ThicknessMm'), value('SagMm'));
+  }
+}
+
+/** The board's wood; a tapped board's density is its own, not its species'. */
+export function boardProperties(build: Build): WoodProperties {
+  const wood = woodProperties(build.boardWood, build);
+  if (build.boardBlankTest !== 'tap') return wood;
+  const volumeMm3 = build.boardBlankLengthMm * build.boardBlankWidthMm * build.boardBlankThicknessMm;
+  return { ...wood, densityKgM3: (build.boardBlankMassG * 1e6) / volumeMm3 };
+}
+
+/** Mean modulus of a blank of these laminates when it bends in the direction of the strings' pull, MPa. */
+export function meanModulusMPa(laminates: readonly Laminate[], build: Build): number {
+  return laminates.reduce((sum, laminate) => sum + laminate.share * woodProperties(laminate.wood, build).modulusMPa, 0);
+}

@@ -1,0 +1,142 @@
+/**
+ * The section of the neck, integrated across its width: what one point (x, y) of the plane mesh is worth.
+ *
+ *   c_ij(x, y) = Σ_k C_ij,k · t_k(x, y)      t_k: width of piece k in the chord of the section at that depth
+ *   C11 = E/m, C12 = ν r E/m, C22 = r E/m, C66 = g E,  m = 1 − ν² r   (plane stress, orthotropic; r = E_y/E_x, g = G/E_x)
+ *
+ * Below the board the chord is that of the back profile (neck/neck-shape.ts) less the channel; bars add E × width.
+ * A radiused top is replaced by the flat top of equal area. Beyond the joint the section is a full rectangle, the body
+ * backing it. Units: mm, MPa; c_ij in N/mm.
+ */
+import { backChordMm, meanSagittaMm } from '../../neck/neck-shape.ts';
+import { linearAt, type NeckDescription, type NeckWood } from '../description.ts';
+
+/** c11, c12, c22, c66 of a wood per mm of width, MPa. */
+export function planeStress(wood: NeckWood): readonly [number, number, number, number] {
+  const { modulusMPa: e, depthRatio: r, shearRatio: g, poisson: nu } = wood;
+  const m = 1 - nu * nu * r;
+  return [e / m, (nu * r * e) / m, (r * e) / m, g * e];
+}
+
+/** A filler is isotropic; ν = 0.35 is usual for glues and matters little (assumption). */
+export function fillerPlaneStress(modulusMPa: number): readonly [number, number, number, number] {
+  const nu = 0.35;
+  const m = 1 - nu * nu;
+  return [modulusMPa / m, (nu * modulusMPa) / m, modulusMPa / m, modulusMPa / (2 * (1 + nu))];
+}
+
+export interface Section {
+  readonly description: NeckDescription;
+  /** Mean depth of the top below the board's crown. */
+  topMm(xMm: number): number;
+  slotFloorMm(xMm: number): number;
+  contactFloorMm(xMm: number): number;
+  channelFloorMm(xMm: number): number;
+  /** Depth of the back at the centre line, heel included. */
+  bottomMm(xMm: number): number;
+  widthMm(xMm: number): number;
+  /** Width of wood at (x, y), channel left out. */
+  chordMm(xMm: number, yMm: number): number;
+  /** The section at x: what depends on x alone is computed once for all depths. */
+  sliceAt(xMm: number): Slice;
+  /** Writes c11, c12, c22, c66 at (x, y) into `out` from `at`. */
+  stiffness(xMm: number, yMm: number, out: Float64Array, at: number): void;
+}
+
+export interface Slice {
+  /** Width of wood at a depth, channel left out. */
+  chordMm(yMm: number): number;
+  /** Writes c11, c12, c22, c66 at a depth into `out` from `at`. */
+  stiffness(yMm: number, out: Float64Array, at: number): void;
+}
+
+export function createSection(description: NeckDescription): Section {
+  const d = description;
+  const board = planeStress(d.board);
+  const pieces = d.neck.map((piece) => ({ to: piece.toHalfWidthFraction, c: planeStress(piece.wood) }));
+  const midWidth = linearAt(d.widthMm, d.lengthMm / 2);
+
+  const widthMm = (x: number) => linearAt(d.widthMm, x);
+  const topMm = (x: number) => (d.boardRadiusMm === null ? 0 : meanSagittaMm(linearAt(d.boardRadiusMm, x), widthMm(x)));
+  const slotFloorMm = (x: number) => d.slot.depthMm + (d.slot.bottom === 'radiused' ? topMm(x) : 0);
+  const contactFloorMm = (x: number) => Math.min(topMm(x) + d.slot.contactDepthMm, slotFloorMm(x));
+  const plainDepth = (x: number) => linearAt(d.totalThicknessMm, x) - d.boardThicknessMm;
+  const heelMm = (x: number) => {
+    if (d.heel === null) return 0;
+    const along = (x - (d.jointMm - d.heel.lengthMm)) / d.heel.lengthMm;
+    return d.heel.thicknessMm * Math.min(1, Math.max(0, along));
+  };
+  const bottomMm = (x: number) => d.boardThicknessMm + plainDepth(x) + heelMm(x);
+  const channelDepth = (x: number) =>
+    d.channel === null ? 0 : Math.min(d.channel.depthMm, d.channel.mostShare * plainDepth(x));
+  const channelFloorMm = (x: number) => d.boardThicknessMm + channelDepth(x);
+
+  const add = (out: Float64Array, at: number, c: readonly [number, number, number, number], width: number) => {
+    out[at]! += c[0] * width;
+    out[at + 1]! += c[1] * width;
+    out[at + 2]! += c[2] * width;
+    out[at + 3]! += c[3] * width;
+  };
+
+  const sliceAt = (x: number): Slice => {
+    const width = widthMm(x);
+    const beyondJoint = d.heel !== null && x > d.jointMm;
+    const depth = plainDepth(x) + heelMm(x);
+    const hasChannel = d.channel !== null && x >= d.channel.fromMm && x <= d.channel.toMm;
+    const channelTo = hasChannel ? channelDepth(x) : 0;
+    const channelHalf = d.channel === null ? 0 : (d.channel.widthAtMidMm * width) / midWidth / 2;
+
+    /** Half the width of the section at a depth below the board, and where the channel ends. */
+    const halfChord = (below: number) =>
+      beyondJoint ? width / 2 : backChordMm(below, depth, width, d.backShoulderMm, d.backExponent) / 2;
+    const halfChannel = (below: number, half: number) => (below < channelTo ? Math.min(half, channelHalf) : 0);
+
+    return {
+      chordMm: (y) => {
+        const below = y - d.boardThicknessMm;
+        if (below < 0) return width;
+        const half = halfChord(below);
+        return 2 * (half - halfChannel(below, half));
+      },
+      stiffness: (y, out, at) => {
+        out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
+        if (y < d.boardThicknessMm) {
+          add(out, at, board, width);
+          return;
+        }
+        const below = y - d.boardThicknessMm;
+        const half = halfChord(below);
+        const from = halfChannel(below, half);
+        // Pieces from the centre outwards; the outermost takes whatever is left.
+        let inner = 0;
+        for (let k = 0; k < pieces.length; k += 1) {
+          const piece = pieces[k]!;
+          const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
+          const here = Math.min(outer, half) - Math.max(inner, from);
+          if (here > 0) add(out, at, piece.c, 2 * here);
+          inner = outer;
+        }
+        if (d.bars !== null && below < d.bars.depthMm) {
+          // The bar takes the place of as much wood; the difference of the moduli along the neck is what it adds.
+          const wood = pieces[0]!.c[0];
+          out[at]! += (d.bars.modulusMPa - wood) * Math.min(d.bars.totalWidthMm, 2 * (half - from));
+        }
+      },
+    };
+  };
+  const chordMm = (x: number, y: number): number => sliceAt(x).chordMm(y);
+  const stiffness = (x: number, y: number, out: Float64Array, at: number): void => sliceAt(x).stiffness(y, out, at);
+
+  return {
+    description,
+    topMm,
+    slotFloorMm,
+    contactFloorMm,
+    channelFloorMm,
+    bottomMm,
+    widthMm,
+    chordMm,
+    sliceAt,
+    stiffness,
+  };
+}

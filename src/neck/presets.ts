@@ -1,0 +1,166 @@
+/** Necks to start from, of an invented workshop. Dimensions are common practice, no source. */
+import { sayText } from '../speech/language.ts';
+import { defaultBuild, type Build } from './build.ts';
+import { stringsOf } from './strings.ts';
+
+export interface Preset {
+  readonly id: string;
+  readonly label: string;
+  readonly description: string;
+  readonly build: Build;
+}
+
+function preset(id: string, label: string, description: string, change: Partial<Build>): Preset {
+  const name = sayText(label);
+  return { id, label: name, description: sayText(description), build: { ...defaultBuild(), ...change, name } };
+}
+
+const line = (thicknessMm: number, colour: string) => ({ thicknessMm, colour });
+const CREAM = '#f2ead7';
+const BLACK = '#26211e';
+
+export const PRESETS: readonly Preset[] = [
+  preset(
+    'bolt-on-maple',
+    'Bolt-on six, hard maple',
+    'One piece of hard maple, rosewood board, 22 frets pressed in; a two-way rod.',
+    {
+      laminates: [{ wood: 'sugar-maple', share: 1 }],
+      boardWood: 'indian-rosewood',
+    },
+  ),
+  preset(
+    'set-neck-mahogany',
+    'Set-neck six, mahogany, bound ebony',
+    'Slim-waisted mahogany with a bound, conical ebony board; pressed and glued.',
+    {
+      scaleLengthMm: 628,
+      fretCount: 22,
+      bodyJointFret: 16,
+      heelStyle: 'set',
+      widthLastFretMm: 57,
+      thicknessFret1Mm: 21.5,
+      thicknessFret12Mm: 24,
+      laminates: [{ wood: 'mahogany', share: 1 }],
+      boardWood: 'ebony-african',
+      boardShape: 'cone',
+      radiusNutMm: 254,
+      radiusLastFretMm: 406,
+      boardThicknessMm: 6.5,
+      kerfMm: 0.6,
+      method: 'both',
+      bindingLineCount: 3,
+      linesSawnThrough: 2,
+      binding: [line(0.5, BLACK), line(0.5, CREAM), line(1.5, CREAM), line(0.5, BLACK), line(0.5, CREAM)],
+      rodKind: 'one-way',
+      rodEndMm: 365,
+    },
+  ),
+  preset(
+    'thick-five-piece',
+    'Thick five-piece, dense woods',
+    'Wenge, purpleheart and wenge, over an inch thick, ebony board: stiff and slow to move.',
+    {
+      fretCount: 24,
+      bodyJointFret: 19,
+      widthLastFretMm: 58,
+      thicknessFret1Mm: 26.5,
+      thicknessFret12Mm: 28.5,
+      backExponent: 2.4,
+      laminates: [
+        { wood: 'wenge', share: 0.4 },
+        { wood: 'purpleheart', share: 0.14 },
+        { wood: 'wenge', share: 0.46 },
+      ],
+      boardWood: 'ebony-african',
+      boardThicknessMm: 6.5,
+      radiusNutMm: 406,
+      rodEndMm: 430,
+      stringHeightFret12Mm: 3,
+    },
+  ),
+  preset(
+    'slim-soft',
+    'Slim six, soft board',
+    'A thin mahogany neck with a board of black walnut: easy to bow, easy to bite.',
+    {
+      scaleLengthMm: 635,
+      fretCount: 21,
+      thicknessFret1Mm: 19,
+      thicknessFret12Mm: 21,
+      boardThicknessMm: 5,
+      slotDepthMm: 2.6,
+      laminates: [{ wood: 'african-mahogany', share: 1 }],
+      boardWood: 'black-walnut',
+      radiusNutMm: 241,
+      crownWidthMm: 2.1,
+      crownHeightMm: 1,
+      tangDepthMm: 1.6,
+      strings: stringsOf('six-9-42', 'six-standard'),
+      channelDepthMm: 8,
+      rodEndMm: 375,
+    },
+  ),
+  preset(
+    'long-four',
+    'Long-scale four-string',
+    'An 864 mm scale, maple and walnut laminates, stiff bars beside the rod.',
+    {
+      scaleLengthMm: 864,
+      fretCount: 21,
+      bodyJointFret: 16,
+      widthNutMm: 42,
+      widthLastFretMm: 63,
+      thicknessFret1Mm: 22,
+      thicknessFret12Mm: 24.5,
+      laminates: [
+        { wood: 'black-walnut', share: 0.2 },
+        { wood: 'sugar-maple', share: 0.8 },
+      ],
+      boardWood: 'ovangkol',
+      radiusNutMm: 305,
+      crownWidthMm: 2.7,
+      crownHeightMm: 1.3,
+      strings: stringsOf('four-45-105', 'four-low'),
+      stringHeightNutMm: 2.2,
+      stringHeightFret12Mm: 3.8,
+      stringEdgeMm: 4.5,
+      rodEndMm: 520,
+      barCount: 2,
+      targetReliefMm: 0.25,
+    },
+  ),
+  preset(
+    'nylon-flat',
+    'Wide nylon-string, flat board',
+    'Spanish-cedar neck, flat ebony board 52 mm at the nut, 19 frets glued in.',
+    {
+      scaleLengthMm: 650,
+      fretCount: 19,
+      bodyJointFret: 12,
+      widthNutMm: 52,
+      widthLastFretMm: 62.5,
+      thicknessFret1Mm: 22,
+      thicknessFret12Mm: 23.5,
+      backExponent: 2.5,
+      heelStyle: 'set',
+      heelThicknessMm: 30,
+      heelLengthMm: 40,
+      laminates: [{ wood: 'spanish-cedar', share: 1 }],
+      boardWood: 'ebony-african',
+      boardShape: 'flat',
+      boardThicknessMm: 6.5,
+      crownWidthMm: 2,
+      crownHeightMm: 1,
+      tangDepthMm: 1.6,
+      kerfMm: 0.6,
+      strings: stringsOf('nylon-28-43', 'six-standard'),
+      stringHeightNutMm: 2,
+      stringHeightFret12Mm: 4.5,
+      stringEdgeMm: 4.5,
+      method: 'glue',
+      rodKind: 'none',
+      targetReliefMm: 0.1,
+    },
+  ),
+];

@@ -1,0 +1,167 @@
+/**
+ * Woods at 12 % moisture content.
+ *
+ * MOE is the static-bending value as tabulated; E_L = 1.10 × MOE, because the tabulated bending test includes shear
+ * (Wood Handbook, note to the MOE tables). Elastic ratios: Wood Handbook FPL-GTR-190 (2010), Table 5-1. Woods without a
+ * row of their own borrow one; `ratiosAssumed` says so.
+ *
+ * Sources: GTR-190 = USDA FPL Wood Handbook FPL-GTR-190 (2010) ch. 5 Table 5-3a; GTR-282 = FPL-GTR-282 (2021) ch. 5
+ * Table 5-5b; AH607 = Chudnoff, Tropical Timbers of the World, USDA Agriculture Handbook 607 (1984); TROPIX = CIRAD
+ * Tropix technical sheet. All rows were read in copies of the named publication. Colours are our own judgement by eye.
+ */
+import { sayText } from '../speech/language.ts';
+
+/** Ratios to E_L: depth direction R for a flat-sawn board, T for a quarter-sawn one. */
+export interface ElasticRatios {
+  readonly tangential: number;
+  readonly radial: number;
+  readonly shearLR: number;
+  readonly shearLT: number;
+}
+
+const RATIOS = {
+  'sugar maple': { tangential: 0.065, radial: 0.132, shearLR: 0.111, shearLT: 0.063 },
+  'red maple': { tangential: 0.067, radial: 0.14, shearLR: 0.133, shearLT: 0.074 },
+  'black walnut': { tangential: 0.056, radial: 0.106, shearLR: 0.085, shearLT: 0.062 },
+  'black cherry': { tangential: 0.086, radial: 0.197, shearLR: 0.147, shearLT: 0.097 },
+  'yellow-poplar': { tangential: 0.043, radial: 0.092, shearLR: 0.075, shearLT: 0.069 },
+  'Honduras mahogany': { tangential: 0.064, radial: 0.107, shearLR: 0.066, shearLT: 0.086 },
+  'African mahogany': { tangential: 0.05, radial: 0.111, shearLR: 0.088, shearLT: 0.059 },
+  'white ash': { tangential: 0.08, radial: 0.125, shearLR: 0.109, shearLT: 0.077 },
+  'red oak': { tangential: 0.082, radial: 0.154, shearLR: 0.089, shearLT: 0.081 },
+  // Table 5-1 gives no G_LT for white oak: red oak's is used.
+  'white oak': { tangential: 0.072, radial: 0.163, shearLR: 0.086, shearLT: 0.081 },
+  'yellow birch': { tangential: 0.05, radial: 0.078, shearLR: 0.074, shearLT: 0.068 },
+} as const satisfies Record<string, ElasticRatios>;
+
+export type RatiosId = keyof typeof RATIOS;
+
+export interface Wood {
+  readonly id: string;
+  readonly label: string;
+  readonly botanical: string;
+  readonly moeMPa: number;
+  readonly specificGravity: number;
+  /** 12: oven-dry mass over volume at 12 %; green: over green volume; air: air-dry density given directly. */
+  readonly gravityBasis: '12' | 'green' | 'air';
+  readonly airDensityKgM3?: number;
+  readonly crushingMPa: number;
+  readonly ratiosOf: RatiosId;
+  readonly ratiosAssumed: boolean;
+  readonly source: 'GTR-190' | 'GTR-282' | 'AH607' | 'TROPIX';
+  readonly note?: string;
+  /** Are species of its genus listed under CITES, so that trade in them may be regulated? The note says so. */
+  readonly isListed: boolean;
+  /** Base colour of an oiled surface and of its darker grain, sRGB hex. */
+  readonly colour: string;
+  readonly grain: string;
+}
+
+const w = (
+  id: string,
+  botanical: string,
+  moeMPa: number,
+  specificGravity: number,
+  gravityBasis: Wood['gravityBasis'],
+  airDensityKgM3: number | undefined,
+  crushingMPa: number,
+  ratiosOf: RatiosId,
+  ratiosMark: 'src' | 'assume',
+  source: Wood['source'],
+  colour: string,
+  grain: string,
+  note?: string,
+): Wood => ({
+  id: id
+    .toLowerCase()
+    .replaceAll(/[^a-z]+/g, '-')
+    .replace(/-$/, ''),
+  label: sayText(id),
+  botanical,
+  moeMPa,
+  specificGravity,
+  gravityBasis,
+  ...(airDensityKgM3 === undefined ? {} : { airDensityKgM3 }),
+  crushingMPa,
+  ratiosOf,
+  ratiosAssumed: ratiosMark === 'assume',
+  source,
+  colour,
+  grain,
+  ...(note === undefined ? {} : { note: sayText(note) }),
+  // Read from the English: the note itself is in the language of the page.
+  isListed: note?.includes('CITES') ?? false,
+});
+
+const CITES = 'Some species of this genus are CITES-listed: check the current listing before buying or shipping.';
+
+// prettier-ignore
+export const WOODS: readonly Wood[] = [
+  w('sugar maple', 'Acer saccharum', 12600, 0.63, '12', undefined, 54.0, 'sugar maple', 'src', 'GTR-190', '#dcbf92', '#c29f6c'),
+  w('red maple', 'Acer rubrum', 11300, 0.54, '12', undefined, 45.1, 'red maple', 'src', 'GTR-190', '#d8b78d', '#bb9566'),
+  w('bigleaf maple', 'Acer macrophyllum', 10000, 0.48, '12', undefined, 41.0, 'red maple', 'assume', 'GTR-190', '#dcbc8f', '#bd9a6c'),
+  w('black walnut', 'Juglans nigra', 11600, 0.55, '12', undefined, 52.3, 'black walnut', 'src', 'GTR-190', '#6f4d35', '#4d3322'),
+  w('black cherry', 'Prunus serotina', 10300, 0.50, '12', undefined, 49.0, 'black cherry', 'src', 'GTR-190', '#a9693f', '#86502d'),
+  w('white ash', 'Fraxinus americana', 12000, 0.60, '12', undefined, 51.1, 'white ash', 'src', 'GTR-190', '#d6bd93', '#ab8d5f'),
+  w('yellow-poplar', 'Liriodendron tulipifera', 10900, 0.42, '12', undefined, 38.2, 'yellow-poplar', 'src', 'GTR-190', '#c9bd8b', '#9c9463'),
+  w('yellow birch', 'Betula alleghaniensis', 13900, 0.62, '12', undefined, 56.3, 'yellow birch', 'src', 'GTR-190', '#d2ae7c', '#b28a58'),
+  w('white oak', 'Quercus alba', 12300, 0.68, '12', undefined, 51.3, 'white oak', 'src', 'GTR-190', '#b8935f', '#8f6d40', 'Table 5-1 gives no G_LT: red oak’s ratio is used.'),
+  w('black locust', 'Robinia pseudoacacia', 14100, 0.69, '12', undefined, 70.2, 'white ash', 'assume', 'GTR-190', '#a98347', '#7d5f2e'),
+  w('mahogany', 'Swietenia macrophylla', 10340, 0.45, 'green', undefined, 46.7, 'Honduras mahogany', 'src', 'GTR-282', '#8f4f30', '#6d3820'),
+  w('African mahogany', 'Khaya spp.', 9650, 0.42, 'green', undefined, 44.5, 'African mahogany', 'src', 'GTR-282', '#9a5b3a', '#774227'),
+  w('Spanish-cedar', 'Cedrela spp.', 9930, 0.41, 'green', undefined, 42.8, 'Honduras mahogany', 'assume', 'GTR-282', '#a9653f', '#87492a'),
+  w('sapele', 'Entandrophragma cylindricum', 12550, 0.55, 'green', undefined, 56.3, 'African mahogany', 'assume', 'GTR-282', '#85462c', '#63301c'),
+  w('Indian rosewood', 'Dalbergia latifolia', 12270, 0.75, 'green', undefined, 63.6, 'sugar maple', 'assume', 'GTR-282', '#513128', '#321c18', 'CITES-listed genus: check the current listing before buying or shipping.'),
+  w('bubinga', 'Guibourtia spp.', 17100, 0.71, 'green', undefined, 72.4, 'sugar maple', 'assume', 'GTR-282', '#8a4434', '#672c22', CITES),
+  w('ovangkol', 'Guibourtia ehie', 17650, 0.67, 'green', undefined, 57.2, 'sugar maple', 'assume', 'GTR-282', '#7d5c3a', '#573c22'),
+  w('purpleheart', 'Peltogyne spp.', 15650, 0.67, 'green', undefined, 71.2, 'sugar maple', 'assume', 'GTR-282', '#6a3a56', '#4e273f'),
+  w('goncalo alves', 'Astronium graveolens', 15380, 0.84, 'green', undefined, 71.2, 'sugar maple', 'assume', 'GTR-282', '#9a5c34', '#5a3018'),
+  w('ipe', 'Handroanthus / Tabebuia', 21650, 0.92, 'green', undefined, 89.7, 'sugar maple', 'assume', 'GTR-282', '#67492f', '#48301c'),
+  w('macawood', 'Platymiscium spp.', 22060, 0.94, 'green', undefined, 111.0, 'sugar maple', 'assume', 'GTR-282', '#8d432a', '#662a18'),
+  w('ebony (African)', 'Diospyros spp.', 17650, 0.82, 'green', 1010, 92.0, 'sugar maple', 'assume', 'AH607', '#2d2724', '#1b1716', 'A second data set in the same sheet gives crushing 64.5 MPa.'),
+  w('African padauk', 'Pterocarpus soyauxii', 10760, 0.61, 'green', 745, 58.3, 'sugar maple', 'assume', 'AH607', '#97412a', '#6f2b1a', 'A second data set gives MOE 12 070 MPa and crushing 53.8 MPa; the printed specific gravity ranges over 0.55–0.67. ' + CITES),
+  w('wenge', 'Millettia laurentii', 21050, 0.87, 'air', 870, 85.0, 'sugar maple', 'assume', 'TROPIX', '#463428', '#291d16'),
+];
+
+/** The maker's own wood, entered as E_L and density in the build. */
+export const OWN_WOOD_ID = 'own';
+
+export const WOOD_OPTIONS = [
+  ...WOODS.map((wood) => ({ value: wood.id, label: wood.label })),
+  { value: OWN_WOOD_ID, label: sayText('my own wood') },
+];
+
+/** @throws {RangeError} when no wood has that id. */
+export function woodById(id: string): Wood {
+  const wood = WOODS.find((candidate) => candidate.id === id);
+  if (!wood) throw new RangeError(`wood "${id}" is not in the table`);
+  return wood;
+}
+
+export function elasticRatios(id: RatiosId): ElasticRatios {
+  return RATIOS[id];
+}
+
+/** Longitudinal modulus E_L in MPa: 1.10 × the tabulated static-bending MOE. */
+export function longitudinalModulusMPa(wood: Wood): number {
+  return 1.1 * wood.moeMPa;
+}
+
+/**
+ * Density in kg/m³ at 12 % moisture content.
+ *
+ * Given directly where the table gives it. On a 12 % volume basis ρ = 1000·G₁₂·(1 + 0.12). From a green basis the
+ * Wood Handbook's ch. 4 relation is used: G_M = G_b / (1 − 0.265·a·G_b), a = (30 − M)/30 (eq. 4-13, from memory; fibre saturation taken at
+ * 30 %), then ρ = 1000·G_M·(1 + M/100). Its shrinkage grows with density, so it makes dense tropical woods of little
+ * shrinkage some 5–10 % too heavy (Indian rosewood comes out at 954): within the 10 % scatter that the band reckons with,
+ * and a tapped board brings its own density.
+ */
+export function airDryDensityKgM3(wood: Wood): number {
+  if (wood.airDensityKgM3 !== undefined) return wood.airDensityKgM3;
+  const moisture = 12;
+  const gravity =
+    wood.gravityBasis === 'green'
+      ? wood.specificGravity / (1 - 0.265 * ((30 - moisture) / 30) * wood.specificGravity)
+      : wood.specificGravity;
+  return 1000 * gravity * (1 + moisture / 100);
+}

@@ -1,0 +1,41 @@
+/** How far a question is: working and how to give up, given up and how to ask again, or why there is no answer. */
+import { useEffect, useRef } from 'react';
+import type { Asked } from '../../../state/answers/use-answer.ts';
+import { useBackbow } from '../../../state/store.ts';
+import { inReadersUnits } from '../../../speech/problems.ts';
+import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+
+type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'progress' | 'giveUp' | 'askAgain'>;
+
+export function Asking({ status, reason, progress, giveUp, askAgain }: AskingProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  const hadFocus = useRef(false);
+  const system = useBackbow((state) => state.unitSystem);
+  // The button changes its words with the state; whoever stands on it shall not be thrown off.
+  useEffect(() => {
+    if (hadFocus.current) button.current?.focus();
+  }, [status]);
+  if (status === 'idle' || status === 'done') return <output className="asking" />;
+  const isWorking = status === 'working';
+  return (
+    <output className="asking">
+      <span>
+        {isWorking
+          ? WANTED_WORDS.working
+          : status === 'failed'
+            ? WANTED_WORDS.failed(inReadersUnits(reason ?? '', system))
+            : WANTED_WORDS.givenUp}
+      </span>{' '}
+      {isWorking && progress !== null && <progress aria-label={WANTED_WORDS.progress} max={1} value={progress} />}
+      <button
+        ref={button}
+        type="button"
+        onFocus={() => (hadFocus.current = true)}
+        onBlur={() => (hadFocus.current = false)}
+        onClick={isWorking ? giveUp : askAgain}
+      >
+        {isWorking ? WANTED_WORDS.giveUp : WANTED_WORDS.askAgain}
+      </button>
+    </output>
+  );
+}

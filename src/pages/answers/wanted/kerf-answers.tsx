@@ -1,0 +1,101 @@
+/** The kerf that gives the relief wanted, for both ways of pressing. */
+import type { Build } from '../../../neck/build.ts';
+import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import { sawableKerfMm, type WantedAnswer } from '../../../mechanics/inversion/answers.ts';
+import type { KerfAnswer } from '../../../mechanics/inversion/kerf.ts';
+import { bowSize, bowText } from '../../../speech/en/bow.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { bandText, betweenOf, missText } from './goal.ts';
+import { UseButton } from './use-button.tsx';
+import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+
+interface KerfAnswersProps {
+  readonly build: Build;
+  readonly answer: WantedAnswer;
+  readonly system: UnitSystem;
+  readonly isStale: boolean;
+  readonly use: (change: Partial<Build>, label: string) => void;
+}
+
+/** Kerfs deserve a thousandth of a millimetre, because a few hundredths decide. */
+const kerfText = (kerfMm: number, system: UnitSystem) => formatQuantity(kerfMm, 'mm', 3, system);
+
+/** What came of it in words, and whether they leave open how close that is. */
+export function kerfStatusText(
+  { status, reliefMm, missMm }: Pick<KerfAnswer, 'status' | 'reliefMm' | 'missMm'>,
+  goalMm: number,
+  kerf: string,
+  system: UnitSystem,
+): { readonly text: string; readonly isOpen: boolean } {
+  const open = (text: string) => ({ text, isOpen: true });
+  const whole = (text: string) => ({ text, isOpen: false });
+  switch (status) {
+    case 'found':
+      return whole(WANTED_WORDS.kerfFound(kerf));
+    case 'too-hollow':
+      return open(WANTED_WORDS.kerfNarrowest(kerf));
+    case 'too-humped':
+      return open(WANTED_WORDS.kerfWidest(kerf));
+    case 'between-shapes':
+      return {
+        'as-wanted': whole(WANTED_WORDS.kerfFound(kerf)),
+        flattest: whole(WANTED_WORDS.kerfFlattest(kerf, bowSize(reliefMm, system))),
+        between: open(WANTED_WORDS.kerfBetween(kerf)),
+      }[betweenOf(goalMm, missMm, system)];
+    case 'no-effect':
+      return open(WANTED_WORDS.kerfNoEffect);
+  }
+}
+
+function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'press' | 'both' }) {
+  const { build, answer, system, isStale, use } = props;
+  const of = answer.kerf![method];
+  const kerfMm = sawableKerfMm(of.kerfMm);
+  const kerf = kerfText(kerfMm, system);
+  const { label } = METHOD_WORDS[method];
+  const { text, isOpen } = kerfStatusText(of, answer.goal.reliefMm, kerf, system);
+  const isInUse = build.method === method && build.kerfMm === kerfMm;
+  return (
+    <div className="answer" data-answer={`kerf-${method}`} data-status={of.status}>
+      <h4>{WANTED_WORDS.kerfFor[method]}</h4>
+      <p>
+        {text} {isOpen && WANTED_WORDS.reaches(bowText(of.reliefMm, system), missText(of.missMm, system))}{' '}
+        <span className="quiet">{WANTED_WORDS.band(bandText(of.bandMm, system))}</span>
+      </p>
+      {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
+        <p>{WANTED_WORDS.bodyWedges(kerfText(of.bodyInterferenceMm, system))}</p>
+      )}
+      {of.status !== 'no-effect' && !isInUse && (
+        <UseButton
+          words={WANTED_WORDS.takeKerf(kerf, label)}
+          isStale={isStale}
+          onUse={() => use({ kerfMm, method }, WANTED_WORDS.stepKerf(`${kerf}, ${label}`))}
+        />
+      )}
+    </div>
+  );
+}
+
+export function KerfAnswers(props: KerfAnswersProps) {
+  const { build, answer, system } = props;
+  const { leastMm, mostMm } = answer.kerfRange;
+  return (
+    <section aria-labelledby="wanted-kerf">
+      <h3 id="wanted-kerf">{WANTED_WORDS.kerf}</h3>
+      {answer.kerf ? (
+        <div className="answer-pair">
+          <Method {...props} method="press" />
+          <Method {...props} method="both" />
+        </div>
+      ) : (
+        <p>
+          {WANTED_WORDS.kerfNone(
+            kerfText(build.tangWidthMm, system),
+            kerfText(leastMm, system),
+            kerfText(mostMm, system),
+          )}
+        </p>
+      )}
+    </section>
+  );
+}

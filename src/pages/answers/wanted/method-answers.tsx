@@ -1,0 +1,74 @@
+/** Which way of seating comes closest, with everything else as it is. */
+import type { Build } from '../../../neck/build.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
+import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
+import { bowText } from '../../../speech/en/bow.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { bandText, betweenOf, missText, rodText } from './goal.ts';
+import { UseButton } from './use-button.tsx';
+import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+
+interface MethodAnswersProps {
+  readonly build: Build;
+  readonly answer: WantedAnswer;
+  readonly system: UnitSystem;
+  readonly isStale: boolean;
+  readonly use: (change: Partial<Build>, label: string) => void;
+}
+
+export function MethodAnswers({ build, answer, system, isStale, use }: MethodAnswersProps) {
+  /** Is it a setting that gives the relief, as far as that can be told from what is printed? */
+  const isRodSetting = ({ status, missMm }: RodAnswer) =>
+    status === 'reached' ||
+    (status === 'between-shapes' && betweenOf(answer.goal.reliefMm, missMm, system) !== 'between');
+  const hasRod = build.rodKind !== 'none';
+  return (
+    <section aria-labelledby="wanted-methods">
+      <h3 id="wanted-methods">{WANTED_WORDS.methods}</h3>
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it */}
+      <section className="table-scroll" tabIndex={0} aria-label={WANTED_WORDS.methodsCaption}>
+        <table className="answer-table">
+          <caption className="quiet">{WANTED_WORDS.methodsCaption}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{WANTED_WORDS.method}</th>
+              <th scope="col">{WANTED_WORDS.reached}</th>
+              <th scope="col">{WANTED_WORDS.off}</th>
+              <th scope="col">{WANTED_WORDS.spread}</th>
+              {hasRod && <th scope="col">{WANTED_WORDS.rodWould}</th>}
+              <th scope="col">
+                <span className="visually-hidden">{WANTED_WORDS.use}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {answer.methods.map(({ method, reliefMm, missMm, bandMm, rod }) => {
+              const { label } = METHOD_WORDS[method];
+              return (
+                <tr key={method} data-method={method}>
+                  <th scope="row">{label}</th>
+                  <td>{bowText(reliefMm, system)}</td>
+                  <td>{missText(missMm, system)}</td>
+                  <td>{bandText(bandMm, system)}</td>
+                  {hasRod && <td>{isRodSetting(rod) ? rodText(rod.percent) : WANTED_WORDS.rodNo}</td>}
+                  <td>
+                    {method === build.method ? (
+                      <span className="quiet">{WANTED_WORDS.chosen}</span>
+                    ) : (
+                      <UseButton
+                        words={WANTED_WORDS.takeMethod(label)}
+                        isStale={isStale}
+                        onUse={() => use({ method }, WANTED_WORDS.stepMethod(label))}
+                      />
+                    )}
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  );
+}

@@ -1,0 +1,22 @@
+/** What compared necks are called: by the way of seating where nothing else differs, else by name; never two alike. */
+import type { Build } from '../../neck/build.ts';
+import { isolated } from '../../speech/isolate.ts';
+import { sameBuild } from '../../state/history.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+
+export function neckLabels(builds: readonly Build[]): string[] {
+  const [first] = builds;
+  if (!first) return [];
+  const byMethod = builds.map(({ method }) => METHOD_WORDS[method].label);
+  const onlyMethods = builds.every((build) => sameBuild({ ...build, method: first.method }, first));
+  if (onlyMethods && isDistinct(byMethod)) return byMethod;
+  const names = builds.map(({ name }) => name);
+  if (isDistinct(names)) return names;
+  const both = builds.map(({ name }, index) => `${isolated(name)}, ${byMethod[index]}`);
+  if (isDistinct(both)) return both;
+  return both.map((label, index) => `${label} (${index + 1})`);
+}
+
+function isDistinct(labels: readonly string[]): boolean {
+  return new Set(labels).size === labels.length;
+}

@@ -1,0 +1,139 @@
+/** What a compared neck comes to, in numbers: those of the library, and means and sums of them. */
+import type { Build } from '../../neck/build.ts';
+import { glueById } from '../../neck/glues.ts';
+import { glueNeeded } from '../../fretwork/glue.ts';
+import { fretworkSteps, type StepId } from '../../fretwork/plan/steps.ts';
+import type { Method, Moment, Prediction } from '../../mechanics/prediction-types.ts';
+import { describeLine, lineAt, momentShares } from '../../mechanics/states.ts';
+import { bandAt } from '../../mechanics/uncertainty/band-at.ts';
+import type { Band } from '../../mechanics/uncertainty/band.ts';
+import type { RodSettingBand, Uncertainty } from '../../mechanics/uncertainty/types.ts';
+import { refretOf, type Refret } from '../customer/facts.ts';
+
+/** Relief of greatest size with its sign, mm, and its band; null while that is being computed. */
+export interface Bow {
+  readonly mm: number;
+  readonly band: Band | null;
+}
+
+export interface NeckNumbers {
+  readonly method: Method;
+  /** At the moment on the rail. */
+  readonly now: Bow;
+  readonly fretted: Bow;
+  readonly strung: Bow;
+  readonly settled: Bow;
+  readonly settleDays: number;
+  readonly fretCount: number;
+  /** Relief before fretting, and what all frets, and the strings, add by themselves; mm. */
+  readonly startingMm: number;
+  readonly wedgesMm: number;
+  readonly stringsMm: number;
+  /** Means over the frets. */
+  readonly wedgeForceN: number;
+  readonly biteMm: number;
+  readonly seatingN: number;
+  readonly pullOutN: number;
+  /** The part of the mean pull-out that is friction of the wedge; the rest is glue. */
+  readonly frictionN: number;
+  readonly stringPullN: number;
+  /** What the settled state keeps of the wedges, and how many times the strings' first pull it has. */
+  readonly wedgesLeft: number;
+  readonly stringsGrown: number;
+  readonly targetMm: number;
+  /** Null without a rod. */
+  readonly rod: {
+    /** Null while it is being computed. */
+    readonly setting: RodSettingBand | null;
+    readonly leastPercent: number;
+    readonly mostPercent: number;
+    /** What the rod at its limit does to the relief, mm. */
+    readonly reachMm: number;
+  } | null;
+  /** 0.34 = 34 % more than with unsawn slots. */
+  readonly extraFlexibility: number;
+  readonly kerfMm: number;
+  readonly slotDepthMm: number;
+  readonly boardThicknessMm: number;
+  readonly glueReachPercent: number;
+  readonly glueMm3: number;
+  readonly steps: readonly { readonly id: StepId; readonly title: string }[];
+  readonly seatingOrder: Build['seatingOrder'];
+  /** From the frets to the strings, days. */
+  readonly waitDays: number;
+  readonly refretRisk: Refret;
+  readonly chamferMm: number;
+  /** How the glue lets go; null without glue. */
+  readonly release: string | null;
+}
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** Bow of all wedges together, the rest left out. */
+function wedgesMmOf(prediction: Prediction, method: Method): number {
+  const { wedgeMm } = prediction.methods[method].basis;
+  const stations = prediction.stationXMm.length;
+  const line = new Float64Array(stations);
+  for (let at = 0; at < wedgeMm.length; at += 1) line[at % stations]! += wedgeMm[at]!;
+  return describeLine(prediction, line).extremeMm;
+}
+
+export function neckNumbers(
+  build: Build,
+  moment: Moment,
+  prediction: Prediction,
+  uncertainty: Uncertainty | null,
+): NeckNumbers {
+  const { method } = build;
+  const of = prediction.methods[method];
+  const bands = uncertainty?.methods[method] ?? null;
+  const shares = momentShares(prediction, { strung: true, days: build.settleDays, rodPercent: 0 });
+  const wedgeForceN = mean(of.wedgeForceN);
+  const glueHours = method === 'press' ? 0 : glueById(build.glueKind).fullHours;
+  const extreme = (line: Float64Array) => describeLine(prediction, line).extremeMm;
+  return {
+    method,
+    now: {
+      mm: lineAt(prediction, method, moment).extremeMm,
+      band: uncertainty ? bandAt(uncertainty, method, moment).extreme : null,
+    },
+    fretted: { mm: of.fretted.extremeMm, band: bands?.fretted ?? null },
+    strung: { mm: of.strung.extremeMm, band: bands?.strung ?? null },
+    settled: { mm: of.settled.extremeMm, band: bands?.settled ?? null },
+    settleDays: build.settleDays,
+    fretCount: build.fretCount,
+    startingMm: extreme(prediction.startingMm),
+    wedgesMm: wedgesMmOf(prediction, method),
+    stringsMm: extreme(of.basis.stringsMm),
+    wedgeForceN,
+    biteMm: mean(of.biteMm),
+    seatingN: mean(of.seatingForceN),
+    pullOutN: mean(of.pullOutForceN),
+    frictionN: 2 * build.friction * wedgeForceN,
+    stringPullN: prediction.stringPullN,
+    wedgesLeft: shares.wedges,
+    stringsGrown: shares.strings,
+    targetMm: build.targetReliefMm,
+    rod:
+      prediction.rod.kind === 'none'
+        ? null
+        : {
+            setting: bands?.rodPercentForTarget ?? null,
+            leastPercent: prediction.rod.leastPercent,
+            mostPercent: prediction.rod.mostPercent,
+            reachMm: extreme(of.basis.rodMm),
+          },
+    extraFlexibility: of.extraFlexibility,
+    kerfMm: of.kerfMm,
+    slotDepthMm: build.slotDepthMm,
+    boardThicknessMm: build.boardThicknessMm,
+    glueReachPercent: build.glueReachPercent,
+    glueMm3: glueNeeded(build).totalMm3,
+    steps: fretworkSteps(build).map(({ id, title }) => ({ id, title })),
+    seatingOrder: build.seatingOrder,
+    waitDays: Math.max(build.restDays, glueHours / 24),
+    refretRisk: refretOf(build),
+    chamferMm: build.chamferMm,
+    release: method === 'press' ? null : glueById(build.glueKind).release,
+  };
+}

@@ -1,0 +1,195 @@
+/** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
+import { say } from '../../speech/language.ts';
+import { displayUnit, formatNumber, toDisplay, type UnitSystem } from '../../neck/units.ts';
+import { bowBandText, bowText } from '../../speech/en/bow.ts';
+import { timeText } from '../../speech/times.ts';
+import type { Bow, NeckNumbers } from './numbers.ts';
+import * as reasons from './reasons.ts';
+import type { Reason } from './reasons.ts';
+import { CELL_WORDS, COMPARE_WORDS, ORDER_WORDS, RISK_WORDS, ROW_WORDS } from '../../speech/en/compare.ts';
+
+export interface Cell {
+  readonly value: string;
+  /** Undefined while it is being computed, null where the number has none. */
+  readonly band: string | null | undefined;
+  readonly note?: string;
+}
+
+export type RowId =
+  | 'now'
+  | 'fretted'
+  | 'strung'
+  | 'settled'
+  | 'rod'
+  | 'flexibility'
+  | 'pullOut'
+  | 'seating'
+  | 'glue'
+  | 'steps'
+  | 'refret';
+
+export interface Row {
+  readonly id: RowId;
+  readonly label: string;
+  readonly cells: readonly Cell[];
+  /** One for each neck after the first; the first has its own where `ownReasons`. Empty where nothing differs. */
+  readonly why: readonly { readonly neck: number; readonly text: string }[];
+}
+
+interface RowMaker {
+  readonly id: RowId;
+  readonly label: string;
+  readonly cell: (neck: NeckNumbers, system: UnitSystem) => Cell;
+  readonly why?: Reason;
+  /** Does the reason speak of one neck by itself, so that the first has one as well? */
+  readonly isOwn?: true;
+}
+
+function bowCell({ mm, band }: Bow, system: UnitSystem): Cell {
+  return { value: bowText(mm, system), band: band ? bowBandText(band.p05, band.p95, system) : undefined };
+}
+
+function rodCell({ rod }: NeckNumbers): Cell {
+  if (!rod) return { value: CELL_WORDS.noRod, band: null };
+  const { setting } = rod;
+  if (!setting) return { value: '…', band: undefined };
+  const percent = (value: number) => reasons.percentText(value / 100);
+  const isOut = setting.p50 < rod.leastPercent || setting.p50 > rod.mostPercent;
+  return {
+    value: isOut ? CELL_WORDS.outOfReach : percent(setting.p50),
+    band: isOut ? null : say`${formatNumber(setting.p05, 0)} to ${percent(setting.p95)}`,
+    note: CELL_WORDS.chance(reasons.percentText(setting.chance)),
+  };
+}
+
+function forceCell(newtons: number, system: UnitSystem): Cell {
+  return { value: reasons.forceText(newtons, system), band: null, note: CELL_WORDS.perFret };
+}
+
+function glueText(volumeMm3: number, system: UnitSystem): string {
+  if (volumeMm3 === 0) return CELL_WORDS.dry;
+  // A thousandth of a cubic inch is about a drop.
+  const digits = system === 'inch' ? 3 : 0;
+  return `${formatNumber(toDisplay(volumeMm3, 'mm³', system), digits)}\u00a0${displayUnit('mm³', system).label}`;
+}
+
+function settledLabel(necks: readonly NeckNumbers[]): string {
+  const [first, ...others] = necks;
+  const isOne = first !== undefined && others.every(({ settleDays }) => settleDays === first.settleDays);
+  return isOne ? ROW_WORDS.settledAfter(timeText(first.settleDays)) : ROW_WORDS.settled;
+}
+
+function makers(necks: readonly NeckNumbers[], moment: string): readonly RowMaker[] {
+  return [
+    { id: 'now', label: ROW_WORDS.now(moment), cell: ({ now }, system) => bowCell(now, system) },
+    {
+      id: 'fretted',
+      label: ROW_WORDS.fretted,
+      cell: ({ fretted }, system) => bowCell(fretted, system),
+      why: reasons.fretted,
+    },
+    {
+      id: 'strung',
+      label: ROW_WORDS.strung,
+      cell: ({ strung }, system) => bowCell(strung, system),
+      why: reasons.strung,
+    },
+    {
+      id: 'settled',
+      label: settledLabel(necks),
+      cell: ({ settled }, system) => bowCell(settled, system),
+      why: reasons.settled,
+    },
+    { id: 'rod', label: ROW_WORDS.rod, cell: rodCell, why: reasons.rod, isOwn: true },
+    {
+      id: 'flexibility',
+      label: ROW_WORDS.flexibility,
+      cell: ({ extraFlexibility }) => ({
+        value: reasons.flexibleText(extraFlexibility),
+        band: null,
+      }),
+      why: reasons.flexibility,
+      isOwn: true,
+    },
+    {
+      id: 'pullOut',
+      label: ROW_WORDS.pullOut,
+      cell: ({ pullOutN }, system) => forceCell(pullOutN, system),
+      why: reasons.pullOut,
+      isOwn: true,
+    },
+    {
+      id: 'seating',
+      label: ROW_WORDS.seating,
+      cell: ({ seatingN }, system) => forceCell(seatingN, system),
+      why: reasons.seating,
+    },
+    {
+      id: 'glue',
+      label: ROW_WORDS.glue,
+      cell: ({ glueMm3 }, system) => ({ value: glueText(glueMm3, system), band: null }),
+      why: reasons.glue,
+      isOwn: true,
+    },
+    {
+      id: 'steps',
+      label: ROW_WORDS.steps,
+      cell: ({ steps, waitDays, seatingOrder }) => ({
+        value: CELL_WORDS.steps(steps.length, timeText(waitDays)),
+        band: null,
+        note: ORDER_WORDS[seatingOrder],
+      }),
+      why: reasons.steps,
+    },
+    {
+      id: 'refret',
+      label: ROW_WORDS.refret,
+      cell: ({ refretRisk }) => ({ value: RISK_WORDS[refretRisk], band: null }),
+      why: reasons.refret,
+      isOwn: true,
+    },
+  ];
+}
+
+/** "Two, and three; four" → a sentence. */
+function sentence(parts: readonly string[]): string {
+  const text = parts.join('; ');
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** A difference that is seen: the value, or what stands under it, is printed otherwise. */
+const isAlike = (one: Cell, other: Cell) => one.value === other.value && one.note === other.note;
+
+function whyOf({ why, isOwn }: RowMaker, necks: readonly NeckNumbers[], cells: readonly Cell[], system: UnitSystem) {
+  const [first] = necks;
+  if (!why || !first) return [];
+  const allAlike = cells.every((cell) => isAlike(cell, cells[0]!));
+  if (allAlike && !isOwn) {
+    // The same count of steps may still be other steps.
+    const parts = necks.slice(1).flatMap((neck, index) => ({ neck: index + 1, parts: why(neck, first, system) }));
+    return parts.some((each) => each.parts.length > 0) && cells[0]!.note !== undefined
+      ? parts.filter((each) => each.parts.length > 0).map(({ neck, parts: said }) => ({ neck, text: sentence(said) }))
+      : [];
+  }
+  const said = necks.map((neck, index) => ({ neck: index, parts: why(neck, first, system) }));
+  const told = isOwn ? said : said.slice(1).filter(({ neck }) => !isAlike(cells[neck]!, cells[0]!));
+  const texts = told
+    .filter(({ parts }) => parts.length > 0)
+    .map(({ neck, parts }) => ({ neck, text: sentence(parts) }));
+  return allAlike && texts.every(({ text }) => text === texts[0]!.text) ? [] : texts;
+}
+
+/** @param moment the moment on the rail, in words */
+export function differenceRows(necks: readonly NeckNumbers[], moment: string, system: UnitSystem): Row[] {
+  return makers(necks, moment).map((maker) => {
+    const cells = necks.map((neck) => maker.cell(neck, system));
+    return { id: maker.id, label: maker.label, cells, why: whyOf(maker, necks, cells, system) };
+  });
+}
+
+/** What a row says where nothing differs. */
+export function isSame({ id, cells, why }: Row): boolean {
+  return id !== 'now' && why.length === 0 && cells.every((cell) => isAlike(cell, cells[0]!));
+}
+
+export const bandText = (band: Cell['band']): string | null => (band === undefined ? COMPARE_WORDS.waiting : band);

@@ -1,0 +1,86 @@
+/** Settings in which compared necks differ, by the groups of the controls. */
+import type { Build } from '../../neck/build.ts';
+import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
+import { PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { displayScale, quantityText } from '../workshop/controls/display-scale.ts';
+import { valueRows } from '../papers/value-text.ts';
+import { CONTROL_WORDS } from '../../speech/en/controls.ts';
+import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+
+type ListId = 'laminates' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';
+export type SettingId = ParameterId | ListId;
+
+const { laminates, binding, strings, regions, starting } = PLAN_WORDS.values;
+const LISTS: Readonly<Record<ListId, { readonly group: GroupId; readonly label: string }>> = {
+  laminates: { group: 'neck', label: laminates },
+  binding: { group: 'edges', label: binding },
+  strings: { group: 'strings', label: strings },
+  regions: { group: 'slots', label: regions },
+  startingReliefMm: { group: 'existing', label: starting },
+};
+
+export interface DifferingSetting {
+  readonly id: SettingId;
+  readonly label: string;
+  /** One a neck. */
+  readonly texts: readonly string[];
+}
+
+export interface DifferingGroup {
+  readonly id: GroupId;
+  readonly label: string;
+  readonly settings: readonly DifferingSetting[];
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return one === other || (typeof one === 'object' && JSON.stringify(one) === JSON.stringify(other));
+}
+
+function differs(builds: readonly Build[], id: SettingId): boolean {
+  return builds.some((build) => !isSame(build[id], builds[0]![id]));
+}
+
+function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {
+  const value = build[parameter.id];
+  if (parameter.kind === 'number') return quantityText(value as number, displayScale(parameter, system), system);
+  if (parameter.kind === 'flag') return value === true ? CONTROL_WORDS.yes : CONTROL_WORDS.no;
+  return parameter.options.find((option) => option.value === value)?.label ?? String(value);
+}
+
+/** As the workshop sheet says it. */
+function listText(build: Build, id: ListId, system: UnitSystem): string {
+  const rows = valueRows(build, system).find((group) => group.id === LISTS[id].group)?.rows ?? [];
+  return rows.find(({ label }) => label === LISTS[id].label)?.text ?? COMPARE_WORDS.noneListed;
+}
+
+/** Only groups and settings that differ between any two of the necks. */
+export function differingSettings(builds: readonly Build[], system: UnitSystem): DifferingGroup[] {
+  const lists = Object.keys(LISTS) as ListId[];
+  return GROUPS.map(({ id: group, label }) => ({
+    id: group,
+    label,
+    settings: [
+      ...PARAMETERS.filter((parameter) => parameter.group === group && differs(builds, parameter.id)).map(
+        (parameter): DifferingSetting => ({
+          id: parameter.id,
+          label: parameter.label,
+          texts: builds.map((build) => textOf(build, parameter, system)),
+        }),
+      ),
+      ...lists
+        .filter((id) => LISTS[id].group === group && differs(builds, id))
+        .map((id): DifferingSetting => ({
+          id,
+          label: LISTS[id].label,
+          texts: builds.map((build) => listText(build, id, system)),
+        })),
+    ],
+  })).filter(({ settings }) => settings.length > 0);
+}
+
+/** Which of these settings differ between two of the necks. */
+export function settingsBetween(group: DifferingGroup, one: Build, other: Build): SettingId[] {
+  return group.settings.map(({ id }) => id).filter((id) => !isSame(one[id], other[id]));
+}

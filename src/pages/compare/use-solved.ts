@@ -1,0 +1,39 @@
+/** What is known of the compared necks, as it comes; what was computed before is not computed again. */
+import { useEffect, useState } from 'react';
+import type { Build } from '../../neck/build.ts';
+import { biteLogSpreadOf } from '../../state/bench-log/adopted.ts';
+import { solveNecks, type SolvedNeck } from '../../state/compare/solve-necks.ts';
+import { useBackbow } from '../../state/store.ts';
+
+const NOTHING: SolvedNeck = { prediction: null, uncertainty: null };
+
+export interface SolvedNecks {
+  /** In the order of the builds. */
+  readonly necks: readonly SolvedNeck[];
+  readonly failure: string | null;
+  readonly retry: () => void;
+}
+
+export function useSolved(builds: readonly Build[]): SolvedNecks {
+  const adopted = useBackbow((state) => state.adoptedBites);
+  const [known, setKnown] = useState<ReadonlyMap<Build, SolvedNeck>>(() => new Map());
+  const [failure, setFailure] = useState<string | null>(null);
+  const [round, setRound] = useState(0);
+  useEffect(() => {
+    const open = [...new Set(builds)].filter((build) => !known.get(build)?.uncertainty);
+    return solveNecks(open, (build) => biteLogSpreadOf(adopted, build), {
+      solved: (build, solved) => setKnown((old) => new Map(old).set(build, solved)),
+      failed: setFailure,
+    });
+    // What arrives must not start it again.
+    // oxlint-disable-next-line react/exhaustive-deps
+  }, [builds, adopted, round]);
+  return {
+    necks: builds.map((build) => known.get(build) ?? NOTHING),
+    failure,
+    retry: () => {
+      setFailure(null);
+      setRound(round + 1);
+    },
+  };
+}

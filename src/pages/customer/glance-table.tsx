@@ -1,0 +1,61 @@
+/** The choices side by side, in a few words each. */
+import type { UnitSystem } from '../../neck/units.ts';
+import { bowKind } from '../../speech/en/bow.ts';
+import type { ChoiceFacts } from './facts.ts';
+import { daysText, sizeText } from './sentences.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+
+type Row = readonly [label: string, say: (facts: ChoiceFacts) => string];
+
+function rowsOf(system: UnitSystem): readonly Row[] {
+  const { glance } = CUSTOMER_WORDS;
+  return [
+    [
+      glance.bend,
+      ({ frettedMm }) => (bowKind(frettedMm, system) === 'flat' ? CUSTOMER_WORDS.none : sizeText(frettedMm, system)),
+    ],
+    [glance.moves, ({ movesMm }) => sizeText(movesMm, system)],
+    [glance.rod, ({ rodTask }) => CUSTOMER_WORDS.rodShort[rodTask]],
+    [glance.wait, ({ waitDays }) => daysText(waitDays)],
+    [glance.refret, ({ refret }) => CUSTOMER_WORDS.refretShort[refret]],
+  ];
+}
+
+interface GlanceTableProps {
+  readonly labels: readonly string[];
+  readonly facts: readonly ChoiceFacts[];
+  readonly system: UnitSystem;
+}
+
+export function GlanceTable({ labels, facts, system }: GlanceTableProps) {
+  return (
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls on a phone, so keys must reach it
+    <section className="table-scroll" tabIndex={0} aria-label={CUSTOMER_WORDS.glanceTitle}>
+      <h2>{CUSTOMER_WORDS.glanceTitle}</h2>
+      <table className="glance">
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="visually-hidden">{CUSTOMER_WORDS.glanceWhat}</span>
+            </th>
+            {labels.map((label, index) => (
+              <th key={index} scope="col">
+                {label}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rowsOf(system).map(([label, say]) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              {facts.map((choice, index) => (
+                <td key={index}>{say(choice)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,108 @@
+/** Plain sentences about a choice, made from its facts and from nothing else. */
+import { formatNumber, formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import { bowKind, bowSize } from '../../speech/en/bow.ts';
+import type { ChoiceFacts } from './facts.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+
+/** Thickness of a sheet of writing paper, mm (80 g/m², from memory). */
+const PAPER_MM = 0.1;
+/** Ratios of hardness that a player may notice; typical hardnesses do not bear finer steps. */
+const SOFTER = 0.9;
+const HARDER = 1.15;
+const MUCH_HARDER = 1.4;
+/** Chances above this are said as nearly every. */
+const NEARLY_ALL = 0.985;
+
+export interface ChoiceSentences {
+  /** What is done, what the neck does, and what the strings make of it. */
+  readonly story: readonly string[];
+  readonly time: string;
+  readonly risk: string;
+  readonly months: string;
+  readonly skin: string;
+  readonly wear: string;
+  readonly refret: string;
+}
+
+function likePaper(reliefMm: number): string {
+  const sheets = Math.abs(reliefMm) / PAPER_MM;
+  if (sheets < 0.75) return CUSTOMER_WORDS.lessThanPaper;
+  return CUSTOMER_WORDS.paper(CUSTOMER_WORDS.sheets(Math.round(sheets)));
+}
+
+function bending({ frettedMm, frettedBand }: ChoiceFacts, system: UnitSystem): string {
+  const kind = bowKind(frettedMm, system);
+  if (kind === 'flat') return CUSTOMER_WORDS.bendsNot;
+  const say = kind === 'back-bow' ? CUSTOMER_WORDS.bends : CUSTOMER_WORDS.bendsForward;
+  const sentence = say(bowSize(frettedMm, system), likePaper(frettedMm));
+  if (!frettedBand) return sentence;
+  const [low, high] = [frettedBand.p05, frettedBand.p95].map(Math.abs).sort((a, b) => a - b);
+  return `${sentence} ${CUSTOMER_WORDS.between(bowSize(low!, system), bowSize(high!, system))}`;
+}
+
+function stringing({ strungMm }: ChoiceFacts, system: UnitSystem): string {
+  switch (bowKind(strungMm, system)) {
+    case 'flat':
+      return CUSTOMER_WORDS.stringsFlat;
+    case 'relief':
+      return CUSTOMER_WORDS.stringsHollow(bowSize(strungMm, system));
+    case 'back-bow':
+      return CUSTOMER_WORDS.stringsHump(bowSize(strungMm, system));
+  }
+}
+
+/** 1 → "one day", 2.5 → "2.5 days", 0 → "the same day". */
+export function daysText(days: number): string {
+  if (days < 0.05) return CUSTOMER_WORDS.atOnce;
+  return CUSTOMER_WORDS.days(String(Number(days.toFixed(1))));
+}
+
+function timeSentence({ waitDays, glueHours }: ChoiceFacts): string {
+  return glueHours > 0
+    ? CUSTOMER_WORDS.waitGlue(daysText(waitDays), CUSTOMER_WORDS.hours(formatNumber(glueHours, 0)))
+    : CUSTOMER_WORDS.wait(daysText(waitDays));
+}
+
+function riskSentence({ rodTask, rodChance }: ChoiceFacts): string {
+  const task = CUSTOMER_WORDS.rodTasks[rodTask];
+  if (rodTask === 'none' || rodChance === null) return task;
+  return `${task} ${rodChance >= NEARLY_ALL ? CUSTOMER_WORDS.chanceAll : CUSTOMER_WORDS.chance(Math.round(100 * rodChance))}`;
+}
+
+export function wearSentence(wearRatio: number): string {
+  const { wears } = CUSTOMER_WORDS;
+  if (wearRatio < SOFTER) return wears.softer;
+  if (wearRatio < HARDER) return wears.common;
+  return wearRatio < MUCH_HARDER ? wears.harder : wears.muchHarder;
+}
+
+export function sizeText(mm: number, system: UnitSystem): string {
+  return formatQuantity(Math.abs(mm), 'mm', 2, system);
+}
+
+/** The wire's name without what stands in brackets for the trade. */
+export function plainWire(wire: string): string {
+  return wire.replace(/\s*\(.*\)\s*$/, '');
+}
+
+export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceSentences {
+  const { method, movement, movesMm, rodTask, nickel, wire, wearRatio, refret } = facts;
+  const months = CUSTOMER_WORDS.movements[movement](sizeText(movesMm, system));
+  return {
+    story: [CUSTOMER_WORDS.held[method], bending(facts, system), stringing(facts, system)],
+    time: timeSentence(facts),
+    risk: riskSentence(facts),
+    months: rodTask === 'none' ? `${months} ${CUSTOMER_WORDS.noRodMonths}` : months,
+    skin: CUSTOMER_WORDS.nickels[nickel](plainWire(wire)),
+    wear: wearSentence(wearRatio),
+    refret: CUSTOMER_WORDS.refrets[refret],
+  };
+}
+
+export type MeansId = 'months' | 'skin' | 'wear' | 'refret';
+export const MEANS: readonly MeansId[] = ['months', 'skin', 'wear', 'refret'];
+
+/** What is the same with every choice is said once. */
+export function sharedMeans(choices: readonly ChoiceSentences[]): MeansId[] {
+  return choices.length < 2 ? [] : MEANS.filter((id) => choices.every((choice) => choice[id] === choices[0]![id]));
+}

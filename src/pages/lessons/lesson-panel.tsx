@@ -1,0 +1,136 @@
+/** The lesson that runs: what its step says and asks, what comes out, and the way on, back and out. */
+import { useEffect, useRef } from 'react';
+import { store, useBackbow } from '../../state/store.ts';
+import { AskLine } from './ask-line.tsx';
+import { AskValue } from './ask-value.tsx';
+import { AskWhich } from './ask-which.tsx';
+import { FactText } from './fact-text.tsx';
+import { FIGURES } from './figures/index.ts';
+import { remember, useGuesses } from './guesses.ts';
+import { goToStep, leaveLesson, lessonById, revealStep, takeLessonNeck } from './player.ts';
+import { measure, type Bench } from './quantities.ts';
+import { textOf } from '../../speech/en/lesson-texts.ts';
+import type { Step, StepText } from './types.ts';
+import { useBench } from './use-bench.ts';
+import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import './lessons.css';
+
+/** Keeps the numbers that later steps speak of. */
+function useRemember(step: Step, bench: Bench | null): void {
+  const { remember: wanted } = step;
+  useEffect(() => {
+    if (!wanted || !bench || store.getState().history.past.length > 0) return;
+    remember(Object.fromEntries(Object.entries(wanted).map(([name, quantity]) => [name, measure(quantity, bench)])));
+    // Remembering must not follow what is remembered.
+    // oxlint-disable-next-line react/exhaustive-deps
+  }, [wanted, bench?.prediction]);
+}
+
+interface QuestionProps {
+  readonly step: Step;
+  readonly text: StepText;
+  readonly bench: Bench | null;
+  readonly asking: boolean;
+}
+
+function Question({ step, text, bench, asking }: QuestionProps) {
+  const { ask } = step;
+  const hasGuess = useGuesses(({ guesses }) => guesses[step.id] !== undefined);
+  if (!ask) return null;
+  const shared = { step: step.id, bench, asking };
+  return (
+    <fieldset className="question">
+      <legend>{text.question}</legend>
+      {ask.kind === 'line' && <AskLine ask={ask} {...shared} />}
+      {ask.kind === 'value' && <AskValue ask={ask} {...shared} />}
+      {ask.kind === 'which' && <AskWhich ask={ask} names={text.options ?? {}} {...shared} />}
+      {asking && (
+        <>
+          <button type="button" onClick={revealStep}>
+            {hasGuess ? LESSON_WORDS.reveal : LESSON_WORDS.skip}
+          </button>
+          <p className="quiet">{LESSON_WORDS.covered}</p>
+        </>
+      )}
+    </fieldset>
+  );
+}
+
+interface StepViewProps {
+  readonly step: Step;
+  readonly text: StepText;
+  readonly asking: boolean;
+}
+
+function StepView({ step, text, asking }: StepViewProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const bench = useBench();
+  const isChanged = useBackbow((state) => state.history.past.length > 0);
+  useRemember(step, bench);
+  useEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+    heading.current?.closest('.lesson')?.scrollTo({ top: 0 });
+  }, [step]);
+  const facts = step.facts ?? {};
+  const Figure = step.figure && FIGURES[step.figure];
+  return (
+    <>
+      <h3 ref={heading} tabIndex={-1}>
+        {text.title}
+      </h3>
+      {text.says.map((paragraph) => (
+        <FactText key={paragraph} text={paragraph} facts={facts} bench={bench} />
+      ))}
+      {Figure && bench && <Figure bench={bench} />}
+      <Question step={step} text={text} bench={bench} asking={asking} />
+      {step.ask &&
+        !asking &&
+        text.after?.map((paragraph) => <FactText key={paragraph} text={paragraph} facts={facts} bench={bench} />)}
+      {isChanged && <p className="quiet">{LESSON_WORDS.changed}</p>}
+    </>
+  );
+}
+
+export function LessonPanel() {
+  const running = useBackbow((state) => state.lesson);
+  if (!running) return null;
+  const lesson = lessonById(running.id);
+  const text = textOf(running.id);
+  const step = lesson.steps[running.step]!;
+  const count = lesson.steps.length;
+  const isLast = running.step === count - 1;
+  return (
+    <section className="lesson" aria-label={LESSON_WORDS.running(text.title)}>
+      <header>
+        <p>
+          <strong>{text.title}</strong> <span className="quiet">{LESSON_WORDS.step(running.step + 1, count)}</span>
+        </p>
+        <button type="button" onClick={leaveLesson}>
+          {LESSON_WORDS.leave}
+        </button>
+      </header>
+      <div className="lesson-step">
+        <StepView key={step.id} step={step} text={text.steps[step.id]!} asking={running.asking} />
+      </div>
+      <footer className="button-row">
+        <button type="button" disabled={running.step === 0} onClick={() => goToStep(running.step - 1)}>
+          {LESSON_WORDS.back}
+        </button>
+        {isLast ? (
+          <>
+            <button type="button" className="main" onClick={leaveLesson}>
+              {LESSON_WORDS.finish}
+            </button>
+            <button type="button" onClick={takeLessonNeck}>
+              {LESSON_WORDS.take}
+            </button>
+          </>
+        ) : (
+          <button type="button" className="main" onClick={() => goToStep(running.step + 1)}>
+            {LESSON_WORDS.next}
+          </button>
+        )}
+      </footer>
+    </section>
+  );
+}

@@ -1,0 +1,121 @@
+/** What the log says of the bite, what that does to the build in hand, and taking it over. */
+import type { Build } from '../../neck/build.ts';
+import { formatNumber, type UnitSystem } from '../../neck/units.ts';
+import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
+import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
+import type { MethodUncertainty } from '../../mechanics/uncertainty/types.ts';
+import { useAnswer } from '../../state/answers/use-answer.ts';
+import { adoptedFor, biteFactorOf } from '../../state/bench-log/adopted.ts';
+import { store, useBackbow } from '../../state/store.ts';
+import { Asking } from '../answers/wanted/asking.tsx';
+import { bandText } from '../answers/wanted/goal.ts';
+import { useChange } from '../answers/wanted/use-change.tsx';
+import { BitePicture } from './bite-picture.tsx';
+import { LOG_WORDS } from '../../speech/en/log.ts';
+
+const STATES = ['fretted', 'strung', 'settled'] as const;
+type StateBands = Pick<MethodUncertainty, (typeof STATES)[number]>;
+
+interface Effect {
+  readonly without: StateBands;
+  readonly with: StateBands;
+}
+
+interface BiteSectionProps {
+  readonly entries: readonly LogEntry[];
+  readonly posterior: BitePosterior;
+  readonly system: UnitSystem;
+}
+
+/** The bands of the build without the log and with it. */
+function useEffectOnBands(build: Build, posterior: BitePosterior) {
+  const { logSpread, necks } = posterior;
+  const biteFactor = biteFactorOf(posterior);
+  const isAsked = necks > 0 && build.method !== 'glue';
+  // The build's own bite factor is not in either column.
+  const key = isAsked ? JSON.stringify([{ ...build, biteFactor: 1 }, biteFactor, logSpread]) : null;
+  return useAnswer<Effect>(key, async (api) => {
+    const bands = async (factor: number, spread: number | undefined): Promise<StateBands | undefined> => {
+      const found = await api.estimate({ ...build, biteFactor: factor }, { biteLogSpread: spread });
+      return found?.methods[build.method];
+    };
+    const without = await bands(1, undefined);
+    const withLog = without && (await bands(biteFactor, logSpread));
+    return without && withLog ? { without, with: withLog } : null;
+  });
+}
+
+function EffectTable({ effect, system }: { readonly effect: Effect; readonly system: UnitSystem }) {
+  return (
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
+    <section className="table-scroll" tabIndex={0} aria-label={LOG_WORDS.effect}>
+      <table className="answer-table">
+        <caption className="quiet">{LOG_WORDS.effectCaption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="visually-hidden">{LOG_WORDS.state}</span>
+            </th>
+            <th scope="col">{LOG_WORDS.without}</th>
+            <th scope="col">{LOG_WORDS.with}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {STATES.map((state) => (
+            <tr key={state} data-state={state}>
+              <th scope="row">{LOG_WORDS.states[state]}</th>
+              <td>{bandText(effect.without[state], system)}</td>
+              <td>{bandText(effect.with[state], system)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+export function BiteSection({ entries, posterior, system }: BiteSectionProps) {
+  const build = useBackbow((state) => state.build);
+  const adopted = useBackbow((state) => adoptedFor(state.adoptedBites, state.build));
+  const asked = useEffectOnBands(build, posterior);
+  const { use, said } = useChange();
+  const { necks, logSpread, p05, p95 } = posterior;
+  const biteFactor = biteFactorOf(posterior);
+  const factor = formatNumber(biteFactor, 2);
+  const isInUse = adopted !== undefined && adopted.biteFactor === biteFactor && adopted.logSpread === logSpread;
+
+  function take(): void {
+    void store
+      .getState()
+      .adoptBite({ biteFactor, logSpread, necks })
+      .then(() => use({ biteFactor }, LOG_WORDS.step(factor)));
+  }
+
+  return (
+    <section aria-labelledby="log-bite" className="log-bite">
+      <h3 id="log-bite">{LOG_WORDS.biteTitle}</h3>
+      <p className="bite-says">
+        {necks === 0
+          ? LOG_WORDS.biteNone
+          : LOG_WORDS.biteSays(necks, factor, formatNumber(p05, 2), formatNumber(p95, 2))}{' '}
+        {necks === 0 && entries.length > 0 && LOG_WORDS.gluedOnly}
+      </p>
+      <BitePicture posterior={posterior} />
+      {necks > 0 && (
+        <>
+          {build.method === 'glue' ? <p className="quiet">{LOG_WORDS.glueNoEffect}</p> : <h4>{LOG_WORDS.effect}</h4>}
+          <Asking {...asked} />
+          {asked.value && <EffectTable effect={asked.value} system={system} />}
+          {isInUse ? (
+            <p>{LOG_WORDS.inUse(factor)}</p>
+          ) : (
+            <button type="button" onClick={take}>
+              {LOG_WORDS.takeBite(factor)}
+            </button>
+          )}
+          {said}
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,97 @@
+/** The necks that were measured. */
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { bowText } from '../../speech/en/bow.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { LOG_WORDS } from '../../speech/en/log.ts';
+
+interface EntriesTableProps {
+  readonly entries: readonly LogEntry[];
+  readonly system: UnitSystem;
+  readonly edit: (entry: LogEntry) => void;
+  readonly remove: (entry: LogEntry) => void;
+}
+
+interface PairProps {
+  readonly measuredMm: number | null;
+  readonly predictedMm: number | null;
+  readonly system: UnitSystem;
+}
+
+function Pair({ measuredMm, predictedMm, system }: PairProps) {
+  if (measuredMm === null || predictedMm === null) return LOG_WORDS.notMeasured;
+  return (
+    <>
+      {bowText(measuredMm, system)}
+      <span className="quiet log-predicted">{LOG_WORDS.predicted(bowText(predictedMm, system))}</span>
+    </>
+  );
+}
+
+export function EntriesTable({ entries, system, edit, remove }: EntriesTableProps) {
+  return (
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
+    <section className="table-scroll log-entries" tabIndex={0} aria-label={LOG_WORDS.entries}>
+      <table className="answer-table">
+        <caption className="quiet">{LOG_WORDS.caption}</caption>
+        <thead>
+          <tr>
+            {[
+              LOG_WORDS.date,
+              LOG_WORDS.neck,
+              LOG_WORDS.method,
+              LOG_WORDS.fretted,
+              LOG_WORDS.strung,
+              LOG_WORDS.gauge,
+            ].map((label) => (
+              <th key={label} scope="col">
+                {label}
+              </th>
+            ))}
+            <th scope="col">
+              <span className="visually-hidden">{LOG_WORDS.does}</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {entries.map((entry, index) => (
+            <tr key={index}>
+              <td>{entry.date}</td>
+              <th scope="row" className="log-neck">
+                {entry.neck}
+              </th>
+              <td>{METHOD_WORDS[entry.method].label}</td>
+              <td>
+                <Pair measuredMm={entry.measuredFrettedMm} predictedMm={entry.predictedFrettedMm} system={system} />
+              </td>
+              <td>
+                <Pair measuredMm={entry.measuredStrungMm} predictedMm={entry.predictedStrungMm} system={system} />
+              </td>
+              <td>{formatQuantity(entry.gaugeErrorMm, 'mm', 3, system)}</td>
+              <td>
+                <span className="button-row">
+                  <button
+                    type="button"
+                    className="link"
+                    aria-label={LOG_WORDS.editName(entry.neck, entry.date)}
+                    onClick={() => edit(entry)}
+                  >
+                    {LOG_WORDS.edit}
+                  </button>
+                  <button
+                    type="button"
+                    className="link"
+                    aria-label={LOG_WORDS.removeName(entry.neck, entry.date)}
+                    onClick={() => remove(entry)}
+                  >
+                    {LOG_WORDS.remove}
+                  </button>
+                </span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,66 @@
+/** Hands the papers' files to the person. What is rarely asked for is loaded when it is. */
+import type { Build } from '../../neck/build.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { PROGRAM_VERSION } from '../../neck/version.ts';
+import type { Table } from '../../fretwork/plan/tables.ts';
+import { templateSvg } from '../../fretwork/plan/template.ts';
+import type { BackbowStore } from '../../state/store.ts';
+import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
+import { FILES_WORDS, TEMPLATE_WORDS } from '../../speech/en/papers.ts';
+import { csvFileName, csvText } from './csv-file.ts';
+import { fileName } from './file-name.ts';
+import { pictureNow } from './picture-source.ts';
+
+/** Hands some content to the person as a file. */
+export function offerFile(name: string, content: Blob): void {
+  const url = URL.createObjectURL(content);
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  // The browser has taken the address by the time the event loop comes round.
+  setTimeout(() => URL.revokeObjectURL(url), 0);
+}
+
+const bytes = (content: Uint8Array, type: string) => new Blob([content as Uint8Array<ArrayBuffer>], { type });
+
+export function saveTable(build: Build, table: Table, system: UnitSystem): void {
+  offerFile(csvFileName(build, table), new Blob([csvText(table, system)], { type: 'text/csv;charset=utf-8' }));
+}
+
+export async function saveAllTables(build: Build, tables: readonly Table[], system: UnitSystem): Promise<void> {
+  const { strToU8, zipSync } = await import('fflate');
+  const entries = tables.map((table) => [csvFileName(build, table), strToU8(csvText(table, system))] as const);
+  offerFile(fileName(build.name, 'tables.zip'), bytes(zipSync(Object.fromEntries(entries)), 'application/zip'));
+}
+
+/** What is written on every page of the template. @param date as printed */
+export function templateHeading(build: Build, date: string): string {
+  return TEMPLATE_WORDS.heading(build.name, SHEETS_WORDS.version(PROGRAM_VERSION), date);
+}
+
+export function saveTemplate(build: Build, system: UnitSystem, date: string): void {
+  const svg = templateSvg(build, { heading: templateHeading(build, date) }, system);
+  offerFile(fileName(build.name, 'template.svg'), new Blob([svg], { type: 'image/svg+xml' }));
+}
+
+export async function saveModel(store: BackbowStore): Promise<void> {
+  const { neckFile } = await import('./neck-file.ts');
+  const state = store.getState();
+  const glb = await neckFile(state);
+  offerFile(fileName(state.solution!.build.name, 'neck.glb'), bytes(glb, 'model/gltf-binary'));
+}
+
+const PICTURE = { widthPx: 2400, heightPx: 1500 } as const;
+
+/** @throws {Error} when no picture is drawn */
+export async function savePicture(store: BackbowStore): Promise<void> {
+  const { build } = store.getState();
+  const picture = pictureNow();
+  if (!picture) throw new Error(FILES_WORDS.noPicture);
+  const caption = FILES_WORDS.caption(build.name, SHEETS_WORDS.version(PROGRAM_VERSION));
+  offerFile(
+    fileName(build.name, 'picture.png'),
+    await picture.exportPng({ ...PICTURE, caption, scaleNote: FILES_WORDS.scaleNote }),
+  );
+}

@@ -1,0 +1,115 @@
+/** Files to take along: tables, template, project, 3D file, picture. */
+import { useMemo, useState } from 'react';
+import type { UnitSystem } from '../../neck/units.ts';
+import { planTables } from '../../fretwork/plan/tables.ts';
+import { currentBands, type Solution } from '../../state/solution-slice.ts';
+import { store, useBackbow } from '../../state/store.ts';
+import { drawnBowFactor } from '../../state/view-slice.ts';
+import { saveProject } from '../workshop/project/project-file.ts';
+import { railText } from '../workshop/rail/rail-text.ts';
+import { PICTURE_WORDS, VIEW_WORDS } from '../../speech/en/workshop.ts';
+import { FILES_WORDS, PLAN_WORDS } from '../../speech/en/papers.ts';
+import { saveAllTables, saveModel, savePicture, saveTable, saveTemplate } from './downloads.ts';
+import { sheetPlan } from './plan-data.ts';
+import { useToday } from './use-today.ts';
+
+interface FileRowProps {
+  readonly title: string;
+  readonly says: string;
+  readonly onSave: () => void | Promise<void>;
+}
+
+/** One file: what it is, and its button. What goes wrong is said in place. */
+function FileRow({ title, says, onSave }: FileRowProps) {
+  const [trouble, setTrouble] = useState('');
+  const [busy, setBusy] = useState(false);
+  async function save(): Promise<void> {
+    setBusy(true);
+    setTrouble('');
+    try {
+      await onSave();
+    } catch (error) {
+      setTrouble(FILES_WORDS.failed(title, error instanceof Error ? error.message : String(error)));
+    } finally {
+      setBusy(false);
+    }
+  }
+  return (
+    <li className="file-row">
+      <div>
+        <h2>{title}</h2>
+        <p>{says}</p>
+        <p className="refusal" role="alert">
+          {trouble}
+        </p>
+      </div>
+      <button type="button" disabled={busy} onClick={() => void save()}>
+        {FILES_WORDS.save}
+        <span className="visually-hidden"> {title}</span>
+      </button>
+    </li>
+  );
+}
+
+interface FilesPageProps {
+  readonly solution: Solution;
+  readonly system: UnitSystem;
+}
+
+export function FilesPage({ solution, system }: FilesPageProps) {
+  const { build } = solution;
+  const uncertainty = useBackbow(currentBands);
+  const tables = useMemo(() => planTables(sheetPlan(solution, uncertainty).plan), [solution, uncertainty]);
+  const factor = useBackbow(drawnBowFactor);
+  const date = useToday();
+  const rail = useBackbow((state) => state.rail);
+  const view = useBackbow((state) => state.view);
+  const shown = factor === 1 ? PICTURE_WORDS.trueShown : PICTURE_WORDS.shown(String(factor));
+  return (
+    <article className="files" aria-labelledby="sheet-title">
+      <h1 id="sheet-title" tabIndex={-1}>
+        {FILES_WORDS.title}
+      </h1>
+      <p>{FILES_WORDS.intro}</p>
+      <ul>
+        <FileRow title={FILES_WORDS.project} says={FILES_WORDS.projectSay} onSave={() => saveProject(store)} />
+        <FileRow
+          title={FILES_WORDS.template}
+          says={FILES_WORDS.templateSay}
+          onSave={() => saveTemplate(build, system, date)}
+        />
+        <FileRow
+          title={FILES_WORDS.model}
+          says={FILES_WORDS.modelSay(shown, railText(build, rail))}
+          onSave={() => saveModel(store)}
+        />
+        <FileRow
+          title={FILES_WORDS.picture}
+          says={`${FILES_WORDS.pictureSay(VIEW_WORDS[view].label)} ${FILES_WORDS.pictureWide}.`}
+          onSave={() => savePicture(store)}
+        />
+        <FileRow
+          title={FILES_WORDS.allTables}
+          says={FILES_WORDS.tablesSay}
+          onSave={() => saveAllTables(build, tables, system)}
+        />
+      </ul>
+      <h2>{FILES_WORDS.tables}</h2>
+      <div className="button-row">
+        {tables.map((table) => {
+          const { title } = PLAN_WORDS.tables[table.id];
+          return (
+            <button
+              key={table.id}
+              type="button"
+              aria-label={PLAN_WORDS.saveTable(title)}
+              onClick={() => saveTable(build, table, system)}
+            >
+              {title}
+            </button>
+          );
+        })}
+      </div>
+    </article>
+  );
+}

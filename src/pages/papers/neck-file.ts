@@ -1,0 +1,50 @@
+/** The neck as the picture shows it, as a 3D file. Loaded when a file is asked for. */
+import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { PROGRAM_VERSION } from '../../neck/version.ts';
+import { writeGlb } from '../../geometry/export/glb.ts';
+import { neckSurfaces } from '../../geometry/export/neck-surfaces.ts';
+import { lineAt } from '../../mechanics/states.ts';
+import { figureOf } from '../../scene/wood-figure.ts';
+import { momentAt } from '../../state/rail.ts';
+import type { BackbowState } from '../../state/store.ts';
+import { drawnBowFactor } from '../../state/view-slice.ts';
+import { railText } from '../workshop/rail/rail-text.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
+import { FILES_WORDS } from '../../speech/en/papers.ts';
+
+type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
+
+/** @throws {Error} before the first prediction */
+export async function neckFile(state: Shown): Promise<Uint8Array> {
+  const { solution, rail } = state;
+  if (!solution) throw new Error(SHEETS_WORDS.working);
+  const { build, prediction } = solution;
+  const moment = momentAt(build, rail);
+  const line = lineAt(prediction, build.method, moment);
+  const factor = drawnBowFactor(state);
+  const surfaces = neckSurfaces(build, {
+    line: { xMm: prediction.stationXMm, reliefMm: line.reliefMm, factor },
+    strung: moment.strung,
+    ...(moment.fretsIn ? { fretsIn: moment.fretsIn } : {}),
+    words: FILES_WORDS.parts,
+    ownWoodColour: figureOf(OWN_WOOD_ID).colour,
+  });
+  return writeGlb(surfaces, build.name, SHEETS_WORDS.version(PROGRAM_VERSION), {
+    program: 'Backbow',
+    programVersion: PROGRAM_VERSION,
+    build: build.name,
+    seating: METHOD_WORDS[build.method].label,
+    moment: railText(build, rail),
+    phase: rail.phase,
+    fretsIn: moment.fretsIn?.length ?? build.fretCount,
+    strung: moment.strung,
+    daysSinceStringing: moment.strung ? moment.days : null,
+    rodPercent: moment.rodPercent,
+    bowFactor: factor,
+    reliefMm: line.extremeMm,
+    straightedgeFrets: [prediction.straightedge.fromFret, prediction.straightedge.toFret],
+    lengthUnit: 'metre',
+    axes: FILES_WORDS.coordinates,
+  });
+}

@@ -1,0 +1,150 @@
+/** Everything that stands on the bench sheet, from a build and its prediction. */
+import type { Build } from '../../neck/build.ts';
+import { fretworkPlan, type FretworkPlan } from '../../fretwork/plan/plan.ts';
+import { runAhead, type RunAhead } from '../../fretwork/plan/run-ahead.ts';
+import { fretsInAfterQuarters } from '../../fretwork/plan/seating-order.ts';
+import type { Moment, Prediction, ReliefLine } from '../../mechanics/prediction-types.ts';
+import { sampleLine } from '../../mechanics/relief.ts';
+import { lineAt } from '../../mechanics/states.ts';
+import { solveRod, type RodAnswer } from '../../mechanics/inversion/rod.ts';
+import { bandAt } from '../../mechanics/uncertainty/band-at.ts';
+import type { Band } from '../../mechanics/uncertainty/band.ts';
+import type { ReadoutBand, Uncertainty } from '../../mechanics/uncertainty/types.ts';
+import type { Solution } from '../../state/solution-slice.ts';
+import { checkNumbersOf, levellingState } from '../workshop/checks/checks-of.ts';
+
+/** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
+export type StateId = 'bare' | 'fretted' | 'strung' | 'settled' | 'rodNow' | 'rodWanted';
+
+export interface ExpectedState {
+  readonly id: StateId;
+  readonly moment: Moment;
+  readonly line: ReliefLine;
+  /** 5 to 95 % of the relief of greatest size; undefined while it is not known. */
+  readonly band?: Band;
+}
+
+/** What to do when the bow after a quarter of the frets is so many times what was predicted. */
+export interface AheadRow {
+  /** Frets that are in. */
+  readonly fretsIn: number;
+  readonly ratio: number;
+  readonly measuredMm: number;
+  readonly result: RunAhead;
+}
+
+export interface SheetPlan {
+  readonly build: Build;
+  readonly prediction: Prediction;
+  readonly plan: FretworkPlan;
+  /** The line after each quarter of the frets. */
+  readonly quarterLines: readonly ReliefLine[];
+  /** Those that this build comes through, in order; without a rod there is no rod to set. */
+  readonly states: readonly ExpectedState[];
+  /** Undefined without a rod. */
+  readonly rod?: RodAnswer;
+  /** What makes most of the band of the settled neck, largest first. */
+  readonly drivers?: ReadoutBand['drivers'];
+  /** Empty where the frets do not bow the neck enough to tell. */
+  readonly ahead: readonly AheadRow[];
+  readonly levelledIn: 'bare' | 'strung';
+  /** The build does not say yet where the crowns are levelled; `levelledIn` is taken for it. */
+  readonly levellingAssumed: boolean;
+}
+
+/** Ratios of measured over predicted that the sheet answers for. */
+const RATIOS = [1.25, 1.5, 2] as const;
+/** A bow below this is nothing that a straightedge and a feeler gauge tell, mm. */
+const LEAST_TOLD_MM = 0.03;
+/** Allowed difference at the end while no band is known: a third, from the 22 % scatter of the woods' stiffness and the wire's. */
+const TOLERANCE = 1 / 3;
+const BENCH = { strung: false, days: 0, rodPercent: 0 } as const;
+
+function momentsOf(build: Build, rod: RodAnswer | undefined): [StateId, Moment][] {
+  const settled = (rodPercent: number): Moment => ({ strung: true, days: build.settleDays, rodPercent });
+  return [
+    ['bare', { ...BENCH, fretsIn: [] }],
+    ['fretted', BENCH],
+    ['strung', { strung: true, days: 0, rodPercent: 0 }],
+    ['settled', settled(0)],
+    ...(rod && build.rodSettingPercent !== 0
+      ? [['rodNow', settled(build.rodSettingPercent)] as [StateId, Moment]]
+      : []),
+    // A rod that cannot help and is best left slack is no state of its own.
+    ...(rod && (rod.status === 'reached' || rod.percent !== 0)
+      ? [['rodWanted', settled(rod.percent)] as [StateId, Moment]]
+      : []),
+  ];
+}
+
+/** Half the band of the bow with all frets in, as a share of that bow. */
+function toleranceOf(fullMm: number, band: Band | undefined): number {
+  return band && fullMm !== 0 ? (band.p95 - band.p05) / 2 / Math.abs(fullMm) : TOLERANCE;
+}
+
+function aheadRows(
+  { build, prediction }: Solution,
+  quarterLines: readonly ReliefLine[],
+  tolerance: number,
+): AheadRow[] {
+  const full = quarterLines.at(-1)!;
+  const at = (line: ReliefLine) => sampleLine(prediction.stationXMm, line.reliefMm, full.extremeXMm);
+  const start = sampleLine(prediction.stationXMm, prediction.startingMm, full.extremeXMm);
+  const predictedFullMm = at(full) - start;
+  const counts = fretsInAfterQuarters(build).map((frets) => frets.length);
+  return [0, 1].flatMap((quarter) => {
+    const predictedSoFarMm = at(quarterLines[quarter]!) - start;
+    if (Math.abs(predictedSoFarMm) < LEAST_TOLD_MM || predictedSoFarMm * predictedFullMm <= 0) return [];
+    return RATIOS.map((ratio): AheadRow => {
+      const measured = ratio * predictedSoFarMm;
+      const { kerfMm, studWidthMm } = build;
+      const input = { predictedSoFarMm, measuredSoFarMm: measured, predictedFullMm, tolerance, kerfMm, studWidthMm };
+      return { fretsIn: counts[quarter]!, ratio, measuredMm: start + measured, result: runAhead(input) };
+    });
+  });
+}
+
+/** @param uncertainty of the same build; null while it is not known */
+export function sheetPlan(solution: Solution, uncertainty: Uncertainty | null = null): SheetPlan {
+  const { build, prediction } = solution;
+  const { method } = build;
+  const bandOf = (moment: Moment): { band?: Band } =>
+    uncertainty ? { band: bandAt(uncertainty, method, moment).extreme } : {};
+  const quarterMoments = fretsInAfterQuarters(build).map((fretsIn): Moment => ({ ...BENCH, fretsIn }));
+  const quarterLines = quarterMoments.map((moment) => lineAt(prediction, method, moment));
+  const quarterBands = quarterMoments.map((moment) => bandOf(moment).band);
+  const of = prediction.methods[method];
+  const plan = fretworkPlan(build, {
+    ...checkNumbersOf(solution),
+    seating: {
+      seatingForceN: of.seatingForceN,
+      wedgeForceN: of.wedgeForceN,
+      pullOutForceN: of.pullOutForceN,
+      bowAfterQuarterMm: quarterLines.map(({ extremeMm }) => extremeMm),
+      ...(uncertainty ? { bowBandMm: quarterBands.map((band) => [band!.p05, band!.p95] as const) } : {}),
+    },
+  });
+  const rod =
+    build.rodKind === 'none'
+      ? undefined
+      : solveRod(prediction, method, { reliefMm: build.targetReliefMm, when: 'settled' });
+  const drivers = uncertainty?.methods[method].settled.drivers;
+  return {
+    build,
+    prediction,
+    plan,
+    quarterLines,
+    states: momentsOf(build, rod).map(([id, moment]) => ({
+      id,
+      moment,
+      line: lineAt(prediction, method, moment),
+      // The bare board is what it is.
+      ...(id === 'bare' ? {} : bandOf(moment)),
+    })),
+    ...(rod ? { rod } : {}),
+    ...(drivers ? { drivers } : {}),
+    ahead: aheadRows(solution, quarterLines, toleranceOf(quarterLines.at(-1)!.extremeMm, quarterBands.at(-1))),
+    levelledIn: levellingState(solution),
+    levellingAssumed: build.levelledIn === 'none',
+  };
+}

@@ -1,0 +1,61 @@
+/** The fretwork plan: read on the screen, printed as the bench sheet. */
+import { useMemo } from 'react';
+import { isolated } from '../../speech/isolate.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { PROGRAM_VERSION } from '../../neck/version.ts';
+import { checkTable, type Table } from '../../fretwork/plan/tables.ts';
+import { currentBands, type Solution } from '../../state/solution-slice.ts';
+import { useBackbow } from '../../state/store.ts';
+import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
+import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { Contents } from './contents.tsx';
+import { saveTable } from './downloads.ts';
+import { sheetPageRules, usePageRules } from './page-rules.ts';
+import { sheetPlan } from './plan-data.ts';
+import { ChecksSection } from './sections/checks.tsx';
+import { Expected } from './sections/expected.tsx';
+import { SheetHeading } from './sections/heading.tsx';
+import { Quarters } from './sections/quarters.tsx';
+import { RepairRecord } from './sections/record.tsx';
+import { Steps } from './sections/steps.tsx';
+import { Levelling, Seating, Slots } from './sections/tables.tsx';
+import { Values } from './sections/values.tsx';
+import { Metals, Wire } from './sections/wire.tsx';
+import { useToday } from './use-today.ts';
+
+interface PlanPageProps {
+  readonly solution: Solution;
+  readonly system: UnitSystem;
+}
+
+export function PlanPage({ solution, system }: PlanPageProps) {
+  const uncertainty = useBackbow(currentBands);
+  const sheet = useMemo(() => sheetPlan(solution, uncertainty), [solution, uncertainty]);
+  const { build, plan } = sheet;
+  const date = useToday();
+  const onSave = (table: Table) => saveTable(build, table, system);
+  usePageRules(
+    sheetPageRules(
+      `${isolated(build.name)} – ${PLAN_WORDS.title}`,
+      `${SHEETS_WORDS.version(PROGRAM_VERSION)}, ${date}`,
+    ),
+  );
+  const shared = { sheet, system, onSave };
+  return (
+    <article className="sheet" aria-labelledby="sheet-title">
+      <SheetHeading build={build} system={system} date={date} />
+      <Contents />
+      <Expected sheet={sheet} system={system} />
+      <ChecksSection checks={plan.checks} table={checkTable(plan)} onSave={onSave} system={system} />
+      <Steps steps={plan.steps} cautions={plan.cautions} system={system} />
+      <Quarters {...shared} />
+      <Slots {...shared} />
+      <Wire plan={plan} system={system} onSave={onSave} />
+      <Seating {...shared} />
+      <Levelling {...shared} />
+      <Metals plan={plan} system={system} onSave={onSave} />
+      <RepairRecord build={build} plan={plan} system={system} />
+      <Values build={build} system={system} />
+    </article>
+  );
+}

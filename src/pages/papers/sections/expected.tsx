@@ -1,0 +1,110 @@
+/** What the neck should do in each state, with room for what it did. */
+import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
+import type { Band } from '../../../mechanics/uncertainty/band.ts';
+import { narrowingBite } from '../../../state/bench-log/adopted.ts';
+import { useBackbow } from '../../../state/store.ts';
+import { driversText } from '../../workshop/readouts/figures.ts';
+import { betweenOf } from '../../answers/wanted/goal.ts';
+import { bowBandText, bowKind, bowSize, bowText } from '../../../speech/en/bow.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { timeText } from '../../../speech/times.ts';
+import { SheetTable } from '../data-table.tsx';
+import type { ShownColumn } from '../folded-table.ts';
+import { LineFigure } from '../line-figure.tsx';
+import type { SheetPlan, StateId } from '../plan-data.ts';
+import { Section } from '../section.tsx';
+
+const WORDS = PLAN_WORDS.expected;
+
+const percentText = (percent: number) => formatQuantity(percent, '%', 0, 'metric');
+
+export function stateText(id: StateId, { build, rod }: Pick<SheetPlan, 'build' | 'rod'>): string {
+  switch (id) {
+    case 'settled':
+      return WORDS.states.settled(timeText(build.settleDays));
+    case 'rodNow':
+      return WORDS.states.rodNow(percentText(build.rodSettingPercent));
+    case 'rodWanted':
+      return WORDS.states[rod?.status === 'reached' ? 'rodWanted' : 'rodNearest'](percentText(rod?.percent ?? 0));
+    default:
+      return WORDS.states[id];
+  }
+}
+
+/** What the rod has to do, or that it cannot. */
+export function rodText(rod: RodAnswer, targetMm: number, system: UnitSystem): string {
+  const nearest = bowText(rod.reliefMm, system);
+  const between = rod.status === 'between-shapes' ? betweenOf(targetMm, rod.missMm, system) : undefined;
+  if (between === 'flattest') return WORDS.rod.flattest(bowSize(rod.reliefMm, system));
+  const status = between === 'as-wanted' ? 'reached' : rod.status;
+  switch (status) {
+    case 'reached':
+      return WORDS.rod.reached(
+        percentText(rod.percent),
+        rod.turns === null ? '' : WORDS.rod.turns(formatNumber(rod.turns, 1)),
+        // A plus that bends forward is told from the relief itself.
+        rod.percent > 0 && rodBends(rod) === 'forward' ? WORDS.rod.plusForward : WORDS.rod.plusBack,
+      );
+    case 'no-rod':
+      return WORDS.rod.none;
+    default:
+      return WORDS.rod[status](nearest);
+  }
+}
+
+/** Nothing where nothing bows. */
+function bandText(band: Band | undefined, system: UnitSystem): string {
+  if (!band || (bowKind(band.p05, system) === 'flat' && bowKind(band.p95, system) === 'flat')) return '';
+  return bowBandText(band.p05, band.p95, system);
+}
+
+export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonly system: UnitSystem }) {
+  const { build, prediction, states, rod, drivers } = sheet;
+  const { fromFret, toFret } = prediction.straightedge;
+  const log = useBackbow(({ adoptedBites }) => narrowingBite(adoptedBites, build));
+  const banded = states.some(({ band }) => band);
+  const columns: ShownColumn[] = [
+    { id: 'state', header: WORDS.state, kind: 'words' },
+    { id: 'predicted', header: WORDS.predicted, kind: 'words' },
+    ...(banded ? [{ id: 'band', header: WORDS.band, kind: 'words' } as const] : []),
+    { id: 'measured', header: WORDS.measured, kind: 'blank' },
+    { id: 'date', header: WORDS.date, kind: 'blank' },
+    { id: 'gauge', header: WORDS.gauge, kind: 'blank' },
+  ];
+  const rows = states.map(({ id, line, band }) => [
+    stateText(id, sheet),
+    <b key={id}>{bowText(line.extremeMm, system)}</b>,
+    ...(banded ? [bandText(band, system)] : []),
+    '',
+    '',
+    '',
+  ]);
+  return (
+    <Section id="expected" title={WORDS.title} whole>
+      <p>
+        {WORDS.method(METHOD_WORDS[build.method].label)}{' '}
+        {WORDS.targetLine(formatQuantity(build.targetReliefMm, 'mm', 2, system))} {WORDS.note(fromFret, toFret)}
+      </p>
+      <SheetTable caption={WORDS.caption} columns={columns} rows={rows} className="table-expected" />
+      {rod && <p>{rodText(rod, build.targetReliefMm, system)}</p>}
+      {drivers ? (
+        <p className="sheet-small">
+          {WORDS.bandFrom(driversText(drivers))} {log && WORDS.fromLog(log.necks)}
+        </p>
+      ) : (
+        <>
+          <p className="sheet-small screen-only">{WORDS.bandComing}</p>
+          <p className="sheet-small paper-only">{WORDS.noBand}</p>
+        </>
+      )}
+      <LineFigure
+        title={WORDS.lineTitle}
+        prediction={prediction}
+        system={system}
+        lines={states.filter(({ id }) => id !== 'bare').map(({ id, line }) => ({ name: stateText(id, sheet), line }))}
+      />
+    </Section>
+  );
+}

@@ -1,0 +1,72 @@
+/** Slots, seating with its glue, and the levelling budget: one row for each fret. */
+import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import { levellingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
+import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { DataTable } from '../data-table.tsx';
+import type { SheetPlan } from '../plan-data.ts';
+import { Section } from '../section.tsx';
+
+interface TablesProps {
+  readonly sheet: SheetPlan;
+  readonly system: UnitSystem;
+  readonly onSave: (table: Table) => void;
+}
+
+const WORDS = PLAN_WORDS.tables;
+
+export function Slots({ sheet, system, onSave }: TablesProps) {
+  const table = slotTable(sheet.plan);
+  return (
+    <Section id="slots" title={WORDS.slots.title} table={table} onSave={onSave} whole>
+      <p>{WORDS.slots.note}</p>
+      <DataTable
+        table={table}
+        system={system}
+        keep={['x', 'back', 'gap', 'width']}
+        // A slot that runs out through both edges is as long as the board is wide.
+        {...(sheet.plan.slots.every((slot) => slot.open) ? { without: ['length'] } : {})}
+      />
+    </Section>
+  );
+}
+
+function GlueFacts({ sheet, system }: Omit<TablesProps, 'onSave'>) {
+  const { glue, glueRecipe } = sheet.plan;
+  if (!glueRecipe) return null;
+  const words = PLAN_WORDS.glue;
+  const [from, to] = glueRecipe.openMinutes;
+  return (
+    <p>
+      <b>
+        {words.title}, {glueRecipe.label}:
+      </b>{' '}
+      {words.total(formatQuantity(glue.totalMm3, 'mm³', 0, system), formatNumber(glue.totalMl, 1))}{' '}
+      {words.open(String(from), String(to))}{' '}
+      {words.clamp(String(glueRecipe.clampMinutes), String(glueRecipe.fullHours))} <b>{words.cleanUp}:</b>{' '}
+      {glueRecipe.cleanUp} <b>{words.release}:</b> {glueRecipe.release}
+    </p>
+  );
+}
+
+export function Seating({ sheet, system, onSave }: TablesProps) {
+  const table = seatingTable(sheet.plan);
+  return (
+    <Section id="seating" title={WORDS.seating.title} table={table} onSave={onSave}>
+      <GlueFacts sheet={sheet} system={system} />
+      <DataTable table={table} system={system} keep={['turn', 'quarter']} />
+    </Section>
+  );
+}
+
+export function Levelling({ sheet, system, onSave }: TablesProps) {
+  const table = levellingTable(sheet.plan);
+  const words = PLAN_WORDS.levelling;
+  return (
+    <Section id="levelling" title={WORDS.levelling.title} table={table} onSave={onSave} whole>
+      <p>
+        {words[sheet.levelledIn]} {sheet.levellingAssumed ? words.assumed : ''}
+      </p>
+      {table ? <DataTable table={table} system={system} keep={['removed', 'left']} /> : <p>{words.none}</p>}
+    </Section>
+  );
+}

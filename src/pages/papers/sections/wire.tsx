@@ -1,0 +1,144 @@
+/** The wire: pieces, what to order, how to cut and bend it, the metals side by side. */
+import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
+import { cuttingTable, metalTable, wireTable, type Table } from '../../../fretwork/plan/tables.ts';
+import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { DataTable, SheetTable } from '../data-table.tsx';
+import { Section } from '../section.tsx';
+
+interface WireProps {
+  readonly plan: FretworkPlan;
+  readonly system: UnitSystem;
+  readonly onSave: (table: Table) => void;
+}
+
+const WORDS = PLAN_WORDS.order;
+
+/** Too flat to hold a gauge to. */
+const STRAIGHT_MM = 10_000;
+
+function Order({ plan, system }: Omit<WireProps, 'onSave'>) {
+  const length = (mm: number) => formatQuantity(mm, 'mm', 0, system);
+  const { order } = plan;
+  const cutting = order.sticks?.plan;
+  const facts = [
+    WORDS.inFrets(length(order.fretsMm)),
+    WORDS.spare(order.spareFrets),
+    WORDS.total(length(order.totalMm)),
+    ...(cutting && order.sticks
+      ? [WORDS.sticks(order.sticks.toOrder, length(cutting.stickLengthMm)), WORDS.waste(length(cutting.wasteMm))]
+      : []),
+    ...(order.coil ? [WORDS.coil(formatNumber(order.coil.turns, 1))] : []),
+  ];
+  return (
+    <p>
+      <b>{WORDS.title}:</b> {facts.join('; ')}.{' '}
+      {cutting ? (cutting.provenFewest ? WORDS.fewest : WORDS.perhapsFewer(cutting.fewestPossible)) : ''}
+    </p>
+  );
+}
+
+function bendText({ bend }: FretworkPlan, system: UnitSystem): string {
+  const words = PLAN_WORDS.bend;
+  if (bend.direction === 'none') return words.none;
+  const radius = (mm: number) => formatQuantity(Math.abs(mm), 'mm', 0, system);
+  const stays = formatQuantity(bend.stays * 100, '%', 0, 'metric');
+  const wanted = Number.isFinite(bend.wantedRadiusMm)
+    ? words.wanted(radius(bend.wantedRadiusMm))
+    : words.wantedStraight;
+  const how =
+    Math.abs(bend.bendToRadiusMm) > STRAIGHT_MM
+      ? words.openStraight(stays)
+      : bend.bendToRadiusMm < 0
+        ? words.open(radius(bend.bendToRadiusMm), stays)
+        : words.to(radius(bend.bendToRadiusMm), stays);
+  return `${wanted} ${how} ${words.tightest}`;
+}
+
+function Bending({ plan, system }: Omit<WireProps, 'onSave'>) {
+  const words = PLAN_WORDS.bend;
+  const columns = [
+    { id: 'when', header: words.when, kind: 'words' },
+    { id: 'happens', header: words.happens, kind: 'words' },
+    { id: 'remedy', header: words.remedy, kind: 'words' },
+  ] as const;
+  return (
+    <Section id="bend" title={words.title} whole>
+      <p>{bendText(plan, system)}</p>
+      <SheetTable
+        caption={words.wrongTitle}
+        columns={columns}
+        rows={plan.wrongRadius.map(({ when, happens, remedy }) => [when, happens, remedy])}
+        className="table-words"
+      />
+    </Section>
+  );
+}
+
+export function Wire({ plan, system, onSave }: WireProps) {
+  const wire = wireTable(plan);
+  const cutting = cuttingTable(plan);
+  const words = PLAN_WORDS.tables;
+  return (
+    <>
+      <Section id="wire" title={words.wire.title} table={wire} onSave={onSave}>
+        <p>{words.wire.note}</p>
+        <DataTable
+          table={wire}
+          system={system}
+          keep={['arc', 'cut']}
+          // Where the slots run out through the edge nothing is nipped and nothing rests on binding.
+          {...(plan.ends.every((end) => end.slotOpen) ? { without: ['nip', 'tang', 'shelf'] } : {})}
+        />
+      </Section>
+      <Section id="cutting" title={words.cutting.title} table={cutting} onSave={onSave} whole>
+        <Order plan={plan} system={system} />
+        {cutting && (
+          <DataTable table={cutting} system={system} keep={['frets', 'lengths', 'left']} alike={PLAN_WORDS.alike} />
+        )}
+      </Section>
+      <Bending plan={plan} system={system} />
+    </>
+  );
+}
+
+/** Where the figures of each metal come from, in one line. */
+function metalSources({ metals }: FretworkPlan): string {
+  const bySource = new Map<string, string[]>();
+  for (const { metal } of metals) {
+    const source = metal.mark === 'mem' ? `${metal.source}, ${PLAN_WORDS.facts.marks.mem}` : metal.source;
+    bySource.set(source, [...(bySource.get(source) ?? []), metal.label.replace(/\s*\(.*/, '')]);
+  }
+  return [...bySource].map(([source, labels]) => `${[...new Set(labels)].join(', ')}: ${source}`).join('; ');
+}
+
+export function Metals({ plan, system, onSave }: WireProps) {
+  const table = metalTable(plan);
+  const { facts } = PLAN_WORDS;
+  return (
+    <Section id="metals" title={PLAN_WORDS.tables.metals.title} table={table} onSave={onSave}>
+      <p>{PLAN_WORDS.tables.metals.note}</p>
+      <DataTable
+        table={table}
+        system={system}
+        keep={['nickel', 'bend', 'stays']}
+        without={['force', 'source']}
+        alike={PLAN_WORDS.alike}
+      />
+      <p className="sheet-small">
+        {PLAN_WORDS.metalSources}: {metalSources(plan)}.
+      </p>
+      <h3>{facts.title}</h3>
+      <ul className="sheet-facts">
+        {plan.metalFacts.map((fact) => (
+          <li key={fact.id}>
+            {fact.text}{' '}
+            <small>
+              {fact.mark === 'practice' ? facts.marks.practice : `${fact.source} (${facts.marks[fact.mark]})`}
+            </small>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

@@ -1,0 +1,97 @@
+/** The room of the papers: a head with the way back, and the paper that is open. Loaded when it is first opened. */
+import { useEffect, useLayoutEffect } from 'react';
+import type { UnitSystem } from '../../neck/units.ts';
+import { store, useBackbow } from '../../state/store.ts';
+import { SETTING_WORDS } from '../../speech/en/workshop.ts';
+import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
+import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { FilesPage } from './files-page.tsx';
+import { PlanPage } from './plan-page.tsx';
+import { goTo, hrefOf, returnFocus, SHEETS, type SheetId } from './route.ts';
+import { TemplatePage } from './template-page.tsx';
+import './sheets.css';
+import './sheet-screen.css';
+import './sheet-paper.css';
+
+function Head({ sheet, system }: { readonly sheet: SheetId; readonly system: UnitSystem }) {
+  return (
+    <header className="sheets-bar">
+      <button type="button" onClick={() => goTo(null)}>
+        ‹ {SHEETS_WORDS.back}
+      </button>
+      <nav aria-label={SHEETS_WORDS.title}>
+        {SHEETS.map((id) => (
+          <a key={id} href={hrefOf(id)} aria-current={id === sheet ? 'page' : undefined}>
+            {SHEETS_WORDS[id]}
+          </a>
+        ))}
+      </nav>
+      <label>
+        <span className="visually-hidden">{SETTING_WORDS.units}</span>
+        <select
+          value={system}
+          onChange={(event) => store.getState().setUnitSystem(event.currentTarget.value as UnitSystem)}
+        >
+          <option value="metric">{SETTING_WORDS.metric}</option>
+          <option value="inch">{SETTING_WORDS.inch}</option>
+        </select>
+      </label>
+      {sheet === 'plan' && (
+        <button type="button" className="sheets-print" title={PLAN_WORDS.printHint} onClick={() => window.print()}>
+          {SHEETS_WORDS.print}
+        </button>
+      )}
+    </header>
+  );
+}
+
+/** While the papers are open: their name on the window (a saved PDF takes it), their top in view, Escape leads back. */
+function usePaperManners(sheet: SheetId, name: string): void {
+  useEffect(() => {
+    const before = document.title;
+    document.title = SHEETS_WORDS.documentTitle(name, SHEETS_WORDS[sheet]);
+    return () => {
+      document.title = before;
+    };
+  }, [sheet, name]);
+  useLayoutEffect(() => {
+    const { scrollX, scrollY } = window;
+    return () => window.scrollTo(scrollX, scrollY);
+  }, []);
+  // Once the neck is in sight again.
+  useEffect(() => returnFocus, []);
+  useLayoutEffect(() => {
+    window.scrollTo(0, 0);
+    document.getElementById('sheet-title')?.focus({ preventScroll: true });
+  }, [sheet]);
+  useEffect(() => {
+    function onKey(event: KeyboardEvent): void {
+      if (event.key !== 'Escape' || event.defaultPrevented || document.querySelector('dialog[open]')) return;
+      if (event.target instanceof HTMLElement && event.target.matches('select, input, textarea')) return;
+      goTo(null);
+    }
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+}
+
+export default function Sheets({ sheet }: { readonly sheet: SheetId }) {
+  const solution = useBackbow((state) => state.solution);
+  const stale = useBackbow((state) => state.solution !== null && state.solution.build !== state.build);
+  const system = useBackbow((state) => state.unitSystem);
+  const name = useBackbow((state) => state.build.name);
+  usePaperManners(sheet, name);
+  return (
+    <div className="sheets">
+      <Head sheet={sheet} system={system} />
+      <main>
+        <output className="screen-only sheets-state">
+          {solution ? (stale ? SHEETS_WORDS.stale : '') : SHEETS_WORDS.working}
+        </output>
+        {solution && sheet === 'plan' && <PlanPage solution={solution} system={system} />}
+        {solution && sheet === 'template' && <TemplatePage build={solution.build} system={system} />}
+        {solution && sheet === 'files' && <FilesPage solution={solution} system={system} />}
+      </main>
+    </div>
+  );
+}

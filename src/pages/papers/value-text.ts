@@ -1,0 +1,108 @@
+/** Values of a build as text, as the controls say them. */
+import { bindingInUse, type Build } from '../../neck/build.ts';
+import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
+import { isRelevant, parameterById, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
+import { CONSTRUCTION_LABELS, pitchName } from '../../neck/strings.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import { OWN_WOOD_ID, woodById, WOOD_OPTIONS } from '../../neck/woods.ts';
+import { displayScale, quantityText } from '../workshop/controls/display-scale.ts';
+import { CONTROL_WORDS } from '../../speech/en/controls.ts';
+import { PLAN_WORDS } from '../../speech/en/papers.ts';
+
+export function woodText(id: string): string {
+  return id === OWN_WOOD_ID ? (WOOD_OPTIONS.find(({ value }) => value === id)?.label ?? id) : woodById(id).label;
+}
+
+/** @throws {RangeError} when the parameter is not a choice */
+export function choiceText(build: Build, id: ParameterId): string {
+  const parameter = parameterById(id);
+  if (parameter.kind !== 'choice') throw new RangeError(`parameter "${id}" is not a choice`);
+  return parameter.options.find(({ value }) => value === build[id])?.label ?? String(build[id]);
+}
+
+export interface ValueRow {
+  readonly label: string;
+  readonly text: string;
+}
+
+function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] {
+  const words = PLAN_WORDS.values;
+  const mm = (value: number, digits = 2) => formatQuantity(value, 'mm', digits, system);
+  const row = (label: string, texts: readonly string[]): ValueRow[] =>
+    texts.length === 0 ? [] : [{ label, text: texts.join('; ') }];
+  switch (group) {
+    case 'neck':
+      return row(
+        words.laminates,
+        build.laminates.map(({ wood, share }) =>
+          words.laminate(woodText(wood), formatQuantity(share * 100, '%', 1, 'metric')),
+        ),
+      );
+    case 'slots':
+      return row(
+        words.regions,
+        build.regions.map((region) =>
+          words.region(
+            region.fromFret,
+            region.toFret,
+            mm(region.kerfMm, 3),
+            mm(region.tangWidthMm, 3),
+            mm(region.studWidthMm, 3),
+          ),
+        ),
+      );
+    case 'edges':
+      return row(
+        words.binding,
+        bindingInUse(build).map(({ thicknessMm, colour }) => words.bindingLine(mm(thicknessMm), colour)),
+      );
+    case 'strings':
+      return row(
+        words.strings,
+        build.strings.map(({ pitch, diameterMm, construction }) =>
+          words.string(pitchName(pitch), mm(diameterMm, 3), CONSTRUCTION_LABELS[construction]),
+        ),
+      );
+    case 'existing':
+      return row(
+        words.starting,
+        build.startingReliefMm.map((relief) => mm(relief)),
+      );
+    default:
+      return [];
+  }
+}
+
+/** Does anything in this build rest on the value, beyond what the table's own conditions say? */
+function matters(id: ParameterId, build: Build): boolean {
+  const hasOwnWood = build.boardWood === OWN_WOOD_ID || build.laminates.some(({ wood }) => wood === OWN_WOOD_ID);
+  if (id.startsWith('own')) return hasOwnWood;
+  if (id === 'barWidthMm' || id === 'barDepthMm' || id === 'barModulusGPa') return build.barCount > 0;
+  if (id === 'linesSawnThrough' || id === 'nipClearanceMm') return build.bindingLineCount > 0;
+  return true;
+}
+
+/** Every value that matters in this build, by group and in the order of the controls. */
+export function valueRows(build: Build, system: UnitSystem): { id: GroupId; label: string; rows: ValueRow[] }[] {
+  return GROUPS.map(({ id, label }) => ({
+    id,
+    label,
+    rows: [
+      ...PARAMETERS.filter(
+        (parameter) => parameter.group === id && isRelevant(parameter, build) && matters(parameter.id, build),
+      ).map((parameter): ValueRow => {
+        const value = build[parameter.id];
+        const text =
+          parameter.kind === 'number'
+            ? quantityText(value as number, displayScale(parameter, system), system)
+            : parameter.kind === 'flag'
+              ? value === true
+                ? CONTROL_WORDS.yes
+                : CONTROL_WORDS.no
+              : choiceText(build, parameter.id);
+        return { label: parameter.label, text };
+      }),
+      ...listRows(id, build, system),
+    ],
+  }));
+}

@@ -1,0 +1,32 @@
+/** Opens what came by link. A link that is refused leaves the build as it was. */
+import { readLink } from '../../state/share/link.ts';
+import type { BackbowStore } from '../../state/store.ts';
+import { keepReceived } from './received-store.ts';
+import { troubleTexts } from './trouble-text.ts';
+import { LINK_WORDS } from '../../speech/en/share.ts';
+
+/** @returns whether something was opened */
+export function openLink(store: BackbowStore, link: string): boolean {
+  const { notify, replaceBuild, openDialog, unitSystem } = store.getState();
+  const read = readLink(link);
+  if (!read.ok) {
+    notify('error', LINK_WORDS.notOpened, troubleTexts(read.trouble, unitSystem));
+    return false;
+  }
+  const { builds, page } = read.shared;
+  if (builds.length > 1) {
+    keepReceived({
+      builds: builds.map((build) => ({ build, changedAt: null })),
+      page,
+      refused: [],
+      pageRefused: false,
+    });
+    openDialog('received');
+    return true;
+  }
+  const build = builds[0]!;
+  // The build has been checked, so it is accepted.
+  replaceBuild(build, LINK_WORDS.stepOpen);
+  notify('info', LINK_WORDS.opened(build.name));
+  return true;
+}

@@ -1,0 +1,22 @@
+/** What is shared as a file: one neck as its project file, several as a collection. */
+import { writeProject } from '../../neck/file.ts';
+import { COLLECTION_EXTENSION, writeCollection } from '../../state/share/file.ts';
+import type { Shared } from '../../state/share/shared.ts';
+import { offerDownload } from '../../kit/files.ts';
+import { fileNameOf } from '../workshop/project/project-file.ts';
+import { SHARE_WORDS } from '../../speech/en/share.ts';
+
+export function saveShared({ builds, page }: Shared): void {
+  const [first, ...others] = builds;
+  const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
+  if (others.length === 0 && isPlain) {
+    offerDownload(fileNameOf(first!.name), writeProject(first!), 'application/json');
+    return;
+  }
+  const name = fileNameOf(`${first!.name} ${SHARE_WORDS.fileNames.comparison}`).replace(/\.backbow\.json$/, '');
+  const text = writeCollection(
+    builds.map((build) => ({ build, changedAt: null })),
+    page,
+  );
+  offerDownload(`${name}${COLLECTION_EXTENSION}`, text, 'application/json');
+}

@@ -1,0 +1,128 @@
+/** The line of the fret tops against a straightedge, for each method; the same frets as in the picture above it. */
+import { useRef, useState } from 'react';
+import { METHODS, type Method } from '../../../mechanics/prediction-types.ts';
+import { useLineBands, useLines, type Lines } from '../../../state/lines.ts';
+import type { Solution } from '../../../state/solution-slice.ts';
+import { useBackbow } from '../../../state/store.ts';
+import { CourseChart } from '../over-time/course-chart.tsx';
+import { COURSE_WORDS } from '../../../speech/en/course.ts';
+import { railText, useRailText } from '../rail/rail-text.ts';
+import { nearestFret } from '../readouts/figures.ts';
+import { bowText } from '../../../speech/en/bow.ts';
+import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { ChartDrawing } from './chart-drawing.tsx';
+import { ChartTools } from './chart-tools.tsx';
+import { rangeOn, type FretRange } from './fret-range.ts';
+import { MethodLegend } from './method-legend.tsx';
+import { ChartTable } from './chart-table.tsx';
+import { useSize } from './use-size.ts';
+import './chart.css';
+
+/** The chosen method last, so that it is drawn over the others. */
+function methodsDrawn(chosen: Method, comparing: boolean): Method[] {
+  return comparing ? [...METHODS.filter((method) => method !== chosen), chosen] : [chosen];
+}
+
+interface DrawnProps {
+  readonly solution: Solution;
+  readonly drawing: NonNullable<ReturnType<typeof useDrawing>>;
+  readonly asTable: boolean;
+  readonly range: FretRange;
+  readonly setRange: (range: FretRange) => void;
+}
+
+/** What the drawing says in words, beside what it is drawn from. */
+function useDrawing(solution: Solution | null, lines: Lines | null) {
+  const system = useBackbow((state) => state.unitSystem);
+  const comparing = useBackbow((state) => state.comparing);
+  const { band, room } = useLineBands();
+  const moment = useBackbow((state) => state.rail);
+  if (!solution || !lines) return null;
+  const { build, prediction } = solution;
+  const state = railText(build, moment);
+  const methods = methodsDrawn(build.method, comparing);
+  const said = methods.toReversed().map((method) => {
+    const line = lines[method];
+    return CHART_WORDS.line(
+      METHOD_WORDS[method].label,
+      bowText(line.extremeMm, system),
+      nearestFret(prediction.fretXMm, line.extremeXMm),
+    );
+  });
+  const label = CHART_WORDS.summary(state, said.join(' '));
+  return {
+    prediction,
+    lines,
+    band,
+    room,
+    methods,
+    chosen: build.method,
+    system,
+    label,
+    targetMm: build.targetReliefMm,
+  };
+}
+
+function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const size = useSize(box, { width: 960, height: 170 });
+  const state = useRailText(solution.build);
+  return (
+    <div className="chart-box" ref={box}>
+      {asTable ? (
+        <ChartTable solution={solution} lines={drawing.lines} methods={METHODS} state={state} />
+      ) : (
+        <ChartDrawing {...drawing} size={size} range={range} onZoom={setRange} />
+      )}
+    </div>
+  );
+}
+
+export function BowChart() {
+  const solution = useBackbow((state) => state.solution);
+  const lines = useLines();
+  const overTime = useBackbow((state) => state.overTime);
+  const comparing = useBackbow((state) => state.comparing);
+  const [asTable, setAsTable] = useState(false);
+  const [chosenRange, setRange] = useState<FretRange | null>(null);
+  const drawing = useDrawing(solution, lines);
+  const frets = solution?.prediction.fretXMm.length ?? 22;
+  const rail = useBackbow((state) => state.rail);
+  const moment = solution ? railText(solution.build, rail) : '';
+  const range = rangeOn(chosenRange, frets);
+  const save =
+    solution && drawing
+      ? () =>
+          void import('./save-chart.tsx').then(({ saveChart }) =>
+            saveChart({ build: solution.build, moment, drawing: { ...drawing, range } }),
+          )
+      : undefined;
+  return (
+    <section className="chart" aria-label={overTime ? COURSE_WORDS.title : CHART_WORDS.title}>
+      <MethodLegend lines={lines} />
+      <div className="chart-row">
+        <div className="chart-place">
+          {solution && overTime ? (
+            <CourseChart
+              solution={solution}
+              methods={methodsDrawn(solution.build.method, comparing)}
+              asTable={asTable}
+            />
+          ) : solution && drawing ? (
+            <Drawn solution={solution} drawing={drawing} asTable={asTable} range={range} setRange={setRange} />
+          ) : (
+            <div className="chart-box" />
+          )}
+        </div>
+        <ChartTools
+          asTable={asTable}
+          setAsTable={setAsTable}
+          save={save}
+          range={range}
+          frets={frets}
+          setRange={setRange}
+        />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,86 @@
+/** What the chart shows: over time or along the neck, all lines or one, as a table, which frets; and saving it. */
+import { store, useBackbow } from '../../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
+import { COURSE_WORDS } from '../../../speech/en/course.ts';
+import { CHART_WORDS, PICTURE_WORDS } from '../../../speech/en/workshop.ts';
+import { isWhole, LEAST_SPAN, wholeBoard, withFrom, withTo, type FretRange } from './fret-range.ts';
+
+interface RangeProps {
+  readonly range: FretRange;
+  readonly frets: number;
+  readonly setRange: (range: FretRange) => void;
+}
+
+/** From which fret to which, by keyboard as well as by pointer. */
+function RangeChoice({ range, frets, setRange }: RangeProps) {
+  const name = (fret: number) => (fret === 0 ? PICTURE_WORDS.nutwards : String(fret));
+  const choices = (first: number, last: number) =>
+    Array.from({ length: last - first + 1 }, (_, index) => (
+      <option key={first + index} value={first + index}>
+        {name(first + index)}
+      </option>
+    ));
+  return (
+    <div className="chart-range">
+      <select
+        aria-label={CHART_WORDS.rangeFrom}
+        title={CHART_WORDS.rangeHint}
+        value={range.from}
+        onChange={(event) => setRange(withFrom(range, Number(event.currentTarget.value), frets))}
+      >
+        {choices(0, frets - LEAST_SPAN)}
+      </select>
+      <span aria-hidden="true">{CHART_WORDS.rangeJoin}</span>
+      <select
+        aria-label={CHART_WORDS.rangeTo}
+        title={CHART_WORDS.rangeHint}
+        value={range.to}
+        onChange={(event) => setRange(withTo(range, Number(event.currentTarget.value)))}
+      >
+        {choices(LEAST_SPAN, frets)}
+      </select>
+      {!isWhole(range, frets) && (
+        <button type="button" className="link" onClick={() => setRange(wholeBoard(frets))}>
+          {CHART_WORDS.whole}
+        </button>
+      )}
+    </div>
+  );
+}
+
+interface ChartToolsProps extends RangeProps {
+  readonly asTable: boolean;
+  readonly setAsTable: (asTable: boolean) => void;
+  /** Undefined while there is nothing to save. */
+  readonly save: (() => void) | undefined;
+}
+
+export function ChartTools({ asTable, setAsTable, save, ...range }: ChartToolsProps) {
+  const comparing = useBackbow((state) => state.comparing);
+  const overTime = useBackbow((state) => state.overTime);
+  return (
+    <div className="chart-tools">
+      <div className="chart-buttons">
+        <ActionButton id="over-time">{COURSE_WORDS.toggle}</ActionButton>
+        {!overTime && (
+          <button type="button" disabled={!save} title={CHART_WORDS.saveHint} onClick={save}>
+            {CHART_WORDS.save}
+          </button>
+        )}
+      </div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={comparing}
+          onChange={(event) => store.getState().setComparing(event.currentTarget.checked)}
+        />
+        {CHART_WORDS.comparing}
+      </label>
+      <label className="tick">
+        <input type="checkbox" checked={asTable} onChange={(event) => setAsTable(event.currentTarget.checked)} />
+        {CHART_WORDS.table}
+      </label>
+      {!overTime && !asTable && <RangeChoice {...range} />}
+    </div>
+  );
+}

@@ -1,0 +1,53 @@
+/** What a careful maker would say of this build: the worst first, the rest on demand, each with what to change. */
+import { useMemo, useState } from 'react';
+import type { Check } from '../../../fretwork/checks/check-types.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { useBackbow } from '../../../state/store.ts';
+import { useReveal } from '../controls/reveal-store.ts';
+import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
+import { checkFacts, labelOf } from './check-text.ts';
+import { checksOf } from './checks-of.ts';
+import './checks.css';
+
+function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {
+  const reveal = useReveal((state) => state.reveal);
+  const facts = checkFacts(check, system);
+  return (
+    <li className={`check check-${check.severity}`} data-check={check.code}>
+      <strong>{CHECK_WORDS.severities[check.severity]}</strong>
+      <p>
+        {check.reason} <span className="quiet">{check.remedy}</span>
+        {facts.length > 0 && <span className="check-facts"> {facts.join(', ')}.</span>}
+      </p>
+      <button type="button" className="link" onClick={() => reveal(check.parameter)}>
+        {CHECK_WORDS.change(labelOf(check.parameter))}
+      </button>
+    </li>
+  );
+}
+
+export function ChecksList() {
+  const solution = useBackbow((state) => state.solution);
+  const system = useBackbow((state) => state.unitSystem);
+  const [all, setAll] = useState(false);
+  const checks = useMemo(() => (solution ? checksOf(solution) : undefined), [solution]);
+  if (!checks) return <section className="checks" aria-label={CHECK_WORDS.title} />;
+  const serious = checks.filter((check) => check.severity !== 'note').length;
+  const shown = all ? checks : checks.slice(0, Math.min(1, serious));
+  const hidden = checks.length - shown.length;
+  return (
+    <section className="checks" aria-label={CHECK_WORDS.title} data-all={all || undefined}>
+      <ul>
+        {shown.map((check, index) => (
+          <CheckItem key={`${check.code} ${index}`} check={check} system={system} />
+        ))}
+        {serious === 0 && !all && <li className="check check-none">{CHECK_WORDS.none}</li>}
+      </ul>
+      {(all || checks.length > 0) && (
+        <button type="button" className="link" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? CHECK_WORDS.fewer : CHECK_WORDS.more(hidden, Math.max(0, serious - shown.length))}
+        </button>
+      )}
+    </section>
+  );
+}

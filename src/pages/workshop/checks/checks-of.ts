@@ -1,0 +1,47 @@
+/** The checks of a build with the numbers of its prediction. */
+import type { Build } from '../../../neck/build.ts';
+import type { Check } from '../../../fretwork/checks/check-types.ts';
+import { checkFretwork } from '../../../fretwork/checks/checks.ts';
+import type { CheckNumbers } from '../../../fretwork/checks/checks-from-forces.ts';
+import { measuredModulusMPa } from '../../../mechanics/elements/materials.ts';
+import { sampleLine } from '../../../mechanics/relief.ts';
+import { levellingMoment, lineAt } from '../../../mechanics/states.ts';
+import type { Solution } from '../../../state/solution-slice.ts';
+
+/** The state in which the crowns are reckoned to be levelled: as the build says, else on the bench with the strings off. */
+export function levellingState({ build }: Pick<Solution, 'build'>): 'bare' | 'strung' {
+  return build.levelledIn === 'strung' ? 'strung' : 'bare';
+}
+
+/** What the checks ask of the mechanics. */
+export function checkNumbersOf(solution: Solution): CheckNumbers {
+  const { build, prediction } = solution;
+  const settled = (rodPercent: number) =>
+    lineAt(prediction, build.method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
+  const { leastPercent, mostPercent } = prediction.rod;
+  const [atLeast, atMost] = [settled(leastPercent), settled(mostPercent)];
+  const filed = lineAt(prediction, build.method, levellingMoment(levellingState(solution)));
+  return {
+    blankModulusGPa: measuredModuli(build),
+    stringStressRatios: prediction.strings.map((string) => string.stressRatio),
+    rod: {
+      slackReliefMm: settled(0),
+      leastReliefMm: Math.min(atLeast, atMost),
+      mostReliefMm: Math.max(atLeast, atMost),
+    },
+    levelling: { reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)) },
+  };
+}
+
+function measuredModuli(build: Build): NonNullable<CheckNumbers['blankModulusGPa']> {
+  const [neck, board] = [measuredModulusMPa(build, 'neck'), measuredModulusMPa(build, 'board')];
+  return {
+    ...(neck === undefined ? {} : { neck: neck / 1000 }),
+    ...(board === undefined ? {} : { board: board / 1000 }),
+  };
+}
+
+/** Worst first, as the library orders them. */
+export function checksOf(solution: Solution): Check[] {
+  return checkFretwork(solution.build, checkNumbersOf(solution));
+}

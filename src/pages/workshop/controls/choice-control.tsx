@@ -1,0 +1,58 @@
+/** One choice of the build, as a native select. */
+import { useId } from 'react';
+import type { ChoiceParameter } from '../../../neck/parameter-kinds.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import type { Outcome } from '../../../state/build-slice.ts';
+import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { ControlRow } from './control-row.tsx';
+import { refusalText } from './refusal.ts';
+import { useRefusal } from './use-refusal.ts';
+
+interface ChoiceControlProps {
+  readonly parameter: ChoiceParameter;
+  readonly value: string;
+  readonly system: UnitSystem;
+  readonly change: (value: string) => Outcome;
+}
+
+export function ChoiceControl({ parameter, value, system, change }: ChoiceControlProps) {
+  const id = useId();
+  const [message, setMessage] = useRefusal();
+  const labelOf = (wanted: string) => parameter.options.find((option) => option.value === wanted)?.label ?? wanted;
+
+  function choose(wanted: string): void {
+    const outcome = change(wanted);
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, labelOf(value), system));
+  }
+
+  return (
+    <ControlRow
+      id={id}
+      parameter={parameter}
+      message={message}
+      reset={
+        value === parameter.default
+          ? undefined
+          : {
+              name: CONTROL_WORDS.resetName(parameter.label, labelOf(parameter.default)),
+              run: () => choose(parameter.default),
+            }
+      }
+      field={
+        <select
+          id={`${id}-field`}
+          value={value}
+          aria-describedby={message ? `${id}-message` : `${id}-hint`}
+          aria-invalid={message !== undefined || undefined}
+          onChange={(event) => choose(event.currentTarget.value)}
+        >
+          {parameter.options.map((option) => (
+            <option key={option.value} value={option.value}>
+              {option.label}
+            </option>
+          ))}
+        </select>
+      }
+    />
+  );
+}

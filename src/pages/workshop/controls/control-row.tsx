@@ -1,0 +1,51 @@
+/** The frame of every control: label with unit, the field, the reset, the hint for assistive technology, the message. */
+import type { ReactNode } from 'react';
+import type { Parameter } from '../../../neck/parameter-kinds.ts';
+import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { useHint } from './hint-store.ts';
+
+interface ControlRowProps {
+  readonly id: string;
+  readonly parameter: Parameter;
+  readonly unitLabel?: string;
+  /** Why the last value was refused. */
+  readonly message?: string | undefined;
+  /** Undefined while the value is the standard one. */
+  readonly reset?: { readonly name: string; readonly run: () => void } | undefined;
+  /** The input that the label belongs to; its id is `${id}-field`. */
+  readonly field: ReactNode;
+  readonly children?: ReactNode;
+}
+
+export function ControlRow({ id, parameter, unitLabel, message, reset, field, children }: ControlRowProps) {
+  const point = useHint((state) => state.point);
+  const tell = () => point(parameter);
+  return (
+    <div
+      className={`control control-${parameter.kind}`}
+      data-parameter={parameter.id}
+      onPointerEnter={tell}
+      onFocus={tell}
+    >
+      <div className="control-head">
+        <label id={`${id}-label`} htmlFor={`${id}-field`}>
+          {parameter.label}
+          {unitLabel ? <span className="unit">, {unitLabel}</span> : null}
+        </label>
+        {reset ? (
+          <button type="button" className="reset" aria-label={reset.name} title={reset.name} onClick={reset.run}>
+            {CONTROL_WORDS.reset}
+          </button>
+        ) : null}
+        {field}
+      </div>
+      {children}
+      <p id={`${id}-hint`} className="visually-hidden">
+        {parameter.hint}
+      </p>
+      <p id={`${id}-message`} className="refusal" role="alert">
+        {message}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,75 @@
+/**
+ * The inputs that leva shows: its own have no name, no tab stop and no keys, clamp what is typed and show two decimals
+ * at most, so every kind of parameter brings its own. leva holds a copy of each value and calls back when an edit
+ * begins and ends; the store decides.
+ */
+import { createPlugin, useInputContext, type LevaInputProps } from 'leva/plugin';
+import type { ChoiceParameter, FlagParameter, NumberParameter, Parameter } from '../../../neck/parameter-kinds.ts';
+import { useBackbow } from '../../../state/store.ts';
+import { ChoiceControl } from './choice-control.tsx';
+import { FlagControl } from './flag-control.tsx';
+import { NumberControl } from './number-control.tsx';
+import { changeParameter } from './change-parameter.ts';
+
+interface Input<P extends Parameter, Value> {
+  readonly parameter: P;
+  /** Not called `value`: leva would take that alone and drop the parameter. */
+  readonly stored: Value;
+}
+
+interface Settings<P extends Parameter> {
+  readonly parameter: P;
+}
+
+function NumberInput() {
+  const { value, settings, emitOnEditStart, emitOnEditEnd } =
+    useInputContext<LevaInputProps<number, Settings<NumberParameter>>>();
+  const system = useBackbow((state) => state.unitSystem);
+  const { parameter } = settings;
+  return (
+    <NumberControl
+      parameter={parameter}
+      value={value}
+      system={system}
+      change={(wanted) => changeParameter(parameter, wanted)}
+      begin={emitOnEditStart}
+      end={emitOnEditEnd}
+    />
+  );
+}
+
+function ChoiceInput() {
+  const { value, settings } = useInputContext<LevaInputProps<string, Settings<ChoiceParameter>>>();
+  const system = useBackbow((state) => state.unitSystem);
+  const { parameter } = settings;
+  return (
+    <ChoiceControl
+      parameter={parameter}
+      value={value}
+      system={system}
+      change={(wanted) => changeParameter(parameter, wanted)}
+    />
+  );
+}
+
+function FlagInput() {
+  const { value, settings } = useInputContext<LevaInputProps<boolean, Settings<FlagParameter>>>();
+  const system = useBackbow((state) => state.unitSystem);
+  const { parameter } = settings;
+  return (
+    <FlagControl
+      parameter={parameter}
+      value={value}
+      system={system}
+      change={(wanted) => changeParameter(parameter, wanted)}
+    />
+  );
+}
+
+function normalize<P extends Parameter, Value>({ parameter, stored }: Input<P, Value>) {
+  return { value: stored, settings: { parameter } };
+}
+
+export const numberInput = createPlugin({ component: NumberInput, normalize: normalize<NumberParameter, number> });
+export const choiceInput = createPlugin({ component: ChoiceInput, normalize: normalize<ChoiceParameter, string> });
+export const flagInput = createPlugin({ component: FlagInput, normalize: normalize<FlagParameter, boolean> });

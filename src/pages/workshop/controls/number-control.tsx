@@ -1,0 +1,71 @@
+/** One number of the build: its name and unit, the number, the slider, and why a value was refused. */
+import { useId } from 'react';
+import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import type { Outcome } from '../../../state/build-slice.ts';
+import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { ControlRow } from './control-row.tsx';
+import { displayScale, quantityText } from './display-scale.ts';
+import { RangeSlider } from '../../../kit/range-slider.tsx';
+import { refusalText } from './refusal.ts';
+import { TypedNumber } from '../../../kit/typed-number.tsx';
+import { useRefusal } from './use-refusal.ts';
+
+interface NumberControlProps {
+  readonly parameter: NumberParameter;
+  readonly value: number;
+  readonly system: UnitSystem;
+  readonly change: (value: number) => Outcome;
+  readonly begin: () => void;
+  readonly end: () => void;
+}
+
+export function NumberControl({ parameter, value, system, change, begin, end }: NumberControlProps) {
+  const id = useId();
+  const [message, setMessage] = useRefusal();
+  const scale = displayScale(parameter, system);
+  const standard = quantityText(parameter.default, scale, system);
+
+  function slide(wanted: number): void {
+    const outcome = change(wanted);
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, quantityText(value, scale, system), system));
+  }
+
+  return (
+    <ControlRow
+      id={id}
+      parameter={parameter}
+      unitLabel={scale.unitLabel}
+      message={message}
+      reset={
+        value === parameter.default
+          ? undefined
+          : { name: CONTROL_WORDS.resetName(parameter.label, standard), run: () => slide(parameter.default) }
+      }
+      field={
+        <TypedNumber
+          id={`${id}-field`}
+          parameter={parameter}
+          value={value}
+          system={system}
+          describedBy={message ? `${id}-message` : `${id}-hint`}
+          invalid={message !== undefined}
+          change={change}
+          refused={setMessage}
+        />
+      }
+    >
+      <RangeSlider
+        parameter={parameter}
+        value={value}
+        system={system}
+        labelledBy={`${id}-label`}
+        describedBy={`${id}-hint`}
+        slide={slide}
+        begin={begin}
+        end={end}
+        reset={() => slide(parameter.default)}
+      />
+    </ControlRow>
+  );
+}

@@ -1,0 +1,31 @@
+/** Why a wish was refused, as one sentence naming the value, its range and its unit, and what is kept. */
+import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
+import type { Problem } from '../../../neck/problems.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { problemTexts } from '../../../speech/problems.ts';
+import { displayScale, quantityText, rangeText, type Scaled } from './display-scale.ts';
+
+type Named = Scaled & Pick<NumberParameter, 'label'>;
+
+export function notANumber(text: string, parameter: Named, system: UnitSystem): string {
+  const scale = displayScale(parameter, system);
+  return CONTROL_WORDS.notANumber(text.trim(), parameter.label, rangeText(parameter.min, parameter.max, scale, system));
+}
+
+/** Undefined when the value is in range. */
+export function outOfRange(stored: number, parameter: Named, system: UnitSystem): string | undefined {
+  const scale = displayScale(parameter, system);
+  const range = rangeText(parameter.min, parameter.max, scale, system);
+  const value = quantityText(stored, scale, system);
+  if (!(stored >= parameter.min && stored <= parameter.max)) {
+    return CONTROL_WORDS.outOfRange(value, parameter.label, range);
+  }
+  if (parameter.integer && !Number.isInteger(stored)) return CONTROL_WORDS.notWhole(value, parameter.label, range);
+  return undefined;
+}
+
+/** The library's own reasons, and what stays. */
+export function refusalText(problems: readonly Problem[], kept: string, system: UnitSystem): string {
+  return [...problemTexts(problems, system), CONTROL_WORDS.kept(kept)].join(' ');
+}

@@ -1,0 +1,61 @@
+/** The binding lines in use: how thick, what colour, and which of them the saw passes through. */
+import { bindingInUse, type BindingLine } from '../../../neck/build.ts';
+import { displayUnit } from '../../../neck/units.ts';
+import { store, useBackbow } from '../../../state/store.ts';
+import { refusalText } from '../controls/refusal.ts';
+import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { withEntry } from '../../../kit/edit-list.ts';
+import { ListNumber } from '../../../kit/list-number.tsx';
+import { useRefusal } from '../controls/use-refusal.ts';
+
+const WORDS = LIST_WORDS.binding;
+
+export function BindingEditor() {
+  const build = useBackbow((state) => state.build);
+  const system = useBackbow((state) => state.unitSystem);
+  const [message, setMessage] = useRefusal();
+  const { beginGesture, endGesture } = store.getState();
+
+  function change(index: number, part: Partial<BindingLine>) {
+    const outcome = store.getState().change({ binding: withEntry(build.binding, index, part) }, WORDS.line(index + 1));
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    return outcome;
+  }
+
+  const lines = bindingInUse(build);
+  if (lines.length === 0) return <p className="quiet list-editor">{WORDS.none}</p>;
+  return (
+    <fieldset className="list-editor">
+      <legend>
+        {WORDS.title}, {displayUnit('mm', system).label}
+      </legend>
+      <ol className="binding-lines">
+        {lines.map((line, index) => (
+          <li key={index}>
+            <span>{WORDS.line(index + 1)}</span>
+            <ListNumber
+              kind="thicknessMm"
+              name={WORDS.thickness(index + 1)}
+              value={line.thicknessMm}
+              system={system}
+              change={(thicknessMm) => change(index, { thicknessMm })}
+            />
+            <input
+              type="color"
+              aria-label={WORDS.colour(index + 1)}
+              value={line.colour}
+              // The picker reports every colour passed over: all of them until it is left are one step.
+              onFocus={() => beginGesture(WORDS.colour(index + 1))}
+              onChange={(event) => change(index, { colour: event.currentTarget.value })}
+              onBlur={endGesture}
+            />
+            <span className="quiet">{index < build.linesSawnThrough ? WORDS.sawn : WORDS.whole}</span>
+          </li>
+        ))}
+      </ol>
+      <p className="refusal" role="alert">
+        {message}
+      </p>
+    </fieldset>
+  );
+}

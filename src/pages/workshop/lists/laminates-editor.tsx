@@ -1,0 +1,73 @@
+/** What the neck is glued up of: one piece, or three, five or seven laminates, alike on both sides of the centre. */
+import type { Laminate } from '../../../neck/build.ts';
+import { WOOD_OPTIONS } from '../../../neck/woods.ts';
+import { store, useBackbow } from '../../../state/store.ts';
+import { NumberControl } from '../controls/number-control.tsx';
+import { refusalText } from '../controls/refusal.ts';
+import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { withEntry } from '../../../kit/edit-list.ts';
+import { LabelledSelect } from '../../../kit/labelled-select.tsx';
+import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
+import { useRefusal } from '../controls/use-refusal.ts';
+
+const WORDS = LIST_WORDS.laminates;
+
+function placeOf(index: number, count: number): string {
+  if (count === 1) return WORDS.places.one;
+  if (index === 0) return WORDS.places.centre;
+  if (index === count - 1) return WORDS.places.outer;
+  return count === 4 ? `${WORDS.places.next} ${index}` : WORDS.places.next;
+}
+
+export function LaminatesEditor() {
+  const laminates = useBackbow((state) => state.build.laminates);
+  const system = useBackbow((state) => state.unitSystem);
+  const { beginGesture, endGesture } = store.getState();
+  const [message, setMessage] = useRefusal();
+
+  function change(wanted: readonly Laminate[]) {
+    const outcome = store.getState().change({ laminates: wanted }, WORDS.title);
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    return outcome;
+  }
+
+  return (
+    <div className="list-editor">
+      <LabelledSelect
+        label={WORDS.make}
+        value={String(laminates.length)}
+        options={WORDS.pieces.map((label, index) => ({ value: String(index + 1), label }))}
+        choose={(count) => change(withPieces(laminates, Number(count)))}
+      />
+      {laminates.map((laminate, index) => {
+        const place = placeOf(index, laminates.length);
+        const isRest = index === laminates.length - 1;
+        return (
+          <div key={index} className="list-entry">
+            <LabelledSelect
+              label={WORDS.wood(place)}
+              value={laminate.wood}
+              options={WOOD_OPTIONS}
+              choose={(wood) => change(withEntry(laminates, index, { wood }))}
+            />
+            {isRest ? (
+              laminates.length > 1 && <p className="quiet">{WORDS.rest(percentText(laminate.share))}</p>
+            ) : (
+              <NumberControl
+                parameter={shareParameter(laminates, index, WORDS.share(place))}
+                value={Number((laminate.share * 100).toFixed(6))}
+                system={system}
+                change={(percent) => change(withShare(laminates, index, percent / 100))}
+                begin={() => beginGesture(WORDS.title)}
+                end={endGesture}
+              />
+            )}
+          </div>
+        );
+      })}
+      <p className="refusal" role="alert">
+        {message}
+      </p>
+    </div>
+  );
+}

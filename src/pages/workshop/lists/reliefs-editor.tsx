@@ -1,0 +1,67 @@
+/** The bow that an old neck already has, measured at every fret, where there is more than one number. */
+import { displayUnit } from '../../../neck/units.ts';
+import { store, useBackbow } from '../../../state/store.ts';
+import { ActionButton } from '../actions/action-button.tsx';
+import { refusalText } from '../controls/refusal.ts';
+import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { ListNumber } from '../../../kit/list-number.tsx';
+import { useRefusal } from '../controls/use-refusal.ts';
+
+const WORDS = LIST_WORDS.reliefs;
+
+export function ReliefsEditor() {
+  const reliefs = useBackbow((state) => state.build.startingReliefMm);
+  const count = useBackbow((state) => state.build.fretCount);
+  const isRefret = useBackbow((state) => state.build.job === 'refret');
+  const system = useBackbow((state) => state.unitSystem);
+  const [message, setMessage] = useRefusal();
+
+  function change(wanted: readonly number[], label: string) {
+    const outcome = store.getState().change({ startingReliefMm: wanted }, label);
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    return outcome;
+  }
+
+  if (!isRefret) return null;
+  return (
+    <fieldset className="list-editor">
+      <legend>
+        {WORDS.title}, {displayUnit('mm', system).label}
+      </legend>
+      <p>
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={reliefs.length > 0}
+            onChange={(event) =>
+              change(event.currentTarget.checked ? Array.from({ length: count }, () => 0) : [], WORDS.title)
+            }
+          />
+          {WORDS.perFret}
+        </label>
+      </p>
+      {reliefs.length > 0 && (
+        <ol className="relief-list" aria-label={WORDS.caption}>
+          {reliefs.map((relief, index) => (
+            <li key={index}>
+              <span aria-hidden="true">{index + 1}</span>
+              <ListNumber
+                kind="startingReliefMm"
+                name={WORDS.fret(index + 1)}
+                value={relief}
+                system={system}
+                change={(value) => change(reliefs.with(index, value), WORDS.fret(index + 1))}
+              />
+            </li>
+          ))}
+        </ol>
+      )}
+      <p className="refusal" role="alert">
+        {message}
+      </p>
+      <div className="button-row">
+        <ActionButton id="refret" />
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,65 @@
+/** Which known set and tuning a list of strings is, and what choosing another one makes of it. */
+import { LIST_NUMBERS } from '../../../neck/schema.ts';
+import { STRING_SETS, TUNINGS, type StringSet, type StringSpec, type Tuning } from '../../../neck/strings.ts';
+
+export function setOf(strings: readonly StringSpec[]): StringSet | undefined {
+  return STRING_SETS.find(
+    (set) =>
+      set.strings.length === strings.length &&
+      set.strings.every((known, index) => {
+        const string = strings[index]!;
+        return (
+          known.construction === string.construction &&
+          known.diameterMm === string.diameterMm &&
+          known.coreMm === string.coreMm
+        );
+      }),
+  );
+}
+
+export function tuningOf(strings: readonly StringSpec[]): Tuning | undefined {
+  return TUNINGS.find(
+    (tuning) =>
+      tuning.pitches.length === strings.length &&
+      tuning.pitches.every((pitch, index) => pitch === strings[index]!.pitch),
+  );
+}
+
+/**
+ * The strings of a set. The tuning stays when the number of strings does; otherwise the first known tuning of that many
+ * strings is taken. @throws {RangeError} on an unknown set, or one of a size that no tuning has
+ */
+export function withSet(strings: readonly StringSpec[], setId: string): StringSpec[] {
+  const set = STRING_SETS.find((known) => known.id === setId);
+  if (!set) throw new RangeError(`string set "${setId}" is not known`);
+  const count = set.strings.length;
+  const pitches =
+    strings.length === count
+      ? strings.map((string) => string.pitch)
+      : TUNINGS.find((tuning) => tuning.pitches.length === count)?.pitches;
+  if (!pitches) throw new RangeError(`no tuning of ${count} strings is known`);
+  return set.strings.map((string, index) => ({ ...string, pitch: pitches[index]! }));
+}
+
+/** The same strings in another tuning. @throws {RangeError} when it is unknown or of another number of strings */
+export function withTuning(strings: readonly StringSpec[], tuningId: string): StringSpec[] {
+  const tuning = TUNINGS.find((known) => known.id === tuningId);
+  if (!tuning || tuning.pitches.length !== strings.length) {
+    throw new RangeError(`tuning "${tuningId}" is not one of ${strings.length} strings`);
+  }
+  return strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index]! }));
+}
+
+const FOURTH = 5;
+
+/** A string a fourth below the lowest one, a third thicker for a like pull, inside the allowed range. */
+export function lowerString(strings: readonly StringSpec[]): StringSpec {
+  const lowest = strings.at(-1)!;
+  const grown = (mm: number, most: number) => Math.min(most, Number((mm * 2 ** (FOURTH / 12)).toFixed(3)));
+  return {
+    ...lowest,
+    diameterMm: grown(lowest.diameterMm, LIST_NUMBERS['diameterMm']!.max),
+    coreMm: grown(lowest.coreMm, LIST_NUMBERS['coreMm']!.max - 0.1),
+    pitch: Math.max(LIST_NUMBERS['pitch']!.min, lowest.pitch - FOURTH),
+  };
+}

@@ -1,0 +1,34 @@
+/** How many times larger than life pictures draw the bow. */
+import { useId } from 'react';
+import { store, useBackbow } from '../../../state/store.ts';
+import { BOW_FACTOR, drawnBowFactor } from '../../../state/view-slice.ts';
+import { PICTURE_WORDS } from '../../../speech/en/workshop.ts';
+
+export function BowFactor() {
+  const id = useId();
+  const trueScale = useBackbow((state) => state.trueScale);
+  const drawn = useBackbow(drawnBowFactor);
+  return (
+    <div className="bow-factor">
+      <label htmlFor={id}>{PICTURE_WORDS.enlarged(String(drawn))}</label>
+      <input
+        id={id}
+        type="range"
+        min={BOW_FACTOR.min}
+        max={BOW_FACTOR.max}
+        step={1}
+        value={drawn}
+        aria-valuetext={PICTURE_WORDS.times(String(drawn))}
+        onChange={(event) => store.getState().setBowFactor(event.currentTarget.valueAsNumber)}
+      />
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={trueScale}
+          onChange={(event) => store.getState().setTrueScale(event.currentTarget.checked)}
+        />
+        {PICTURE_WORDS.trueSize}
+      </label>
+    </div>
+  );
+}

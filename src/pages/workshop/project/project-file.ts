@@ -1,0 +1,69 @@
+/** Saving the build to a project file and opening one. A file that is refused leaves the build as it was. */
+import { PROJECT_EXTENSION, readProject, writeProject } from '../../../neck/file.ts';
+import { looksLikeCollection } from '../../../state/share/file.ts';
+import type { BackbowStore } from '../../../state/store.ts';
+import { LIBRARY_WORDS } from '../../../speech/en/library.ts';
+import { openCollection } from '../../share/open-collection.ts';
+import { PROJECT_WORDS } from '../../../speech/en/workshop.ts';
+import { problemTexts } from '../../../speech/problems.ts';
+import { offerDownload, pickFile } from '../../../kit/files.ts';
+
+/** Far more than any project file has; a larger one is something else. */
+const MOST_BYTES = 1_000_000;
+/** Problems listed in one message. */
+const MOST_PROBLEMS = 8;
+
+/** A name that every file system takes: letters, digits and hyphens of the build's name. */
+export function fileNameOf(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 80)
+    .toLowerCase();
+  return `${plain === '' ? 'neck' : plain}${PROJECT_EXTENSION}`;
+}
+
+export function saveProject(store: BackbowStore): void {
+  const { build, markSaved } = store.getState();
+  offerDownload(fileNameOf(build.name), writeProject(build), 'application/json');
+  markSaved(build);
+}
+
+export async function openProject(store: BackbowStore): Promise<void> {
+  const file = await pickFile('.json,application/json');
+  if (file) await readProjectFile(store, file);
+}
+
+/** Reads one file into the store, or says what is wrong with it. */
+export async function readProjectFile(store: BackbowStore, file: File): Promise<void> {
+  const { notify, replaceBuild, markSaved, unitSystem } = store.getState();
+  const refuse = (details: readonly string[]) =>
+    notify('error', PROJECT_WORDS.notOpened(file.name), details.slice(0, MOST_PROBLEMS));
+  if (file.size > MOST_BYTES) {
+    refuse([PROJECT_WORDS.tooBig(`${Math.ceil(file.size / 1000)} kB`, `${MOST_BYTES / 1000} kB`)]);
+    return;
+  }
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    refuse([PROJECT_WORDS.unreadable]);
+    return;
+  }
+  if (looksLikeCollection(text)) {
+    const trouble = openCollection(store, text);
+    if (trouble !== null) refuse([LIBRARY_WORDS.fileTroubles[trouble]]);
+    return;
+  }
+  const read = readProject(text);
+  const outcome = read.ok ? replaceBuild(read.build, PROJECT_WORDS.stepOpen) : read;
+  if (!outcome.ok) {
+    const texts = problemTexts(outcome.problems, unitSystem);
+    const more = texts.length - MOST_PROBLEMS;
+    refuse(more > 0 ? [...texts.slice(0, MOST_PROBLEMS - 1), PROJECT_WORDS.moreProblems(more + 1)] : texts);
+    return;
+  }
+  markSaved(store.getState().build);
+  notify('info', PROJECT_WORDS.opened(store.getState().build.name));
+}

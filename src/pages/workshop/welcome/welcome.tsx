@@ -1,0 +1,67 @@
+/** A word on the first visit. It asks for nothing, and goes away with the first change of the neck. */
+import { useEffect, useState } from 'react';
+import { store } from '../../../state/store.ts';
+import { WELCOME_WORDS } from '../../../speech/en/welcome.ts';
+import './welcome.css';
+
+const KEY = 'backbow.welcomed';
+
+/** Where nothing can be remembered, nobody is welcomed again and again. */
+function isFirstVisit(): boolean {
+  try {
+    return localStorage.getItem(KEY) === null;
+  } catch {
+    return false;
+  }
+}
+
+function rememberVisit(): void {
+  try {
+    localStorage.setItem(KEY, '1');
+  } catch {
+    // The welcome may come again; it can be ignored again.
+  }
+}
+
+export function Welcome() {
+  const [isShown, setShown] = useState(isFirstVisit);
+  useEffect(() => {
+    if (!isShown) return undefined;
+    return store.subscribe((state, before) => {
+      if (state.build === before.build) return;
+      rememberVisit();
+      setShown(false);
+    });
+  }, [isShown]);
+  if (!isShown) return null;
+  const { openDialog } = store.getState();
+  function leave(): void {
+    rememberVisit();
+    setShown(false);
+  }
+  return (
+    <section className="welcome" aria-label={WELCOME_WORDS.title}>
+      <h2>{WELCOME_WORDS.title}</h2>
+      {WELCOME_WORDS.says.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <div className="button-row">
+        <button
+          type="button"
+          onClick={() => {
+            leave();
+            openDialog('lessons');
+          }}
+        >
+          {WELCOME_WORDS.lesson}
+        </button>
+        <button type="button" onClick={() => openDialog('glossary')}>
+          {WELCOME_WORDS.glossary}
+        </button>
+        <button type="button" onClick={leave}>
+          {WELCOME_WORDS.close}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,9 +1,0 @@
-/** Changing one parameter of the build from a control. */
-import type { Build } from '../../build/build.ts';
-import type { Parameter } from '../../build/parameter-kinds.ts';
-import type { Outcome } from '../../state/build-slice.ts';
-import { store } from '../../state/store.ts';
-
-export function changeParameter(parameter: Parameter, value: number | string | boolean): Outcome {
-  return store.getState().change({ [parameter.id]: value } as Partial<Build>, parameter.label);
-}

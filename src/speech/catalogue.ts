@@ -1,0 +1,72 @@
+/**
+ * What another language has to have: every table under its id, with the type of the English one, and the sentences. A
+ * table or an entry that is missing does not compile; a test holds that no table of the source is missing here.
+ */
+import type * as strings from '../neck/strings.ts';
+import type * as units from '../neck/units.ts';
+import type * as log from './en/log.ts';
+import type * as compare from './en/compare.ts';
+import type * as customer from './en/customer.ts';
+import type * as glossary from './en/glossary.ts';
+import type * as lessonTexts from './en/lesson-texts.ts';
+import type * as lessons from './en/lessons.ts';
+import type * as library from './en/library.ts';
+import type * as licences from './en/licences.ts';
+import type * as course from './en/course.ts';
+import type * as proof from './en/proof.ts';
+import type * as refret from './en/refret.ts';
+import type * as share from './en/share.ts';
+import type * as wanted from './en/answers.ts';
+import type * as welcome from './en/welcome.ts';
+import type * as actions from './en/actions.ts';
+import type * as keys from './en/keys.ts';
+import type * as project from './en/languages.ts';
+import type * as bow from './en/bow.ts';
+import type * as controls from './en/controls.ts';
+import type * as offline from './en/offline.ts';
+import type * as panels from './en/workshop.ts';
+import type * as papers from './en/sheets.ts';
+import type * as sheets from './en/papers.ts';
+import type * as scene from './en/scene.ts';
+import type * as drafts from './en/drafts.ts';
+import type * as solver from './en/solver.ts';
+import type * as app from './en/app.ts';
+
+/** Texts of another language by the English ones, values as {0}, {1} …; see `say` and `sayText`. */
+export type Sentences = Readonly<Record<string, string>>;
+
+/** The words of one file of tables. */
+type TablesOf<Module> = Pick<
+  Module,
+  Extract<keyof Module, `${string}_WORDS` | `${string}_MEANING` | `${string}_TEXTS`>
+>;
+
+export type Catalogue = Pick<typeof strings, 'CONSTRUCTION_LABELS' | 'NOTE_NAMES'> &
+  Pick<typeof units, 'NUMBER_SIGNS' | 'UNIT_WORDS'> &
+  TablesOf<typeof log> &
+  TablesOf<typeof compare> &
+  TablesOf<typeof customer> &
+  TablesOf<typeof glossary> &
+  TablesOf<typeof lessonTexts> &
+  TablesOf<typeof lessons> &
+  TablesOf<typeof library> &
+  TablesOf<typeof licences> &
+  TablesOf<typeof course> &
+  TablesOf<typeof proof> &
+  TablesOf<typeof keys> &
+  TablesOf<typeof project> &
+  TablesOf<typeof refret> &
+  TablesOf<typeof share> &
+  TablesOf<typeof wanted> &
+  TablesOf<typeof welcome> &
+  TablesOf<typeof actions> &
+  TablesOf<typeof bow> &
+  TablesOf<typeof controls> &
+  TablesOf<typeof offline> &
+  TablesOf<typeof panels> &
+  TablesOf<typeof papers> &
+  TablesOf<typeof sheets> &
+  TablesOf<typeof scene> &
+  TablesOf<typeof drafts> &
+  TablesOf<typeof solver> &
+  TablesOf<typeof app> & { readonly SENTENCES: Sentences };

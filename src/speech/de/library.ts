@@ -1,0 +1,92 @@
+/** Die Sammlung der behaltenen Hälse. */
+import type * as english from '../en/library.ts';
+
+export const LIBRARY_WORDS: typeof english.LIBRARY_WORDS = {
+  title: 'Sammlung',
+  action: 'Sammlung …',
+  keepAction: 'In der Sammlung behalten',
+  intro: 'Hälse, die auf diesem Gerät liegen, in diesem Browser. Nichts wird irgendwohin geschickt.',
+  empty: 'Noch liegt kein Hals darin.',
+  noneFound: (text) => `Kein Hals hat „${text}“ im Namen.`,
+  reading: 'Die Sammlung wird gelesen.',
+  find: 'Nach Namen suchen',
+  keep: (name) => `„${name}“ behalten`,
+  keepChanges: (name) => `Die Änderungen an „${name}“ behalten`,
+  keepNew: 'Als weiteren Hals behalten',
+  isKept: (name) => `„${name}“ liegt so in der Sammlung, wie er auf der Werkbank ist.`,
+  kept: (name) => `„${name}“ liegt in der Sammlung.`,
+  keptBeside: (name) =>
+    `Ein anderes Fenster hat diesen Hals inzwischen geändert. Ihrer liegt daneben, als „${name}“; überschrieben wurde nichts.`,
+  open: 'Öffnen',
+  openName: (name) => `„${name}“ öffnen`,
+  opened: (name) => `„${name}“ liegt auf der Werkbank. Rückgängig bringt zurück, was vorher da war.`,
+  stepOpen: 'Aus der Sammlung öffnen',
+  duplicate: 'Verdoppeln',
+  duplicateName: (name) => `„${name}“ verdoppeln`,
+  duplicated: (name) => `Die Kopie heißt „${name}“.`,
+  rename: 'Umbenennen',
+  renameName: (name) => `„${name}“ umbenennen`,
+  newName: (name) => `Neuer Name für „${name}“`,
+  renameDone: 'Umbenennen',
+  cancel: 'Lassen',
+  emptyName: 'Ein Name hat mindestens ein Zeichen.',
+  delete: 'Löschen',
+  deleteName: (name) => `„${name}“ löschen`,
+  deleted: (name) => `„${name}“ ist gelöscht.`,
+  undoDelete: 'Rückgängig',
+  bringBack: 'Zurückholen',
+  bringBackName: (name) => `„${name}“ zurückholen`,
+  broughtBack: (name) => `„${name}“ ist wieder da.`,
+  deletedTitle: (count) => `Gelöscht (${count})`,
+  deletedIntro: 'Die letzten fünfzig gelöschten Hälse lassen sich zurückholen.',
+  forget: 'Endgültig löschen',
+  forgetSure: (count) =>
+    `${count === 1 ? 'Diesen Hals' : `Alle ${count}`} endgültig löschen? Das lässt sich nicht rückgängig machen.`,
+  forgetYes: 'Ja, endgültig',
+  forgotten: 'Gelöscht, endgültig.',
+  leftTitle: (count) => `In anderen Fenstern auf der Werkbank geblieben (${count})`,
+  leftIntro: 'Was auf der Werkbank lag, als ein Fenster geschlossen wurde, soweit es noch bekannt ist.',
+  discard: 'Verwerfen',
+  discardName: (name) => `„${name}“ verwerfen`,
+  exportAll: 'Alle als Datei sichern',
+  exported: (count) => (count === 1 ? 'Ein Hals ist in der Datei.' : `${count} Hälse sind in der Datei.`),
+  exportedWithout: (names) => `Nicht in der Datei, weil nicht zu lesen: ${names}.`,
+  import: 'Aus einer Datei hereinholen …',
+  fileName: 'haelse',
+  imported: (count) =>
+    count === 0 ? 'Nichts kam dazu.' : count === 1 ? 'Ein Hals kam dazu.' : `${count} Hälse kamen dazu.`,
+  alreadyThere: (names) => `Schon da, in allem gleich: ${names}.`,
+  refused: (place, name) => `Nicht dazugenommen: ${name === null ? `Eintrag ${place}` : `„${name}“`}.`,
+  notKept: (count) =>
+    count === 1
+      ? 'Ein Hals kam nicht dazu, weil der Platz zu Ende war.'
+      : `${count} Hälse kamen nicht dazu, weil der Platz zu Ende war.`,
+  pageRefused: 'Die Texte der Kundenseite in der Datei ließen sich nicht lesen und wurden weggelassen.',
+  fileTroubles: {
+    'not-json': 'Es ist keine Datei dieses Programms: Sie ist kein JSON.',
+    'not-a-collection': 'Es ist keine Datei dieses Programms.',
+    newer: 'Sie stammt aus einer neueren Fassung. Holen Sie sie mit einer neueren Fassung dieses Programms herein.',
+    'too-many': 'Sie enthält mehr Hälse, als dieses Programm auf einmal nimmt.',
+    unreadable: 'Die Datei ließ sich nicht lesen.',
+    'too-large': 'Die Datei ist größer als jede Datei dieses Programms.',
+  },
+  notImported: (file) => `„${file}“ wurde nicht hereingeholt.`,
+  troubles: {
+    full: 'Auf diesem Gerät ist kein Platz mehr. Geändert wurde nichts. Sichern Sie Hälse als Dateien, und löschen Sie, was Sie nicht mehr brauchen.',
+    refused:
+      'Dieser Browser behält für diese Seite nichts: ein privates Fenster, oder der Speicher ist gesperrt. Sichern Sie Hälse stattdessen als Dateien.',
+    gone: 'Dieser Hals ist nicht mehr da: Ein anderes Fenster hat ihn gelöscht.',
+  },
+  unreadable: 'Dieser Hals lässt sich nicht lesen:',
+  saveRaw: 'Sichern, was gespeichert ist',
+  saveRawName: (name) => `Sichern, was von „${name}“ gespeichert ist`,
+  strange: (count) =>
+    count === 1
+      ? 'Ein Eintrag hat eine Form, die diese Fassung nicht kennt. Er bleibt, wo er ist.'
+      : `${count} Einträge haben eine Form, die diese Fassung nicht kennt. Sie bleiben, wo sie sind.`,
+  picture: (name) => `Bild von „${name}“`,
+  noPicture: 'kein Bild',
+  summary: (scale, frets, method) => `${scale}, ${frets} Bünde, ${method}`,
+  changed: (when) => `zuletzt geändert: ${when}`,
+  onBench: 'auf der Werkbank',
+};

@@ -1,0 +1,29 @@
+/** Zahlzeichen, Tasten, Töne, woraus Saiten sind, und die Wahl der Sprache. */
+import type * as strings from '../../neck/strings.ts';
+import type * as units from '../../neck/units.ts';
+import type * as keys from '../en/keys.ts';
+import type * as project from '../en/languages.ts';
+
+export const NUMBER_SIGNS: typeof units.NUMBER_SIGNS = { decimal: ',' };
+
+export const UNIT_WORDS: typeof units.UNIT_WORDS = { day: 'Tage', '% MC': '% Holzfeuchte' };
+
+/** Das deutsche B liegt einen Halbton unter dem H. */
+export const NOTE_NAMES: typeof strings.NOTE_NAMES = ['C', 'Cis', 'D', 'Es', 'E', 'F', 'Fis', 'G', 'As', 'A', 'B', 'H'];
+
+export const CONSTRUCTION_LABELS: typeof strings.CONSTRUCTION_LABELS = {
+  'steel-plain': 'blanker Stahl',
+  'steel-wound': 'Stahl, mit vernickeltem Stahl umsponnen',
+  'bronze-wound': 'Stahl, mit Bronze umsponnen',
+  'nylon-plain': 'blankes Nylon',
+  'nylon-wound': 'Nylonseide, mit Kupfer umsponnen',
+};
+
+export const KEY_WORDS: typeof keys.KEY_WORDS = { control: 'Strg', shift: 'Umschalt' };
+
+export const LANGUAGE_WORDS: typeof project.LANGUAGE_WORDS = {
+  language: 'Sprache',
+  system: 'wie das System',
+  afresh: 'Die Seite beginnt neu; Ihr Entwurf bleibt, die Schritte für Rückgängig nicht.',
+  notKept: 'Dieses Gerät behält die Wahl nicht, darum bleibt die Sprache.',
+};

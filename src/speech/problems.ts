@@ -1,0 +1,42 @@
+/** Problems as sentences in the reader's units. */
+import type { Problem } from '../neck/problems.ts';
+import { say } from './language.ts';
+import { displayUnit, fromDisplay, toDisplay, withDecimalSign, type Unit, type UnitSystem } from '../neck/units.ts';
+
+/** Units that have an inch counterpart and may stand in a message of the library. */
+const CONVERTED: readonly Unit[] = ['mm²', 'mm³', 'mm', 'N'];
+
+/** Digits after the point that keep a converted number as exact as the one in the message. */
+function digitsFor(printed: string, unit: Unit, system: UnitSystem): number {
+  const digits = printed.includes('.') ? printed.length - printed.indexOf('.') - 1 : 0;
+  const resolution = Math.abs(fromDisplay(1, unit, system));
+  return digits + Math.max(0, Math.ceil(Math.log10(resolution)));
+}
+
+function convert(printed: string, unit: Unit, system: UnitSystem): string {
+  const shown = toDisplay(Number(printed), unit, system);
+  return String(Number(shown.toFixed(digitsFor(printed, unit, system)))).replace('-', '−');
+}
+
+/** A message of the library with its lengths and forces in the reader's units, and numbers as the language writes them. */
+export function inReadersUnits(message: string, system: UnitSystem): string {
+  return withDecimalSign(system === 'metric' ? message : converted(message, system));
+}
+
+function converted(message: string, system: UnitSystem): string {
+  const unit = CONVERTED.join('|');
+  const number = String.raw`-?\d+(?:\.\d+)?`;
+  // What stands between the ends of a range, " to " in English.
+  const between = say`${''} to ${''}`;
+  const quantity = new RegExp(String.raw`(${number})(${between}(${number}))?[ \u00a0](${unit})(?![\w/²³·])`, 'g');
+  return message.replace(quantity, (_all, first: string, _range, second: string | undefined, found: Unit) => {
+    const label = displayUnit(found, system).label;
+    const start = convert(first, found, system);
+    return second === undefined ? `${start} ${label}` : `${start}${between}${convert(second, found, system)} ${label}`;
+  });
+}
+
+/** The messages of some problems, each once. */
+export function problemTexts(problems: readonly Problem[], system: UnitSystem): string[] {
+  return [...new Set(problems.map((problem) => inReadersUnits(problem.message, system)))];
+}

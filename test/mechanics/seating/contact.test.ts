@@ -1,0 +1,181 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { defaultBuild } from '../../../src/neck/build.ts';
+import {
+  contactForce,
+  embeddingStrengthMPa,
+  studBiteMm,
+  wallPressureShare,
+  type Contact,
+} from '../../../src/mechanics/seating/contact.ts';
+import { AS_STATED } from '../../../src/mechanics/deviations.ts';
+import { contactsOf, studDiameterMm, workingKerfMm } from '../../../src/mechanics/seating/wire-contact.ts';
+import { expectNear, ROUNDING } from '../../expect-near.ts';
+
+/** Studs 0.18 mm over the kerf that can reach 800 N a wall; the body clears it. */
+const STUDS: Contact = {
+  studForceN: 800,
+  embeddingLengthMm: 0.05,
+  studInterferenceMm: 0.18,
+  bodyInterferenceMm: -0.08,
+  bodyStiffnessNMm: 52_000,
+  bodyLimitN: 6000,
+};
+const WITH_BODY: Contact = { ...STUDS, bodyInterferenceMm: 0.03 };
+
+const contact: fc.Arbitrary<Contact> = fc
+  .record({
+    studForceN: fc.double({ min: 0, max: 3000, noNaN: true }),
+    embeddingLengthMm: fc.double({ min: 0.01, max: 0.2, noNaN: true }),
+    studInterferenceMm: fc.double({ min: -0.2, max: 0.6, noNaN: true }),
+    body: fc.double({ min: 0, max: 0.3, noNaN: true }),
+    bodyStiffnessNMm: fc.double({ min: 5000, max: 300_000, noNaN: true }),
+    bodyLimitN: fc.double({ min: 500, max: 20_000, noNaN: true }),
+  })
+  .map(({ body, ...rest }) => ({ ...rest, bodyInterferenceMm: rest.studInterferenceMm - body }));
+
+describe('studs', () => {
+  it('worked by hand: bite 0.09 mm', () => {
+    // 800·(1 − e^(−0.09/0.05)) = 800·(1 − 0.165299) = 667.761; slope 800/0.05·0.165299/2 = 1322.39
+    const { forceN, stiffnessNMm } = contactForce(STUDS, 0, 0);
+    expectNear(forceN, 667.761, 1e-6, 'worked by hand to six digits');
+    expectNear(stiffnessNMm, 1322.39, 1e-5, 'worked by hand to six digits');
+    expectNear(studBiteMm(STUDS, 0.02), 0.08, ROUNDING, 'half of what is left');
+  });
+
+  it('unload along the initial stiffness, never into tension', () => {
+    // From a bite of 0.09 (667.761 N) back by 0.02: 667.761 − 16 000·0.02 = 347.761 N
+    expectNear(contactForce(STUDS, 0.04, 0.09).forceN, 347.761, 2e-6, 'worked by hand to six digits');
+    expectNear(contactForce(STUDS, 0.04, 0.09).stiffnessNMm, 8000, ROUNDING, 'K₀/2');
+    expect(contactForce(STUDS, 0.1, 0.09)).toEqual({ forceN: 0, stiffnessNMm: 0 });
+    expect(contactForce(STUDS, 0.3, 0.09)).toEqual({ forceN: 0, stiffnessNMm: 0 });
+  });
+
+  it('go on along the curve where they have not been yet', () => {
+    expect(contactForce(STUDS, -0.02, 0.09)).toEqual(contactForce(STUDS, -0.02, 0));
+    expectNear(contactForce(STUDS, 0, 0.09).forceN, contactForce(STUDS, 0, 0).forceN, ROUNDING, 'the curves meet');
+  });
+
+  it('do not reach a wide slot', () => {
+    expect(contactForce({ ...STUDS, studInterferenceMm: -0.01 }, 0, 0)).toEqual({ forceN: 0, stiffnessNMm: 0 });
+  });
+});
+
+describe('the body', () => {
+  it('adds its wall stiffness until the wall crushes', () => {
+    // 0.015 mm a wall: 52 000·0.015 = 780 N beside the studs
+    const alone = contactForce(STUDS, 0, 0).forceN;
+    expectNear(contactForce(WITH_BODY, 0, 0).forceN, alone + 780, ROUNDING, 'two contacts in parallel');
+    expectNear(wallPressureShare(WITH_BODY, 0), 780 / 6000, ROUNDING, 'share of the limit');
+    const crushed = { ...WITH_BODY, bodyInterferenceMm: 0.5 };
+    expectNear(contactForce(crushed, 0, 0).forceN, alone + 6000, ROUNDING, 'the limit');
+    expect(contactForce(crushed, 0, 0).stiffnessNMm).toBe(contactForce(STUDS, 0, 0).stiffnessNMm);
+    expect(wallPressureShare(crushed, 0)).toBe(1);
+    expect(wallPressureShare(STUDS, 0)).toBe(0);
+  });
+});
+
+describe('any contact (seed 1401)', () => {
+  const opening = fc.double({ min: -0.1, max: 0.7, noNaN: true });
+
+  it('pushes less the further its slot opens, never pulls, and says its slope', () => {
+    fc.assert(
+      fc.property(contact, opening, opening, (c, a, b) => {
+        const deepest = studBiteMm(c, Math.min(a, b));
+        const [near, far] = [contactForce(c, Math.min(a, b), 0), contactForce(c, Math.max(a, b), 0)];
+        expect(far.forceN).toBeGreaterThanOrEqual(0);
+        expect(near.forceN).toBeGreaterThanOrEqual(far.forceN - 1e-9);
+        // Unloading gives at most what loading gave.
+        expect(contactForce(c, Math.max(a, b), deepest).forceN).toBeLessThanOrEqual(far.forceN + 1e-9);
+        expect(near.stiffnessNMm).toBeGreaterThanOrEqual(0);
+        expect(far.stiffnessNMm).toBeGreaterThanOrEqual(0);
+      }),
+      { seed: 1401, numRuns: 500 },
+    );
+  });
+
+  it('its slope is that of its force', () => {
+    fc.assert(
+      fc.property(contact, opening, (c, at) => {
+        const step = 1e-6;
+        const corners = [
+          c.studInterferenceMm,
+          c.bodyInterferenceMm,
+          c.bodyInterferenceMm - (2 * c.bodyLimitN) / c.bodyStiffnessNMm,
+        ];
+        fc.pre(corners.every((corner) => Math.abs(corner - at) > 10 * step));
+        const { stiffnessNMm } = contactForce(c, at, 0);
+        fc.pre(stiffnessNMm > 1);
+        const numeric = (contactForce(c, at - step, 0).forceN - contactForce(c, at + step, 0).forceN) / (2 * step);
+        expectNear(stiffnessNMm, numeric, 1e-5, 'central difference over a millionth of a millimetre');
+      }),
+      { seed: 1401, numRuns: 300 },
+    );
+  });
+});
+
+describe('from wire and wood', () => {
+  it('embedding strength: EN 1995-1-1 eq. 8.32 (row embed-16 of the table), and as used for studs', () => {
+    expectNear(embeddingStrengthMPa(0.78, 1010), 0.082 * 0.9922 * 1010, ROUNDING, 'one formula');
+    expectNear(studDiameterMm(Math.PI / 4), 1, ROUNDING, 'a circle of diameter 1');
+  });
+
+  it('the contact of a fret, worked by hand', () => {
+    const build = {
+      ...defaultBuild(),
+      boardWood: 'own',
+      ownDensityKgM3: 1000,
+      widthNutMm: 50,
+      widthLastFretMm: 50,
+      kerfMm: 0.5,
+      tangWidthMm: 0.52,
+      studWidthMm: 0.8,
+      studAreaMm2: 0.5,
+      studPitchMm: 2.5,
+      tangDepthMm: 2,
+      slotDepthMm: 3,
+      wallStiffnessNMm3: 500,
+      biteFactor: 1.2,
+    };
+    const [first, ...rest] = contactsOf(build, AS_STATED);
+    // d = √(4·0.5/π) = 0.797885; f = 0.082·(1 − 0.00797885)·1000 = 81.34573; 1.2·(50/2.5)·0.5·f = 976.1488
+    expectNear(first!.studForceN, 976.1488, 1e-6, 'worked by hand to seven digits');
+    expectNear(first!.studInterferenceMm, 0.3, 1e-9, 'a difference');
+    expectNear(first!.bodyInterferenceMm, 0.02, 1e-9, 'a difference');
+    expectNear(first!.bodyStiffnessNMm, 1.2 * 50 * 2 * 500, ROUNDING, 'a product');
+    // Own wood: 84.9·(1000/1120)^0.97 MPa
+    expectNear(first!.bodyLimitN, 1.2 * 50 * 2 * 84.9 * (1000 / 1120) ** 0.97, ROUNDING, 'a product');
+    expect(rest).toHaveLength(build.fretCount - 1);
+    // A tang deeper than its slot touches only the slot; deviations move what they say.
+    expectNear(
+      contactsOf({ ...build, slotDepthMm: 1 }, AS_STATED)[0]!.bodyStiffnessNMm,
+      1.2 * 50 * 500,
+      ROUNDING,
+      'a product',
+    );
+    const off = contactsOf(build, { ...AS_STATED, kerfMm: 0.01, density: 1.1, studSoftness: 2, studWidthMm: 0.02 })[0]!;
+    expectNear(off.studInterferenceMm, 0.31, 1e-9, 'wider kerf, wider studs');
+    expectNear(off.studForceN, 1.1 * first!.studForceN, ROUNDING, 'in proportion to the density');
+    expectNear(off.embeddingLengthMm, 2 * build.studSoftnessMm, ROUNDING, 'a product');
+  });
+
+  it('a region of frets has its own kerf and tang', () => {
+    const region = { fromFret: 3, toFret: 5, kerfMm: 0.55, tangWidthMm: 0.53, studWidthMm: 0.84 };
+    const contacts = contactsOf({ ...defaultBuild(), regions: [region] }, AS_STATED);
+    expectNear(contacts[3]!.studInterferenceMm, 0.29, 1e-9, 'of the region');
+    expectNear(
+      contacts[6]!.studInterferenceMm,
+      defaultBuild().studWidthMm - defaultBuild().kerfMm,
+      1e-9,
+      'of the build',
+    );
+  });
+
+  it('a glue fit is sawn so that the tang slides in', () => {
+    const build = { kerfMm: 0.58, studWidthMm: 0.76, tangWidthMm: 0.5 };
+    expect(workingKerfMm(build, 'press')).toBe(0.58);
+    expect(workingKerfMm(build, 'both')).toBe(0.58);
+    expect(workingKerfMm(build, 'glue')).toBe(0.76);
+    expect(workingKerfMm({ ...build, kerfMm: 0.8 }, 'glue')).toBe(0.8);
+  });
+});

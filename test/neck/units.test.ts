@@ -1,0 +1,73 @@
+/** Conversion beside mathjs, a general-purpose library. */
+import fc from 'fast-check';
+import { unit as quantity } from 'mathjs';
+import { describe, expect, it } from 'vitest';
+import {
+  displayDigits,
+  displayUnit,
+  formatNumber,
+  formatQuantity,
+  fromDisplay,
+  toDisplay,
+  type Unit,
+} from '../../src/neck/units.ts';
+import { expectNear } from '../expect-near.ts';
+
+const CONVERTED: readonly (readonly [stored: Unit, theirs: string, shown: string])[] = [
+  ['mm', 'mm', 'in'],
+  ['mm²', 'mm^2', 'in^2'],
+  ['mm³', 'mm^3', 'in^3'],
+  ['N', 'N', 'lbf'],
+  ['µm', 'um', 'mil'],
+];
+
+describe('inches and pounds (seed 1604)', () => {
+  it.each(CONVERTED)('%s as mathjs converts it', (stored, theirs, shown) => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-3, max: 1e5, noNaN: true }), (value) => {
+        expectNear(
+          toDisplay(value, stored, 'inch'),
+          quantity(value, theirs).toNumber(shown),
+          1e-9,
+          'mathjs rounds the pound-force to ten digits',
+        );
+        expectNear(fromDisplay(toDisplay(value, stored, 'inch'), stored, 'inch'), value, 1e-14, 'there and back');
+        expect(toDisplay(value, stored, 'metric')).toBe(value);
+      }),
+      { seed: 1604, numRuns: 50 },
+    );
+  });
+
+  it('what has no inch counterpart is shown as stored', () => {
+    for (const stored of ['MPa', 'GPa', '%', '°', 'day', 'Hz', 'g', ''] as const) {
+      expect(displayUnit(stored, 'inch')).toEqual({ label: stored, factor: 1, extraDigits: 0 });
+    }
+  });
+
+  it('a thousandth of an inch is 25.4 micrometres, by definition', () => {
+    expectNear(toDisplay(25.4, 'µm', 'inch'), 1, 1e-15, 'exact');
+    expectNear(fromDisplay(1, 'mm', 'inch'), 25.4, 1e-15, 'exact');
+  });
+});
+
+describe('numbers as text', () => {
+  it.each([
+    [0.291, 'mm', 2, 'metric', '0.29\u00a0mm'],
+    [0.291, 'mm', 2, 'inch', '0.011\u00a0in'],
+    [-0.291, 'mm', 2, 'metric', '−0.29\u00a0mm'],
+    [-0.001, 'mm', 2, 'metric', '0.00\u00a0mm'],
+    [460, 'N', 0, 'inch', '103\u00a0lbf'],
+    [32, '°', 0, 'metric', '32°'],
+    [22, '', 0, 'inch', '22'],
+    [25.4, 'µm', 0, 'inch', '1.0\u00a0thou'],
+  ] as const)('%d %s with %d digits, %s: %s', (value, unit, digits, system, text) => {
+    expect(formatQuantity(value, unit, digits, system)).toBe(text);
+  });
+
+  it('digits never fall below none', () => {
+    expect(displayDigits(0, 'N', 'inch')).toBe(0);
+    expect(displayDigits(1, 'mm', 'inch')).toBe(2);
+    expect(formatNumber(-0, 1)).toBe('0.0');
+    expect(formatNumber(-12.345, 1)).toBe('−12.3');
+  });
+});

@@ -1,0 +1,54 @@
+/** How close an answer comes, in words; the planing table as a file. */
+import { describe, expect, test } from 'vitest';
+import { bandText, missText, rodText, settableRodPercent } from '../../../src/pages/answers/wanted/goal.ts';
+import { planingTable } from '../../../src/pages/answers/wanted/planing-table.ts';
+import { csvText } from '../../../src/pages/papers/csv-file.ts';
+import { usualTangs } from '../../../src/pages/answers/refret/refret-dialog.tsx';
+
+describe('words', () => {
+  test('a miss says which way, and nothing of what no gauge sees', () => {
+    expect(missText(0.09, 'metric')).toBe('0.09\u00a0mm too much');
+    expect(missText(-0.09, 'metric')).toBe('0.09\u00a0mm too little');
+    expect(missText(0.0004, 'metric')).toBe('as wanted');
+    expect(missText(-0.1, 'inch')).toBe('0.004\u00a0in too little');
+  });
+
+  test('a band names both ends where it goes from a hump to a hollow, and once where it does not', () => {
+    expect(bandText({ p05: -0.1, p95: 0.2 }, 'metric')).toBe('0.10\u00a0mm back-bow to 0.20\u00a0mm relief');
+    expect(bandText({ p05: 0.1, p95: 0.2 }, 'metric')).toBe('0.10 to 0.20\u00a0mm relief');
+    expect(bandText({ p05: -0.2, p95: -0.1 }, 'metric')).toBe('0.10 to 0.20\u00a0mm back-bow');
+    expect(bandText({ p05: 0, p95: 0.2 }, 'metric')).toBe('0.00 to 0.20\u00a0mm relief');
+    expect(bandText({ p05: -0.001, p95: 0.001 }, 'metric')).toBe('flat');
+  });
+
+  test('a rod setting is said as it can be set', () => {
+    expect(settableRodPercent(10.3354)).toBe(10.3);
+    expect(rodText(-12.04)).toBe('−12\u00a0%');
+    expect(rodText(10.3354)).toBe('10.3\u00a0%');
+  });
+});
+
+test('the planing table is a CSV file with units in its header, in either system', () => {
+  const table = planingTable({
+    rows: [
+      { fret: 1, xMm: 36.37, predictedMm: 0, wantedMm: 0, planeOffMm: 0.118 },
+      { fret: 2, xMm: 70.7, predictedMm: -0.08, wantedMm: 0.05, planeOffMm: 0 },
+    ],
+  });
+  const lines = (system: 'metric' | 'inch') => csvText(table, system).replace('\uFEFF', '').split('\r\n');
+  expect(lines('metric')[0]).toMatch(/^Fret,From the nut \(mm\),.*,Plane off \(mm\)$/);
+  expect(lines('metric').slice(1)).toEqual(['1,36.37,0.00,0.00,0.12', '2,70.70,-0.08,0.05,0.00', '']);
+  expect(lines('inch')[0]).toContain('Plane off (in)');
+  expect(lines('inch')[1]).toBe('1,1.432,0.000,0.000,0.005');
+});
+
+test('tangs to begin with: the one of the build, and some about the kerf that the build takes', () => {
+  const tangs = usualTangs({ kerfMm: 0.58, tangWidthMm: 0.5, studWidthMm: 0.76 });
+  expect(tangs[0]).toEqual({ tangWidthMm: 0.5, studWidthMm: 0.76 });
+  expect(tangs).toContainEqual({ tangWidthMm: 0.605, studWidthMm: 0.865 });
+  // 0.3 mm is the thinnest tang of the table.
+  for (const { tangWidthMm, studWidthMm } of usualTangs({ kerfMm: 0.3, tangWidthMm: 0.3, studWidthMm: 0.5 })) {
+    expect(tangWidthMm).toBeGreaterThanOrEqual(0.3);
+    expect(studWidthMm).toBeGreaterThanOrEqual(tangWidthMm);
+  }
+});

@@ -1,0 +1,46 @@
+/** What is chosen in the share dialog is what the link holds. */
+import { expect, test } from 'vitest';
+import { PRESETS } from '../../../src/neck/presets.ts';
+import { sharedOf, waysOf, type Choice } from '../../../src/pages/share/shared-of.ts';
+import { EMPTY_PAGE } from '../../../src/state/share/shared.ts';
+
+const { build } = PRESETS[1]!;
+const others = [PRESETS[2]!.build, PRESETS[3]!.build, PRESETS[4]!.build];
+const page = { from: 'Workshop under the bridge', to: 'Ada', note: 'Look.', advised: 2 };
+const choose = (choice: Partial<Choice>) =>
+  sharedOf(build, { what: 'build', methods: ['press', 'glue', 'both'], others: [], page: null, ...choice });
+
+test('one neck, with nothing said', () => {
+  expect(choose({})).toEqual({ builds: [build], page: EMPTY_PAGE });
+});
+
+test('one neck for a customer: there is nothing to advise among', () => {
+  expect(choose({ page })).toEqual({ builds: [build], page: { ...page, advised: null } });
+});
+
+test('ways of seating, in the order of the program', () => {
+  const shared = choose({ what: 'methods', methods: ['both', 'press'], page: { ...page, advised: 1 } });
+  expect(shared?.builds).toEqual([
+    { ...build, method: 'press' },
+    { ...build, method: 'both' },
+  ]);
+  expect(shared?.page.advised).toBe(1);
+  expect(choose({ what: 'methods', methods: ['both', 'press'], page })?.page.advised).toBeNull();
+});
+
+test('fewer than two are nothing to compare', () => {
+  expect(choose({ what: 'methods', methods: ['glue'] })).toBeNull();
+  expect(choose({ what: 'saved' })).toBeNull();
+});
+
+test('the neck on the bench first, and never more than three', () => {
+  expect(choose({ what: 'saved', others })?.builds).toEqual([build, others[0], others[1]]);
+});
+
+test('every preset can be seated in every way, or it is said why not', () => {
+  for (const preset of PRESETS) {
+    const { builds, impossible } = waysOf(preset.build);
+    expect(builds.length + impossible.length).toBe(3);
+    for (const { problems } of impossible) expect(problems.length).toBeGreaterThan(0);
+  }
+});
