@@ -16,7 +16,7 @@ const UNIT = {
   maxWorkers: availableParallelism(),
 } as const;
 
-const RECKONING = ['neck', 'mechanics', 'fretwork', 'verdict', 'geometry', 'reference', 'sweep'];
+const RECKONING = ['neck', 'mechanics', 'fretwork', 'verdict', 'geometry', 'playing', 'reference', 'sweep'];
 const testsIn = (rooms: readonly string[]): string[] => rooms.map((room) => `test/${room}/**/*.test.ts`);
 
 /** A static page that can be served from any folder, so every address in it is relative. */

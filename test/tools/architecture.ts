@@ -14,14 +14,14 @@ import type { SourceFile } from './source-files.ts';
 export const STOREYS: readonly (readonly string[])[] = [
   ['neck'],
   ['fretwork', 'mechanics'],
-  ['verdict', 'geometry'],
+  ['verdict', 'geometry', 'playing'],
   ['speech'],
   ['scene', 'kit', 'pages', 'state'],
   ['app'],
 ];
 
 /** Rooms of plain computation: no React, no three, no page. */
-export const PURE_ROOMS: ReadonlySet<string> = new Set(['neck', 'fretwork', 'mechanics', 'verdict', 'geometry']);
+export const PURE_ROOMS: ReadonlySet<string> = new Set(['neck', 'fretwork', 'mechanics', 'verdict', 'geometry', 'playing']);
 
 /** Packages that draw, hold a page's state or need a page. */
 const PAGE_PACKAGES =
