@@ -21,7 +21,14 @@ export const STOREYS: readonly (readonly string[])[] = [
 ];
 
 /** Rooms of plain computation: no React, no three, no page. */
-export const PURE_ROOMS: ReadonlySet<string> = new Set(['neck', 'fretwork', 'mechanics', 'verdict', 'geometry', 'playing']);
+export const PURE_ROOMS: ReadonlySet<string> = new Set([
+  'neck',
+  'fretwork',
+  'mechanics',
+  'verdict',
+  'geometry',
+  'playing',
+]);
 
 /** Packages that draw, hold a page's state or need a page. */
 const PAGE_PACKAGES =
