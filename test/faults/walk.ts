@@ -13,7 +13,7 @@ import type { Predictor } from '../../src/mechanics/predict.ts';
 import { describePicture } from '../../src/app/use-description.ts';
 import { ACTIONS } from '../../src/pages/workshop/actions/table.ts';
 import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
-import { checksOf } from '../../src/pages/workshop/checks/checks-of.ts';
+import { checksOf } from '../../src/verdict/checks.ts';
 import {
   displayScale,
   parseTyped,

@@ -20,7 +20,7 @@ async function loadHouse() {
     tables: await import('../../src/fretwork/plan/tables.ts'),
     template: await import('../../src/fretwork/plan/template.ts'),
     csv: await import('../../src/pages/papers/csv-file.ts'),
-    plan: await import('../../src/pages/papers/plan-data.ts'),
+    plan: await import('../../src/verdict/sheet-plan.ts'),
     typed: await import('../../src/pages/workshop/controls/display-scale.ts'),
     problems: await import('../../src/speech/problems.ts'),
     link: await import('../../src/state/share/link.ts'),

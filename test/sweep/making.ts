@@ -4,7 +4,7 @@ import { planTables, shownTable } from '../../src/fretwork/plan/tables.ts';
 import { templateSvg } from '../../src/fretwork/plan/template.ts';
 import { PART_IDS, PARTS } from '../../src/geometry/parts.ts';
 import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
-import { sheetPlan } from '../../src/pages/papers/plan-data.ts';
+import { sheetPlan } from '../../src/verdict/sheet-plan.ts';
 import { hold, holdFinite, holdText, type Invariant } from './invariant.ts';
 
 const SYSTEMS = ['metric', 'inch'] as const;
@@ -15,7 +15,7 @@ export const MAKING: readonly Invariant[] = [
     name: 'the bench sheet has a number wherever it has a place for one',
     every: 2,
     check: ({ build, prediction }) => {
-      const { plan, ...rest } = sheetPlan({ build, prediction, version: 1 });
+      const { plan, ...rest } = sheetPlan({ build, prediction });
       const numbers = { ends: plan.ends, slots: plan.slots, wire: plan.wire, glue: plan.glue, ahead: rest.ahead };
       // The radius of a flat board has no end.
       holdFinite(numbers, 'plan', build.boardShape === 'flat' ? /\.radiusMm$/ : undefined);
@@ -36,7 +36,7 @@ export const MAKING: readonly Invariant[] = [
     name: 'checks stand worst first and read well in both unit systems',
     every: 2,
     check: ({ build, prediction }) => {
-      const { checks } = sheetPlan({ build, prediction, version: 1 }).plan;
+      const { checks } = sheetPlan({ build, prediction }).plan;
       const order = checks.map(({ severity }) => SEVERITIES.indexOf(severity));
       hold(
         order.every((rank, i) => rank >= 0 && (i === 0 || rank >= order[i - 1]!)),

@@ -10,7 +10,7 @@ import { railText } from '../workshop/rail/rail-text.ts';
 import { PICTURE_WORDS, VIEW_WORDS } from '../../speech/en/workshop.ts';
 import { FILES_WORDS, PLAN_WORDS } from '../../speech/en/papers.ts';
 import { saveAllTables, saveModel, savePicture, saveTable, saveTemplate } from './downloads.ts';
-import { sheetPlan } from './plan-data.ts';
+import { sheetPlan } from '../../verdict/sheet-plan.ts';
 import { useToday } from './use-today.ts';
 
 interface FileRowProps {

@@ -11,7 +11,7 @@ import { PLAN_WORDS } from '../../speech/en/papers.ts';
 import { Contents } from './contents.tsx';
 import { saveTable } from './downloads.ts';
 import { sheetPageRules, usePageRules } from './page-rules.ts';
-import { sheetPlan } from './plan-data.ts';
+import { sheetPlan } from '../../verdict/sheet-plan.ts';
 import { ChecksSection } from './sections/checks.tsx';
 import { Expected } from './sections/expected.tsx';
 import { SheetHeading } from './sections/heading.tsx';

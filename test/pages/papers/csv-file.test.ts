@@ -6,8 +6,8 @@ import { PRESETS } from '../../../src/neck/presets.ts';
 import { planTables, shownTable, type Table } from '../../../src/fretwork/plan/tables.ts';
 import { csvFileName, csvText, safeText } from '../../../src/pages/papers/csv-file.ts';
 import { fileName } from '../../../src/pages/papers/file-name.ts';
-import { sheetPlan } from '../../../src/pages/papers/plan-data.ts';
-import { solutionOf } from './solution.ts';
+import { sheetPlan } from '../../../src/verdict/sheet-plan.ts';
+import { solutionOf } from '../../verdict/solution.ts';
 
 const wordsTable = (texts: readonly string[]): Table => ({
   id: 'checks',

@@ -13,7 +13,7 @@ import { timeText } from '../../../speech/times.ts';
 import { SheetTable } from '../data-table.tsx';
 import type { ShownColumn } from '../folded-table.ts';
 import { LineFigure } from '../line-figure.tsx';
-import type { SheetPlan, StateId } from '../plan-data.ts';
+import type { SheetPlan, StateId } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
 
 const WORDS = PLAN_WORDS.expected;

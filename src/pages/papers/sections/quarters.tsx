@@ -5,7 +5,7 @@ import { bowText } from '../../../speech/en/bow.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
 import { LineFigure } from '../line-figure.tsx';
-import type { AheadRow, SheetPlan } from '../plan-data.ts';
+import type { AheadRow, SheetPlan } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
 
 const WORDS = PLAN_WORDS.quarters;

@@ -3,7 +3,7 @@ import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/uni
 import { levellingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { DataTable } from '../data-table.tsx';
-import type { SheetPlan } from '../plan-data.ts';
+import type { SheetPlan } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
 
 interface TablesProps {

@@ -6,7 +6,7 @@ import { useBackbow } from '../../../state/store.ts';
 import { useReveal } from '../controls/reveal-store.ts';
 import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
 import { checkFacts, labelOf } from './check-text.ts';
-import { checksOf } from './checks-of.ts';
+import { checksOf } from '../../../verdict/checks.ts';
 import './checks.css';
 
 function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {

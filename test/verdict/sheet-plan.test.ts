@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { Build } from '../../../src/neck/build.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
-import { checkBuild } from '../../../src/neck/schema.ts';
-import { seatingSequence } from '../../../src/fretwork/plan/seating-order.ts';
-import { createPredictor } from '../../../src/mechanics/predict.ts';
-import { sampleLine } from '../../../src/mechanics/relief.ts';
-import { createEstimator } from '../../../src/mechanics/uncertainty/estimate.ts';
-import { sheetPlan } from '../../../src/pages/papers/plan-data.ts';
-import { expectNear, ROUNDING } from '../../expect-near.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { PRESETS } from '../../src/neck/presets.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { seatingSequence } from '../../src/fretwork/plan/seating-order.ts';
+import { createPredictor } from '../../src/mechanics/predict.ts';
+import { sampleLine } from '../../src/mechanics/relief.ts';
+import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
+import { sheetPlan } from '../../src/verdict/sheet-plan.ts';
+import { expectNear, ROUNDING } from '../expect-near.ts';
 import { solutionOf } from './solution.ts';
 
 const preset = (id: string): Build => PRESETS.find((candidate) => candidate.id === id)!.build;

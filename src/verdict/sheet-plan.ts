@@ -1,17 +1,17 @@
 /** Everything that stands on the bench sheet, from a build and its prediction. */
-import type { Build } from '../../neck/build.ts';
-import { fretworkPlan, type FretworkPlan } from '../../fretwork/plan/plan.ts';
-import { runAhead, type RunAhead } from '../../fretwork/plan/run-ahead.ts';
-import { fretsInAfterQuarters } from '../../fretwork/plan/seating-order.ts';
-import type { Moment, Prediction, ReliefLine } from '../../mechanics/prediction-types.ts';
-import { sampleLine } from '../../mechanics/relief.ts';
-import { lineAt } from '../../mechanics/states.ts';
-import { solveRod, type RodAnswer } from '../../mechanics/inversion/rod.ts';
-import { bandAt } from '../../mechanics/uncertainty/band-at.ts';
-import type { Band } from '../../mechanics/uncertainty/band.ts';
-import type { ReadoutBand, Uncertainty } from '../../mechanics/uncertainty/types.ts';
-import type { Solution } from '../../state/solution-slice.ts';
-import { checkNumbersOf, levellingState } from '../workshop/checks/checks-of.ts';
+import type { Build } from '../neck/build.ts';
+import { fretworkPlan, type FretworkPlan } from '../fretwork/plan/plan.ts';
+import { runAhead, type RunAhead } from '../fretwork/plan/run-ahead.ts';
+import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
+import type { Moment, Prediction, ReliefLine } from '../mechanics/prediction-types.ts';
+import { sampleLine } from '../mechanics/relief.ts';
+import { lineAt } from '../mechanics/states.ts';
+import { solveRod, type RodAnswer } from '../mechanics/inversion/rod.ts';
+import { bandAt } from '../mechanics/uncertainty/band-at.ts';
+import type { Band } from '../mechanics/uncertainty/band.ts';
+import type { ReadoutBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
+import { checkNumbersOf, levellingState } from './checks.ts';
+import type { Reckoned } from './reckoned.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
 export type StateId = 'bare' | 'fretted' | 'strung' | 'settled' | 'rodNow' | 'rodWanted';
@@ -83,7 +83,7 @@ function toleranceOf(fullMm: number, band: Band | undefined): number {
 }
 
 function aheadRows(
-  { build, prediction }: Solution,
+  { build, prediction }: Reckoned,
   quarterLines: readonly ReliefLine[],
   tolerance: number,
 ): AheadRow[] {
@@ -105,8 +105,8 @@ function aheadRows(
 }
 
 /** @param uncertainty of the same build; null while it is not known */
-export function sheetPlan(solution: Solution, uncertainty: Uncertainty | null = null): SheetPlan {
-  const { build, prediction } = solution;
+export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = null): SheetPlan {
+  const { build, prediction } = reckoned;
   const { method } = build;
   const bandOf = (moment: Moment): { band?: Band } =>
     uncertainty ? { band: bandAt(uncertainty, method, moment).extreme } : {};
@@ -115,7 +115,7 @@ export function sheetPlan(solution: Solution, uncertainty: Uncertainty | null = 
   const quarterBands = quarterMoments.map((moment) => bandOf(moment).band);
   const of = prediction.methods[method];
   const plan = fretworkPlan(build, {
-    ...checkNumbersOf(solution),
+    ...checkNumbersOf(reckoned),
     seating: {
       seatingForceN: of.seatingForceN,
       wedgeForceN: of.wedgeForceN,
@@ -143,8 +143,8 @@ export function sheetPlan(solution: Solution, uncertainty: Uncertainty | null = 
     })),
     ...(rod ? { rod } : {}),
     ...(drivers ? { drivers } : {}),
-    ahead: aheadRows(solution, quarterLines, toleranceOf(quarterLines.at(-1)!.extremeMm, quarterBands.at(-1))),
-    levelledIn: levellingState(solution),
+    ahead: aheadRows(reckoned, quarterLines, toleranceOf(quarterLines.at(-1)!.extremeMm, quarterBands.at(-1))),
+    levelledIn: levellingState(reckoned),
     levellingAssumed: build.levelledIn === 'none',
   };
 }

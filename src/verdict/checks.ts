@@ -1,26 +1,26 @@
 /** The checks of a build with the numbers of its prediction. */
-import type { Build } from '../../../neck/build.ts';
-import type { Check } from '../../../fretwork/checks/check-types.ts';
-import { checkFretwork } from '../../../fretwork/checks/checks.ts';
-import type { CheckNumbers } from '../../../fretwork/checks/checks-from-forces.ts';
-import { measuredModulusMPa } from '../../../mechanics/elements/materials.ts';
-import { sampleLine } from '../../../mechanics/relief.ts';
-import { levellingMoment, lineAt } from '../../../mechanics/states.ts';
-import type { Solution } from '../../../state/solution-slice.ts';
+import type { Build } from '../neck/build.ts';
+import type { Check } from '../fretwork/checks/check-types.ts';
+import { checkFretwork } from '../fretwork/checks/checks.ts';
+import type { CheckNumbers } from '../fretwork/checks/checks-from-forces.ts';
+import { measuredModulusMPa } from '../mechanics/elements/materials.ts';
+import { sampleLine } from '../mechanics/relief.ts';
+import { levellingMoment, lineAt } from '../mechanics/states.ts';
+import type { Reckoned } from './reckoned.ts';
 
 /** The state in which the crowns are reckoned to be levelled: as the build says, else on the bench with the strings off. */
-export function levellingState({ build }: Pick<Solution, 'build'>): 'bare' | 'strung' {
+export function levellingState({ build }: Pick<Reckoned, 'build'>): 'bare' | 'strung' {
   return build.levelledIn === 'strung' ? 'strung' : 'bare';
 }
 
 /** What the checks ask of the mechanics. */
-export function checkNumbersOf(solution: Solution): CheckNumbers {
-  const { build, prediction } = solution;
+export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
+  const { build, prediction } = reckoned;
   const settled = (rodPercent: number) =>
     lineAt(prediction, build.method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
   const { leastPercent, mostPercent } = prediction.rod;
   const [atLeast, atMost] = [settled(leastPercent), settled(mostPercent)];
-  const filed = lineAt(prediction, build.method, levellingMoment(levellingState(solution)));
+  const filed = lineAt(prediction, build.method, levellingMoment(levellingState(reckoned)));
   return {
     blankModulusGPa: measuredModuli(build),
     stringStressRatios: prediction.strings.map((string) => string.stressRatio),
@@ -42,6 +42,6 @@ function measuredModuli(build: Build): NonNullable<CheckNumbers['blankModulusGPa
 }
 
 /** Worst first, as the library orders them. */
-export function checksOf(solution: Solution): Check[] {
-  return checkFretwork(solution.build, checkNumbersOf(solution));
+export function checksOf(reckoned: Reckoned): Check[] {
+  return checkFretwork(reckoned.build, checkNumbersOf(reckoned));
 }
