@@ -2,6 +2,7 @@
  * Glues for seating frets. All times are common practice, no source: the label and data sheet of the glue in hand decide.
  */
 import { sayText } from '../speech/language.ts';
+import { sourced, type Sourced } from './sources.ts';
 
 export interface Glue {
   readonly id: string;
@@ -17,6 +18,12 @@ export interface Glue {
   readonly release: string;
   readonly caution: string;
   readonly mark: 'practice';
+  /** Sets so hard that getting the fret out again chips the board or wants more heat than others. */
+  readonly isHard: Sourced<boolean>;
+  /** Carries water into the slot, which swells and has to dry before the frets are levelled. */
+  readonly isWatery: Sourced<boolean>;
+  /** Can sensitise the skin for life while it is not yet cured. */
+  readonly isSensitising: Sourced<boolean>;
 }
 
 const ROWS: readonly Glue[] = [
@@ -30,6 +37,9 @@ const ROWS: readonly Glue[] = [
     release: 'Heat the fret with an iron until the glue softens, then lift.',
     caution: 'Its water swells the wood around the slot for a day: do not level before it has dried out.',
     mark: 'practice',
+    isHard: sourced(false, 'practice'),
+    isWatery: sourced(true, 'practice'),
+    isSensitising: sourced(false, 'practice'),
   },
   {
     id: 'hide-glue',
@@ -41,6 +51,9 @@ const ROWS: readonly Glue[] = [
     release: 'Heat with a little moisture, then lift.',
     caution: 'Warm the board and the wire; a cold slot gels the glue before the fret is home. Hot water scalds.',
     mark: 'practice',
+    isHard: sourced(false, 'practice'),
+    isWatery: sourced(true, 'practice'),
+    isSensitising: sourced(false, 'practice'),
   },
   {
     id: 'cyanoacrylate',
@@ -53,6 +66,9 @@ const ROWS: readonly Glue[] = [
     caution:
       'Bonds skin and eyelids within seconds, its vapour stings: gloves, glasses, fresh air. Cotton with it can heat up and smoke.',
     mark: 'practice',
+    isHard: sourced(true, 'practice'),
+    isWatery: sourced(false, 'practice'),
+    isSensitising: sourced(false, 'practice'),
   },
   {
     id: 'epoxy',
@@ -65,6 +81,9 @@ const ROWS: readonly Glue[] = [
     caution:
       'Uncured resin and hardener sensitise the skin for life: gloves, no bare hands, and do not wash it off with solvent.',
     mark: 'practice',
+    isHard: sourced(true, 'practice'),
+    isWatery: sourced(false, 'practice'),
+    isSensitising: sourced(true, 'practice'),
   },
 ];
 

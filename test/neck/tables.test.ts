@@ -83,7 +83,7 @@ describe('metals', () => {
 
   it.each(printed.map((row) => [row['metal']!, row] as const))('%s as printed', (name, row) => {
     const metal: Metal = metalById(names[name]!);
-    expect(metal.nickelFree).toBe(row['nickel_free'] === 'yes');
+    expect(metal.nickel.is === 'none').toBe(row['nickel_free'] === 'yes');
     expect(metal.modulusGPa).toBe(Number(row['E_GPa']));
     expect(metal.hardnessHV).toBe(Number(row['hardness_hv']));
     expect(metal.densityGCm3).toBe(Number(row['density_g_cm3']));

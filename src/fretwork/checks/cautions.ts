@@ -14,29 +14,6 @@ export interface Caution extends Fact {
 
 const PRACTICE = { source: say`common practice, no source`, mark: 'practice' } as const;
 
-/**
- * Woods whose dust is known to sensitise or irritate more than common hardwoods do. From memory of the British HSE's sheet
- * on toxic woods (WIS 30); that a wood is not here does not make its dust harmless.
- */
-const SENSITISING = new Set([
-  'indian-rosewood',
-  'ebony-african',
-  'wenge',
-  'african-padauk',
-  'purpleheart',
-  'bubinga',
-  'ovangkol',
-  'goncalo-alves',
-  'ipe',
-  'macawood',
-  'mahogany',
-  'african-mahogany',
-  'sapele',
-  'spanish-cedar',
-  'black-locust',
-  'black-walnut',
-]);
-
 /** Ids of the woods of a build that fretting touches or that its papers name: the board first, then the neck's. */
 export function woodsOf(build: Pick<Build, 'boardWood' | 'laminates'>): string[] {
   return [...new Set([build.boardWood, ...build.laminates.map((laminate) => laminate.wood)])];
@@ -44,7 +21,7 @@ export function woodsOf(build: Pick<Build, 'boardWood' | 'laminates'>): string[]
 
 /** Woods of a build with a note on trade in them, by id. */
 export function listedWoods(build: Pick<Build, 'boardWood' | 'laminates'>): string[] {
-  return woodsOf(build).filter((id) => id !== OWN_WOOD_ID && woodById(id).isListed);
+  return woodsOf(build).filter((id) => id !== OWN_WOOD_ID && woodById(id).trade.is !== 'free');
 }
 
 function woodLabel(id: string): string {
@@ -61,7 +38,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
       mark: 'mem',
     },
   ];
-  if (SENSITISING.has(build.boardWood)) {
+  if (build.boardWood !== OWN_WOOD_ID && woodById(build.boardWood).dust.is !== 'ordinary') {
     cautions.push({
       id: 'dust-sensitising',
       text: say`Dust of ${woodLabel(build.boardWood)} can sensitise or irritate skin, eyes and airways, sometimes after years without trouble. Cover your arms, wash before eating.`,

@@ -60,7 +60,7 @@ function endOfBoard(build: Build): Check[] {
 }
 
 function nickel(build: Build): Check[] {
-  if (!build.nickelSensitivePlayer || metalById(build.wireMetal).nickelFree) return [];
+  if (!build.nickelSensitivePlayer || metalById(build.wireMetal).nickel.is === 'none') return [];
   const nickelLimit = withDecimalSign(String(limits.NICKEL_RELEASE_LIMIT));
   const basis = { source: say`REACH Annex XVII entry 27, EN 1811`, mark: 'src' } as const;
   return [

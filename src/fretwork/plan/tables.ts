@@ -253,7 +253,7 @@ export function metalTable(plan: FretworkPlan): Table {
     rows: plan.metals.map(({ metal, chosen, wearLifeRatio, bendToRadiusMm, bendStays }) => [
       metal.label,
       chosen ? say`yes` : '',
-      metal.nickelFree ? say`free` : say`contains`,
+      metal.nickel.is === 'none' ? say`free` : say`contains`,
       metal.hardnessHV,
       wearLifeRatio,
       metal.modulusGPa,

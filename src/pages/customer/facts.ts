@@ -66,9 +66,6 @@ const SURE = 0.95;
 const UNLIKELY = 0.5;
 
 const COMMON_WIRE = 'nickel-silver-18';
-/** Contains nickel, and holds it so firmly that it gives hardly any off (metal-comparison.ts, "nickel-stainless"). */
-const BOUND_NICKEL = new Set(['stainless']);
-const HARD_GLUES = new Set(['cyanoacrylate', 'epoxy']);
 
 export function movementOf(movesMm: number): Movement {
   const size = Math.abs(movesMm);
@@ -99,12 +96,12 @@ export function rodTaskOf(build: Build, prediction: Prediction, uncertainty: Unc
 export function refretOf({ method, glueKind, chamferMm }: Pick<Build, 'method' | 'glueKind' | 'chamferMm'>): Refret {
   const isSharp = chamferMm < LEAST_CHAMFER_MM;
   if (method === 'press') return isSharp ? 'careful' : 'easy';
-  return HARD_GLUES.has(glueKind) || isSharp || method === 'both' ? 'hard' : 'careful';
+  return glueById(glueKind).isHard.is || isSharp || method === 'both' ? 'hard' : 'careful';
 }
 
 export function nickelOf(wireMetal: string): Nickel {
-  if (metalById(wireMetal).nickelFree) return 'none';
-  return BOUND_NICKEL.has(wireMetal) ? 'bound' : 'contains';
+  const nickel = metalById(wireMetal).nickel.is;
+  return nickel === 'released' ? 'contains' : nickel;
 }
 
 export function choiceFacts(build: Build, prediction: Prediction, uncertainty: Uncertainty | null): ChoiceFacts {

@@ -110,9 +110,15 @@ describe('facts', () => {
     expect(refret('glue', 'hide-glue', 0)).toBe('hard');
     expect(refret('glue', 'cyanoacrylate', 0.25)).toBe('hard');
     expect(refret('both', 'wood-glue', 0.25)).toBe('hard');
-    expect(METALS.map(({ id }) => nickelOf(id))).toEqual(
-      METALS.map(({ id, nickelFree }) => (nickelFree ? 'none' : id === 'stainless' ? 'bound' : 'contains')),
-    );
+    expect(METALS.map(({ id }) => [id, nickelOf(id)])).toEqual([
+      ['nickel-silver-18', 'contains'],
+      ['nickel-silver-770', 'contains'],
+      ['phosphor-bronze', 'none'],
+      ['copper-tin-iron', 'none'],
+      ['brass', 'none'],
+      ['stainless', 'bound'],
+      ['mild-steel', 'none'],
+    ]);
   });
 
   test('wait for the glue where there is any, and for the days before stringing', async () => {

@@ -35,14 +35,10 @@ export const DATA_SENTENCES: Sentences = {
   'my own wood': 'eigenes Holz',
   'Table 5-1 gives no G_LT: red oak’s ratio is used.':
     'Tabelle 5-1 nennt kein G_LT: Das Verhältnis der Roteiche ist eingesetzt.',
-  'CITES-listed genus: check the current listing before buying or shipping.':
-    'Die Gattung ist nach CITES gelistet: Vor Kauf oder Versand die geltende Liste prüfen.',
-  'Some species of this genus are CITES-listed: check the current listing before buying or shipping.':
-    'Einige Arten dieser Gattung sind nach CITES gelistet: Vor Kauf oder Versand die geltende Liste prüfen.',
   'A second data set in the same sheet gives crushing 64.5 MPa.':
     'Ein zweiter Datensatz im selben Blatt nennt eine Quetschfestigkeit von 64,5 MPa.',
-  'A second data set gives MOE 12 070 MPa and crushing 53.8 MPa; the printed specific gravity ranges over 0.55–0.67. Some species of this genus are CITES-listed: check the current listing before buying or shipping.':
-    'Ein zweiter Datensatz nennt einen E-Modul von 12 070 MPa und eine Quetschfestigkeit von 53,8 MPa; die gedruckte Dichtezahl reicht von 0,55 bis 0,67. Einige Arten dieser Gattung sind nach CITES gelistet: Vor Kauf oder Versand die geltende Liste prüfen.',
+  'A second data set gives MOE 12 070 MPa and crushing 53.8 MPa; the printed specific gravity ranges over 0.55–0.67.':
+    'Ein zweiter Datensatz nennt einen E-Modul von 12 070 MPa und eine Quetschfestigkeit von 53,8 MPa; die gedruckte Dichtezahl reicht von 0,55 bis 0,67.',
 
   // Drahtlegierungen; was in Klammern steht, fällt an manchen Stellen weg
   'nickel silver (CuNi18Zn20, hard)': 'Neusilber (CuNi18Zn20, hart)',
