@@ -21,7 +21,7 @@ export async function startWorkshop(root: HTMLElement, missing: Language | null)
   await draftKeeper.restore(routeOf(location.hash) === null);
   draftKeeper.follow();
   await followAddress(store);
-  if (missing) store.getState().notify('warning', START_WORDS[missing].wordsMissing, [], missing);
+  if (missing) store.getState().notify('warning', START_WORDS[missing].wordsMissing, [], { lang: missing });
   connectSolver(store);
   void store.getState().readBenchLog();
   listenToKeys(store, window);

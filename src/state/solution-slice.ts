@@ -38,7 +38,11 @@ export interface Notice {
   readonly details: readonly string[];
   /** Language of the text where it is not that of the page. */
   readonly lang?: string;
+  /** A text that can be copied from the message, and what it is. */
+  readonly copy?: { readonly label: string; readonly text: string };
 }
+
+export type NoticeMore = Pick<Notice, 'lang' | 'copy'>;
 
 export interface SolutionSlice {
   readonly solution: Solution | null;
@@ -52,7 +56,7 @@ export interface SolutionSlice {
   readonly setBands: (build: Build, uncertainty: Uncertainty) => void;
   readonly setStress: (stress: SlotStress) => void;
   readonly setSolverStatus: (status: SolverStatus) => void;
-  readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[], lang?: string) => void;
+  readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[], more?: NoticeMore) => void;
   readonly dismiss: (id: number) => void;
 }
 
@@ -74,9 +78,9 @@ export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSli
     setSolverStatus: (solverStatus) => {
       if (solverStatus !== get().solverStatus) set({ solverStatus });
     },
-    notify: (kind, text, details = [], lang) => {
+    notify: (kind, text, details = [], more = {}) => {
       const others = get().notices.filter((notice) => notice.text !== text);
-      set({ notices: [...others, { id: (lastNotice += 1), kind, text, details, lang }].slice(-MAX_NOTICES) });
+      set({ notices: [...others, { id: (lastNotice += 1), kind, text, details, ...more }].slice(-MAX_NOTICES) });
     },
     dismiss: (id) => set({ notices: get().notices.filter((notice) => notice.id !== id) }),
   };

@@ -1,13 +1,14 @@
 /** How the page is packed: the policy, what comes in one file, the list of files that are kept, the licences. */
 import { createHash } from 'node:crypto';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { fileOf } from '../../src/app/packaging/chunks.ts';
 import { licenceOf, packageFolderOf } from '../../src/app/packaging/licences.ts';
 import { listKeptFiles } from '../../src/app/packaging/offline-files.ts';
-import { SECURITY_POLICY } from '../../src/app/packaging/security-policy.ts';
+import { SECURITY_HEADERS, SECURITY_POLICY } from '../../src/app/packaging/headers.mjs';
+import { apacheLines, headerFileLines, nginxLines } from '../../src/app/packaging/other-hosts.mjs';
 import { root } from '../tools/project.mjs';
 
 let folder = '';
@@ -51,6 +52,39 @@ describe('the security policy', () => {
     // Hash of no bytes at all, FIPS 180-4, as any handbook prints it: e3b0c442…b855.
     const nothing = Buffer.from('e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855', 'hex');
     expect(hashes).toEqual([`'sha256-${nothing.toString('base64')}'`]);
+  });
+});
+
+describe('the headers', () => {
+  test('carry the same policy, and that nobody may show the page in a frame', () => {
+    expect(SECURITY_HEADERS['Content-Security-Policy']).toBe(`${SECURITY_POLICY}; frame-ancestors 'none'`);
+  });
+
+  test('leave the page the devices that it may ask for and no others', () => {
+    const devices = SECURITY_HEADERS['Permissions-Policy']!.split(', ').map((part) => part.split('='));
+    expect(devices.filter(([, who]) => who === '(self)').map(([name]) => name)).toEqual([
+      'camera',
+      'microphone',
+      'screen-wake-lock',
+    ]);
+    expect(devices.filter(([, who]) => who !== '(self)' && who !== '()')).toEqual([]);
+  });
+
+  test('can stand within the quotes of other servers’ files', () => {
+    for (const [name, value] of Object.entries(SECURITY_HEADERS)) {
+      expect(name).toMatch(/^[A-Za-z-]+$/);
+      // Printable ASCII (RFC 9110, 5.5); no double quote, no dollar sign, no per cent sign, no backslash.
+      expect(value).toMatch(/^[ !#&-[\]-~]+$/);
+    }
+  });
+
+  test.each([
+    ['nginx', nginxLines],
+    ['Apache', apacheLines],
+    ['a file of headers', headerFileLines],
+  ])('stand in the README as lines for %s', (_server, lines) => {
+    const readme = readFileSync(join(root, 'README.md'), 'utf8');
+    expect(readme.includes(`\n${lines()}\n\`\`\``), `README.md must hold these lines:\n${lines()}\n`).toBe(true);
   });
 });
 

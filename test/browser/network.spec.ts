@@ -4,11 +4,13 @@
  */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Licence } from '../../src/pages/about/licences/licence.ts';
 import { root } from '../tools/project.mjs';
+import { serveFolder } from '../tools/server.mjs';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
 
@@ -143,6 +145,42 @@ describe('the policy', () => {
   ])('forbids %s', async (action, directive) => {
     const app = await openApp({ waitForPicture: false });
     expect(await whatForbids(app, action)).toBe(directive);
+  });
+
+  test('lets no other page show it in a frame', async () => {
+    const app = await openApp({ waitForPicture: false });
+    const folder = mkdtempSync(join(tmpdir(), 'backbow-'));
+    const other = await serveFolder(folder, { port: 0, host: '127.0.0.1' });
+    try {
+      const framed = await app.page.context().newPage();
+      // Another port is another origin, and its page has no policy of its own.
+      await framed.route('**/other.html', (route) =>
+        route.fulfill({
+          contentType: 'text/html',
+          body: `<iframe src="${app.page.url()}"></iframe>`,
+        }),
+      );
+      await framed.goto(`${other.address}other.html`, { waitUntil: 'load' });
+      // What Chromium shows in the place of a page that refuses to be framed.
+      expect(framed.frames().map((frame) => frame.url())).toEqual([framed.url(), 'chrome-error://chromewebdata/']);
+      await framed.close();
+    } finally {
+      await other.close();
+      rmSync(folder, { recursive: true });
+    }
+  });
+
+  test('leaves the page microphone, camera and a screen that stays on, and nothing that it never needs', async () => {
+    const app = await openApp({ waitForPicture: false });
+    const allowed = await app.page.evaluate(() => {
+      const { featurePolicy } = document as unknown as { featurePolicy: { allowedFeatures: () => string[] } };
+      return featurePolicy.allowedFeatures();
+    });
+    expect(allowed).toEqual(expect.arrayContaining(['camera', 'microphone', 'screen-wake-lock']));
+    expect(allowed.filter((name) => /^(geolocation|payment|usb|serial|hid|midi|display-capture)$/.test(name))).toEqual(
+      [],
+    );
+    expect(app.troubles).toEqual([]);
   });
 
   test('forbids nothing that the page does, with all its dialogs', async () => {

@@ -7,6 +7,7 @@ import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import type { Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
+import { routeOf } from '../../src/state/share/address.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { withBrowser, type App } from './harness.ts';
@@ -69,10 +70,16 @@ test.each([
   const before = [await name(app), await kerf(app)];
   await app.page.evaluate((hash) => void (location.hash = hash), `#neck=${link()}`);
   const alert = app.page.getByRole('alert');
-  await alert.getByText('The link was not opened; your build is unchanged.').waitFor();
+  await alert.getByText(/^The link was not opened; your build is unchanged\./).waitFor();
   expect(await alert.textContent()).toContain(message);
   expect([await name(app), await kerf(app)]).toEqual(before);
   expect(await app.page.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
+  // It may be all that its receiver has: it stays in the address and can be copied.
+  const address = app.page.url();
+  expect(routeOf(new URL(address).hash)?.link).toBe(routeOf(`#neck=${link()}`)?.link);
+  expect(await alert.getByRole('textbox', { name: 'Copy the link' }).inputValue()).toBe(address);
+  await alert.getByRole('button', { name: 'Copy the link' }).click();
+  await alert.getByText(/Copied\.|The text is marked/).waitFor();
 });
 
 test('a comparison by link lists its necks and opens the one that is chosen', async () => {

@@ -1,5 +1,6 @@
 /** Passing messages. They stay until they are closed: nobody is hurried. */
 import { store, useBackbow } from '../../state/store.ts';
+import { CopyLine } from './copy-line.tsx';
 import { NOTICE_WORDS } from '../../speech/en/workshop.ts';
 import './notices.css';
 
@@ -22,6 +23,7 @@ export function Notices() {
                 ))}
               </ul>
             )}
+            {notice.copy && <CopyLine {...notice.copy} />}
           </div>
           <button type="button" onClick={() => store.getState().dismiss(notice.id)}>
             {NOTICE_WORDS.close}

@@ -5,12 +5,16 @@ import { keepReceived } from './received-store.ts';
 import { troubleTexts } from './trouble-text.ts';
 import { LINK_WORDS } from '../../speech/en/share.ts';
 
-/** @returns whether something was opened */
-export function openLink(store: BackbowStore, link: string): boolean {
+/**
+ * @param address - where the link came from: the whole of it can be copied when the link is refused
+ * @returns whether something was opened
+ */
+export function openLink(store: BackbowStore, link: string, address?: string): boolean {
   const { notify, replaceBuild, openDialog, unitSystem } = store.getState();
   const read = readLink(link);
   if (!read.ok) {
-    notify('error', LINK_WORDS.notOpened, troubleTexts(read.trouble, unitSystem));
+    const copy = address === undefined ? {} : { copy: { label: LINK_WORDS.copy, text: address } };
+    notify('error', LINK_WORDS.notOpened, troubleTexts(read.trouble, unitSystem), copy);
     return false;
   }
   const { builds, page } = read.shared;

@@ -181,4 +181,10 @@ export const SETTING_WORDS: typeof english.SETTING_WORDS = {
   appearances: { system: 'wie das System', light: 'hell', dark: 'dunkel' },
 };
 
-export const NOTICE_WORDS: typeof english.NOTICE_WORDS = { close: 'Schließen', title: 'Meldungen' };
+export const NOTICE_WORDS: typeof english.NOTICE_WORDS = {
+  close: 'Schließen',
+  title: 'Meldungen',
+  copied: 'Kopiert.',
+  copyByHand:
+    'Dieser Browser lässt die Seite nichts kopieren. Der Text ist markiert: kopieren Sie ihn mit der Tastatur oder über das Menü.',
+};

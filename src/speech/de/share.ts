@@ -52,7 +52,7 @@ export const SHARE_WORDS: typeof english.SHARE_WORDS = {
 };
 
 export const LINK_WORDS: typeof english.LINK_WORDS = {
-  notOpened: 'Der Link wurde nicht geöffnet; Ihr Entwurf ist unverändert.',
+  notOpened: 'Der Link wurde nicht geöffnet; Ihr Entwurf ist unverändert. Der Link steht noch in der Adresszeile.',
   newer: (version, newest) =>
     `Er stammt aus einer neueren Fassung (Version ${version}); dieses Programm liest bis Version ${newest}. Öffnen Sie ihn mit einer neueren Fassung.`,
   broken:
@@ -62,6 +62,7 @@ export const LINK_WORDS: typeof english.LINK_WORDS = {
   refused: 'Er ist vollständig, aber was er enthält, ist kein Hals, der sich bauen ließe:',
   opened: (name) => `„${name}“ ist aus einem Link geöffnet. Rückgängig bringt zurück, was vorher hier war.`,
   stepOpen: 'Link öffnen',
+  copy: 'Link kopieren',
 };
 
 export const RECEIVED_WORDS: typeof english.RECEIVED_WORDS = {

@@ -51,7 +51,7 @@ export const SHARE_WORDS = words('SHARE_WORDS', {
 });
 
 export const LINK_WORDS = words('LINK_WORDS', {
-  notOpened: 'The link was not opened; your build is unchanged.',
+  notOpened: 'The link was not opened; your build is unchanged. The link is still in the address bar.',
   newer: (version: number, newest: number) =>
     `It was made by a newer release (version ${version}); this program reads up to version ${newest}. Open it with a newer release.`,
   broken:
@@ -61,6 +61,7 @@ export const LINK_WORDS = words('LINK_WORDS', {
   refused: 'It is whole, but what it holds is no neck that can be built:',
   opened: (name: string) => `Opened “${name}” from a link. Undo brings back what was here before.`,
   stepOpen: 'Open a link',
+  copy: 'Copy the link',
 });
 
 export const RECEIVED_WORDS = words('RECEIVED_WORDS', {

@@ -180,4 +180,9 @@ export const SETTING_WORDS = words('SETTING_WORDS', {
   appearances: { system: 'as the system', light: 'light', dark: 'dark' } satisfies Record<Appearance, string>,
 });
 
-export const NOTICE_WORDS = words('NOTICE_WORDS', { close: 'Close', title: 'Messages' });
+export const NOTICE_WORDS = words('NOTICE_WORDS', {
+  close: 'Close',
+  title: 'Messages',
+  copied: 'Copied.',
+  copyByHand: 'This browser does not let a page copy. The text is marked: copy it with your keys or the menu.',
+});
