@@ -11,7 +11,7 @@ function reportBand({ p05, p50, p95, drivers }: ReadoutBand, digits: number) {
     p05: rounded(p05, digits),
     p50: rounded(p50, digits),
     p95: rounded(p95, digits),
-    mostlyFrom: drivers.map(({ label, share }) => ({ input: label, sharePercent: rounded(100 * share, 1) })),
+    mostlyFrom: drivers.map(({ input, share }) => ({ input, sharePercent: rounded(100 * share, 1) })),
   };
 }
 

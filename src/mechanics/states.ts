@@ -9,7 +9,7 @@
  * w_i what fret i does, s the strings, k the rod at its limit, c the climate; τ days since stringing, t = rest + τ days
  * since the frets went in; ω and φ from time.ts. The rod counts as set at the moment that is shown.
  */
-import { say } from '../speech/language.ts';
+import { Refused } from './refusal.ts';
 import { fretPositionMm } from '../neck/neck-shape.ts';
 import type { Method, MethodPrediction, Moment, Prediction, ReliefLine } from './prediction-types.ts';
 import { extremeRelief, sampleLine } from './relief.ts';
@@ -76,8 +76,7 @@ export function sumWedges(
   const rows: number[] = [];
   if (fretsIn === undefined) for (let fret = 1; fret <= frets; fret += 1) rows.push(fret - 1);
   fretsIn?.forEach((fret) => {
-    if (!Number.isInteger(fret) || fret < 1 || fret > frets)
-      throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
+    if (!Number.isInteger(fret) || fret < 1 || fret > frets) throw new Refused({ code: 'fret-not-there', fret, frets });
     rows.push(fret - 1);
   });
   out.fill(0);
@@ -138,9 +137,9 @@ export function lineAt(prediction: Prediction, method: Method, moment: Moment, o
   const parts: LineParts = { ...prediction, basis: prediction.methods[method].basis };
   const stations = prediction.stationXMm.length;
   const frets = prediction.fretXMm.length;
-  if (!(moment.days >= 0)) throw new RangeError(say`days since stringing is ${moment.days}; it must be 0 or more days`);
+  if (!(moment.days >= 0)) throw new Refused({ code: 'days-negative', days: moment.days });
   if (!(Math.abs(moment.rodPercent) <= 100)) {
-    throw new RangeError(say`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
+    throw new Refused({ code: 'rod-beyond-range', rodPercent: moment.rodPercent, mostPercent: 100 });
   }
   const room = out?.reliefMm.length === stations ? out.reliefMm : undefined;
   const line = sumWedges(parts.basis, frets, stations, moment.fretsIn, room);

@@ -1,8 +1,8 @@
 /** The picture as a PNG, with everything that is written into it. */
-import { say } from '../speech/language.ts';
 import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import { write, type Ink } from './overlay/ink.ts';
 import { drawScaleBar } from './overlay/scale-bar.ts';
+import { PictureFailed } from './picture-failed.ts';
 import type { Stage } from './stage.ts';
 
 export interface ExportOptions {
@@ -16,7 +16,7 @@ export interface ExportOptions {
 
 /**
  * Draws at the given size and copies it in the same task (a WebGL canvas is empty afterwards), the overlay on top.
- * @throws {Error} when the browser cannot make the PNG
+ * @throws {PictureFailed} when the browser cannot make the PNG
  */
 export async function exportPicture(
   stage: Stage,
@@ -33,7 +33,7 @@ export async function exportPicture(
   canvas.width = width;
   canvas.height = height;
   const context = canvas.getContext('2d');
-  if (!context) throw new Error(say`this browser cannot make a picture file`);
+  if (!context) throw new PictureFailed('no-picture-file');
   const ratio = gl.getPixelRatio();
   const scale = width / Math.max(640, Math.min(width, 1440));
   const font = overlay ? getComputedStyle(overlay).fontFamily : 'sans-serif';
@@ -41,7 +41,7 @@ export async function exportPicture(
   layer.width = width;
   layer.height = height;
   const layerContext = layer.getContext('2d');
-  if (!layerContext) throw new Error(say`this browser cannot make a picture file`);
+  if (!layerContext) throw new PictureFailed('no-picture-file');
   layerContext.setTransform(scale, 0, 0, scale, 0, 0);
   const ink: Ink = {
     context: layerContext,
@@ -67,6 +67,6 @@ export async function exportPicture(
   }
   stage.director.apply(camera, before.width / Math.max(1, before.height), performance.now());
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
-  if (!blob) throw new Error(say`this browser cannot make a picture file`);
+  if (!blob) throw new PictureFailed('no-picture-file');
   return blob;
 }

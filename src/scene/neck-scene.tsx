@@ -1,6 +1,5 @@
 // The wrapper is an image to assistive technology (a label on a canvas alone is lost) and takes the focus, because keys turn it.
 /* oxlint-disable jsx-a11y/prefer-tag-over-role, jsx-a11y/no-noninteractive-tabindex */
-import { say } from '../speech/language.ts';
 import { useFrame, useThree } from '@react-three/fiber';
 import {
   useEffect,
@@ -17,6 +16,7 @@ import { listenForGestures } from './camera/gestures.ts';
 import { exportPicture } from './export-picture.ts';
 import { SceneHost } from './host.tsx';
 import type { Ink } from './overlay/ink.ts';
+import { PictureFailed } from './picture-failed.ts';
 import { fretAt, type PointedFret } from './pick.ts';
 import { createStage, type Stage } from './stage.ts';
 import type { NeckSceneHandle, NeckSceneProps, SceneStats } from './types.ts';
@@ -165,8 +165,7 @@ export function NeckScene({ ref, ...props }: NeckSceneProps & { readonly ref?: R
     ref,
     () => ({
       fit: () => inner.current?.fit(),
-      exportPng: (options) =>
-        inner.current?.exportPng(options) ?? Promise.reject(new Error(say`the picture is not drawn yet`)),
+      exportPng: (options) => inner.current?.exportPng(options) ?? Promise.reject(new PictureFailed('not-drawn')),
       stats: () => inner.current?.stats() ?? NOTHING,
     }),
     [],

@@ -7,6 +7,8 @@ import type * as units from '../neck/units.ts';
 import type * as log from './en/log.ts';
 import type * as compare from './en/compare.ts';
 import type * as customer from './en/customer.ts';
+import type * as failures from './en/failures.ts';
+import type * as uncertainty from './en/uncertainty.ts';
 import type * as glossary from './en/glossary.ts';
 import type * as lessonTexts from './en/lesson-texts.ts';
 import type * as lessons from './en/lessons.ts';
@@ -46,6 +48,8 @@ export type Catalogue = Pick<typeof strings, 'CONSTRUCTION_LABELS' | 'NOTE_NAMES
   TablesOf<typeof log> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &
+  TablesOf<typeof failures> &
+  TablesOf<typeof uncertainty> &
   TablesOf<typeof glossary> &
   TablesOf<typeof lessonTexts> &
   TablesOf<typeof lessons> &

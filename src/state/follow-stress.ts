@@ -7,6 +7,7 @@ import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Solution } from './solution-slice.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { slotUnderStress } from './stress-view.ts';
+import { failureOf, failureText } from '../speech/failures.ts';
 import { SOLVER_WORDS } from '../speech/en/solver.ts';
 
 /** What to ask: of a solution rather than a build, so that it is asked again when a worker was lost and another one solved. */
@@ -41,9 +42,10 @@ export function followStress(
     ask(build, wish.fret).then(
       (field) => finish(wish, () => store.getState().setStress({ build, fret: wish.fret, field })),
       (error: unknown) =>
-        finish(wish, () =>
-          store.getState().notify('error', SOLVER_WORDS.failed(error instanceof Error ? error.message : String(error))),
-        ),
+        finish(wish, () => {
+          const { notify, unitSystem } = store.getState();
+          notify('error', SOLVER_WORDS.failed(failureText(failureOf(error), unitSystem)));
+        }),
     );
   }
 

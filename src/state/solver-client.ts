@@ -3,7 +3,7 @@
  * came since is kept. Once it has been predicted and nothing new comes for a moment, its bands are computed; a newer
  * build makes the worker give them up. A worker that crashes or falls silent is ended and replaced, and the page is told.
  */
-import { say } from '../speech/language.ts';
+import { failureOf, type Failure } from '../speech/failures.ts';
 import type { Build } from '../neck/build.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
@@ -27,7 +27,7 @@ export interface SolverListener {
   /** The worker was lost and another one took over. */
   readonly restarted: () => void;
   /** Nothing more will come until the next request. */
-  readonly failed: (reason: string) => void;
+  readonly failed: (failure: Failure) => void;
 }
 
 export interface Solver {
@@ -74,7 +74,7 @@ export function createSolver(
     losses += 1;
     if (losses > MAX_LOSSES) {
       losses = 0;
-      listener.failed(say`the calculation stopped several times in a row`);
+      listener.failed({ code: 'stopped-repeatedly' });
       return;
     }
     listener.restarted();
@@ -110,7 +110,7 @@ export function createSolver(
       },
       (error: unknown) => {
         if (current !== worker || ended) return;
-        if (!settle()) listener.failed(error instanceof Error ? error.message : String(error));
+        if (!settle()) listener.failed(failureOf(error));
       },
     );
   }
@@ -146,7 +146,7 @@ export function createSolver(
         if (!isCurrent()) return;
         clearTimeout(patience);
         estimating = undefined;
-        listener.failed(error instanceof Error ? error.message : String(error));
+        listener.failed(failureOf(error));
       },
     );
   }

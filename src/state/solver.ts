@@ -1,12 +1,12 @@
 /** Joins the store and the worker: every new build of the store is computed, the answer goes back into the store. */
 import type { Build } from '../neck/build.ts';
-import { withDecimalSign } from '../neck/units.ts';
 import { biteLogSpreadOf } from './bench-log/adopted.ts';
 import { changeOf } from './build-change.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { followStress } from './follow-stress.ts';
 import { startSolverWorker } from './running-worker.ts';
 import { createSolver, type Solver, type SolverWorker } from './solver-client.ts';
+import { failureText } from '../speech/failures.ts';
 import { SOLVER_WORDS } from '../speech/en/solver.ts';
 
 /** @param biteLogSpread of a build: the bench log's where it holds, else undefined */
@@ -50,9 +50,9 @@ export function connectSolver(
     },
     estimated: setBands,
     restarted: () => notify('warning', SOLVER_WORDS.restarted),
-    failed: (reason) => {
+    failed: (failure) => {
       setSolverStatus('failed');
-      notify('error', SOLVER_WORDS.failed(withDecimalSign(reason)));
+      notify('error', SOLVER_WORDS.failed(failureText(failure, store.getState().unitSystem)));
     },
   });
   solver.request(store.getState().build);

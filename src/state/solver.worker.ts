@@ -1,18 +1,17 @@
 /**
  * The worker: one predictor with its caches. A newer request makes it give up the band that it is working on.
  *
- * Its answers hold numbers and ids, which the page puts into words; only what it refuses is a sentence. Sentences are made
- * when they are needed, so that it is early enough when their language comes with the first message.
+ * Its answers hold numbers and ids, and so does what it refuses: it knows no language.
  */
 import { expose } from 'comlink';
 import type { Build } from '../neck/build.ts';
-import { SENTENCES, speak, type Language } from '../speech/language.ts';
 import { answerWanted, type WantedAnswer } from '../mechanics/inversion/answers.ts';
 import type { ReliefGoal } from '../mechanics/inversion/goal.ts';
 import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import { answerTangs, type TangAnswer, type TangWish } from '../mechanics/seating/refret-answers.ts';
+import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
@@ -22,8 +21,6 @@ let latest = 0;
 let bench: Partial<Build> = {};
 
 export interface SolverApi {
-  /** Has it refuse in another language than English. @param sentences see `say` */
-  speak(language: Language, sentences: Readonly<Record<string, string>>): void;
   predict(build: Build): Prediction;
   /**
    * The prediction of the bench's build, which the worker keeps: only what changed has to come, many times a second while a
@@ -41,7 +38,7 @@ export interface SolverApi {
     options?: EstimateOptions,
     onProgress?: (share: number) => void,
   ): Promise<WantedAnswer | null>;
-  /** The best mixtures of tangs for a refret; null as above. */
+  /** The best combinations of tangs for a refret; null as above. */
   tangs(
     build: Build,
     wish: TangWish,
@@ -51,7 +48,6 @@ export interface SolverApi {
 }
 
 const api: SolverApi = {
-  speak: (language, sentences) => speak(language, { [SENTENCES]: sentences }),
   predict(build) {
     latest += 1;
     return predictor.predict(build);
@@ -76,4 +72,5 @@ const api: SolverApi = {
   },
 };
 
+throwRefusals();
 expose(api);

@@ -223,8 +223,8 @@ describe('German by the system', () => {
     await dialog.getByLabel(GERMAN.REFRET_WORDS.stretches).selectOption('5');
     const add = dialog.getByRole('button', { name: GERMAN.REFRET_WORDS.add });
     while (await add.isEnabled()) await add.click();
-    // 8 tangs in 5 stretches: 8⁵ mixtures.
-    await dialog.getByText(/8 Bundfüße in 5 Strecken ergeben 32768 Mischungen; höchstens 20000/).waitFor();
+    // 8 tangs in 5 stretches: 8⁵ combinations.
+    await dialog.getByText(/8 Bundfüße in 5 Strecken ergeben 32768 Kombinationen; höchstens 20000/).waitFor();
     expect(await englishLeft(app)).toEqual([]);
   });
 

@@ -17,12 +17,12 @@ async function openRefret(open: Open = openApp): Promise<App> {
 }
 
 describe('tangs for a refret', () => {
-  test('the best mixture goes into the build as one step', async () => {
+  test('the best combination goes into the build as one step', async () => {
     const app = await openRefret();
     const best = dialog(app).locator('[data-plan="1"]');
     const reached = /It comes to (.+?):/.exec(await best.innerText())![1]!;
     expect(await best.locator('tbody tr').count()).toBe(3);
-    await best.getByRole('button', { name: 'Use this mixture' }).click();
+    await best.getByRole('button', { name: 'Use this combination' }).click();
     await dialog(app).getByText(`With the tangs as the build has them: ${reached}.`).waitFor();
     await answered(app);
     expect(await dialog(app).locator('[data-plan="1"]').innerText()).toContain('The build has these tangs.');

@@ -3,8 +3,8 @@ import { driversSentence } from '../../src/pages/workshop/readouts/figures.ts';
 
 describe('what makes most of a band', () => {
   const drivers = [
-    { input: 'bite', label: 'how hard the studs bite', share: 0.744 },
-    { input: 'neckModulus', label: 'stiffness of the neck', share: 0.12 },
+    { input: 'bite', share: 0.744 },
+    { input: 'neckModulus', share: 0.12 },
   ] as const;
 
   it('is a sentence of the inputs and their shares', () => {

@@ -2,11 +2,10 @@
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
-import { inBothLanguages, speakAnew } from './house.ts';
+import { inBothLanguages } from './house.ts';
 
 async function loadHouse() {
   return {
-    language: await import('../../src/speech/language.ts'),
     units: await import('../../src/neck/units.ts'),
     presets: await import('../../src/neck/presets.ts'),
     parameters: await import('../../src/neck/parameters.ts'),
@@ -23,6 +22,7 @@ async function loadHouse() {
     plan: await import('../../src/verdict/sheet-plan.ts'),
     typed: await import('../../src/pages/workshop/controls/display-scale.ts'),
     problems: await import('../../src/speech/problems.ts'),
+    failures: await import('../../src/speech/failures.ts'),
     link: await import('../../src/state/share/link.ts'),
     collection: await import('../../src/state/share/file.ts'),
     when: await import('../../src/state/library/when.ts'),
@@ -198,24 +198,27 @@ test('a worker answers the same in every language: numbers and ids', async () =>
       tangs: await house.refret.answerTangs(predictor, estimator, build, wish, options),
     };
   };
-  // The page says the name of an input by its id.
   const plain = (value: unknown) =>
-    JSON.stringify(value, (key, part: unknown) =>
-      key === 'label' ? undefined : ArrayBuffer.isView(part) ? [...(part as Float64Array)] : part,
-    );
+    JSON.stringify(value, (_key, part: unknown) => (ArrayBuffer.isView(part) ? [...(part as Float64Array)] : part));
   const said = plain(await answers(german));
   expect(said.length).toBeGreaterThan(10_000);
   expect(said === plain(await answers(english))).toBe(true);
 });
 
-test('what a worker refuses is said in the language that came with the first message', async () => {
-  // As in the worker: loaded in English, the language comes later.
-  await speakAnew('en');
-  const house = await loadHouse();
-  house.language.speak('de', { SENTENCES: (await import('../../src/speech/de/index.ts')).GERMAN.SENTENCES });
-  const goal = { reliefMm: 9, when: 'settled' as const, rodPercent: 0 };
-  const predictor = house.predict.createPredictor();
-  await expect(
-    house.answers.answerWanted(predictor, house.estimate.createEstimator(predictor), builds()[0]![1], goal),
-  ).rejects.toThrow('die gewünschte Halskrümmung ist 9 mm; möglich ist -1 bis 3 mm');
+test('what a worker refuses is data, which the page says in its language and units', async () => {
+  const refusedBy = async ({ predict, estimate, answers, failures }: House) => {
+    const predictor = predict.createPredictor();
+    const goal = { reliefMm: 9, when: 'settled' as const, rodPercent: 0 };
+    const asked = answers.answerWanted(predictor, estimate.createEstimator(predictor), builds()[0]![1], goal);
+    return failures.failureOf(await asked.catch((error: unknown) => error));
+  };
+  const failure = await refusedBy(english);
+  expect(failure).toEqual({ code: 'relief-beyond-range', reliefMm: 9, leastMm: -1, mostMm: 3 });
+  expect(await refusedBy(german)).toEqual(failure);
+  expect(english.failures.failureText(failure, 'metric')).toBe(
+    'the relief you want is 9.00\u00a0mm; it must be −1.00\u00a0mm to 3.00\u00a0mm',
+  );
+  expect(german.failures.failureText(failure, 'inch')).toBe(
+    'die gewünschte Halskrümmung ist 0,354\u00a0in; möglich ist −0,039\u00a0in bis 0,118\u00a0in',
+  );
 });

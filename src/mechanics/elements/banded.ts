@@ -15,7 +15,7 @@
  *                   loaded for 16 products. Both ways the panel is subtracted from the rows yet to come (forward: those
  *                   below it, backward: those above), so that L by columns serves both.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 
 /** Order n and half bandwidth b. */
 export interface BandShape {
@@ -56,7 +56,7 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
   const end = paddedOrder(order);
   for (let row = order; row < end; row += 1) band[row * stride] = 1;
   const inverseRoot = (pivot: number, row: number) => {
-    if (!(pivot > 0)) throw new RangeError(say`the matrix is not positive definite: pivot ${row} is ${pivot}`);
+    if (!(pivot > 0)) throw new Refused({ code: 'matrix-not-positive', row, pivot });
     return 1 / Math.sqrt(pivot);
   };
 

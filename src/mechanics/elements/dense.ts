@@ -5,7 +5,7 @@
  *
  * Reference: Golub & Van Loan, Matrix Computations, §4.2, from memory. Operations: n³/3.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 
 /**
  * Solves A·x = b in place.
@@ -28,7 +28,7 @@ export function solveDense(matrix: Float64Array, x: Float64Array): void {
       pivot -= entry * entry;
       right -= entry * x[j]!;
     }
-    if (!(pivot > 0)) throw new RangeError(say`the matrix is not positive definite: pivot ${i} is ${pivot}`);
+    if (!(pivot > 0)) throw new Refused({ code: 'matrix-not-positive', row: i, pivot });
     matrix[row + i] = Math.sqrt(pivot);
     x[i] = right / matrix[row + i]!;
   }

@@ -16,7 +16,7 @@
  * 3 is minus the sum of the other three's: it is left out until the end. And the modes come first in the matrix, so that
  * condensing them is eliminating its first four rows.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 
 export const GAUSS = 1 / Math.sqrt(3);
 /** ξ and η of the Gauss points, in the order in which `elementStiffness` takes them. */
@@ -100,7 +100,7 @@ export function elementStiffness(
     const xEta = xEta0 + xTwist * xi;
     const yEta = yEta0 + yTwist * xi;
     const area = xXi * yEta - yXi * xEta;
-    if (!(area > 0)) throw new RangeError(say`element is turned inside out at x = ${x[0]} mm, y = ${y[0]} mm`);
+    if (!(area > 0)) throw new Refused({ code: 'element-inside-out', xMm: x[0]!, yMm: y[0]! });
     const perArea = 1 / area;
     // Modes: derivatives −2ξ and −2η through the centre's Jacobian, times j₀/j (j₀ cancels).
     dx[g] = -2 * xi * yEta0 * perArea;

@@ -8,7 +8,7 @@
  * The peak at the corner of a slot's floor depends on the mesh (it is a singularity in theory): read the colours, not the
  * peak.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import type { Build } from '../../neck/build.ts';
 import { hold, withSlots } from './assembly.ts';
 import { blockIndex, createBlock, solveBlock } from './banded.ts';
@@ -63,8 +63,7 @@ export function stressAround(
   const { mesh } = model.assembly;
   const { fretXMm } = mesh.section.description;
   const centre = fretXMm[fret - 1];
-  if (centre === undefined)
-    throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${fretXMm.length}`);
+  if (centre === undefined) throw new Refused({ code: 'fret-not-there', fret, frets: fretXMm.length });
   const u = displacements(model, filling, load);
   const corners: number[] = [];
   const along: number[] = [];

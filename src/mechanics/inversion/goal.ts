@@ -1,5 +1,5 @@
 /** What the maker wants: a relief under the strings, at once or settled, with the rod at a setting. */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { lineAt } from '../states.ts';
 
@@ -18,10 +18,10 @@ export const MOST_TARGET_MM = 3;
 /** @throws {RangeError} for a relief or a rod setting that cannot be meant. */
 export function checkGoal({ reliefMm, rodPercent }: ReliefGoal): void {
   if (!(reliefMm >= LEAST_TARGET_MM && reliefMm <= MOST_TARGET_MM)) {
-    throw new RangeError(say`relief wanted is ${reliefMm} mm; it must be ${LEAST_TARGET_MM} to ${MOST_TARGET_MM} mm`);
+    throw new Refused({ code: 'relief-beyond-range', reliefMm, leastMm: LEAST_TARGET_MM, mostMm: MOST_TARGET_MM });
   }
   if (!(Math.abs(rodPercent) <= 100)) {
-    throw new RangeError(say`rod setting is ${rodPercent}; it must be −100 to 100 %`);
+    throw new Refused({ code: 'rod-beyond-range', rodPercent, mostPercent: 100 });
   }
 }
 

@@ -10,7 +10,7 @@
  * Bracketed secant steps (Illinois: Dowell & Jarratt 1971), each a prediction with the matrix factors kept; bisection where
  * e jumps. Where slots have kerfs of their own (a refret) only the others change.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import type { Build } from '../../neck/build.ts';
 import { parameterById } from '../../neck/parameters.ts';
 import type { Predictor } from '../predict.ts';
@@ -68,9 +68,7 @@ export function solveKerf(
   checkGoal(goal);
   const range = kerfRange(build);
   if (range.leastMm > range.mostMm) {
-    throw new RangeError(
-      say`no kerf fits this wire: at least ${range.leastMm} mm for its tang of ${build.tangWidthMm} mm, at most ${range.mostMm} mm under its studs and crown`,
-    );
+    throw new Refused({ code: 'no-kerf-fits', ...range, tangWidthMm: build.tangWidthMm });
   }
   // A press fit feels no filler: leaving it out spares the other methods' solves.
   const base: Build = method === 'press' ? { ...build, glueReachPercent: 0 } : build;

@@ -1,5 +1,5 @@
 /**
- * The best mixtures of tangs for a refret (refret.ts) as plain data for the page: what each reaches, how sure that is, and
+ * The best combinations of tangs for a refret (refret.ts) as plain data for the page: what each reaches, how sure that is, and
  * what it does to the slots. In steps between which it can be given up.
  */
 import type { Build, FretRegion } from '../../neck/build.ts';
@@ -46,7 +46,7 @@ export interface TangAnswer {
 /**
  * @param shouldStop asked between steps; when it says so the answer is null.
  * @param onProgress told the share of the bands that is done, 0 to 1, never falling.
- * @throws {RangeError} for a wish that cannot be meant (goal, stretches, tangs, too many mixtures).
+ * @throws {RangeError} for a wish that cannot be meant (goal, stretches, tangs, too many combinations).
  */
 export async function answerTangs(
   predictor: Predictor,

@@ -2,11 +2,12 @@
  * Refret: which tang in which stretch of frets takes an old bow out of a neck.
  *
  * For each tang that is to hand, one prediction with that tang in every slot gives the line w_i that it makes in each
- * slot. Neighbouring slots close each other, by 2 % near the nut and by about 30 % near the body, so the line of a mixture
- * is nearly, not quite, the sum of those. Every mixture of tangs over the stretches is tried, and the best few are predicted exactly. What is minimised is the largest distance of the
- * relief at any fret up to the body joint from the wanted relief (a parabola of that depth).
+ * slot. Neighbouring slots close each other, by 2 % near the nut and by about 30 % near the body, so the line of a
+ * combination is nearly, not quite, the sum of those. Every combination of tangs over the stretches is tried, and the best
+ * few are predicted exactly. What is minimised is the largest distance of the relief at any fret up to the body joint from
+ * the relief wanted (a parabola of that depth).
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import { slotAndTang, type Build, type FretRegion } from '../../neck/build.ts';
 import type { Predictor } from '../predict.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
@@ -36,13 +37,13 @@ export interface TangPlan {
   readonly missMm: number;
 }
 
-const MOST_MIXTURES = 20_000;
+const MOST_COMBINATIONS = 20_000;
 const TRIED_EXACTLY = 4;
 
 /** Splits the frets into stretches of nearly equal length, nut to body. @throws {RangeError} on more stretches than frets. */
 export function equalStretches(fretCount: number, count: number): Stretch[] {
   if (!Number.isInteger(count) || count < 1 || count > fretCount) {
-    throw new RangeError(say`number of stretches is ${count}; it must be a whole number from 1 to ${fretCount}`);
+    throw new Refused({ code: 'stretches-beyond-range', stretches: count, most: fretCount });
   }
   return Array.from({ length: count }, (_, index) => ({
     fromFret: Math.round((index * fretCount) / count) + 1,
@@ -79,9 +80,9 @@ function wantedAt(prediction: Prediction, targetMm: number, fret: number): numbe
 }
 
 /**
- * The best mixtures of tangs, best first.
+ * The best combinations of tangs, best first.
  * @param moment the state that is to come out right; all frets in.
- * @throws {RangeError} without tangs or stretches, or when there are too many mixtures to try.
+ * @throws {RangeError} without tangs or stretches, or when there are too many combinations to try.
  */
 export function chooseTangs(
   predictor: Predictor,
@@ -92,13 +93,16 @@ export function chooseTangs(
   stretches: readonly Stretch[],
   choices: readonly TangChoice[],
 ): TangPlan[] {
-  const mixtures = choices.length ** stretches.length;
-  if (stretches.length === 0 || choices.length === 0)
-    throw new RangeError(say`at least one stretch and one tang are needed`);
-  if (mixtures > MOST_MIXTURES) {
-    throw new RangeError(
-      say`${choices.length} tangs in ${stretches.length} stretches make ${mixtures} mixtures; at most ${MOST_MIXTURES} can be tried`,
-    );
+  const combinations = choices.length ** stretches.length;
+  if (stretches.length === 0 || choices.length === 0) throw new Refused({ code: 'no-stretch-or-tang' });
+  if (combinations > MOST_COMBINATIONS) {
+    throw new Refused({
+      code: 'too-many-combinations',
+      tangs: choices.length,
+      stretches: stretches.length,
+      combinations,
+      most: MOST_COMBINATIONS,
+    });
   }
   const frets = Array.from({ length: build.bodyJointFret }, (_, index) => index + 1);
 
@@ -127,7 +131,7 @@ export function chooseTangs(
   const start = without[0]!;
 
   const tried: { readonly picks: number[]; readonly miss: number }[] = [];
-  for (let code = 0; code < mixtures; code += 1) {
+  for (let code = 0; code < combinations; code += 1) {
     const picks: number[] = [];
     for (let rest = code; picks.length < stretches.length; rest = Math.floor(rest / choices.length)) {
       picks.push(rest % choices.length);

@@ -6,7 +6,7 @@
  * φ falls with Δ, so the solution is unique. Newton with the contacts' tangent k = −φ′: the step solves
  * (I + D·C·D)·z = −D·C·r with D = diag(√k), dF = r + D·z, which is symmetric and positive definite.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import { solveDense } from '../elements/dense.ts';
 import { contactForce, type Contact } from './contact.ts';
 
@@ -25,7 +25,7 @@ const SETTLED_N = 1e-8;
  * @param flexibility n × n row-major, mm/N; @param otherOpeningMm o, length n;
  * @param deepestBiteMm deepest bite so far of each slot, or undefined for fresh slots.
  * @param startForceN forces to begin with: those before the other loads came on, say.
- * @throws {Error} when the forces do not settle (cannot happen for a flexibility that is positive definite).
+ * @throws {Refused} when the forces do not settle (cannot happen for a flexibility that is positive definite).
  */
 export function seat(
   contacts: readonly Contact[],
@@ -69,7 +69,7 @@ export function seat(
       }
     }
   }
-  if (worst > 100 * SETTLED_N) throw new Error(say`the seating forces did not settle: ${worst} N are left`);
+  if (worst > 100 * SETTLED_N) throw new Refused({ code: 'seating-unsettled', leftN: worst });
   return { forceN, openingMm, stiffnessNMm };
 }
 

@@ -4,7 +4,7 @@
  *
  * The sum of the basis lines is that of states.ts, with each sample's own factors.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import type { Method, Moment } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';
 import { bandOf, type Band } from './band.ts';
@@ -111,13 +111,12 @@ function reliefAtPoint({ fixed, terms }: Terms, point: number, out: Float64Array
 
 function checkMoment(sampled: Sampled, moment: Moment): void {
   const frets = sampled.kindOfFret.length;
-  if (!(moment.days >= 0)) throw new RangeError(say`days since stringing is ${moment.days}; it must be 0 or more days`);
+  if (!(moment.days >= 0)) throw new Refused({ code: 'days-negative', days: moment.days });
   if (!(Math.abs(moment.rodPercent) <= 100)) {
-    throw new RangeError(say`rod setting is ${moment.rodPercent}; it must be −100 to 100 %`);
+    throw new Refused({ code: 'rod-beyond-range', rodPercent: moment.rodPercent, mostPercent: 100 });
   }
   for (const fret of moment.fretsIn ?? []) {
-    if (!Number.isInteger(fret) || fret < 1 || fret > frets)
-      throw new RangeError(say`fret ${fret} is not on this neck: frets are 1 to ${frets}`);
+    if (!Number.isInteger(fret) || fret < 1 || fret > frets) throw new Refused({ code: 'fret-not-there', fret, frets });
   }
 }
 

@@ -37,7 +37,7 @@ export function sharesOfVariance(values: Float64Array, deviates: Float32Array): 
 /** The inputs that make most of the scatter of `values`, largest first, at most three. */
 export function driversOf(values: Float64Array, deviates: Float32Array, most = 3): Driver[] {
   const shares = sharesOfVariance(values, deviates);
-  return INPUTS.map(({ id, label }, i): Driver => ({ input: id, label, share: shares[i]! }))
+  return INPUTS.map(({ id }, i): Driver => ({ input: id, share: shares[i]! }))
     .filter(({ share }) => share >= LEAST_SHARE)
     .toSorted((a, b) => b.share - a.share)
     .slice(0, most);

@@ -2,7 +2,7 @@
  * The band of a prediction: model, samples, readouts. In steps between which it can be given up, since each of the
  * predictions under it takes tens of milliseconds.
  */
-import { say } from '../../speech/language.ts';
+import { Refused } from '../refusal.ts';
 import type { Build } from '../../neck/build.ts';
 import { createPredictor, type Predictor } from '../predict.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
@@ -23,6 +23,7 @@ export interface EstimateOptions {
 
 export const STANDARD_SEED = 1;
 export const STANDARD_SAMPLES = 2000;
+const LEAST_SAMPLES = 100;
 const MOST_SAMPLES = 100_000;
 
 /** How far it has come: done of total steps. */
@@ -62,12 +63,12 @@ export function createEstimator(predictor: Predictor): Estimator {
 
   function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {
     const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread } = options;
-    if (!Number.isInteger(samples) || samples < 100 || samples > MOST_SAMPLES) {
-      throw new RangeError(say`number of samples is ${samples}; it must be a whole number from 100 to ${MOST_SAMPLES}`);
+    if (!Number.isInteger(samples) || samples < LEAST_SAMPLES || samples > MOST_SAMPLES) {
+      throw new Refused({ code: 'samples-beyond-range', samples, least: LEAST_SAMPLES, most: MOST_SAMPLES });
     }
-    if (!Number.isInteger(seed)) throw new RangeError(say`seed is ${seed}; it must be a whole number`);
+    if (!Number.isInteger(seed)) throw new Refused({ code: 'seed-not-whole', seed });
     if (biteLogSpread !== undefined && !(biteLogSpread >= 0)) {
-      throw new RangeError(say`spread of ln bite is ${biteLogSpread}; it must be 0 or more`);
+      throw new Refused({ code: 'bite-spread-negative', biteLogSpread });
     }
     const total = MODEL_STEPS + 2 + METHODS.length;
     let done = 0;

@@ -18,7 +18,6 @@
  * about 1 %, thickness entering to the third power), 5 % bent under a weight (its deflection to a few per cent). An own
  * wood whose E was typed in counts like a species value.
  */
-import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
 import { AS_STATED, type Deviations } from '../deviations.ts';
 import { woodProperties } from '../elements/materials.ts';
@@ -33,8 +32,6 @@ export const BITE_LOG_SPREAD = 0.4;
 
 export interface InputDescription {
   readonly id: UncertainInput;
-  /** As a reader would say it, after “most of the band comes from”. */
-  readonly label: string;
   readonly kind: 'factor' | 'offset';
   readonly source: string;
 }
@@ -44,22 +41,17 @@ const HANDBOOK = 'Wood Handbook Table 5-6, from memory';
 
 /** The order of the inputs in every vector of standard normal deviates. */
 export const INPUTS: readonly InputDescription[] = [
-  { id: 'boardModulus', label: say`stiffness of the board`, kind: 'factor', source: HANDBOOK },
-  { id: 'neckModulus', label: say`stiffness of the neck`, kind: 'factor', source: HANDBOOK },
-  { id: 'density', label: say`density of the board`, kind: 'factor', source: HANDBOOK },
-  { id: 'crushing', label: say`crushing strength of the board`, kind: 'factor', source: HANDBOOK },
-  { id: 'kerfMm', label: say`kerf`, kind: 'offset', source: ASSUMED },
-  { id: 'studWidthMm', label: say`width over the studs`, kind: 'offset', source: ASSUMED },
-  { id: 'studSoftness', label: say`how soon the studs grip`, kind: 'factor', source: ASSUMED },
-  { id: 'relaxation', label: say`how much the wedges relax`, kind: 'factor', source: ASSUMED },
-  { id: 'creep', label: say`how much the wood creeps`, kind: 'factor', source: ASSUMED },
-  { id: 'bite', label: say`how hard the studs bite`, kind: 'factor', source: 'assumption, or your bench log' },
+  { id: 'boardModulus', kind: 'factor', source: HANDBOOK },
+  { id: 'neckModulus', kind: 'factor', source: HANDBOOK },
+  { id: 'density', kind: 'factor', source: HANDBOOK },
+  { id: 'crushing', kind: 'factor', source: HANDBOOK },
+  { id: 'kerfMm', kind: 'offset', source: ASSUMED },
+  { id: 'studWidthMm', kind: 'offset', source: ASSUMED },
+  { id: 'studSoftness', kind: 'factor', source: ASSUMED },
+  { id: 'relaxation', kind: 'factor', source: ASSUMED },
+  { id: 'creep', kind: 'factor', source: ASSUMED },
+  { id: 'bite', kind: 'factor', source: 'assumption, or your bench log' },
 ];
-
-/** What an input is called, in the language of whoever asks: a worker always speaks English. */
-export function inputLabel(input: UncertainInput): string {
-  return INPUTS.find(({ id }) => id === input)!.label;
-}
 
 /** Standard deviation of a lognormal factor's logarithm from its coefficient of variation. */
 export function logSpread(variation: number): number {

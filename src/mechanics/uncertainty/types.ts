@@ -9,8 +9,6 @@ import type { UncertainInput } from './inputs.ts';
 /** One input's part in a band. */
 export interface Driver {
   readonly input: UncertainInput;
-  /** In words, e.g. “stiffness of the neck”. */
-  readonly label: string;
   /** Share of the variance, 0 to 1; the shares of all inputs sum to 1. */
   readonly share: number;
 }

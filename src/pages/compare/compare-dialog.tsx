@@ -7,6 +7,7 @@ import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';
 import { bowText } from '../../speech/en/bow.ts';
+import { failureText } from '../../speech/failures.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { ChooseNecks, compareWays } from './choose-necks.tsx';
 import { CompareChart } from './compare-chart.tsx';
@@ -88,7 +89,7 @@ function Compared(props: NecksProps) {
     <>
       {failure !== null && (
         <p role="alert" className="refusal">
-          {COMPARE_WORDS.failed(failure)}{' '}
+          {COMPARE_WORDS.failed(failureText(failure, system))}{' '}
           <button type="button" onClick={retry}>
             {COMPARE_WORDS.retry}
           </button>

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import type { Build } from '../../neck/build.ts';
 import { biteLogSpreadOf } from '../../state/bench-log/adopted.ts';
 import { solveNecks, type SolvedNeck } from '../../state/compare/solve-necks.ts';
+import type { Failure } from '../../speech/failures.ts';
 import { useBackbow } from '../../state/store.ts';
 
 const NOTHING: SolvedNeck = { prediction: null, uncertainty: null };
@@ -10,14 +11,14 @@ const NOTHING: SolvedNeck = { prediction: null, uncertainty: null };
 export interface SolvedNecks {
   /** In the order of the builds. */
   readonly necks: readonly SolvedNeck[];
-  readonly failure: string | null;
+  readonly failure: Failure | null;
   readonly retry: () => void;
 }
 
 export function useSolved(builds: readonly Build[]): SolvedNecks {
   const adopted = useBackbow((state) => state.adoptedBites);
   const [known, setKnown] = useState<ReadonlyMap<Build, SolvedNeck>>(() => new Map());
-  const [failure, setFailure] = useState<string | null>(null);
+  const [failure, setFailure] = useState<Failure | null>(null);
   const [round, setRound] = useState(0);
   useEffect(() => {
     const open = [...new Set(builds)].filter((build) => !known.get(build)?.uncertainty);

@@ -8,6 +8,8 @@ import { drawnBowFactor } from '../../state/view-slice.ts';
 import { saveProject } from '../workshop/project/project-file.ts';
 import { railText } from '../workshop/rail/rail-text.ts';
 import { PICTURE_WORDS, VIEW_WORDS } from '../../speech/en/workshop.ts';
+import { FAILURE_WORDS } from '../../speech/en/failures.ts';
+import { PictureFailed } from '../../scene/picture-failed.ts';
 import { FILES_WORDS, PLAN_WORDS } from '../../speech/en/papers.ts';
 import { saveAllTables, saveModel, savePicture, saveTable, saveTemplate } from './downloads.ts';
 import { sheetPlan } from '../../verdict/sheet-plan.ts';
@@ -17,6 +19,12 @@ interface FileRowProps {
   readonly title: string;
   readonly says: string;
   readonly onSave: () => void | Promise<void>;
+}
+
+/** Why a file could not be made. */
+function reasonText(error: unknown): string {
+  if (error instanceof PictureFailed) return FAILURE_WORDS.pictures[error.code];
+  return error instanceof Error ? error.message : String(error);
 }
 
 /** One file: what it is, and its button. What goes wrong is said in place. */
@@ -29,7 +37,7 @@ function FileRow({ title, says, onSave }: FileRowProps) {
     try {
       await onSave();
     } catch (error) {
-      setTrouble(FILES_WORDS.failed(title, error instanceof Error ? error.message : String(error)));
+      setTrouble(FILES_WORDS.failed(title, reasonText(error)));
     } finally {
       setBusy(false);
     }

@@ -41,12 +41,12 @@ export const REFRET_WORDS: typeof refret.REFRET_WORDS = {
   title: 'Bundfüße für eine Neubundierung',
   action: 'Bundfüße für eine Neubundierung …',
   intro:
-    'Ein dickerer Bundfuß über eine Strecke von Bünden nimmt eine alte Krümmung nach vorn aus dem Hals; ein dünnerer lässt sie zurückkommen. Sagen Sie, welche Bundfüße Sie haben, und Sie bekommen die Mischungen, die die Bundoberkanten der gewünschten Linie am nächsten bringen. Die Schlitze behalten ihre Breite.',
+    'Ein dickerer Bundfuß über eine Strecke von Bünden nimmt eine alte Krümmung nach vorn aus dem Hals; ein dünnerer lässt sie zurückkommen. Sagen Sie, welche Bundfüße Sie haben, und Sie bekommen die Kombinationen, die die Bundoberkanten der gewünschten Linie am nächsten bringen. Die Schlitze behalten ihre Breite.',
   isNew:
     'Dieser Entwurf ist ein neuer Hals. Machen Sie eine Neubundierung daraus, und sagen Sie unter „Ein Hals, den es schon gibt“, wie er vor dem Bundieren gekrümmt ist.',
   makeRefret: 'Eine Neubundierung daraus machen',
   stepRefret: 'Die Arbeit: eine Neubundierung',
-  isGlue: 'Ein geleimter Bund keilt nicht: Kein Bundfuß bewegt den Hals. Die Mischungen gelten für gepresste Bünde.',
+  isGlue: 'Ein geleimter Bund keilt nicht: Kein Bundfuß bewegt den Hals. Die Kombinationen gelten für gepresste Bünde.',
   method: 'Sitz',
   stretches: 'Strecken, vom Sattel zum Korpus',
   tangs: 'Vorhandene Bundfüße',
@@ -59,8 +59,8 @@ export const REFRET_WORDS: typeof refret.REFRET_WORDS = {
   removeName: (index) => `Bundfuß ${index} entfernen`,
   narrow: (index) => `Bundfuß ${index} ist im Steg breiter als über die Noppen.`,
   now: (bow) => `Mit den Bundfüßen, wie der Entwurf sie hat: ${bow}.`,
-  plans: 'Die besten Mischungen',
-  plan: (index) => `Mischung ${index}`,
+  plans: 'Die besten Kombinationen',
+  plan: (index) => `Kombination ${index}`,
   reaches: (bow, miss) => `Sie ergibt ${bow}: ${miss}.`,
   fromLine: (size) => `Keine Bundoberkante liegt weiter als ${size} von der gewünschten Linie.`,
   frets: 'Bünde',
@@ -75,9 +75,9 @@ export const REFRET_WORDS: typeof refret.REFRET_WORDS = {
     `Bünde ${frets}: Der Steg des Bundfußes drückt so stark auf die Wände, wie das Griffbrett trägt. Sie werden gequetscht, der Keil geht nicht weiter, und der nächste Bund sitzt dort lose.`,
   nearCrushing: (frets) =>
     `Bünde ${frets}: Der Steg des Bundfußes drückt mit mehr als drei Vierteln dessen auf die Wände, was das Griffbrett trägt.`,
-  use: 'Diese Mischung nehmen',
+  use: 'Diese Kombination nehmen',
   inUse: 'Der Entwurf hat diese Bundfüße.',
-  step: (index) => `Bundfüße der Mischung ${index}`,
+  step: (index) => `Bundfüße der Kombination ${index}`,
 };
 
 export const LICENCE_WORDS: typeof licences.LICENCE_WORDS = {

@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue.ts';
 import * as compare from './compare.ts';
 import * as controls from './controls.ts';
 import * as customer from './customer.ts';
+import * as failures from './failures.ts';
 import * as glossary from './glossary.ts';
 import * as helpers from './helpers.ts';
 import * as lessons from './lessons.ts';
@@ -13,18 +14,18 @@ import * as panels from './panels.ts';
 import * as papers from './papers.ts';
 import { BUILD_SENTENCES } from './sentences/build.ts';
 import { DATA_SENTENCES } from './sentences/data.ts';
-import { FAILURES } from './sentences/failures.ts';
 import { FRETWORK_SENTENCES } from './sentences/fretwork.ts';
 import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
-import { STATE_SENTENCES } from './sentences/state.ts';
 import * as scene from './scene.ts';
 import * as share from './share.ts';
 import * as signs from './signs.ts';
+import * as uncertainty from './uncertainty.ts';
 
 export const GERMAN: Catalogue = {
   ...compare,
   ...controls,
   ...customer,
+  ...failures,
   ...glossary,
   ...helpers,
   ...lessons,
@@ -36,12 +37,11 @@ export const GERMAN: Catalogue = {
   ...scene,
   ...share,
   ...signs,
+  ...uncertainty,
   SENTENCES: {
     ...BUILD_SENTENCES,
     ...DATA_SENTENCES,
-    ...FAILURES,
     ...FRETWORK_SENTENCES,
     ...MECHANICS_SENTENCES,
-    ...STATE_SENTENCES,
   },
 };

@@ -2,7 +2,7 @@
  * Questions that take seconds, asked beside the build in hand: a worker of their own answers them, so that sliders never
  * wait. The latest question wins; giving up ends the worker, and the next question starts another.
  */
-import { say } from '../../speech/language.ts';
+import { failureOf, type Failure } from '../../speech/failures.ts';
 import type { Remote } from 'comlink';
 import { startSolverWorker } from '../running-worker.ts';
 import type { SolverApi } from '../solver.worker.ts';
@@ -11,7 +11,7 @@ export type Answered<Value> =
   | { readonly kind: 'answer'; readonly value: Value }
   /** A later question came, or it was given up. */
   | { readonly kind: 'dropped' }
-  | { readonly kind: 'failed'; readonly reason: string };
+  | { readonly kind: 'failed'; readonly failure: Failure };
 
 /** A worker that answers, however it was started. */
 export interface AnsweringWorker {
@@ -42,7 +42,7 @@ export function createAnswerer(start: () => AnsweringWorker = () => startSolverW
     const fresh = start();
     worker = fresh;
     fresh.onCrash(() => {
-      if (worker === fresh) end({ kind: 'failed', reason: say`the calculation broke off` });
+      if (worker === fresh) end({ kind: 'failed', failure: { code: 'broke-off' } });
     });
     return fresh;
   }
@@ -60,8 +60,7 @@ export function createAnswerer(start: () => AnsweringWorker = () => startSolverW
         };
         question(current.api).then(
           (value) => settle(value === null ? { kind: 'dropped' } : { kind: 'answer', value }),
-          (error: unknown) =>
-            settle({ kind: 'failed', reason: error instanceof Error ? error.message : String(error) }),
+          (error: unknown) => settle({ kind: 'failed', failure: failureOf(error) }),
         );
       });
     },

@@ -1,6 +1,7 @@
 /** A question and its answer for a component: asked anew when its key changes and rests, given up when it goes away. */
 import { proxy, type ProxyMarked } from 'comlink';
 import { useCallback, useEffect, useRef, useState } from 'react';
+import type { Failure } from '../../speech/failures.ts';
 import { createAnswerer, type Answerer, type AnsweringWorker } from './answerer.ts';
 
 export interface Asked<Value> {
@@ -9,7 +10,7 @@ export interface Asked<Value> {
   /** Key of the question that `value` answers. */
   readonly key: string | null;
   readonly status: 'idle' | 'working' | 'done' | 'given-up' | 'failed';
-  readonly reason: string | null;
+  readonly failure: Failure | null;
   /** While working: the share that is done, 0 to 1; null as long as nothing has been told of it. */
   readonly progress: number | null;
   readonly giveUp: () => void;
@@ -26,7 +27,7 @@ export type Question<Value> = (
 interface Ended {
   readonly ticket: string;
   readonly status: 'done' | 'given-up' | 'failed';
-  readonly reason: string | null;
+  readonly failure: Failure | null;
 }
 
 const REST_MS = 250;
@@ -70,7 +71,7 @@ export function useAnswer<Value>(key: string | null, question: Question<Value>):
           setEnded({
             ticket,
             status: answered.kind === 'answer' ? 'done' : answered.kind === 'failed' ? 'failed' : 'given-up',
-            reason: answered.kind === 'failed' ? answered.reason : null,
+            failure: answered.kind === 'failed' ? answered.failure : null,
           });
         });
     }, REST_MS);
@@ -82,7 +83,7 @@ export function useAnswer<Value>(key: string | null, question: Question<Value>):
     drop.current = () => {
       stop();
       answerer.current?.giveUp();
-      setEnded({ ticket, status: 'given-up', reason: null });
+      setEnded({ ticket, status: 'given-up', failure: null });
     };
     return stop;
   }, [key, ticket]);
@@ -93,7 +94,7 @@ export function useAnswer<Value>(key: string | null, question: Question<Value>):
     value: isFailed || key === null ? null : (answer?.value ?? null),
     key: answer?.key ?? null,
     status: key === null ? 'idle' : (current?.status ?? 'working'),
-    reason: current?.reason ?? null,
+    failure: current?.failure ?? null,
     progress: current === null && told?.ticket === ticket ? told.share : null,
     giveUp: useCallback(() => drop.current(), []),
     askAgain: useCallback(() => setAgain((count) => count + 1), []),

@@ -1,5 +1,5 @@
 /** Predictions and bands of compared necks, in a worker of their own; what was computed once is kept with its build. */
-import { say } from '../../speech/language.ts';
+import { failureOf, type Failure } from '../../speech/failures.ts';
 import type { Build } from '../../neck/build.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
@@ -21,7 +21,7 @@ export interface NecksWorker {
 
 export interface NecksListener {
   readonly solved: (build: Build, solved: SolvedNeck) => void;
-  readonly failed: (reason: string) => void;
+  readonly failed: (failure: Failure) => void;
 }
 
 function startWorker(): NecksWorker {
@@ -54,10 +54,10 @@ export function solveNecks(
     worker.end();
   }
 
-  function fail(reason: string): void {
+  function fail(failure: Failure): void {
     if (isOver) return;
     end();
-    listener.failed(reason);
+    listener.failed(failure);
   }
 
   async function run(): Promise<void> {
@@ -76,7 +76,7 @@ export function solveNecks(
     end();
   }
 
-  worker.onCrash(() => fail(say`the calculation broke off`));
-  run().catch((error: unknown) => fail(error instanceof Error ? error.message : String(error)));
+  worker.onCrash(() => fail({ code: 'broke-off' }));
+  run().catch((error: unknown) => fail(failureOf(error)));
   return end;
 }

@@ -184,9 +184,7 @@ describe('one element (seed 1302)', () => {
   });
 
   it('is refused when it is turned inside out', () => {
-    expect(() => stiffnessOf([0, 2, 2, 0], [1, 1, 0, 0], WOOD)).toThrow(
-      /element is turned inside out at x = 0 mm, y = 1 mm/,
-    );
+    expect(() => stiffnessOf([0, 2, 2, 0], [1, 1, 0, 0], WOOD)).toThrow('element-inside-out, xMm 0, yMm 1');
     expect(() => stiffnessOf([0, 2, 0.1, 0], [0, 0, 0.1, 1], WOOD)).toThrow(RangeError);
   });
 });

@@ -51,7 +51,11 @@ describe('mixtures of tangs', () => {
   it('are given up between steps, and refuse what cannot be meant', async () => {
     let asked = 0;
     expect(await answerTangs(predictor, estimator, OLD, WISH, FEW, () => (asked += 1) > 2)).toBeNull();
-    await expect(answerTangs(predictor, estimator, OLD, { ...WISH, choices: [] })).rejects.toThrow(/at least one/);
-    await expect(answerTangs(predictor, estimator, OLD, { ...WISH, stretches: 0 })).rejects.toThrow(/stretches is 0/);
+    await expect(answerTangs(predictor, estimator, OLD, { ...WISH, choices: [] })).rejects.toThrow(
+      'no-stretch-or-tang',
+    );
+    await expect(answerTangs(predictor, estimator, OLD, { ...WISH, stretches: 0 })).rejects.toThrow(
+      'stretches-beyond-range, stretches 0',
+    );
   });
 });

@@ -140,9 +140,13 @@ describe('the Monte Carlo', () => {
   });
 
   it('refuses what cannot be', () => {
-    expect(() => uncertaintyOf(build, { samples: 99 }, predictor)).toThrow(/number of samples is 99/);
-    expect(() => uncertaintyOf(build, { seed: 1.5 }, predictor)).toThrow(/seed is 1.5/);
-    expect(() => uncertaintyOf(build, { biteLogSpread: -1 }, predictor)).toThrow(/spread of ln bite is -1/);
+    expect(() => uncertaintyOf(build, { samples: 99 }, predictor)).toThrow(
+      'samples-beyond-range, samples 99, least 100, most 100000',
+    );
+    expect(() => uncertaintyOf(build, { seed: 1.5 }, predictor)).toThrow('seed-not-whole, seed 1.5');
+    expect(() => uncertaintyOf(build, { biteLogSpread: -1 }, predictor)).toThrow(
+      'bite-spread-negative, biteLogSpread -1',
+    );
   });
 });
 

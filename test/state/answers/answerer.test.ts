@@ -65,10 +65,13 @@ describe('an answerer', () => {
     const refused = later<number>();
     const first = answerer.ask(refused.ask);
     refused.refuse(new RangeError('relief wanted is 9 mm'));
-    expect(await first).toEqual({ kind: 'failed', reason: 'relief wanted is 9 mm' });
+    expect(await first).toEqual({
+      kind: 'failed',
+      failure: { code: 'unforeseen', message: 'relief wanted is 9 mm' },
+    });
     const lost = answerer.ask(later<number>().ask);
     started[0]!.crash();
-    expect(await lost).toMatchObject({ kind: 'failed' });
+    expect(await lost).toEqual({ kind: 'failed', failure: { code: 'broke-off' } });
     expect(await answerer.ask(async () => 4)).toEqual({ kind: 'answer', value: 4 });
   });
 });

@@ -1,4 +1,5 @@
 /** Compared necks: which one is on the bench, and what choosing, copying and undo do to them. */
+import type { Failure } from '../../../src/speech/failures.ts';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Build } from '../../../src/neck/build.ts';
 import { PRESETS } from '../../../src/neck/presets.ts';
@@ -143,7 +144,7 @@ describe('solving', () => {
             );
             if (came.length === 4) resolve();
           },
-          failed: (reason) => came.push(reason),
+          failed: ({ code }) => came.push(code),
         },
         () => fake,
       );
@@ -154,8 +155,8 @@ describe('solving', () => {
   });
 
   test('tells why it failed, and says nothing once given up', async () => {
-    const reasons: string[] = [];
-    const listener = { solved: () => reasons.push('solved'), failed: (reason: string) => reasons.push(reason) };
+    const reasons: unknown[] = [];
+    const listener = { solved: () => reasons.push('solved'), failed: (failure: Failure) => reasons.push(failure) };
     const broken = worker({ predict: () => Promise.reject(new Error('no such wood')) });
     solveNecks(
       [one],
@@ -164,7 +165,7 @@ describe('solving', () => {
       () => broken,
     );
     await new Promise((resolve) => setTimeout(resolve));
-    expect(reasons).toEqual(['no such wood']);
+    expect(reasons).toEqual([{ code: 'unforeseen', message: 'no such wood' }]);
     const given = worker();
     solveNecks(
       [one],
@@ -173,7 +174,7 @@ describe('solving', () => {
       () => given,
     )();
     await new Promise((resolve) => setTimeout(resolve));
-    expect(reasons).toEqual(['no such wood']);
+    expect(reasons).toEqual([{ code: 'unforeseen', message: 'no such wood' }]);
     expect(given.ended).toBe(1);
   });
 });

@@ -1,4 +1,4 @@
-/** One mixture of tangs: what it reaches, what it does to the slots, and taking it over. */
+/** One combination of tangs: what it reaches, what it does to the slots, and taking it over. */
 import type { Build } from '../../../neck/build.ts';
 import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
 import { checkFretwork } from '../../../fretwork/checks/checks.ts';
@@ -22,7 +22,7 @@ interface PlanCardProps {
   readonly use: (change: Partial<Build>, label: string) => void;
 }
 
-/** What a mixture of tangs can do to slots and board. */
+/** What a combination of tangs can do to slots and board. */
 const CONCERNS: readonly CheckCode[] = [
   'no-bite',
   'weak-bite',

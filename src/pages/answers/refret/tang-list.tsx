@@ -5,7 +5,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { REFRET_WORDS } from '../../../speech/en/refret.ts';
 
-/** With more there would be too many mixtures to try. */
+/** With more there would be too many combinations to try. */
 const MOST_TANGS = 8;
 
 interface TangListProps {

@@ -2,12 +2,12 @@
 import { useEffect, useRef } from 'react';
 import type { Asked } from '../../../state/answers/use-answer.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { inReadersUnits } from '../../../speech/problems.ts';
+import { failureText } from '../../../speech/failures.ts';
 import { WANTED_WORDS } from '../../../speech/en/answers.ts';
 
-type AskingProps = Pick<Asked<unknown>, 'status' | 'reason' | 'progress' | 'giveUp' | 'askAgain'>;
+type AskingProps = Pick<Asked<unknown>, 'status' | 'failure' | 'progress' | 'giveUp' | 'askAgain'>;
 
-export function Asking({ status, reason, progress, giveUp, askAgain }: AskingProps) {
+export function Asking({ status, failure, progress, giveUp, askAgain }: AskingProps) {
   const button = useRef<HTMLButtonElement>(null);
   const hadFocus = useRef(false);
   const system = useBackbow((state) => state.unitSystem);
@@ -22,8 +22,8 @@ export function Asking({ status, reason, progress, giveUp, askAgain }: AskingPro
       <span>
         {isWorking
           ? WANTED_WORDS.working
-          : status === 'failed'
-            ? WANTED_WORDS.failed(inReadersUnits(reason ?? '', system))
+          : failure
+            ? WANTED_WORDS.failed(failureText(failure, system))
             : WANTED_WORDS.givenUp}
       </span>{' '}
       {isWorking && progress !== null && <progress aria-label={WANTED_WORDS.progress} max={1} value={progress} />}

@@ -1,11 +1,11 @@
 /** The numbers of a solution as text: value, unit, word, detail and band apart, so that each can be set as it deserves. */
 import { displayUnit, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../../neck/units.ts';
 import type { ReliefLine } from '../../../mechanics/prediction-types.ts';
-import { inputLabel } from '../../../mechanics/uncertainty/inputs.ts';
 import type { ReadoutBand, Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Phase } from '../../../state/rail.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { bowBandText, bowKind, bowSize, BOW_MEANING, BOW_WORDS } from '../../../speech/en/bow.ts';
+import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/uncertainty.ts';
 import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 
@@ -89,7 +89,9 @@ function forceFigure(
 
 /** "how hard the studs bite 52 %, stiffness of the neck 21 %". */
 export function driversText(drivers: ReadoutBand['drivers']): string {
-  return drivers.map(({ input, share }) => `${inputLabel(input)} ${formatNumber(share * 100, 0)}\u00a0%`).join(', ');
+  return drivers
+    .map(({ input, share }) => `${UNCERTAIN_INPUT_WORDS[input]} ${formatNumber(share * 100, 0)}\u00a0%`)
+    .join(', ');
 }
 
 /** What makes most of the band, as a sentence; none for a band without width, which a glue fit has before the strings. */

@@ -2,18 +2,6 @@
 import type { Sentences } from '../../catalogue.ts';
 
 export const MECHANICS_SENTENCES: Sentences = {
-  // Was am meisten streut: nach einem Doppelpunkt, mit dem Anteil dahinter
-  'stiffness of the board': 'Steifigkeit des Griffbretts',
-  'stiffness of the neck': 'Steifigkeit des Halses',
-  'density of the board': 'Rohdichte des Griffbretts',
-  'crushing strength of the board': 'Quetschfestigkeit des Griffbretts',
-  kerf: 'Schlitzbreite',
-  'width over the studs': 'Breite über die Noppen',
-  'how soon the studs grip': 'wie bald die Noppen greifen',
-  'how much the wedges relax': 'wie viel die Keile nachlassen',
-  'how much the wood creeps': 'wie viel das Holz kriecht',
-  'how hard the studs bite': 'wie fest die Noppen greifen',
-
   // Einträge des Messbuchs; die Spalten der Datei heißen in jeder Sprache gleich
   'Row {0}: ': 'Zeile {0}: ',
   '{0} is {1}; it takes a number, {2}.': '„{0}“ ist {1}; möglich ist eine Zahl, {2}.',
@@ -41,6 +29,8 @@ export const MECHANICS_SENTENCES: Sentences = {
   '{0} is “{1}”; it takes a number with a decimal point, {2}.':
     '„{0}“ ist „{1}“; möglich ist eine Zahl, {2}, in der Datei mit Punkt als Dezimalzeichen.',
   'this is not CSV: {0}.': 'Das ist kein CSV: {0}.',
+  'a quoted field is not closed': 'Anführungszeichen werden nicht geschlossen',
+  'a quoted field goes on after its quotes': 'nach schließenden Anführungszeichen geht das Feld weiter',
   'The file is empty.': 'Die Datei ist leer.',
   'it has {0} cells, the header {1}.': 'Sie hat {0} Zellen, der Kopf {1}.',
 };
