@@ -6,6 +6,7 @@ import { HelpDialog } from '../pages/about/help/help-dialog.tsx';
 import { Notices } from '../kit/notices/notices.tsx';
 import { NewVersion } from '../pages/workshop/offline/new-version.tsx';
 import { ProjectBar } from '../pages/workshop/project/project-bar.tsx';
+import { useLanguage } from '../kit/use-language.ts';
 import { useProjectDrop } from '../kit/use-drop.ts';
 import { Rail } from '../pages/workshop/rail/rail.tsx';
 import { Readouts } from '../pages/workshop/readouts/readouts.tsx';
@@ -27,6 +28,8 @@ const LessonPanel = lazy(async () => ({ default: (await import('../pages/lessons
 const Controls = lazy(() => import('../pages/workshop/controls/controls.tsx'));
 
 export function App() {
+  // Another language draws the whole page anew and throws nothing of it away: what is open, typed or drawn stays.
+  useLanguage();
   const palette = useAppearance();
   const isOver = useProjectDrop();
   const sheet = useSheet();

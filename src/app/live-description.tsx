@@ -1,5 +1,6 @@
 /** Says what the picture shows after it has changed and come to rest, so that a screen reader is not flooded. */
 import { useEffect, useState } from 'react';
+import { onLanguage } from '../speech/language.ts';
 import { store } from '../state/store.ts';
 import { describePicture } from './use-description.ts';
 
@@ -21,7 +22,10 @@ export function LiveDescription() {
       clearTimeout(timer);
       timer = setTimeout(() => setText(describePicture(store.getState())), REST_MS);
     });
+    // What was announced is not said again in another language; the next change is.
+    const forget = onLanguage(() => setText(''));
     return () => {
+      forget();
       stop();
       clearTimeout(timer);
     };

@@ -1,11 +1,8 @@
-/**
- * Starts the page: chooses its language, then loads the workshop, or the customer's page when the address names one.
- * Nothing that speaks is imported here: a table takes the language that is chosen when it is loaded.
- */
-import { speak, type Language } from '../speech/language.ts';
+/** Starts the page: its language, then the workshop, or the customer's page when the address names one. */
+import { chooseLanguage } from '../speech/choose.ts';
+import { onLanguage, spokenLanguage, type Language } from '../speech/language.ts';
 import { loadPreferences, pageLanguage } from '../state/preferences.ts';
 import { routeOf } from '../state/share/address.ts';
-import { loadLanguage } from '../speech/load.ts';
 import { START_WORDS } from '../speech/start-words.ts';
 import './style/index.css';
 
@@ -22,25 +19,19 @@ function label(language: Language): void {
   document.querySelector('meta[name="description"]')?.setAttribute('content', START_WORDS[language].description);
 }
 
-/** @returns whether the words of the language came; without them the page speaks English */
-async function choose(language: Language): Promise<boolean> {
-  try {
-    speak(language, await loadLanguage(language));
-    label(language);
-    return true;
-  } catch {
-    return false;
-  }
-}
+const preferred = () => pageLanguage(loadPreferences().language, navigator.languages);
 
+/** The words of its language come first, so that nothing is drawn in one language and then in another. */
 async function start(wanted: Language): Promise<void> {
   addEventListener('hashchange', startAfresh);
-  const missing = (await choose(wanted)) ? null : wanted;
+  onLanguage(() => label(spokenLanguage()));
+  addEventListener('languagechange', () => void chooseLanguage(preferred()));
+  const missing = (await chooseLanguage(wanted)) ? null : wanted;
   if (route?.kind === 'customer') (await import('./customer.tsx')).startCustomer(root, route.link, missing);
   else await (await import('./workshop.tsx')).startWorkshop(root, missing);
 }
 
-const language = pageLanguage(loadPreferences().language, navigator.languages);
+const language = preferred();
 start(language).catch(() => {
   label(language);
   root.textContent = START_WORDS[language].failed;

@@ -1,6 +1,6 @@
 /** The picture of the neck with what belongs to it: the view, the factor of the bow, the fret in view. */
 import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react';
-import type { ScenePalette, SceneShows } from '../scene/types.ts';
+import type { ScenePalette, SceneShows, Unavailable } from '../scene/types.ts';
 import { createFretDrop } from '../state/fret-drop.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { currentStress, isCutOpen } from '../state/stress-view.ts';
@@ -8,6 +8,7 @@ import { Boundary } from '../kit/boundary.tsx';
 import { keepPicture } from '../pages/papers/picture-source.ts';
 import { hasWebGl } from '../pages/workshop/picture/web-gl.ts';
 import { useMedia } from '../kit/use-media.ts';
+import { SCENE_WORDS } from '../speech/en/scene.ts';
 import { PICTURE_WORDS } from '../speech/en/workshop.ts';
 import { PictureTools, PictureViews } from './picture-tools.tsx';
 import { probe } from './probe.ts';
@@ -23,7 +24,7 @@ function Placeholder({ children }: { readonly children: ReactNode }) {
 
 interface SceneProps {
   readonly palette: ScenePalette;
-  readonly unavailable: (reason: string | null) => void;
+  readonly unavailable: (reason: Unavailable | null) => void;
 }
 
 /** The scene by itself: nothing of the rail is read here, so that scrubbing renders none of it. */
@@ -75,7 +76,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
 });
 
 export function Picture({ palette }: { readonly palette: ScenePalette }) {
-  const [reason, setReason] = useState<string | null>(() => (hasWebGl() ? null : PICTURE_WORDS.noWebGl));
+  const [reason, setReason] = useState<Unavailable | null>(() => (hasWebGl() ? null : 'noWebGl'));
   const view = useBackbow((state) => state.view);
   // Without WebGL there is nothing to mount; a lost context may come back, so the scene stays mounted under the notice.
   const [canDraw] = useState(reason === null);
@@ -108,7 +109,7 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
         {reason !== null && (
           <Placeholder>
             <output>
-              <strong>{PICTURE_WORDS.unavailable}.</strong> {PICTURE_WORDS.unavailableWhy(reason)}
+              <strong>{PICTURE_WORDS.unavailable}.</strong> {PICTURE_WORDS.unavailableWhy(SCENE_WORDS[reason])}
             </output>
           </Placeholder>
         )}

@@ -1,5 +1,6 @@
 /** What the picture shows, in one sentence for those who do not see it. */
 import { useMemo } from 'react';
+import { useLanguage } from '../kit/use-language.ts';
 import { railText } from '../pages/workshop/rail/rail-text.ts';
 import { bowText } from '../speech/en/bow.ts';
 import { METHOD_WORDS, PICTURE_WORDS, VIEW_WORDS } from '../speech/en/workshop.ts';
@@ -28,9 +29,10 @@ export function useDescription(): string {
   const solution = useBackbow((state) => state.solution);
   const view = useBackbow((state) => state.view);
   const units = useBackbow((state) => state.unitSystem);
+  const language = useLanguage();
   // The rail is read, not followed: following it would render the scene at every step.
   // oxlint-disable-next-line react/exhaustive-deps
-  return useMemo(() => describe(store.getState()), [solution, view, units]);
+  return useMemo(() => describe(store.getState()), [solution, view, units, language]);
 }
 
 export { describe as describePicture };

@@ -18,6 +18,7 @@ import { PARAMETERS } from './parameters.ts';
 import type { Parameter } from './parameter-kinds.ts';
 import { describeValue, type Problem } from './problems.ts';
 import { displayUnit, type Unit } from './units.ts';
+import { CONSTRUCTIONS } from './strings.ts';
 import { OWN_WOOD_ID, WOODS } from './woods.ts';
 
 // The page's security policy forbids code made from text, which the library would otherwise try.
@@ -27,7 +28,6 @@ export type CheckedBuild =
   { readonly ok: true; readonly build: Build } | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const WOOD_IDS = [...WOODS.map((wood) => wood.id), OWN_WOOD_ID];
-const CONSTRUCTIONS = ['steel-plain', 'steel-wound', 'bronze-wound', 'nylon-plain', 'nylon-wound'] as const;
 
 function schemaOf(parameter: Parameter): z.ZodMiniType {
   switch (parameter.kind) {

@@ -8,7 +8,8 @@ import { sayText, words } from '../speech/language.ts';
 /** Concert pitch, ISO 16. */
 export const NOMINAL_A4_HZ = 440;
 
-export type StringConstruction = 'steel-plain' | 'steel-wound' | 'bronze-wound' | 'nylon-plain' | 'nylon-wound';
+export const CONSTRUCTIONS = ['steel-plain', 'steel-wound', 'bronze-wound', 'nylon-plain', 'nylon-wound'] as const;
+export type StringConstruction = (typeof CONSTRUCTIONS)[number];
 
 export interface StringSpec {
   readonly construction: StringConstruction;

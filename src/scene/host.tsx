@@ -5,11 +5,11 @@
 import { createRoot, invalidate, type ReconcilerRoot, type RootStore } from '@react-three/fiber';
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { NoToneMapping, PerspectiveCamera, WebGLRenderer } from 'three';
-import { SCENE_WORDS } from '../speech/en/scene.ts';
+import type { Unavailable } from './types.ts';
 
 export interface HostProps {
   readonly children: ReactNode;
-  readonly onUnavailable?: (reason: string | null) => void;
+  readonly onUnavailable?: (reason: Unavailable | null) => void;
 }
 
 const MOST_PIXELS_PER_PIXEL = 2;
@@ -32,7 +32,7 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
     try {
       gl = new WebGLRenderer({ canvas, antialias: true, alpha: false, powerPreference: 'high-performance' });
     } catch {
-      unavailable.current?.(SCENE_WORDS.noWebGl);
+      unavailable.current?.('noWebGl');
       return;
     }
     gl.toneMapping = NoToneMapping;
@@ -68,7 +68,7 @@ export function SceneHost({ children, onUnavailable }: HostProps) {
     configure();
     const lost = (event: Event): void => {
       event.preventDefault();
-      unavailable.current?.(SCENE_WORDS.contextLost);
+      unavailable.current?.('contextLost');
     };
     const restored = (): void => {
       unavailable.current?.(null);

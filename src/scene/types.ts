@@ -72,6 +72,9 @@ export interface ComparedNeck {
   readonly prediction: Prediction | null;
 }
 
+/** Why there is no picture; words in SCENE_WORDS. */
+export type Unavailable = 'noWebGl' | 'contextLost';
+
 export interface NeckSceneProps {
   /** A checked build: the scene does not validate. */
   readonly build: Build;
@@ -105,7 +108,7 @@ export interface NeckSceneProps {
   /** Called after every frame with the number of frames drawn so far. */
   readonly onFrame?: (frames: number) => void;
   /** Called when the picture cannot be drawn (no WebGL, or the context was lost: null when it is back). */
-  readonly onUnavailable?: (reason: string | null) => void;
+  readonly onUnavailable?: (reason: Unavailable | null) => void;
 }
 
 /** Numbers about the picture, for tests and the bench. */

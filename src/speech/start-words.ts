@@ -14,12 +14,12 @@ export const START_WORDS: Readonly<Record<Language, StartWords>> = {
   en: {
     description: 'Backbow shows, on a three-dimensional model of one particular neck, what its frets will do to it.',
     failed: 'Backbow could not be fetched whole. Load the page again when the network is back.',
-    wordsMissing: 'The words of this language could not be fetched. Load the page again when the network is back.',
+    wordsMissing: 'The English words could not be fetched. Choose the language again when the network is back.',
   },
   de: {
     description: 'Backbow zeigt am dreidimensionalen Modell eines bestimmten Halses, was seine Bünde aus ihm machen.',
     failed: 'Backbow kam nicht vollständig an. Laden Sie die Seite noch einmal, wenn das Netz wieder da ist.',
     wordsMissing:
-      'Die deutschen Texte ließen sich nicht holen; bis dahin spricht die Seite Englisch. Laden Sie sie noch einmal, wenn das Netz wieder da ist.',
+      'Die deutschen Texte ließen sich nicht holen; die Seite spricht weiter Englisch. Wählen Sie die Sprache noch einmal, wenn das Netz wieder da ist.',
   },
 };

@@ -10,7 +10,7 @@ export interface Preferences {
   readonly appearance: Appearance;
   /** Do single letters act as shortcuts? Off helps people who dictate. */
   readonly singleKeys: boolean;
-  /** Language of the page; that of the system where it is one of ours. Another choice starts the page afresh. */
+  /** Language of the page; that of the system where it is one of ours. */
   readonly language: Language | 'system';
 }
 

@@ -4,6 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../src/speech/de/index.ts';
+import { WANTED_WORDS } from '../../src/speech/en/answers.ts';
 import { START_WORDS } from '../../src/speech/start-words.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { LESSONS } from '../../src/pages/lessons/lessons/index.ts';
@@ -246,7 +247,7 @@ describe('the choice', () => {
   const language = (app: App) => app.page.evaluate(() => document.documentElement.lang);
   const menu = (app: App, name: string) => app.page.getByRole('button', { name, exact: true }).click();
 
-  test('in the menu starts the page afresh in another language and keeps the neck, there and back, by keyboard', async () => {
+  test('in the menu changes the page at once and keeps the neck, the steps and the picture, there and back', async () => {
     const app = await openApp(IN_GERMAN);
     const { page } = app;
     await app.afterChange(() => page.getByRole('slider', { name: /^Schlitzbreite/ }).press('PageDown'));
@@ -254,6 +255,10 @@ describe('the choice', () => {
     const before = await kerf();
     await page.getByRole('textbox', { name: GERMAN.PROJECT_WORDS.name }).fill('Ahorn für Ada');
     await page.keyboard.press('Enter');
+    const mark = () => page.evaluate(() => (document.querySelector<HTMLElement>('.neck-scene canvas')!.id = 'same'));
+    await mark();
+    let loads = 0;
+    page.on('load', () => (loads += 1));
 
     await menu(app, GERMAN.PROJECT_WORDS.menu);
     const choice = page.getByRole('combobox', { name: 'Sprache' });
@@ -261,40 +266,56 @@ describe('the choice', () => {
     expect(
       await choice.locator('option[lang]').evaluateAll((all) => all.map((one) => one.getAttribute('lang'))),
     ).toEqual(['en', 'de']);
-    // German is spoken already: nothing to load.
-    await choice.selectOption('de');
-    expect(await page.getByRole('button', { name: /laden|Load/ }).count()).toBe(0);
     await choice.selectOption('en');
-    expect(await language(app)).toBe('de');
-    await page.getByText(GERMAN.LANGUAGE_WORDS.afresh).waitFor();
-    await choice.press('Tab');
-    expect(
-      await page.evaluate(() => [document.activeElement?.textContent, document.activeElement?.getAttribute('lang')]),
-    ).toEqual(['Load the page in English', 'en']);
-    await Promise.all([page.waitForEvent('load'), page.keyboard.press('Enter')]);
-    await page.getByRole('button', { name: 'Menu', exact: true }).waitFor();
+    const again = page.getByRole('combobox', { name: 'Language' });
+    await again.waitFor();
     expect(await language(app)).toBe('en');
+    expect(await page.locator('meta[name="description"]').getAttribute('content')).toBe(START_WORDS.en.description);
+    // The menu is still open and holds the focus; the neck, its steps and the picture are the same.
+    expect(await again.evaluate((select) => select === document.activeElement)).toBe(true);
     expect(await page.getByRole('textbox', { name: 'Name of the build' }).inputValue()).toBe('Ahorn für Ada');
     expect((await kerf())?.replace('.', ',')).toBe(before);
+    expect(await page.getByRole('img', { name: /Ahorn für Ada/ }).getAttribute('aria-label')).toMatch(/press fit/);
+    expect(await page.locator('canvas#same').count()).toBe(1);
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    expect(await page.getByRole('textbox', { name: 'Name of the build' }).inputValue()).not.toBe('Ahorn für Ada');
+    await page.getByRole('button', { name: /^Redo/ }).click();
+
+    await menu(app, 'Menu');
+    await again.selectOption('system');
+    await choice.waitFor();
+    expect(await language(app)).toBe('de');
+    expect(await kerf()).toBe(before);
+    expect(await englishLeft(app)).toEqual([]);
+    expect(loads).toBe(0);
 
     // Another visit finds the choice again, whatever the system says.
+    await choice.selectOption('en');
+    await again.waitFor();
     await page.reload();
     await menu(app, 'Menu');
-    const again = page.getByRole('combobox', { name: 'Language' });
     expect(await again.inputValue()).toBe('en');
-    await again.selectOption('system');
-    await Promise.all([
-      page.waitForEvent('load'),
-      page.getByRole('button', { name: 'Die Seite auf Deutsch laden' }).click(),
-    ]);
-    await page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true }).waitFor();
-    expect(await language(app)).toBe('de');
-    expect(await page.getByRole('textbox', { name: GERMAN.PROJECT_WORDS.name }).inputValue()).toBe('Ahorn für Ada');
-    expect(await kerf()).toBe(before);
     expect(app.troubles).toEqual([]);
   });
 
-  test('is refused with its reason where nothing can be kept, and the page stays', async () => {
+  test('of the system is followed while a dialog is open, and what is typed in it stays', async () => {
+    const app = await openApp(IN_GERMAN);
+    const { page } = app;
+    await page.keyboard.press('w');
+    const relief = page.getByRole('dialog').getByRole('textbox').first();
+    await relief.fill('0,3');
+    await page.evaluate(() => {
+      Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'], configurable: true });
+      dispatchEvent(new Event('languagechange'));
+    });
+    await page.getByRole('dialog').getByRole('heading', { name: WANTED_WORDS.title, exact: true }).waitFor();
+    expect(await relief.inputValue()).toBe('0,3');
+    expect(await language(app)).toBe('en');
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('holds until the page is closed where nothing can be kept', async () => {
     const app = await openApp({
       ...IN_GERMAN,
       prepare: async (page) => {
@@ -308,14 +329,8 @@ describe('the choice', () => {
     const { page } = app;
     await menu(app, GERMAN.PROJECT_WORDS.menu);
     await page.getByRole('combobox', { name: 'Sprache' }).selectOption('en');
-    await page.getByRole('button', { name: 'Load the page in English' }).click();
-    await page.getByText(GERMAN.LANGUAGE_WORDS.notKept).waitFor();
-    expect(await language(app)).toBe('de');
-    await app.afterChange(() => page.getByRole('slider', { name: /^Schlitzbreite/ }).press('PageDown'));
-    await menu(app, GERMAN.PROJECT_WORDS.menu);
-    await page.getByRole('button', { name: 'Load the page in English' }).click();
-    await page.getByText(GERMAN.DRAFT_WORDS.full).waitFor();
-    expect(await language(app)).toBe('de');
+    await page.getByText('This device does not keep the choice').waitFor();
+    expect(await language(app)).toBe('en');
   });
 
   test('falls back to English with a notice when the German part does not come', async () => {
@@ -402,7 +417,6 @@ describe.each([
     const undo = app.page.getByRole('button', { name: /^Rückgängig/ });
     expect((await menu.boundingBox())?.y).toBe((await undo.boundingBox())?.y);
     await menu.click();
-    await app.page.getByRole('combobox', { name: 'Sprache' }).selectOption('en');
     const { x, width } = (await app.page.locator('#bar-menu').boundingBox())!;
     expect([x >= 0, x + width <= viewport.width]).toEqual([true, true]);
     expect(await cutOff(app)).toEqual([]);

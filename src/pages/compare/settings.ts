@@ -12,13 +12,13 @@ import { COMPARE_WORDS } from '../../speech/en/compare.ts';
 type ListId = 'laminates' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';
 export type SettingId = ParameterId | ListId;
 
-const { laminates, binding, strings, regions, starting } = PLAN_WORDS.values;
-const LISTS: Readonly<Record<ListId, { readonly group: GroupId; readonly label: string }>> = {
-  laminates: { group: 'neck', label: laminates },
-  binding: { group: 'edges', label: binding },
-  strings: { group: 'strings', label: strings },
-  regions: { group: 'slots', label: regions },
-  startingReliefMm: { group: 'existing', label: starting },
+type ListWords = 'laminates' | 'binding' | 'strings' | 'regions' | 'starting';
+const LISTS: Readonly<Record<ListId, { readonly group: GroupId; readonly words: ListWords }>> = {
+  laminates: { group: 'neck', words: 'laminates' },
+  binding: { group: 'edges', words: 'binding' },
+  strings: { group: 'strings', words: 'strings' },
+  regions: { group: 'slots', words: 'regions' },
+  startingReliefMm: { group: 'existing', words: 'starting' },
 };
 
 export interface DifferingSetting {
@@ -52,7 +52,7 @@ function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: Un
 /** As the workshop sheet says it. */
 function listText(build: Build, id: ListId, system: UnitSystem): string {
   const rows = valueRows(build, system).find((group) => group.id === LISTS[id].group)?.rows ?? [];
-  return rows.find(({ label }) => label === LISTS[id].label)?.text ?? COMPARE_WORDS.noneListed;
+  return rows.find(({ label }) => label === PLAN_WORDS.values[LISTS[id].words])?.text ?? COMPARE_WORDS.noneListed;
 }
 
 /** Only groups and settings that differ between any two of the necks. */
@@ -73,7 +73,7 @@ export function differingSettings(builds: readonly Build[], system: UnitSystem):
         .filter((id) => LISTS[id].group === group && differs(builds, id))
         .map((id): DifferingSetting => ({
           id,
-          label: LISTS[id].label,
+          label: PLAN_WORDS.values[LISTS[id].words],
           texts: builds.map((build) => listText(build, id, system)),
         })),
     ],

@@ -2,6 +2,7 @@
 import { useEffect, useMemo } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { ScenePalette } from '../../scene/types.ts';
+import { useLanguage } from '../../kit/use-language.ts';
 import { addressOf } from '../../state/share/address.ts';
 import { readLink } from '../../state/share/link.ts';
 import type { LinkTrouble, Shared } from '../../state/share/shared.ts';
@@ -138,6 +139,7 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
 }
 
 export function CustomerPage({ link, palette, system }: CustomerPageProps) {
+  useLanguage();
   const read = useMemo(() => readLink(link), [link]);
   return read.ok ? (
     <Opened shared={read.shared} link={link} palette={palette} system={system} />

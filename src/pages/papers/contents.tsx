@@ -2,21 +2,22 @@
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
 
 /** The parts in the order of the sheet, with the ids of their sections. */
-export const PARTS = [
-  ['expected', PLAN_WORDS.expected.title],
-  ['checks', PLAN_WORDS.checks.title],
-  ['steps', PLAN_WORDS.steps.title],
-  ['quarters', PLAN_WORDS.quarters.title],
-  ['slots', PLAN_WORDS.tables.slots.title],
-  ['wire', PLAN_WORDS.tables.wire.title],
-  ['cutting', PLAN_WORDS.tables.cutting.title],
-  ['bend', PLAN_WORDS.bend.title],
-  ['seating', PLAN_WORDS.tables.seating.title],
-  ['levelling', PLAN_WORDS.tables.levelling.title],
-  ['metals', PLAN_WORDS.tables.metals.title],
-  ['record', PLAN_WORDS.record.title],
-  ['values', PLAN_WORDS.values.title],
-] as const;
+const partsOfSheet = () =>
+  [
+    ['expected', PLAN_WORDS.expected.title],
+    ['checks', PLAN_WORDS.checks.title],
+    ['steps', PLAN_WORDS.steps.title],
+    ['quarters', PLAN_WORDS.quarters.title],
+    ['slots', PLAN_WORDS.tables.slots.title],
+    ['wire', PLAN_WORDS.tables.wire.title],
+    ['cutting', PLAN_WORDS.tables.cutting.title],
+    ['bend', PLAN_WORDS.bend.title],
+    ['seating', PLAN_WORDS.tables.seating.title],
+    ['levelling', PLAN_WORDS.tables.levelling.title],
+    ['metals', PLAN_WORDS.tables.metals.title],
+    ['record', PLAN_WORDS.record.title],
+    ['values', PLAN_WORDS.values.title],
+  ] as const;
 
 function leadTo(id: string): void {
   document.getElementById(`sheet-${id}`)?.scrollIntoView();
@@ -26,7 +27,7 @@ function leadTo(id: string): void {
 export function Contents() {
   return (
     <nav className="sheet-contents screen-only" aria-label={PLAN_WORDS.contents}>
-      {PARTS.map(([id, title]) => (
+      {partsOfSheet().map(([id, title]) => (
         <button key={id} type="button" className="link" onClick={() => leadTo(id)}>
           {title}
         </button>

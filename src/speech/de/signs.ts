@@ -24,6 +24,5 @@ export const KEY_WORDS: typeof keys.KEY_WORDS = { control: 'Strg', shift: 'Umsch
 export const LANGUAGE_WORDS: typeof project.LANGUAGE_WORDS = {
   language: 'Sprache',
   system: 'wie das System',
-  afresh: 'Die Seite beginnt neu; Ihr Entwurf bleibt, die Schritte für Rückgängig nicht.',
-  notKept: 'Dieses Gerät behält die Wahl nicht, darum bleibt die Sprache.',
+  notKept: 'Dieses Gerät behält die Wahl nicht; sie gilt, bis die Seite geschlossen wird.',
 };

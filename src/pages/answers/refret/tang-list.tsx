@@ -14,10 +14,11 @@ interface TangListProps {
   readonly setChoices: (choices: readonly TangChoice[]) => void;
 }
 
-const COLUMNS = [
-  ['tangWidthMm', REFRET_WORDS.body],
-  ['studWidthMm', REFRET_WORDS.studs],
-] as const;
+const columns = () =>
+  [
+    ['tangWidthMm', REFRET_WORDS.body],
+    ['studWidthMm', REFRET_WORDS.studs],
+  ] as const;
 
 export function TangList({ choices, system, setChoices }: TangListProps) {
   return (
@@ -29,7 +30,7 @@ export function TangList({ choices, system, setChoices }: TangListProps) {
         <caption className="visually-hidden">{REFRET_WORDS.tangsCaption}</caption>
         <thead>
           <tr>
-            {COLUMNS.map(([id, label]) => (
+            {columns().map(([id, label]) => (
               <th key={id} scope="col">
                 {label}
               </th>
@@ -42,7 +43,7 @@ export function TangList({ choices, system, setChoices }: TangListProps) {
         <tbody>
           {choices.map((choice, index) => (
             <tr key={index}>
-              {COLUMNS.map(([id, label]) => (
+              {columns().map(([id, label]) => (
                 <td key={id}>
                   <ListNumber
                     kind={id}

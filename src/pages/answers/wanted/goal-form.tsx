@@ -8,7 +8,6 @@ import { timeText } from '../../../speech/times.ts';
 import { WANTED_WORDS } from '../../../speech/en/answers.ts';
 
 const RELIEF = {
-  label: WANTED_WORDS.relief,
   unit: 'mm',
   min: LEAST_TARGET_MM,
   max: MOST_TARGET_MM,
@@ -49,7 +48,7 @@ export function GoalForm({ goal, setGoal, withRod = false }: GoalFormProps) {
         </label>
         <TypedNumber
           id={`${id}-relief`}
-          parameter={RELIEF}
+          parameter={{ label: WANTED_WORDS.relief, ...RELIEF }}
           value={goal.reliefMm}
           system={system}
           describedBy={`${id}-refused`}

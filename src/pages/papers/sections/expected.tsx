@@ -16,20 +16,20 @@ import { LineFigure } from '../line-figure.tsx';
 import type { SheetPlan, StateId } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
 
-const WORDS = PLAN_WORDS.expected;
-
 const percentText = (percent: number) => formatQuantity(percent, '%', 0, 'metric');
 
 export function stateText(id: StateId, { build, rod }: Pick<SheetPlan, 'build' | 'rod'>): string {
   switch (id) {
     case 'settled':
-      return WORDS.states.settled(timeText(build.settleDays));
+      return PLAN_WORDS.expected.states.settled(timeText(build.settleDays));
     case 'rodNow':
-      return WORDS.states.rodNow(percentText(build.rodSettingPercent));
+      return PLAN_WORDS.expected.states.rodNow(percentText(build.rodSettingPercent));
     case 'rodWanted':
-      return WORDS.states[rod?.status === 'reached' ? 'rodWanted' : 'rodNearest'](percentText(rod?.percent ?? 0));
+      return PLAN_WORDS.expected.states[rod?.status === 'reached' ? 'rodWanted' : 'rodNearest'](
+        percentText(rod?.percent ?? 0),
+      );
     default:
-      return WORDS.states[id];
+      return PLAN_WORDS.expected.states[id];
   }
 }
 
@@ -37,20 +37,22 @@ export function stateText(id: StateId, { build, rod }: Pick<SheetPlan, 'build' |
 export function rodText(rod: RodAnswer, targetMm: number, system: UnitSystem): string {
   const nearest = bowText(rod.reliefMm, system);
   const between = rod.status === 'between-shapes' ? betweenOf(targetMm, rod.missMm, system) : undefined;
-  if (between === 'flattest') return WORDS.rod.flattest(bowSize(rod.reliefMm, system));
+  if (between === 'flattest') return PLAN_WORDS.expected.rod.flattest(bowSize(rod.reliefMm, system));
   const status = between === 'as-wanted' ? 'reached' : rod.status;
   switch (status) {
     case 'reached':
-      return WORDS.rod.reached(
+      return PLAN_WORDS.expected.rod.reached(
         percentText(rod.percent),
-        rod.turns === null ? '' : WORDS.rod.turns(formatNumber(rod.turns, 1)),
+        rod.turns === null ? '' : PLAN_WORDS.expected.rod.turns(formatNumber(rod.turns, 1)),
         // A plus that bends forward is told from the relief itself.
-        rod.percent > 0 && rodBends(rod) === 'forward' ? WORDS.rod.plusForward : WORDS.rod.plusBack,
+        rod.percent > 0 && rodBends(rod) === 'forward'
+          ? PLAN_WORDS.expected.rod.plusForward
+          : PLAN_WORDS.expected.rod.plusBack,
       );
     case 'no-rod':
-      return WORDS.rod.none;
+      return PLAN_WORDS.expected.rod.none;
     default:
-      return WORDS.rod[status](nearest);
+      return PLAN_WORDS.expected.rod[status](nearest);
   }
 }
 
@@ -66,12 +68,12 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
   const log = useBackbow(({ adoptedBites }) => narrowingBite(adoptedBites, build));
   const banded = states.some(({ band }) => band);
   const columns: ShownColumn[] = [
-    { id: 'state', header: WORDS.state, kind: 'words' },
-    { id: 'predicted', header: WORDS.predicted, kind: 'words' },
-    ...(banded ? [{ id: 'band', header: WORDS.band, kind: 'words' } as const] : []),
-    { id: 'measured', header: WORDS.measured, kind: 'blank' },
-    { id: 'date', header: WORDS.date, kind: 'blank' },
-    { id: 'gauge', header: WORDS.gauge, kind: 'blank' },
+    { id: 'state', header: PLAN_WORDS.expected.state, kind: 'words' },
+    { id: 'predicted', header: PLAN_WORDS.expected.predicted, kind: 'words' },
+    ...(banded ? [{ id: 'band', header: PLAN_WORDS.expected.band, kind: 'words' } as const] : []),
+    { id: 'measured', header: PLAN_WORDS.expected.measured, kind: 'blank' },
+    { id: 'date', header: PLAN_WORDS.expected.date, kind: 'blank' },
+    { id: 'gauge', header: PLAN_WORDS.expected.gauge, kind: 'blank' },
   ];
   const rows = states.map(({ id, line, band }) => [
     stateText(id, sheet),
@@ -82,25 +84,26 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
     '',
   ]);
   return (
-    <Section id="expected" title={WORDS.title} whole>
+    <Section id="expected" title={PLAN_WORDS.expected.title} whole>
       <p>
-        {WORDS.method(METHOD_WORDS[build.method].label)}{' '}
-        {WORDS.targetLine(formatQuantity(build.targetReliefMm, 'mm', 2, system))} {WORDS.note(fromFret, toFret)}
+        {PLAN_WORDS.expected.method(METHOD_WORDS[build.method].label)}{' '}
+        {PLAN_WORDS.expected.targetLine(formatQuantity(build.targetReliefMm, 'mm', 2, system))}{' '}
+        {PLAN_WORDS.expected.note(fromFret, toFret)}
       </p>
-      <SheetTable caption={WORDS.caption} columns={columns} rows={rows} className="table-expected" />
+      <SheetTable caption={PLAN_WORDS.expected.caption} columns={columns} rows={rows} className="table-expected" />
       {rod && <p>{rodText(rod, build.targetReliefMm, system)}</p>}
       {drivers ? (
         <p className="sheet-small">
-          {WORDS.bandFrom(driversText(drivers))} {log && WORDS.fromLog(log.necks)}
+          {PLAN_WORDS.expected.bandFrom(driversText(drivers))} {log && PLAN_WORDS.expected.fromLog(log.necks)}
         </p>
       ) : (
         <>
-          <p className="sheet-small screen-only">{WORDS.bandComing}</p>
-          <p className="sheet-small paper-only">{WORDS.noBand}</p>
+          <p className="sheet-small screen-only">{PLAN_WORDS.expected.bandComing}</p>
+          <p className="sheet-small paper-only">{PLAN_WORDS.expected.noBand}</p>
         </>
       )}
       <LineFigure
-        title={WORDS.lineTitle}
+        title={PLAN_WORDS.expected.lineTitle}
         prediction={prediction}
         system={system}
         lines={states.filter(({ id }) => id !== 'bare').map(({ id, line }) => ({ name: stateText(id, sheet), line }))}

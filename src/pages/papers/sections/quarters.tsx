@@ -8,23 +8,21 @@ import { LineFigure } from '../line-figure.tsx';
 import type { AheadRow, SheetPlan } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
 
-const WORDS = PLAN_WORDS.quarters;
-
 function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; readonly system: UnitSystem }) {
   const columns = [
-    { id: 'in', header: WORDS.in, kind: 'number' },
-    { id: 'shows', header: WORDS.shows, kind: 'words' },
-    { id: 'times', header: WORDS.times, kind: 'number' },
-    { id: 'end', header: WORDS.end, kind: 'words' },
-    { id: 'kerf', header: WORDS.kerf, kind: 'words' },
-    { id: 'advice', header: WORDS.advice, kind: 'words' },
+    { id: 'in', header: PLAN_WORDS.quarters.in, kind: 'number' },
+    { id: 'shows', header: PLAN_WORDS.quarters.shows, kind: 'words' },
+    { id: 'times', header: PLAN_WORDS.quarters.times, kind: 'number' },
+    { id: 'end', header: PLAN_WORDS.quarters.end, kind: 'words' },
+    { id: 'kerf', header: PLAN_WORDS.quarters.kerf, kind: 'words' },
+    { id: 'advice', header: PLAN_WORDS.quarters.advice, kind: 'words' },
   ] as const;
   return (
     <>
-      <h3>{WORDS.aheadTitle}</h3>
-      <p>{WORDS.aheadNote}</p>
+      <h3>{PLAN_WORDS.quarters.aheadTitle}</h3>
+      <p>{PLAN_WORDS.quarters.aheadNote}</p>
       <SheetTable
-        caption={WORDS.aheadCaption}
+        caption={PLAN_WORDS.quarters.aheadCaption}
         className="table-ahead"
         columns={columns}
         rows={rows.map(({ fretsIn, ratio, measuredMm, result }) => [
@@ -33,13 +31,13 @@ function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; reado
           formatNumber(ratio, 2),
           bowText(result.expectedFullMm, system),
           result.kerfMm === undefined ? '' : formatQuantity(result.kerfMm, 'mm', 2, system),
-          WORDS.labels[result.advice],
+          PLAN_WORDS.quarters.labels[result.advice],
         ])}
       />
       <dl className="sheet-advice">
         {[...new Map(rows.map(({ result }) => [result.advice, result.text]))].map(([advice, text]) => (
           <div key={advice}>
-            <dt>{WORDS.labels[advice]}</dt>
+            <dt>{PLAN_WORDS.quarters.labels[advice]}</dt>
             <dd>{text}</dd>
           </div>
         ))}
@@ -57,9 +55,9 @@ interface QuartersProps {
 export function Quarters({ sheet, system, onSave }: QuartersProps) {
   const table = quarterTable(sheet.plan);
   return (
-    <Section id="quarters" title={WORDS.title} table={table} onSave={onSave}>
+    <Section id="quarters" title={PLAN_WORDS.quarters.title} table={table} onSave={onSave}>
       <p>
-        {WORDS.note} {sheet.build.rodKind === 'none' ? '' : WORDS.rodNeutral}
+        {PLAN_WORDS.quarters.note} {sheet.build.rodKind === 'none' ? '' : PLAN_WORDS.quarters.rodNeutral}
       </p>
       <DataTable
         table={table}
@@ -69,14 +67,14 @@ export function Quarters({ sheet, system, onSave }: QuartersProps) {
         {...(sheet.ahead.length === 0 ? { without: ['least', 'most'] } : {})}
       />
       {sheet.ahead.length === 0 ? (
-        <p>{WORDS.none}</p>
+        <p>{PLAN_WORDS.quarters.none}</p>
       ) : (
         <>
           <LineFigure
-            title={WORDS.lineTitle}
+            title={PLAN_WORDS.quarters.lineTitle}
             prediction={sheet.prediction}
             system={system}
-            lines={sheet.quarterLines.map((line, index) => ({ name: WORDS.quarter(index + 1), line }))}
+            lines={sheet.quarterLines.map((line, index) => ({ name: PLAN_WORDS.quarters.quarter(index + 1), line }))}
           />
           <WhenAhead rows={sheet.ahead} system={system} />
         </>

@@ -10,8 +10,6 @@ import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { Section } from '../section.tsx';
 import { choiceText, woodText } from '../value-text.ts';
 
-const WORDS = PLAN_WORDS.record;
-
 function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
   const mm = (value: number, digits = 2) => formatQuantity(value, 'mm', digits, system);
   const kerf = plan.slots[0]!.kerfMm;
@@ -19,22 +17,28 @@ function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [stri
   const glue = build.method === 'press' ? undefined : glueById(build.glueKind);
   const lines = bindingInUse(build);
   return [
-    [WORDS.woods, [...new Set(build.laminates.map(({ wood }) => woodText(wood)))].join(', ')],
-    [WORDS.board, groupSummary('board', build, system)],
-    [WORDS.wire, metalById(build.wireMetal).label],
-    [WORDS.crown, WORDS.crownOf(mm(build.crownWidthMm), mm(build.crownHeightMm))],
-    [WORDS.tang, WORDS.tangOf(mm(build.tangWidthMm, 3), mm(build.studWidthMm, 3), mm(build.tangDepthMm))],
-    [WORDS.kerf, alike ? WORDS.kerfOf(mm(kerf, 3)) : WORDS.kerfVaries(mm(kerf, 3))],
-    [WORDS.depth, WORDS.depthOf(mm(build.slotDepthMm), choiceText(build, 'slotBottom'))],
-    [WORDS.chamfer, build.chamferMm > 0 ? WORDS.chamferOf(mm(build.chamferMm)) : WORDS.noChamfer],
-    [WORDS.method, METHOD_WORDS[build.method].label],
-    [WORDS.glue, glue ? glue.label : WORDS.noGlue],
-    [WORDS.release, glue ? glue.release : WORDS.releaseDry],
+    [PLAN_WORDS.record.woods, [...new Set(build.laminates.map(({ wood }) => woodText(wood)))].join(', ')],
+    [PLAN_WORDS.record.board, groupSummary('board', build, system)],
+    [PLAN_WORDS.record.wire, metalById(build.wireMetal).label],
+    [PLAN_WORDS.record.crown, PLAN_WORDS.record.crownOf(mm(build.crownWidthMm), mm(build.crownHeightMm))],
     [
-      WORDS.binding,
+      PLAN_WORDS.record.tang,
+      PLAN_WORDS.record.tangOf(mm(build.tangWidthMm, 3), mm(build.studWidthMm, 3), mm(build.tangDepthMm)),
+    ],
+    [PLAN_WORDS.record.kerf, alike ? PLAN_WORDS.record.kerfOf(mm(kerf, 3)) : PLAN_WORDS.record.kerfVaries(mm(kerf, 3))],
+    [PLAN_WORDS.record.depth, PLAN_WORDS.record.depthOf(mm(build.slotDepthMm), choiceText(build, 'slotBottom'))],
+    [
+      PLAN_WORDS.record.chamfer,
+      build.chamferMm > 0 ? PLAN_WORDS.record.chamferOf(mm(build.chamferMm)) : PLAN_WORDS.record.noChamfer,
+    ],
+    [PLAN_WORDS.record.method, METHOD_WORDS[build.method].label],
+    [PLAN_WORDS.record.glue, glue ? glue.label : PLAN_WORDS.record.noGlue],
+    [PLAN_WORDS.record.release, glue ? glue.release : PLAN_WORDS.record.releaseDry],
+    [
+      PLAN_WORDS.record.binding,
       lines.length === 0
-        ? WORDS.unbound
-        : WORDS.lines(
+        ? PLAN_WORDS.record.unbound
+        : PLAN_WORDS.record.lines(
             lines.map((line) => mm(line.thicknessMm)).join(' + '),
             Math.min(build.linesSawnThrough, lines.length),
             lines.length,
@@ -51,8 +55,8 @@ interface RecordProps {
 
 export function RepairRecord({ build, plan, system }: RecordProps) {
   return (
-    <Section id="record" title={WORDS.title} ownPage whole>
-      <p>{WORDS.note}</p>
+    <Section id="record" title={PLAN_WORDS.record.title} ownPage whole>
+      <p>{PLAN_WORDS.record.note}</p>
       <dl className="sheet-record">
         {recordRows(build, plan, system).map(([label, text]) => (
           <div key={label}>
@@ -61,16 +65,16 @@ export function RepairRecord({ build, plan, system }: RecordProps) {
           </div>
         ))}
       </dl>
-      <h3>{WORDS.blanks}</h3>
+      <h3>{PLAN_WORDS.record.blanks}</h3>
       <dl className="sheet-blanks">
-        {WORDS.blankLabels.map((label) => (
+        {PLAN_WORDS.record.blankLabels.map((label) => (
           <div key={label}>
             <dt>{label}</dt>
             <dd />
           </div>
         ))}
         <div className="blank-wide">
-          <dt>{WORDS.remarks}</dt>
+          <dt>{PLAN_WORDS.record.remarks}</dt>
           <dd />
         </div>
       </dl>

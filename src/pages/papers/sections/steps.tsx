@@ -7,8 +7,6 @@ import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { timeText } from '../../../speech/times.ts';
 import { Section } from '../section.tsx';
 
-const WORDS = PLAN_WORDS.steps;
-
 /** With a capital at its beginning. */
 const sentence = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);
 
@@ -25,7 +23,7 @@ export function Steps({ steps, cautions, system }: StepsProps) {
     for (const id of step.cautions) if (!firstAt.has(id)) firstAt.set(id, index);
   }
   return (
-    <Section id="steps" title={WORDS.title}>
+    <Section id="steps" title={PLAN_WORDS.steps.title}>
       <ol className="sheet-steps">
         {steps.map((step, index) => (
           <li key={step.id}>
@@ -50,9 +48,11 @@ export function Steps({ steps, cautions, system }: StepsProps) {
               {step.cautions.map((id) => (
                 <p key={id} className="step-caution">
                   <strong>
-                    {WORDS.mind}: {withinSentence(WORDS.names[id])}
+                    {PLAN_WORDS.steps.mind}: {withinSentence(PLAN_WORDS.steps.names[id])}
                   </strong>{' '}
-                  {firstAt.get(id) === index ? sentence(texts.get(id) ?? '') : `${WORDS.asAt(firstAt.get(id)! + 1)}.`}
+                  {firstAt.get(id) === index
+                    ? sentence(texts.get(id) ?? '')
+                    : `${PLAN_WORDS.steps.asAt(firstAt.get(id)! + 1)}.`}
                 </p>
               ))}
             </div>

@@ -12,13 +12,11 @@ interface TablesProps {
   readonly onSave: (table: Table) => void;
 }
 
-const WORDS = PLAN_WORDS.tables;
-
 export function Slots({ sheet, system, onSave }: TablesProps) {
   const table = slotTable(sheet.plan);
   return (
-    <Section id="slots" title={WORDS.slots.title} table={table} onSave={onSave} whole>
-      <p>{WORDS.slots.note}</p>
+    <Section id="slots" title={PLAN_WORDS.tables.slots.title} table={table} onSave={onSave} whole>
+      <p>{PLAN_WORDS.tables.slots.note}</p>
       <DataTable
         table={table}
         system={system}
@@ -51,7 +49,7 @@ function GlueFacts({ sheet, system }: Omit<TablesProps, 'onSave'>) {
 export function Seating({ sheet, system, onSave }: TablesProps) {
   const table = seatingTable(sheet.plan);
   return (
-    <Section id="seating" title={WORDS.seating.title} table={table} onSave={onSave}>
+    <Section id="seating" title={PLAN_WORDS.tables.seating.title} table={table} onSave={onSave}>
       <GlueFacts sheet={sheet} system={system} />
       <DataTable table={table} system={system} keep={['turn', 'quarter']} />
     </Section>
@@ -62,7 +60,7 @@ export function Levelling({ sheet, system, onSave }: TablesProps) {
   const table = levellingTable(sheet.plan);
   const words = PLAN_WORDS.levelling;
   return (
-    <Section id="levelling" title={WORDS.levelling.title} table={table} onSave={onSave} whole>
+    <Section id="levelling" title={PLAN_WORDS.tables.levelling.title} table={table} onSave={onSave} whole>
       <p>
         {words[sheet.levelledIn]} {sheet.levellingAssumed ? words.assumed : ''}
       </p>

@@ -12,8 +12,6 @@ interface WireProps {
   readonly onSave: (table: Table) => void;
 }
 
-const WORDS = PLAN_WORDS.order;
-
 /** Too flat to hold a gauge to. */
 const STRAIGHT_MM = 10_000;
 
@@ -22,18 +20,25 @@ function Order({ plan, system }: Omit<WireProps, 'onSave'>) {
   const { order } = plan;
   const cutting = order.sticks?.plan;
   const facts = [
-    WORDS.inFrets(length(order.fretsMm)),
-    WORDS.spare(order.spareFrets),
-    WORDS.total(length(order.totalMm)),
+    PLAN_WORDS.order.inFrets(length(order.fretsMm)),
+    PLAN_WORDS.order.spare(order.spareFrets),
+    PLAN_WORDS.order.total(length(order.totalMm)),
     ...(cutting && order.sticks
-      ? [WORDS.sticks(order.sticks.toOrder, length(cutting.stickLengthMm)), WORDS.waste(length(cutting.wasteMm))]
+      ? [
+          PLAN_WORDS.order.sticks(order.sticks.toOrder, length(cutting.stickLengthMm)),
+          PLAN_WORDS.order.waste(length(cutting.wasteMm)),
+        ]
       : []),
-    ...(order.coil ? [WORDS.coil(formatNumber(order.coil.turns, 1))] : []),
+    ...(order.coil ? [PLAN_WORDS.order.coil(formatNumber(order.coil.turns, 1))] : []),
   ];
   return (
     <p>
-      <b>{WORDS.title}:</b> {facts.join('; ')}.{' '}
-      {cutting ? (cutting.provenFewest ? WORDS.fewest : WORDS.perhapsFewer(cutting.fewestPossible)) : ''}
+      <b>{PLAN_WORDS.order.title}:</b> {facts.join('; ')}.{' '}
+      {cutting
+        ? cutting.provenFewest
+          ? PLAN_WORDS.order.fewest
+          : PLAN_WORDS.order.perhapsFewer(cutting.fewestPossible)
+        : ''}
     </p>
   );
 }

@@ -36,56 +36,52 @@ function action(
   group: ActionGroup,
   id: string,
   keys: readonly string[],
-  rest: Omit<Action, 'id' | 'group' | 'keys' | 'label' | 'changesBuild'> & {
-    label: string | Action['label'];
-    changesBuild?: true;
-  },
+  rest: Omit<Action, 'id' | 'group' | 'keys' | 'changesBuild'> & { changesBuild?: true },
 ): Action {
-  const { label, changesBuild = false, ...others } = rest;
-  return { group, id, keys, changesBuild, label: typeof label === 'string' ? () => label : label, ...others };
+  return { group, id, keys, changesBuild: false, ...rest };
 }
 
 export const ACTIONS: readonly Action[] = [
   action('project', 'open', ['Mod+O'], {
-    label: PROJECT_WORDS.open,
+    label: () => PROJECT_WORDS.open,
     changesBuild: true,
     run: (store) => openProject(store),
   }),
-  action('project', 'save', ['Mod+S'], { label: PROJECT_WORDS.save, run: (store) => saveProject(store) }),
+  action('project', 'save', ['Mod+S'], { label: () => PROJECT_WORDS.save, run: (store) => saveProject(store) }),
   action('project', 'keep', ['Mod+Shift+S'], {
-    label: LIBRARY_WORDS.keepAction,
+    label: () => LIBRARY_WORDS.keepAction,
     run: async (store) => {
       const { keepBench } = await import('../../library/keep.ts');
       await keepBench(store);
     },
   }),
   action('project', 'library', ['I'], {
-    label: LIBRARY_WORDS.action,
+    label: () => LIBRARY_WORDS.action,
     run: (store) => store.getState().openDialog('library'),
   }),
   action('project', 'share', ['S'], {
-    label: SHARE_WORDS.action,
+    label: () => SHARE_WORDS.action,
     run: (store) => store.getState().openDialog('share'),
   }),
   action('project', 'compare', ['G'], {
-    label: COMPARE_WORDS.action,
+    label: () => COMPARE_WORDS.action,
     run: (store) => store.getState().openDialog('compare'),
   }),
   action('project', 'wanted', ['W'], {
-    label: WANTED_WORDS.action,
+    label: () => WANTED_WORDS.action,
     run: (store) => store.getState().openDialog('wanted'),
   }),
   action('project', 'bench-log', ['J'], {
-    label: LOG_WORDS.action,
+    label: () => LOG_WORDS.action,
     run: (store) => store.getState().openDialog('bench-log'),
   }),
   action('project', 'refret', ['X'], {
-    label: REFRET_WORDS.action,
+    label: () => REFRET_WORDS.action,
     run: (store) => store.getState().openDialog('refret'),
   }),
-  action('project', 'plan', ['F'], { label: SHEETS_WORDS.open, run: () => goTo('plan') }),
-  action('project', 'template', ['K'], { label: SHEETS_WORDS.template, run: () => goTo('template') }),
-  action('project', 'files', ['D'], { label: SHEETS_WORDS.files, run: () => goTo('files') }),
+  action('project', 'plan', ['F'], { label: () => SHEETS_WORDS.open, run: () => goTo('plan') }),
+  action('project', 'template', ['K'], { label: () => SHEETS_WORDS.template, run: () => goTo('template') }),
+  action('project', 'files', ['D'], { label: () => SHEETS_WORDS.files, run: () => goTo('files') }),
   action('edit', 'undo', ['Mod+Z'], {
     label: (state) => PROJECT_WORDS.undo(state.history.past.at(-1)?.label),
     enabled: (state) => state.history.past.length > 0,
@@ -99,7 +95,7 @@ export const ACTIONS: readonly Action[] = [
     run: (store) => store.getState().redo(),
   }),
   action('edit', 'next-method', ['M'], {
-    label: ACTION_WORDS.nextMethod,
+    label: () => ACTION_WORDS.nextMethod,
     changesBuild: true,
     run: (store) => {
       const { build, change } = store.getState();
@@ -111,96 +107,102 @@ export const ACTIONS: readonly Action[] = [
     label: (state) => (state.playing ? RAIL_WORDS.pause : RAIL_WORDS.play),
     run: (store) => store.getState().setPlaying(!store.getState().playing),
   }),
-  action('job', 'step-back', [','], { label: RAIL_WORDS.back, run: (store) => void store.getState().stepRail(-1) }),
-  action('job', 'step-on', ['.'], { label: RAIL_WORDS.forward, run: (store) => void store.getState().stepRail(1) }),
+  action('job', 'step-back', [','], {
+    label: () => RAIL_WORDS.back,
+    run: (store) => void store.getState().stepRail(-1),
+  }),
+  action('job', 'step-on', ['.'], {
+    label: () => RAIL_WORDS.forward,
+    run: (store) => void store.getState().stepRail(1),
+  }),
   ...SCENE_VIEWS.map((view, index) =>
     action('view', `view-${view}`, [String(index + 1)], {
-      label: VIEW_WORDS[view].label,
+      label: () => VIEW_WORDS[view].label,
       pressed: (state) => state.view === view,
       run: (store) => store.getState().setView(view),
     }),
   ),
   action('view', 'next-fret', ['N'], {
-    label: ACTION_WORDS.nextFret,
+    label: () => ACTION_WORDS.nextFret,
     enabled: (state) => state.selectedFret < state.build.fretCount,
     run: (store) => store.getState().selectFret(store.getState().selectedFret + 1),
   }),
   action('view', 'previous-fret', ['B'], {
-    label: ACTION_WORDS.previousFret,
+    label: () => ACTION_WORDS.previousFret,
     enabled: (state) => state.selectedFret > 1,
     run: (store) => store.getState().selectFret(store.getState().selectedFret - 1),
   }),
   action('view', 'more-bow', [']'], {
-    label: ACTION_WORDS.moreBow,
+    label: () => ACTION_WORDS.moreBow,
     run: (store) => store.getState().setBowFactor(factorAfter(store.getState(), 1)),
   }),
   action('view', 'less-bow', ['['], {
-    label: ACTION_WORDS.lessBow,
+    label: () => ACTION_WORDS.lessBow,
     run: (store) => store.getState().setBowFactor(factorAfter(store.getState(), -1)),
   }),
   action('view', 'true-size', ['T'], {
-    label: ACTION_WORDS.trueSize,
+    label: () => ACTION_WORDS.trueSize,
     pressed: (state) => state.trueScale,
     run: (store) => store.getState().setTrueScale(!store.getState().trueScale),
   }),
   action('view', 'lift', ['L'], {
-    label: ACTION_WORDS.lift,
+    label: () => ACTION_WORDS.lift,
     pressed: (state) => state.lifted,
     run: (store) => store.getState().setLifted(!store.getState().lifted),
   }),
   action('view', 'rod', ['R'], {
-    label: ACTION_WORDS.rod,
+    label: () => ACTION_WORDS.rod,
     enabled: (state) => !isCutOpen(state.view),
     pressed: (state) => state.showRod,
     run: (store) => store.getState().setShowRod(!store.getState().showRod),
   }),
   action('view', 'arrows', ['A'], {
-    label: ACTION_WORDS.arrows,
+    label: () => ACTION_WORDS.arrows,
     enabled: (state) => !isCutOpen(state.view),
     pressed: (state) => state.showArrows,
     run: (store) => store.getState().setShowArrows(!store.getState().showArrows),
   }),
   action('view', 'stress', ['Z'], {
-    label: ACTION_WORDS.stress,
+    label: () => ACTION_WORDS.stress,
     enabled: (state) => canShowStress(state.view, state.build),
     pressed: (state) => state.showStress,
     run: (store) => store.getState().setShowStress(!store.getState().showStress),
   }),
   action('view', 'comparing', ['C'], {
-    label: ACTION_WORDS.comparing,
+    label: () => ACTION_WORDS.comparing,
     pressed: (state) => state.comparing,
     run: (store) => store.getState().setComparing(!store.getState().comparing),
   }),
   action('view', 'over-time', ['V'], {
-    label: COURSE_WORDS.action,
+    label: () => COURSE_WORDS.action,
     pressed: (state) => state.overTime,
     run: (store) => store.getState().setOverTime(!store.getState().overTime),
   }),
   action('page', 'licences', [], {
-    label: PROGRAM_WORDS.open,
+    label: () => PROGRAM_WORDS.open,
     run: (store) => store.getState().openDialog('licences'),
   }),
   action('page', 'proof', ['Q'], {
-    label: PROOF_WORDS.action,
+    label: () => PROOF_WORDS.action,
     run: (store) => store.getState().openDialog('proof'),
   }),
   action('page', 'units', ['U'], {
-    label: ACTION_WORDS.units,
+    label: () => ACTION_WORDS.units,
     run: (store) => {
       const { unitSystem, setUnitSystem } = store.getState();
       setUnitSystem(unitSystem === 'metric' ? 'inch' : 'metric');
     },
   }),
   action('page', 'lessons', ['E'], {
-    label: LESSON_WORDS.action,
+    label: () => LESSON_WORDS.action,
     run: (store) => store.getState().openDialog('lessons'),
   }),
   action('page', 'glossary', ['Y'], {
-    label: GLOSSARY_WORDS.action,
+    label: () => GLOSSARY_WORDS.action,
     run: (store) => store.getState().openDialog('glossary'),
   }),
   action('page', 'help', ['?'], {
-    label: ACTION_WORDS.help,
+    label: () => ACTION_WORDS.help,
     run: (store) => store.getState().setHelpOpen(!store.getState().helpOpen),
   }),
 ];

@@ -17,11 +17,11 @@ import './controls.css';
 const OPEN_AT_FIRST: ReadonlySet<GroupId> = new Set<GroupId>(['slots', 'seating']);
 
 /** Lists that belong to a group and do not fit one control. */
-const LISTS: Partial<Record<GroupId, ReactNode>> = {
-  neck: <LaminatesEditor />,
-  edges: <BindingEditor />,
-  strings: <StringsEditor />,
-  existing: (
+const LISTS: Partial<Record<GroupId, () => ReactNode>> = {
+  neck: () => <LaminatesEditor />,
+  edges: () => <BindingEditor />,
+  strings: () => <StringsEditor />,
+  existing: () => (
     <>
       <ReliefsEditor />
       <RegionsEditor />
@@ -77,7 +77,7 @@ function Group({ id, label }: { readonly id: GroupId; readonly label: string }) 
       {open && (
         <>
           <GroupPanel key={id} group={id} />
-          {LISTS[id]}
+          {LISTS[id]?.()}
         </>
       )}
     </details>

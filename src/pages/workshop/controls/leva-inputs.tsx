@@ -1,10 +1,11 @@
 /**
  * The inputs that leva shows: its own have no name, no tab stop and no keys, clamp what is typed and show two decimals
  * at most, so every kind of parameter brings its own. leva holds a copy of each value and calls back when an edit
- * begins and ends; the store decides.
+ * begins and ends; the store decides. leva draws a row only for a value of its own, so each row asks for the language.
  */
 import { createPlugin, useInputContext, type LevaInputProps } from 'leva/plugin';
 import type { ChoiceParameter, FlagParameter, NumberParameter, Parameter } from '../../../neck/parameter-kinds.ts';
+import { useLanguage } from '../../../kit/use-language.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { ChoiceControl } from './choice-control.tsx';
 import { FlagControl } from './flag-control.tsx';
@@ -25,6 +26,7 @@ function NumberInput() {
   const { value, settings, emitOnEditStart, emitOnEditEnd } =
     useInputContext<LevaInputProps<number, Settings<NumberParameter>>>();
   const system = useBackbow((state) => state.unitSystem);
+  useLanguage();
   const { parameter } = settings;
   return (
     <NumberControl
@@ -41,6 +43,7 @@ function NumberInput() {
 function ChoiceInput() {
   const { value, settings } = useInputContext<LevaInputProps<string, Settings<ChoiceParameter>>>();
   const system = useBackbow((state) => state.unitSystem);
+  useLanguage();
   const { parameter } = settings;
   return (
     <ChoiceControl
@@ -55,6 +58,7 @@ function ChoiceInput() {
 function FlagInput() {
   const { value, settings } = useInputContext<LevaInputProps<boolean, Settings<FlagParameter>>>();
   const system = useBackbow((state) => state.unitSystem);
+  useLanguage();
   const { parameter } = settings;
   return (
     <FlagControl

@@ -8,8 +8,6 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { useRefusal } from '../controls/use-refusal.ts';
 
-const WORDS = LIST_WORDS.binding;
-
 export function BindingEditor() {
   const build = useBackbow((state) => state.build);
   const system = useBackbow((state) => state.unitSystem);
@@ -17,39 +15,43 @@ export function BindingEditor() {
   const { beginGesture, endGesture } = store.getState();
 
   function change(index: number, part: Partial<BindingLine>) {
-    const outcome = store.getState().change({ binding: withEntry(build.binding, index, part) }, WORDS.line(index + 1));
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    const outcome = store
+      .getState()
+      .change({ binding: withEntry(build.binding, index, part) }, LIST_WORDS.binding.line(index + 1));
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.binding.title, system));
     return outcome;
   }
 
   const lines = bindingInUse(build);
-  if (lines.length === 0) return <p className="quiet list-editor">{WORDS.none}</p>;
+  if (lines.length === 0) return <p className="quiet list-editor">{LIST_WORDS.binding.none}</p>;
   return (
     <fieldset className="list-editor">
       <legend>
-        {WORDS.title}, {displayUnit('mm', system).label}
+        {LIST_WORDS.binding.title}, {displayUnit('mm', system).label}
       </legend>
       <ol className="binding-lines">
         {lines.map((line, index) => (
           <li key={index}>
-            <span>{WORDS.line(index + 1)}</span>
+            <span>{LIST_WORDS.binding.line(index + 1)}</span>
             <ListNumber
               kind="thicknessMm"
-              name={WORDS.thickness(index + 1)}
+              name={LIST_WORDS.binding.thickness(index + 1)}
               value={line.thicknessMm}
               system={system}
               change={(thicknessMm) => change(index, { thicknessMm })}
             />
             <input
               type="color"
-              aria-label={WORDS.colour(index + 1)}
+              aria-label={LIST_WORDS.binding.colour(index + 1)}
               value={line.colour}
               // The picker reports every colour passed over: all of them until it is left are one step.
-              onFocus={() => beginGesture(WORDS.colour(index + 1))}
+              onFocus={() => beginGesture(LIST_WORDS.binding.colour(index + 1))}
               onChange={(event) => change(index, { colour: event.currentTarget.value })}
               onBlur={endGesture}
             />
-            <span className="quiet">{index < build.linesSawnThrough ? WORDS.sawn : WORDS.whole}</span>
+            <span className="quiet">
+              {index < build.linesSawnThrough ? LIST_WORDS.binding.sawn : LIST_WORDS.binding.whole}
+            </span>
           </li>
         ))}
       </ol>

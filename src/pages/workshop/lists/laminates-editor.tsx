@@ -10,13 +10,11 @@ import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
 import { useRefusal } from '../controls/use-refusal.ts';
 
-const WORDS = LIST_WORDS.laminates;
-
 function placeOf(index: number, count: number): string {
-  if (count === 1) return WORDS.places.one;
-  if (index === 0) return WORDS.places.centre;
-  if (index === count - 1) return WORDS.places.outer;
-  return count === 4 ? `${WORDS.places.next} ${index}` : WORDS.places.next;
+  if (count === 1) return LIST_WORDS.laminates.places.one;
+  if (index === 0) return LIST_WORDS.laminates.places.centre;
+  if (index === count - 1) return LIST_WORDS.laminates.places.outer;
+  return count === 4 ? `${LIST_WORDS.laminates.places.next} ${index}` : LIST_WORDS.laminates.places.next;
 }
 
 export function LaminatesEditor() {
@@ -26,17 +24,17 @@ export function LaminatesEditor() {
   const [message, setMessage] = useRefusal();
 
   function change(wanted: readonly Laminate[]) {
-    const outcome = store.getState().change({ laminates: wanted }, WORDS.title);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    const outcome = store.getState().change({ laminates: wanted }, LIST_WORDS.laminates.title);
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.laminates.title, system));
     return outcome;
   }
 
   return (
     <div className="list-editor">
       <LabelledSelect
-        label={WORDS.make}
+        label={LIST_WORDS.laminates.make}
         value={String(laminates.length)}
-        options={WORDS.pieces.map((label, index) => ({ value: String(index + 1), label }))}
+        options={LIST_WORDS.laminates.pieces.map((label, index) => ({ value: String(index + 1), label }))}
         choose={(count) => change(withPieces(laminates, Number(count)))}
       />
       {laminates.map((laminate, index) => {
@@ -45,20 +43,20 @@ export function LaminatesEditor() {
         return (
           <div key={index} className="list-entry">
             <LabelledSelect
-              label={WORDS.wood(place)}
+              label={LIST_WORDS.laminates.wood(place)}
               value={laminate.wood}
               options={WOOD_OPTIONS}
               choose={(wood) => change(withEntry(laminates, index, { wood }))}
             />
             {isRest ? (
-              laminates.length > 1 && <p className="quiet">{WORDS.rest(percentText(laminate.share))}</p>
+              laminates.length > 1 && <p className="quiet">{LIST_WORDS.laminates.rest(percentText(laminate.share))}</p>
             ) : (
               <NumberControl
-                parameter={shareParameter(laminates, index, WORDS.share(place))}
+                parameter={shareParameter(laminates, index, LIST_WORDS.laminates.share(place))}
                 value={Number((laminate.share * 100).toFixed(6))}
                 system={system}
                 change={(percent) => change(withShare(laminates, index, percent / 100))}
-                begin={() => beginGesture(WORDS.title)}
+                begin={() => beginGesture(LIST_WORDS.laminates.title)}
                 end={endGesture}
               />
             )}

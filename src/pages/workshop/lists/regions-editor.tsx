@@ -8,8 +8,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { useRefusal } from '../controls/use-refusal.ts';
 
-const WORDS = LIST_WORDS.regions;
-const COLUMNS = Object.keys(WORDS.columns) as (keyof FretRegion)[];
+const COLUMNS = ['fromFret', 'toFret', 'kerfMm', 'tangWidthMm', 'studWidthMm'] as const;
 
 export function RegionsEditor() {
   const build = useBackbow((state) => state.build);
@@ -19,7 +18,7 @@ export function RegionsEditor() {
 
   function change(wanted: readonly FretRegion[], label: string) {
     const outcome = store.getState().change({ regions: wanted }, label);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.regions.title, system));
     return outcome;
   }
 
@@ -27,23 +26,23 @@ export function RegionsEditor() {
   return (
     <fieldset className="list-editor">
       <legend>
-        {WORDS.title}, {unit}
+        {LIST_WORDS.regions.title}, {unit}
       </legend>
       {regions.length === 0 ? (
-        <p className="quiet">{WORDS.none}</p>
+        <p className="quiet">{LIST_WORDS.regions.none}</p>
       ) : (
         <div className="table-scroll">
           <table className="list-table">
-            <caption className="visually-hidden">{WORDS.caption}</caption>
+            <caption className="visually-hidden">{LIST_WORDS.regions.caption}</caption>
             <thead>
               <tr>
                 {COLUMNS.map((column) => (
                   <th key={column} scope="col">
-                    {WORDS.columns[column]}
+                    {LIST_WORDS.regions.columns[column]}
                   </th>
                 ))}
                 <th scope="col">
-                  <span className="visually-hidden">{WORDS.removeShort}</span>
+                  <span className="visually-hidden">{LIST_WORDS.regions.removeShort}</span>
                 </th>
               </tr>
             </thead>
@@ -54,11 +53,11 @@ export function RegionsEditor() {
                     <td key={column}>
                       <ListNumber
                         kind={column}
-                        name={`${WORDS.region(index + 1)}, ${WORDS.columns[column]}`}
+                        name={`${LIST_WORDS.regions.region(index + 1)}, ${LIST_WORDS.regions.columns[column]}`}
                         value={region[column]}
                         system={system}
                         change={(value) =>
-                          change(withEntry(regions, index, { [column]: value }), WORDS.region(index + 1))
+                          change(withEntry(regions, index, { [column]: value }), LIST_WORDS.regions.region(index + 1))
                         }
                       />
                     </td>
@@ -67,10 +66,10 @@ export function RegionsEditor() {
                     <button
                       type="button"
                       className="link"
-                      aria-label={WORDS.remove(index + 1)}
-                      onClick={() => change(regions.toSpliced(index, 1), WORDS.remove(index + 1))}
+                      aria-label={LIST_WORDS.regions.remove(index + 1)}
+                      onClick={() => change(regions.toSpliced(index, 1), LIST_WORDS.regions.remove(index + 1))}
                     >
-                      {WORDS.removeShort}
+                      {LIST_WORDS.regions.removeShort}
                     </button>
                   </td>
                 </tr>
@@ -85,10 +84,13 @@ export function RegionsEditor() {
           disabled={regions.length >= MAX_REGIONS}
           onClick={() => {
             const { fretCount, kerfMm, tangWidthMm, studWidthMm } = build;
-            change([...regions, { fromFret: 1, toFret: fretCount, kerfMm, tangWidthMm, studWidthMm }], WORDS.add);
+            change(
+              [...regions, { fromFret: 1, toFret: fretCount, kerfMm, tangWidthMm, studWidthMm }],
+              LIST_WORDS.regions.add,
+            );
           }}
         >
-          {WORDS.add}
+          {LIST_WORDS.regions.add}
         </button>
       </div>
       <p className="refusal" role="alert">

@@ -7,8 +7,6 @@ import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { useRefusal } from '../controls/use-refusal.ts';
 
-const WORDS = LIST_WORDS.reliefs;
-
 export function ReliefsEditor() {
   const reliefs = useBackbow((state) => state.build.startingReliefMm);
   const count = useBackbow((state) => state.build.fretCount);
@@ -18,7 +16,7 @@ export function ReliefsEditor() {
 
   function change(wanted: readonly number[], label: string) {
     const outcome = store.getState().change({ startingReliefMm: wanted }, label);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.reliefs.title, system));
     return outcome;
   }
 
@@ -26,7 +24,7 @@ export function ReliefsEditor() {
   return (
     <fieldset className="list-editor">
       <legend>
-        {WORDS.title}, {displayUnit('mm', system).label}
+        {LIST_WORDS.reliefs.title}, {displayUnit('mm', system).label}
       </legend>
       <p>
         <label className="tick">
@@ -34,23 +32,26 @@ export function ReliefsEditor() {
             type="checkbox"
             checked={reliefs.length > 0}
             onChange={(event) =>
-              change(event.currentTarget.checked ? Array.from({ length: count }, () => 0) : [], WORDS.title)
+              change(
+                event.currentTarget.checked ? Array.from({ length: count }, () => 0) : [],
+                LIST_WORDS.reliefs.title,
+              )
             }
           />
-          {WORDS.perFret}
+          {LIST_WORDS.reliefs.perFret}
         </label>
       </p>
       {reliefs.length > 0 && (
-        <ol className="relief-list" aria-label={WORDS.caption}>
+        <ol className="relief-list" aria-label={LIST_WORDS.reliefs.caption}>
           {reliefs.map((relief, index) => (
             <li key={index}>
               <span aria-hidden="true">{index + 1}</span>
               <ListNumber
                 kind="startingReliefMm"
-                name={WORDS.fret(index + 1)}
+                name={LIST_WORDS.reliefs.fret(index + 1)}
                 value={relief}
                 system={system}
-                change={(value) => change(reliefs.with(index, value), WORDS.fret(index + 1))}
+                change={(value) => change(reliefs.with(index, value), LIST_WORDS.reliefs.fret(index + 1))}
               />
             </li>
           ))}

@@ -1,6 +1,7 @@
 /** The strings: a set, a tuning, and every string by itself. */
 import {
   CONSTRUCTION_LABELS,
+  CONSTRUCTIONS,
   pitchName,
   STRING_SETS,
   TUNINGS,
@@ -19,8 +20,6 @@ import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
 import { useRefusal } from '../controls/use-refusal.ts';
 
-const WORDS = LIST_WORDS.strings;
-const CONSTRUCTIONS = Object.keys(CONSTRUCTION_LABELS) as StringConstruction[];
 const { min: LOWEST, max: HIGHEST } = LIST_NUMBERS['pitch']!;
 const PITCHES = Array.from({ length: HIGHEST - LOWEST + 1 }, (_, index) => HIGHEST - index);
 const MOST_STRINGS = 12;
@@ -42,7 +41,7 @@ export function StringsEditor() {
 
   function change(wanted: readonly StringSpec[], label: string) {
     const outcome = store.getState().change({ strings: wanted }, label);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, WORDS.title, system));
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.strings.title, system));
     return outcome;
   }
 
@@ -50,49 +49,49 @@ export function StringsEditor() {
   return (
     <div className="list-editor">
       <LabelledSelect
-        label={WORDS.set}
+        label={LIST_WORDS.strings.set}
         value={setOf(strings)?.id ?? ''}
         options={STRING_SETS.map((set) => ({ value: set.id, label: set.label }))}
-        other={WORDS.own}
-        choose={(id) => change(withSet(strings, id), WORDS.set)}
+        other={LIST_WORDS.strings.own}
+        choose={(id) => change(withSet(strings, id), LIST_WORDS.strings.set)}
       />
       <LabelledSelect
-        label={WORDS.tuning}
+        label={LIST_WORDS.strings.tuning}
         value={tuningOf(strings)?.id ?? ''}
         options={tunings.map((tuning) => ({ value: tuning.id, label: tuning.label }))}
-        other={WORDS.own}
-        choose={(id) => change(withTuning(strings, id), WORDS.tuning)}
+        other={LIST_WORDS.strings.own}
+        choose={(id) => change(withTuning(strings, id), LIST_WORDS.strings.tuning)}
       />
       <div className="table-scroll">
         <table className="list-table">
-          <caption className="visually-hidden">{WORDS.caption}</caption>
+          <caption className="visually-hidden">{LIST_WORDS.strings.caption}</caption>
           <thead>
             <tr>
               <th scope="col">
-                <span className="visually-hidden">{WORDS.string}</span>
+                <span className="visually-hidden">{LIST_WORDS.strings.string}</span>
               </th>
-              <th scope="col">{WORDS.construction}</th>
+              <th scope="col">{LIST_WORDS.strings.construction}</th>
               <th scope="col">
-                {WORDS.diameter}, {unit}
+                {LIST_WORDS.strings.diameter}, {unit}
               </th>
               <th scope="col">
-                {WORDS.core}, {unit}
+                {LIST_WORDS.strings.core}, {unit}
               </th>
-              <th scope="col">{WORDS.pitch}</th>
-              <th scope="col">{WORDS.pull}</th>
+              <th scope="col">{LIST_WORDS.strings.pitch}</th>
+              <th scope="col">{LIST_WORDS.strings.pull}</th>
             </tr>
           </thead>
           <tbody>
             {strings.map((string, index) => {
-              const name = (what: string) => `${WORDS.string} ${index + 1}, ${withinSentence(what)}`;
+              const name = (what: string) => `${LIST_WORDS.strings.string} ${index + 1}, ${withinSentence(what)}`;
               const edit = (part: Partial<StringSpec>) =>
-                change(withEntry(strings, index, part), WORDS.changed(String(index + 1)));
+                change(withEntry(strings, index, part), LIST_WORDS.strings.changed(String(index + 1)));
               return (
                 <tr key={index}>
                   <th scope="row">{index + 1}</th>
                   <td>
                     <select
-                      aria-label={name(WORDS.construction)}
+                      aria-label={name(LIST_WORDS.strings.construction)}
                       value={string.construction}
                       onChange={(event) => edit({ construction: event.currentTarget.value as StringConstruction })}
                     >
@@ -106,7 +105,7 @@ export function StringsEditor() {
                   <td>
                     <ListNumber
                       kind="diameterMm"
-                      name={name(WORDS.diameter)}
+                      name={name(LIST_WORDS.strings.diameter)}
                       value={string.diameterMm}
                       system={system}
                       change={(diameterMm) => edit({ diameterMm })}
@@ -116,7 +115,7 @@ export function StringsEditor() {
                     {string.construction.endsWith('-wound') ? (
                       <ListNumber
                         kind="coreMm"
-                        name={name(WORDS.core)}
+                        name={name(LIST_WORDS.strings.core)}
                         value={string.coreMm}
                         system={system}
                         change={(coreMm) => edit({ coreMm })}
@@ -127,7 +126,7 @@ export function StringsEditor() {
                   </td>
                   <td>
                     <select
-                      aria-label={name(WORDS.pitch)}
+                      aria-label={name(LIST_WORDS.strings.pitch)}
                       value={string.pitch}
                       onChange={(event) => edit({ pitch: Number(event.currentTarget.value) })}
                     >
@@ -149,12 +148,16 @@ export function StringsEditor() {
         <button
           type="button"
           disabled={strings.length >= MOST_STRINGS}
-          onClick={() => change([...strings, lowerString(strings)], WORDS.add)}
+          onClick={() => change([...strings, lowerString(strings)], LIST_WORDS.strings.add)}
         >
-          {WORDS.add}
+          {LIST_WORDS.strings.add}
         </button>
-        <button type="button" disabled={strings.length <= 1} onClick={() => change(strings.slice(0, -1), WORDS.remove)}>
-          {WORDS.remove}
+        <button
+          type="button"
+          disabled={strings.length <= 1}
+          onClick={() => change(strings.slice(0, -1), LIST_WORDS.strings.remove)}
+        >
+          {LIST_WORDS.strings.remove}
         </button>
       </div>
       <p className="refusal" role="alert">
