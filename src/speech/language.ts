@@ -50,7 +50,7 @@ export function speak(chosen: Language, catalogue: Tables): void {
   language = chosen;
   tables = catalogue;
   for (const [id, { english, live }] of registered) fill(live as Fields, (tables[id] ?? english) as Fields);
-  for (const listener of [...listeners]) listener();
+  for (const listener of listeners) listener();
 }
 
 /** Calls back after the language has changed. @returns ends it */

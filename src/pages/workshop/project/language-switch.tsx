@@ -18,7 +18,7 @@ async function choose(choice: Choice): Promise<void> {
   setLanguage(choice);
   if (!(await chooseLanguage(wanted))) {
     if (store.getState().language === choice) setLanguage(before);
-    notify('warning', START_WORDS[wanted].wordsMissing, [], wanted);
+    notify('warning', START_WORDS[wanted].wordsMissing, [], { lang: wanted });
   } else if (loadPreferences().language !== choice) notify('warning', LANGUAGE_WORDS.notKept);
 }
 
