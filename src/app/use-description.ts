@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import { useLanguage } from '../kit/use-language.ts';
 import { railText } from '../pages/workshop/rail/rail-text.ts';
-import { bowText } from '../speech/en/bow.ts';
+import { bowText } from '../speech/bow.ts';
 import { METHOD_WORDS, PICTURE_WORDS, VIEW_WORDS } from '../speech/en/workshop.ts';
 import { linesOf } from '../state/lines.ts';
 import { store, useBackbow, type BackbowState } from '../state/store.ts';

@@ -18,7 +18,7 @@ import { say } from '../speech/language.ts';
 import type { Build } from '../neck/build.ts';
 import { metalById, type Metal } from '../neck/metals.ts';
 import { sagittaMm } from '../neck/neck-shape.ts';
-import { withDecimalSign } from '../neck/units.ts';
+import { withDecimalSign } from '../speech/quantity.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 
 /** Share of a bend that stays, for ξ ≥ 0. @throws {RangeError} when ξ is negative or no number. */

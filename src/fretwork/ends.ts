@@ -20,7 +20,7 @@
 import { bindingInUse, type Build } from '../neck/build.ts';
 import { say } from '../speech/language.ts';
 import { boardRadiusMm, boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
-import { withDecimalSign } from '../neck/units.ts';
+import { withDecimalSign } from '../speech/quantity.ts';
 import { arcMm } from './arc.ts';
 
 /** One line of binding at a fret. */

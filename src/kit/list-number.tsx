@@ -3,7 +3,7 @@ import { useId } from 'react';
 import { LIST_NUMBERS } from '../neck/schema.ts';
 import type { UnitSystem } from '../neck/units.ts';
 import type { Outcome } from '../state/build-slice.ts';
-import type { Scaled } from '../pages/workshop/controls/display-scale.ts';
+import type { Scaled } from '../speech/scale.ts';
 import { TypedNumber } from './typed-number.tsx';
 import { useRefusal } from '../pages/workshop/controls/use-refusal.ts';
 

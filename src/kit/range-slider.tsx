@@ -1,7 +1,7 @@
 /** A native range input that steps as the parameter says, names its value with its unit, and marks what is usual. */
 import { useRef, type KeyboardEvent } from 'react';
 import type { UnitSystem } from '../neck/units.ts';
-import { displayScale, quantityText, snapped, stepped, type Scaled } from '../pages/workshop/controls/display-scale.ts';
+import { displayScale, quantityText, snapped, stepped, type Scaled } from '../speech/scale.ts';
 import { stepsOfKey } from './step-keys.ts';
 
 interface RangeSliderProps {

@@ -1,5 +1,5 @@
 /** A text that is longer than can be kept: it stays as it was typed or pasted, and is refused in words until it is mended. */
-import { formatNumber } from '../neck/units.ts';
+import { formatNumber } from '../speech/quantity.ts';
 import { CONTROL_WORDS } from '../speech/en/controls.ts';
 
 /**

@@ -2,15 +2,8 @@
 import { useState, type KeyboardEvent } from 'react';
 import type { UnitSystem } from '../neck/units.ts';
 import type { Outcome } from '../state/build-slice.ts';
-import {
-  displayScale,
-  numberText,
-  parseTyped,
-  quantityText,
-  stepped,
-  type Scaled,
-} from '../pages/workshop/controls/display-scale.ts';
-import { notANumber, outOfRange, refusalText } from '../pages/workshop/controls/refusal.ts';
+import { displayScale, numberText, parseTyped, quantityText, stepped, type Scaled } from '../speech/scale.ts';
+import { notANumber, outOfRange, refusalText } from '../speech/refusal.ts';
 import { stepsOfKey } from './step-keys.ts';
 
 interface TypedNumberProps {

@@ -12,7 +12,7 @@ import {
 } from './neck-shape.ts';
 import { parameterById, type ParameterId } from './parameters.ts';
 import type { Problem } from './problems.ts';
-import { displayUnit } from './units.ts';
+import { unitLabel } from '../speech/quantity.ts';
 
 /** Least wood that must stay under a slot anywhere, mm. */
 export const LEAST_BOARD_LEFT_MM = 0.3;
@@ -40,7 +40,7 @@ function limit(build: Build, id: ParameterId, kind: 'min' | 'max', value: number
   if (kind === 'min' ? given >= value - 1e-9 : given <= value + 1e-9) return undefined;
   const parameter = parameterById(id);
   const unit = parameter.kind === 'number' ? parameter.unit : '';
-  const unitText = unit === '' ? '' : ` ${displayUnit(unit, 'metric').label}`;
+  const unitText = unit === '' ? '' : ` ${unitLabel(unit, 'metric')}`;
   return {
     code: 'impossible',
     parameter: id,

@@ -17,7 +17,8 @@ import { findImpossible } from './combinations.ts';
 import { PARAMETERS } from './parameters.ts';
 import type { Parameter } from './parameter-kinds.ts';
 import { describeValue, type Problem } from './problems.ts';
-import { displayUnit, type Unit } from './units.ts';
+import type { Unit } from './units.ts';
+import { unitLabel } from '../speech/quantity.ts';
 import { CONSTRUCTIONS } from './strings.ts';
 import { OWN_WOOD_ID, WOODS } from './woods.ts';
 
@@ -142,7 +143,7 @@ function labelOf(path: readonly PropertyKey[]): string {
 }
 
 function rangeText(min: number, max: number, unit: Unit): string {
-  return say`${min} to ${max}${unit === '' ? '' : ` ${displayUnit(unit, 'metric').label}`}`;
+  return say`${min} to ${max}${unit === '' ? '' : ` ${unitLabel(unit, 'metric')}`}`;
 }
 
 /** The most or least of a text or list. */

@@ -3,7 +3,7 @@
  * table or an entry that is missing does not compile; a test holds that no table of the source is missing here.
  */
 import type * as strings from '../neck/strings.ts';
-import type * as units from '../neck/units.ts';
+import type * as quantity from './en/quantity.ts';
 import type * as log from './en/log.ts';
 import type * as compare from './en/compare.ts';
 import type * as customer from './en/customer.ts';
@@ -44,7 +44,7 @@ type TablesOf<Module> = Pick<
 >;
 
 export type Catalogue = Pick<typeof strings, 'CONSTRUCTION_LABELS' | 'NOTE_NAMES'> &
-  Pick<typeof units, 'NUMBER_SIGNS' | 'UNIT_WORDS'> &
+  Pick<typeof quantity, 'NUMBER_SIGNS' | 'UNIT_WORDS' | 'RANGE_WORDS'> &
   TablesOf<typeof log> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &

@@ -1,6 +1,6 @@
 /** Why something could not be computed or drawn, in words. */
 import type { UnitSystem } from '../neck/units.ts';
-import { formatNumber, formatQuantity } from '../neck/units.ts';
+import { formatNumber, formatQuantity } from './quantity.ts';
 import { refusalOf, type Refusal } from '../mechanics/refusal.ts';
 import { FAILURE_WORDS } from './en/failures.ts';
 

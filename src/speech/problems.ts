@@ -1,7 +1,8 @@
 /** Problems as sentences in the reader's units. */
 import type { Problem } from '../neck/problems.ts';
-import { say } from './language.ts';
-import { displayUnit, fromDisplay, toDisplay, withDecimalSign, type Unit, type UnitSystem } from '../neck/units.ts';
+import { RANGE_WORDS } from './en/quantity.ts';
+import { fromDisplay, toDisplay, type Unit, type UnitSystem } from '../neck/units.ts';
+import { unitLabel, withDecimalSign } from './quantity.ts';
 
 /** Units that have an inch counterpart and may stand in a message of the library. */
 const CONVERTED: readonly Unit[] = ['mm²', 'mm³', 'mm', 'N'];
@@ -27,10 +28,10 @@ function converted(message: string, system: UnitSystem): string {
   const unit = CONVERTED.join('|');
   const number = String.raw`-?\d+(?:\.\d+)?`;
   // What stands between the ends of a range, " to " in English.
-  const between = say`${''} to ${''}`;
+  const between = RANGE_WORDS.range('', '');
   const quantity = new RegExp(String.raw`(${number})(${between}(${number}))?[ \u00a0](${unit})(?![\w/²³·])`, 'g');
   return message.replace(quantity, (_all, first: string, _range, second: string | undefined, found: Unit) => {
-    const label = displayUnit(found, system).label;
+    const label = unitLabel(found, system);
     const start = convert(first, found, system);
     return second === undefined ? `${start} ${label}` : `${start}${between}${convert(second, found, system)} ${label}`;
   });

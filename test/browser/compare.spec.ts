@@ -8,7 +8,7 @@ import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { METHOD_WORDS } from '../../src/speech/en/workshop.ts';
-import { bowText } from '../../src/speech/en/bow.ts';
+import { bowText } from '../../src/speech/bow.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';

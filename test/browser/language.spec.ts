@@ -266,6 +266,7 @@ describe('the choice', () => {
     expect(
       await choice.locator('option[lang]').evaluateAll((all) => all.map((one) => one.getAttribute('lang'))),
     ).toEqual(['en', 'de']);
+    await choice.focus();
     await choice.selectOption('en');
     const again = page.getByRole('combobox', { name: 'Language' });
     await again.waitFor();

@@ -14,15 +14,9 @@ import { describePicture } from '../../src/app/use-description.ts';
 import { ACTIONS } from '../../src/pages/workshop/actions/table.ts';
 import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
 import { checksOf } from '../../src/verdict/checks.ts';
-import {
-  displayScale,
-  parseTyped,
-  quantityText,
-  snapped,
-  stepped,
-} from '../../src/pages/workshop/controls/display-scale.ts';
+import { displayScale, parseTyped, quantityText, snapped, stepped } from '../../src/speech/scale.ts';
 import { groupSummary } from '../../src/pages/workshop/controls/group-summary.ts';
-import { outOfRange, refusalText } from '../../src/pages/workshop/controls/refusal.ts';
+import { outOfRange, refusalText } from '../../src/speech/refusal.ts';
 import { withEntry } from '../../src/kit/edit-list.ts';
 import { withPieces, withShare } from '../../src/pages/workshop/lists/laminate-shares.ts';
 import { lowerString, withSet, withTuning } from '../../src/pages/workshop/lists/string-choices.ts';

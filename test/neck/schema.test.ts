@@ -6,6 +6,7 @@ import { GROUPS } from '../../src/neck/parameter-kinds.ts';
 import { isRelevant, parameterById, PARAMETERS } from '../../src/neck/parameters.ts';
 import type { Problem } from '../../src/neck/problems.ts';
 import { checkBuild, LIST_NUMBERS } from '../../src/neck/schema.ts';
+import { unitLabel } from '../../src/speech/quantity.ts';
 
 const ALL: readonly Parameter[] = PARAMETERS;
 const NUMBERS = ALL.filter((parameter): parameter is NumberParameter => parameter.kind === 'number');
@@ -73,7 +74,8 @@ describe('the parameter table', () => {
 });
 
 describe.each(NUMBERS.map((parameter) => [parameter.id, parameter] as const))('%s', (id, parameter) => {
-  const unit = parameter.unit === '' ? '' : ` ${parameter.unit}`;
+  const label = unitLabel(parameter.unit, 'metric');
+  const unit = label === '' ? '' : ` ${label}`;
   const range = `${parameter.min} to ${parameter.max}${unit}`;
 
   it.each([

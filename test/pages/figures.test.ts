@@ -4,7 +4,7 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../../src/mechanics/uncertainty/types.ts';
 import { figuresOf, nearestFret } from '../../src/pages/workshop/readouts/figures.ts';
-import { bowBandText } from '../../src/speech/en/bow.ts';
+import { bowBandText } from '../../src/speech/bow.ts';
 import type { Solution } from '../../src/state/solution-slice.ts';
 
 const predictor = createPredictor();

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { fretPositionMm } from '../../src/neck/neck-shape.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
-import { formatQuantity } from '../../src/neck/units.ts';
+import { formatQuantity } from '../../src/speech/quantity.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { seatAt } from '../../src/fretwork/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';

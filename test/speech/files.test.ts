@@ -6,7 +6,7 @@ import { inBothLanguages } from './house.ts';
 
 async function loadHouse() {
   return {
-    units: await import('../../src/neck/units.ts'),
+    quantity: await import('../../src/speech/quantity.ts'),
     presets: await import('../../src/neck/presets.ts'),
     parameters: await import('../../src/neck/parameters.ts'),
     file: await import('../../src/neck/file.ts'),
@@ -20,7 +20,7 @@ async function loadHouse() {
     template: await import('../../src/fretwork/plan/template.ts'),
     csv: await import('../../src/pages/papers/csv-file.ts'),
     plan: await import('../../src/verdict/sheet-plan.ts'),
-    typed: await import('../../src/pages/workshop/controls/display-scale.ts'),
+    typed: await import('../../src/speech/scale.ts'),
     problems: await import('../../src/speech/problems.ts'),
     failures: await import('../../src/speech/failures.ts'),
     link: await import('../../src/state/share/link.ts'),
@@ -43,9 +43,9 @@ const ways = () =>
 
 describe('numbers', () => {
   test('have a decimal comma in German where people read them', () => {
-    expect(english.units.formatQuantity(-0.291, 'mm', 2, 'metric')).toBe('−0.29\u00a0mm');
-    expect(german.units.formatQuantity(-0.291, 'mm', 2, 'metric')).toBe('−0,29\u00a0mm');
-    expect(german.units.formatQuantity(0.291, 'mm', 2, 'inch')).toBe('0,011\u00a0in');
+    expect(english.quantity.formatQuantity(-0.291, 'mm', 2, 'metric')).toBe('−0.29\u00a0mm');
+    expect(german.quantity.formatQuantity(-0.291, 'mm', 2, 'metric')).toBe('−0,29\u00a0mm');
+    expect(german.quantity.formatQuantity(0.291, 'mm', 2, 'inch')).toBe('0,011\u00a0in');
   });
 
   test.each(['0.58', '0,58', ' 0.58 mm', '0,58mm', '.58', ',58', '58e', '1.2.3', '1,2,3', '0,5.8', ''])(

@@ -9,7 +9,7 @@ async function loadHouse() {
     schema: await import('../../src/neck/schema.ts'),
     file: await import('../../src/neck/file.ts'),
     woods: await import('../../src/neck/woods.ts'),
-    units: await import('../../src/neck/units.ts'),
+    quantity: await import('../../src/speech/quantity.ts'),
     cautions: await import('../../src/fretwork/checks/cautions.ts'),
     problems: await import('../../src/speech/problems.ts'),
     summary: await import('../../src/pages/workshop/controls/group-summary.ts'),
@@ -65,9 +65,9 @@ describe('a build that is refused', () => {
 });
 
 test('units that are words are said, symbols stay', () => {
-  expect(german.units.formatQuantity(90, 'day', 0, 'metric')).toBe('90\u00a0Tage');
-  expect(german.units.formatQuantity(2, '% MC', 1, 'metric')).toBe('2,0\u00a0% Holzfeuchte');
-  expect(german.units.formatQuantity(624, 'N', 0, 'metric')).toBe('624\u00a0N');
+  expect(german.quantity.formatQuantity(90, 'day', 0, 'metric')).toBe('90\u00a0Tage');
+  expect(german.quantity.formatQuantity(2, '% MC', 1, 'metric')).toBe('2,0\u00a0% Holzfeuchte');
+  expect(german.quantity.formatQuantity(624, 'N', 0, 'metric')).toBe('624\u00a0N');
 });
 
 test('what is listed does not hang on the words of a note', () => {

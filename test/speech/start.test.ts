@@ -47,8 +47,10 @@ test.each(LANGUAGES.filter((language) => language !== 'en'))('nor with the words
 });
 
 test('files that speak are told from those that do not', () => {
-  expect(speaking(loadedWith('src/app/workshop.tsx'))).toContain('src/neck/units.ts');
-  expect(speaking(new Set(['src/neck/parameters.ts', 'src/state/preferences.ts']))).toEqual(['src/neck/parameters.ts']);
+  expect(speaking(loadedWith('src/app/workshop.tsx'))).toContain('src/speech/en/quantity.ts');
+  expect(speaking(new Set(['src/speech/en/quantity.ts', 'src/state/preferences.ts']))).toEqual([
+    'src/speech/en/quantity.ts',
+  ]);
 });
 
 describe('a language', () => {

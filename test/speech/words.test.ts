@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { checkChange } from '../../src/neck/schema.ts';
-import { bowKind, bowText } from '../../src/speech/en/bow.ts';
+import { bowKind, bowText } from '../../src/speech/bow.ts';
 import { inReadersUnits, problemTexts } from '../../src/speech/problems.ts';
 import { timeText } from '../../src/speech/times.ts';
 

@@ -3,7 +3,7 @@ import { PARAMETERS } from '../../src/neck/parameters.ts';
 import type { NumberParameter, Parameter } from '../../src/neck/parameter-kinds.ts';
 import { readProject, writeProject } from '../../src/neck/file.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
-import { displayScale, numberText, parseTyped } from '../../src/pages/workshop/controls/display-scale.ts';
+import { displayScale, numberText, parseTyped } from '../../src/speech/scale.ts';
 import { sameBuild } from '../../src/state/history.ts';
 import { readLink, writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';

@@ -2,7 +2,7 @@
 import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
-import { withDecimalSign } from '../../neck/units.ts';
+import { withDecimalSign } from '../../speech/quantity.ts';
 import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';

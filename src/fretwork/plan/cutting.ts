@@ -11,7 +11,7 @@
  * Assumed: a piece keeps its length when cut; sticks are alike and straight to their ends.
  */
 import { say } from '../../speech/language.ts';
-import { withDecimalSign } from '../../neck/units.ts';
+import { withDecimalSign } from '../../speech/quantity.ts';
 
 export interface Piece {
   readonly fret: number;

@@ -11,7 +11,7 @@
  * Source: superposition; the linear step is an engineering approximation.
  */
 import { say } from '../../speech/language.ts';
-import { withDecimalSign } from '../../neck/units.ts';
+import { withDecimalSign } from '../../speech/quantity.ts';
 
 export type RunAheadAdvice =
   /** Within the band: go on. */

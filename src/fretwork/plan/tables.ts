@@ -1,7 +1,8 @@
 /** The plan as tables: one source for the sheet, the screen and the CSV files. Values in stored units; see `shownTable`. */
 import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
-import { displayDigits, displayUnit, formatNumber, toDisplay, type Unit, type UnitSystem } from '../../neck/units.ts';
+import { displayDigits, toDisplay, type Unit, type UnitSystem } from '../../neck/units.ts';
+import { formatNumber, unitLabel } from '../../speech/quantity.ts';
 import type { FretworkPlan } from './plan.ts';
 
 export interface Column {
@@ -316,7 +317,7 @@ export function planTables(plan: FretworkPlan): Table[] {
 
 /** Header of a column with its unit, e.g. "Kerf (mm)". */
 export function columnHeader(column: Column, system: UnitSystem): string {
-  const unit = column.unit === undefined ? '' : displayUnit(column.unit, system).label;
+  const unit = column.unit === undefined ? '' : unitLabel(column.unit, system);
   return unit === '' ? column.label : `${column.label} (${unit})`;
 }
 
@@ -331,7 +332,7 @@ export function cellText(cell: Cell, column: Column, system: UnitSystem): string
   const { unit = '', digits = 2 } = column;
   if (typeof cell === 'number') return numberText(cell, unit, digits, system);
   if ('value' in cell) {
-    const label = displayUnit(cell.unit, system).label;
+    const label = unitLabel(cell.unit, system);
     return `${cell.before ?? ''}${numberText(cell.value, cell.unit, cell.digits, system)}${label === '' ? '' : ` ${label}`}`;
   }
   return cell.map((value) => numberText(value, unit, digits, system)).join(' ');

@@ -5,7 +5,8 @@
 import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
 import { boardEndMm, boardWidthMm } from '../../neck/neck-shape.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { fretEnds, type FretEnd } from '../ends.ts';
 
 export type LineKind = 'edge' | 'centre' | 'slot' | 'nut' | 'binding' | 'join' | 'bar';

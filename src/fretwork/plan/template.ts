@@ -11,7 +11,8 @@
  */
 import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
-import { MM_PER_INCH, withDecimalSign, type UnitSystem } from '../../neck/units.ts';
+import { MM_PER_INCH, type UnitSystem } from '../../neck/units.ts';
+import { withDecimalSign } from '../../speech/quantity.ts';
 import {
   clipLine,
   LABEL_ROOM_MM,

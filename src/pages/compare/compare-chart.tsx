@@ -5,7 +5,7 @@ import { useBackbow } from '../../state/store.ts';
 import { reliefAtFret } from '../workshop/chart/chart-cursor.tsx';
 import { useHoveredFret } from '../workshop/chart/use-hovered-fret.ts';
 import { useSize } from '../workshop/chart/use-size.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import { CHART_WORDS } from '../../speech/en/workshop.ts';
 import { CompareDrawing, type ChartedNeck } from './compare-drawing.tsx';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';

@@ -6,7 +6,7 @@ import { momentAt } from '../../state/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import { failureText } from '../../speech/failures.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { ChooseNecks, compareWays } from './choose-necks.tsx';

@@ -1,8 +1,9 @@
 /** Why a neck differs from the first one, in words made from the numbers of both. */
 import { withinSentence } from '../../speech/language.ts';
-import { formatNumber, formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
 import { LEAST_CHAMFER_MM } from '../../fretwork/checks/limits.ts';
-import { bowSize, bowText } from '../../speech/en/bow.ts';
+import { bowSize, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
 import type { NeckNumbers } from './numbers.ts';
 import { CELL_WORDS, ORDER_WORDS, REASON_WORDS as SAY, SLOT_WORDS } from '../../speech/en/compare.ts';

@@ -1,7 +1,8 @@
 /** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
 import { say } from '../../speech/language.ts';
-import { displayUnit, formatNumber, toDisplay, type UnitSystem } from '../../neck/units.ts';
-import { bowBandText, bowText } from '../../speech/en/bow.ts';
+import { toDisplay, type UnitSystem } from '../../neck/units.ts';
+import { formatNumber, unitLabel } from '../../speech/quantity.ts';
+import { bowBandText, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
 import type { Bow, NeckNumbers } from './numbers.ts';
 import * as reasons from './reasons.ts';
@@ -70,7 +71,7 @@ function glueText(volumeMm3: number, system: UnitSystem): string {
   if (volumeMm3 === 0) return CELL_WORDS.dry;
   // A thousandth of a cubic inch is about a drop.
   const digits = system === 'inch' ? 3 : 0;
-  return `${formatNumber(toDisplay(volumeMm3, 'mm³', system), digits)}\u00a0${displayUnit('mm³', system).label}`;
+  return `${formatNumber(toDisplay(volumeMm3, 'mm³', system), digits)}\u00a0${unitLabel('mm³', system)}`;
 }
 
 function settledLabel(necks: readonly NeckNumbers[]): string {

@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import { chartFile, CHART_FILE_SIZE, saveChartFile } from '../workshop/chart/chart-file.tsx';
 import { fileName } from '../papers/file-name.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import { CompareDrawing, type ChartedNeck } from './compare-drawing.tsx';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
 

@@ -3,7 +3,7 @@ import type { Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
 import { PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { displayScale, quantityText } from '../workshop/controls/display-scale.ts';
+import { displayScale, quantityText } from '../../speech/scale.ts';
 import { valueRows } from '../papers/value-text.ts';
 import { CONTROL_WORDS } from '../../speech/en/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';

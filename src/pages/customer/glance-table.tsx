@@ -1,6 +1,6 @@
 /** The choices side by side, in a few words each. */
 import type { UnitSystem } from '../../neck/units.ts';
-import { bowKind } from '../../speech/en/bow.ts';
+import { bowKind } from '../../speech/bow.ts';
 import type { ChoiceFacts } from './facts.ts';
 import { daysText, sizeText } from './sentences.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';

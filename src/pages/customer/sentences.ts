@@ -1,6 +1,7 @@
 /** Plain sentences about a choice, made from its facts and from nothing else. */
-import { formatNumber, formatQuantity, type UnitSystem } from '../../neck/units.ts';
-import { bowKind, bowSize } from '../../speech/en/bow.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
+import { bowKind, bowSize } from '../../speech/bow.ts';
 import type { ChoiceFacts } from './facts.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
 

@@ -4,7 +4,7 @@ import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../state/rail.ts';
 import { useBackbow } from '../../state/store.ts';
 import { nearestFret } from '../workshop/readouts/figures.ts';
-import { bowBandText, bowText } from '../../speech/en/bow.ts';
+import { bowBandText, bowText } from '../../speech/bow.ts';
 import { CHART_WORDS } from '../../speech/en/workshop.ts';
 import { guess as makeGuess, useGuesses, type LineGuess } from './guesses.ts';
 import { bandPath, bowedThrough, BOX, extremeOf, guessPath, HANDLES, lineScales, truthPath } from './line-curve.ts';

@@ -1,6 +1,6 @@
 /** Pick a number; the computed one is shown beside it on the same scale. */
 import { useBackbow } from '../../state/store.ts';
-import { bowBandText } from '../../speech/en/bow.ts';
+import { bowBandText } from '../../speech/bow.ts';
 import { guess as makeGuess, useGuesses } from './guesses.ts';
 import { formOf, measure, measureText, type Bench } from './quantities.ts';
 import type { Ask } from './types.ts';

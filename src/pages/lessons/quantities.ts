@@ -1,13 +1,14 @@
 /** Numbers of lessons: computed from the build and its prediction by the library, and written in the reader's units. */
 import type { Build } from '../../neck/build.ts';
 import { parameterById } from '../../neck/parameters.ts';
-import { formatNumber, formatQuantity, type Unit, type UnitSystem } from '../../neck/units.ts';
+import type { Unit, UnitSystem } from '../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { seatingSequence } from '../../fretwork/plan/seating-order.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../state/rail.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import type { NeckQuantity, Quantity } from './types.ts';
 
 /** A build with the prediction that is true of it, and what earlier steps have remembered. */

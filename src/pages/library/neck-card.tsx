@@ -1,7 +1,8 @@
 /** One neck of the library: its picture, what it is, and what can be done with it. */
 import { useId, useState, type FormEvent } from 'react';
 import { MOST_NAME } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { buildOf } from '../../state/library/entry.ts';
 import type { LibraryEntry } from '../../state/library/types.ts';
 import { formatWhen } from '../../state/library/when.ts';

@@ -4,7 +4,7 @@
  */
 import { scaleLog } from 'd3-scale';
 import { area, line } from 'd3-shape';
-import { formatNumber } from '../../neck/units.ts';
+import { formatNumber } from '../../speech/quantity.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
 import { LOG_WORDS } from '../../speech/en/log.ts';

@@ -1,6 +1,7 @@
 /** What the log says of the bite, what that does to the build in hand, and taking it over. */
 import type { Build } from '../../neck/build.ts';
-import { formatNumber, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatNumber } from '../../speech/quantity.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import type { MethodUncertainty } from '../../mechanics/uncertainty/types.ts';

@@ -1,7 +1,8 @@
 /** The necks that were measured. */
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop.ts';
 import { LOG_WORDS } from '../../speech/en/log.ts';
 

@@ -3,14 +3,7 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { entryProblems, LOG_NUMBERS, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
-import {
-  displayScale,
-  numberText,
-  parseTyped,
-  quantityText,
-  rangeText,
-  type Scaled,
-} from '../workshop/controls/display-scale.ts';
+import { displayScale, numberText, parseTyped, quantityText, rangeText, type Scaled } from '../../speech/scale.ts';
 import { inReadersUnits } from '../../speech/problems.ts';
 import { LOG_WORDS } from '../../speech/en/log.ts';
 

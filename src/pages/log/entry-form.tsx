@@ -1,13 +1,13 @@
 /** The form of one entry: a new one of the neck in hand, or one that is changed. */
 import { useId, useState, type ReactNode, type SyntheticEvent } from 'react';
-import { displayUnit } from '../../neck/units.ts';
+import { unitLabel } from '../../speech/quantity.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { predictedPart, type PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { isoDate } from '../papers/date.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop.ts';
 import {
   draftText,
@@ -84,7 +84,7 @@ export function EntryForm({ solution, entry, save, cancel }: EntryFormProps) {
   const shown = predicted(readDraft(draft, system).numbers.days ?? 0);
   const bow = (reliefMm: number | null) =>
     reliefMm === null ? undefined : LOG_WORDS.predicted(bowText(reliefMm, system));
-  const unit = displayUnit('mm', system).label;
+  const unit = unitLabel('mm', system);
 
   function submit(event: SyntheticEvent): void {
     event.preventDefault();

@@ -1,5 +1,6 @@
 /** A table as it is shown: what is the same in every row is said once above it, and columns without content are left out. */
-import { displayUnit, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { unitLabel } from '../../speech/quantity.ts';
 import { columnHeader, shownTable, type Table } from '../../fretwork/plan/tables.ts';
 
 export interface ShownColumn {
@@ -41,7 +42,7 @@ export function foldTable(
     const texts = rows.map((row) => row[index]!);
     if (!stays && texts.every((text) => text === '')) continue;
     if (!stays && rows.length > 1 && texts.every((text) => text === texts[0])) {
-      const unit = numeric && column.unit !== undefined ? displayUnit(column.unit, system).label : '';
+      const unit = numeric && column.unit !== undefined ? unitLabel(column.unit, system) : '';
       common.push({ label: column.label, text: unit === '' ? texts[0]! : `${texts[0]!}\u00a0${unit}` });
       continue;
     }

@@ -1,7 +1,7 @@
 /** Lines of the fret tops in several states over the frets, drawn with ink: told apart by dash and by name. */
 import type { UnitSystem } from '../../neck/units.ts';
 import type { ReliefLine, Prediction } from '../../mechanics/prediction-types.ts';
-import { bowText } from '../../speech/en/bow.ts';
+import { bowText } from '../../speech/bow.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
 
 export interface NamedLine {

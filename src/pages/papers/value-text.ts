@@ -3,9 +3,10 @@ import { bindingInUse, type Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
 import { isRelevant, parameterById, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import { CONSTRUCTION_LABELS, pitchName } from '../../neck/strings.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { OWN_WOOD_ID, woodById, WOOD_OPTIONS } from '../../neck/woods.ts';
-import { displayScale, quantityText } from '../workshop/controls/display-scale.ts';
+import { displayScale, quantityText } from '../../speech/scale.ts';
 import { CONTROL_WORDS } from '../../speech/en/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
 

@@ -2,7 +2,7 @@
 import { useEffect, useId } from 'react';
 import type { Build } from '../../neck/build.ts';
 import { isolated } from '../../speech/isolate.ts';
-import { formatNumber } from '../../neck/units.ts';
+import { formatNumber } from '../../speech/quantity.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { addressOf, type Route } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';

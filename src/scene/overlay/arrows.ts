@@ -5,7 +5,8 @@
  * each kind writes its number.
  */
 import type { Build } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { channelFloorMm } from '../../geometry/rod.ts';
 import { stringHeightMm } from '../../geometry/strings.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';

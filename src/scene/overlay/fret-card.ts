@@ -1,6 +1,7 @@
 /** What a fret tells when it is pointed at. All numbers are the library's. */
 import type { Build } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';

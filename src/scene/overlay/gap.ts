@@ -1,6 +1,7 @@
 /** The greatest gap under the straightedge, measured in truth and marked where it is. */
 import type { Build } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import { arrowHead, stroke, write, type Ink } from './ink.ts';

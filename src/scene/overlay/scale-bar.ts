@@ -4,7 +4,8 @@
  *
  *   pixels per mm    k = h/(2·d·tan(φ/2))        h height of the picture in pixels, d distance, φ vertical field of view
  */
-import { formatQuantity, MM_PER_INCH, type UnitSystem } from '../../neck/units.ts';
+import { MM_PER_INCH, type UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import type { Orbit } from '../camera/orbit.ts';
 import { stroke, textWidth, write, type Ink } from './ink.ts';
 

@@ -1,5 +1,5 @@
 /** The key of the stress colours, in MPa. */
-import { withDecimalSign } from '../../neck/units.ts';
+import { withDecimalSign } from '../../speech/quantity.ts';
 import { stressCss } from '../section/stress-colours.ts';
 import { SCENE_WORDS } from '../../speech/en/scene.ts';
 import { stroke, write, type Ink } from './ink.ts';

@@ -1,7 +1,8 @@
 /** The numbers on the cut along a fret, whole or at its end towards the lowest string. All are the library's. */
 import type { Build } from '../../neck/build.ts';
 import { heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { slots } from '../../fretwork/slots.ts';

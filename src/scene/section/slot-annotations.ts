@@ -1,6 +1,7 @@
 /** The numbers on the cut across a slot. All are the library's: build, slot, seat and prediction. */
 import type { Build } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { seatAt } from '../../fretwork/kerf.ts';
 import { slots } from '../../fretwork/slots.ts';
 import { studShape } from '../../geometry/tang.ts';

@@ -1,12 +1,14 @@
 /** Zahlzeichen, Tasten, Töne, woraus Saiten sind, und die Wahl der Sprache. */
 import type * as strings from '../../neck/strings.ts';
-import type * as units from '../../neck/units.ts';
+import type * as quantity from '../en/quantity.ts';
 import type * as keys from '../en/keys.ts';
 import type * as project from '../en/languages.ts';
 
-export const NUMBER_SIGNS: typeof units.NUMBER_SIGNS = { decimal: ',' };
+export const NUMBER_SIGNS: typeof quantity.NUMBER_SIGNS = { decimal: ',' };
 
-export const UNIT_WORDS: typeof units.UNIT_WORDS = { day: 'Tage', '% MC': '% Holzfeuchte' };
+export const UNIT_WORDS: typeof quantity.UNIT_WORDS = { day: 'Tage', oneDay: 'Tag', '% MC': '% Holzfeuchte' };
+
+export const RANGE_WORDS: typeof quantity.RANGE_WORDS = { range: (low, high) => `${low} bis ${high}` };
 
 /** Das deutsche B liegt einen Halbton unter dem H. */
 export const NOTE_NAMES: typeof strings.NOTE_NAMES = ['C', 'Cis', 'D', 'Es', 'E', 'F', 'Fis', 'G', 'As', 'A', 'B', 'H'];

@@ -1,23 +1,7 @@
-/** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
-import { say, words } from '../language.ts';
-import { displayDigits, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../neck/units.ts';
-
-/** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
-export const BOW_DIGITS = 2;
+/** How a bow is called: "back-bow" and "relief", never a bare sign. */
+import { words } from '../language.ts';
 
 export type BowKind = 'back-bow' | 'relief' | 'flat';
-
-/** Which way a bow goes, judged by what would be printed of it. */
-export function bowKind(reliefMm: number, system: UnitSystem): BowKind {
-  const printed = Number(toDisplay(reliefMm, 'mm', system).toFixed(displayDigits(BOW_DIGITS, 'mm', system)));
-  if (printed === 0) return 'flat';
-  return printed < 0 ? 'back-bow' : 'relief';
-}
-
-/** The size of a bow, without its direction: "0.29 mm". */
-export function bowSize(reliefMm: number, system: UnitSystem): string {
-  return formatQuantity(Math.abs(reliefMm), 'mm', BOW_DIGITS, system);
-}
 
 export const BOW_WORDS: Readonly<Record<BowKind, string>> = words('BOW_WORDS', {
   'back-bow': 'back-bow',
@@ -31,30 +15,3 @@ export const BOW_MEANING: Readonly<Record<BowKind, string>> = words('BOW_MEANING
   relief: 'a hollow',
   flat: 'no hump, no hollow',
 });
-
-/** "0.29 mm back-bow", "0.06 mm relief" or "flat". */
-export function bowText(reliefMm: number, system: UnitSystem): string {
-  const kind = bowKind(reliefMm, system);
-  return kind === 'flat' ? BOW_WORDS.flat : `${bowSize(reliefMm, system)} ${BOW_WORDS[kind]}`;
-}
-
-/** How a relief changes, with its sign: "−0.02 mm" is towards a hump. Nothing where nothing of it would be printed. */
-export function changeText(changeMm: number, system: UnitSystem): string {
-  const kind = bowKind(changeMm, system);
-  return kind === 'flat' ? '' : `${kind === 'relief' ? '+' : '−'}${bowSize(changeMm, system)}`;
-}
-
-/**
- * A band of bows, low to high: "0.19 to 0.41 mm", with both words where it goes from a hump to a hollow, "flat" where
- * neither end would be printed as a bow.
- */
-export function bowBandText(lowMm: number, highMm: number, system: UnitSystem): string {
-  const kinds = [bowKind(lowMm, system), bowKind(highMm, system)];
-  if (kinds.includes('back-bow') && kinds.includes('relief')) {
-    return say`${bowText(lowMm, system)} to ${bowText(highMm, system)}`;
-  }
-  if (kinds.every((kind) => kind === 'flat')) return BOW_WORDS.flat;
-  const sizes = [Math.abs(lowMm), Math.abs(highMm)].sort((a, b) => a - b) as [number, number];
-  const digits = displayDigits(BOW_DIGITS, 'mm', system);
-  return say`${formatNumber(toDisplay(sizes[0], 'mm', system), digits)} to ${bowSize(sizes[1], system)}`;
-}

@@ -16,7 +16,7 @@ import { neckNumbers, type NeckNumbers } from '../../../src/pages/compare/number
 import { flexibleText } from '../../../src/pages/compare/reasons.ts';
 import { differenceRows, isSame, type RowId } from '../../../src/pages/compare/rows.ts';
 import { differingSettings, settingsBetween } from '../../../src/pages/compare/settings.ts';
-import { bowBandText, bowText } from '../../../src/speech/en/bow.ts';
+import { bowBandText, bowText } from '../../../src/speech/bow.ts';
 import { expectNear, ROUNDING } from '../../expect-near.ts';
 
 const predictor = createPredictor();

@@ -1,11 +1,12 @@
 /** One combination of tangs: what it reaches, what it does to the slots, and taking it over. */
 import type { Build } from '../../../neck/build.ts';
-import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { checkFretwork } from '../../../fretwork/checks/checks.ts';
 import type { CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { StretchForces, TangPlanSummary } from '../../../mechanics/seating/refret-answers.ts';
 import { checkFacts } from '../../workshop/checks/check-text.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
 import { bandText, missText } from '../wanted/goal.ts';
 import { UseButton } from '../wanted/use-button.tsx';

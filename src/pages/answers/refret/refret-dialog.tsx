@@ -13,7 +13,7 @@ import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { Asking } from '../wanted/asking.tsx';
 import { GoalForm } from '../wanted/goal-form.tsx';
 import { useChange } from '../wanted/use-change.tsx';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { PlanCard } from './plan-card.tsx';
 import { TangList } from './tang-list.tsx';

@@ -1,5 +1,6 @@
 /** The tangs to hand: a list to type in. */
-import { displayUnit, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
 import type { TangChoice } from '../../../mechanics/seating/refret.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
@@ -24,7 +25,7 @@ export function TangList({ choices, system, setChoices }: TangListProps) {
   return (
     <fieldset className="tang-list">
       <legend>
-        {REFRET_WORDS.tangs}, {displayUnit('mm', system).label}
+        {REFRET_WORDS.tangs}, {unitLabel('mm', system)}
       </legend>
       <table className="list-table">
         <caption className="visually-hidden">{REFRET_WORDS.tangsCaption}</caption>

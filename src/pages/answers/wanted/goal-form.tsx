@@ -1,6 +1,6 @@
 /** What is wanted: how much relief, when, and with the rod at what. */
 import { useId, useState } from 'react';
-import { displayUnit } from '../../../neck/units.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
 import { LEAST_TARGET_MM, MOST_TARGET_MM, type ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
@@ -44,7 +44,7 @@ export function GoalForm({ goal, setGoal, withRod = false }: GoalFormProps) {
       <legend className="visually-hidden">{WANTED_WORDS.goal}</legend>
       <div className="goal-field">
         <label htmlFor={`${id}-relief`}>
-          {WANTED_WORDS.relief}, {displayUnit('mm', system).label}
+          {WANTED_WORDS.relief}, {unitLabel('mm', system)}
         </label>
         <TypedNumber
           id={`${id}-relief`}

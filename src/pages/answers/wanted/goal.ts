@@ -1,8 +1,10 @@
 /** What of a goal is said in words, here and in the refret helper. */
-import { formatNumber, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
 import { THINNEST_FEELER_MM } from '../../../fretwork/checks/limits.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
-import { bowBandText, bowKind, bowSize, BOW_WORDS } from '../../../speech/en/bow.ts';
+import { BOW_WORDS } from '../../../speech/en/bow.ts';
+import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
 import { WANTED_WORDS } from '../../../speech/en/answers.ts';
 
 /** "as wanted", "0.09 mm too much", "0.09 mm too little". @param missMm reached less wanted */

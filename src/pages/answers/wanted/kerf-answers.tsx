@@ -1,9 +1,10 @@
 /** The kerf that gives the relief wanted, for both ways of pressing. */
 import type { Build } from '../../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import { sawableKerfMm, type WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { KerfAnswer } from '../../../mechanics/inversion/kerf.ts';
-import { bowSize, bowText } from '../../../speech/en/bow.ts';
+import { bowSize, bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
 import { UseButton } from './use-button.tsx';

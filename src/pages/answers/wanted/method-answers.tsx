@@ -3,7 +3,7 @@ import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { bandText, betweenOf, missText, rodText } from './goal.ts';
 import { UseButton } from './use-button.tsx';

@@ -1,9 +1,10 @@
 /** The rod setting that gives the relief wanted, or plainly why none does. */
 import type { Build } from '../../../neck/build.ts';
-import { formatNumber, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import { rodBends } from '../../../mechanics/inversion/rod.ts';
-import { bowSize, bowText } from '../../../speech/en/bow.ts';
+import { bowSize, bowText } from '../../../speech/bow.ts';
 import { bandText, betweenOf, missText, rodText, settableRodPercent } from './goal.ts';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/answers.ts';

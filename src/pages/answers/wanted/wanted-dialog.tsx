@@ -6,7 +6,7 @@ import { useAnswer } from '../../../state/answers/use-answer.ts';
 import { biteLogSpreadOf } from '../../../state/bench-log/adopted.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { Asking } from './asking.tsx';
 import { bandText, missText } from './goal.ts';
 import { GoalForm } from './goal-form.tsx';

@@ -1,6 +1,6 @@
 /** Two refrets side by side: pull both frets, and see what becomes of a sharp and of a chamfered edge. */
 import { useId, useState } from 'react';
-import { formatQuantity } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import { useBackbow } from '../../../state/store.ts';
 import type { Bench } from '../quantities.ts';
 import { LESSON_FIGURE_WORDS } from '../../../speech/en/lessons.ts';

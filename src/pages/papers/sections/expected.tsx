@@ -1,12 +1,13 @@
 /** What the neck should do in each state, with room for what it did. */
-import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
 import { narrowingBite } from '../../../state/bench-log/adopted.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { driversText } from '../../workshop/readouts/figures.ts';
 import { betweenOf } from '../../answers/wanted/goal.ts';
-import { bowBandText, bowKind, bowSize, bowText } from '../../../speech/en/bow.ts';
+import { bowBandText, bowKind, bowSize, bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { timeText } from '../../../speech/times.ts';

@@ -1,7 +1,8 @@
 /** The bow to expect while the frets go in, and what to do when it runs ahead. */
-import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { quarterTable, type Table } from '../../../fretwork/plan/tables.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
 import { LineFigure } from '../line-figure.tsx';

@@ -2,7 +2,8 @@
 import { bindingInUse, type Build } from '../../../neck/build.ts';
 import { glueById } from '../../../neck/glues.ts';
 import { metalById } from '../../../neck/metals.ts';
-import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
 import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';

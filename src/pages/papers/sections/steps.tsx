@@ -1,6 +1,7 @@
 /** The steps in order, to be ticked off, each with its numbers and its cautions. A caution is said in full once. */
 import { withinSentence } from '../../../speech/language.ts';
-import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import type { Caution, CautionId } from '../../../fretwork/checks/cautions.ts';
 import type { Step } from '../../../fretwork/plan/steps.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';

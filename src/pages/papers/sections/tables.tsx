@@ -1,5 +1,6 @@
 /** Slots, seating with its glue, and the levelling budget: one row for each fret. */
-import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { levellingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { DataTable } from '../data-table.tsx';

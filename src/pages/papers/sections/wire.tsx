@@ -1,5 +1,6 @@
 /** The wire: pieces, what to order, how to cut and bend it, the metals side by side. */
-import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
 import { cuttingTable, metalTable, wireTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';

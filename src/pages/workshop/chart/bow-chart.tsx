@@ -8,7 +8,7 @@ import { CourseChart } from '../over-time/course-chart.tsx';
 import { COURSE_WORDS } from '../../../speech/en/course.ts';
 import { railText, useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { ChartDrawing } from './chart-drawing.tsx';
 import { ChartTools } from './chart-tools.tsx';

@@ -1,6 +1,7 @@
 /** The axes of drawings of fret-top lines: frets below, heights at the left. */
 import { scaleLinear } from 'd3-scale';
-import { displayUnit, formatNumber, fromDisplay, toDisplay, type UnitSystem } from '../../../neck/units.ts';
+import { fromDisplay, toDisplay, type UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
 import type { Prediction } from '../../../mechanics/prediction-types.ts';
 import { CHART_WORDS } from '../../../speech/en/workshop.ts';
 import { MARGIN, printedFrets, type ChartScales, type ChartSize } from './chart-scales.ts';
@@ -63,7 +64,7 @@ export function HeightAxis({
         </text>
       ))}
       <text className="axis-name" x={left} y={12}>
-        {displayUnit('mm', system).label}
+        {unitLabel('mm', system)}
       </text>
       <text className="side" x={MARGIN.left + 4} y={MARGIN.top - 8}>
         ↑ {CHART_WORDS.above}

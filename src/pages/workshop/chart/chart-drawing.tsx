@@ -6,7 +6,7 @@ import type { LineBand } from '../../../mechanics/uncertainty/band-at.ts';
 import { store } from '../../../state/store.ts';
 import type { Lines } from '../../../state/lines.ts';
 import { nearestFret } from '../readouts/figures.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { CHART_WORDS } from '../../../speech/en/workshop.ts';
 import { useId } from 'react';
 import { RELIEF_TOLERANCE_MM } from '../../../fretwork/checks/limits.ts';

@@ -1,11 +1,12 @@
 /** The chart as a table, fret by fret, for whoever cannot or does not want to read the drawing. */
-import { displayDigits, displayUnit, formatNumber, toDisplay } from '../../../neck/units.ts';
+import { displayDigits, toDisplay } from '../../../neck/units.ts';
+import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
 import type { Method } from '../../../mechanics/prediction-types.ts';
 import { sampleLine } from '../../../mechanics/relief.ts';
 import type { Lines } from '../../../state/lines.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { BOW_DIGITS } from '../../../speech/en/bow.ts';
+import { BOW_DIGITS } from '../../../speech/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
 
 interface ChartTableProps {
@@ -30,7 +31,7 @@ export function ChartTable({ solution, lines, methods, state }: ChartTableProps)
             <th scope="col">{CHART_WORDS.fret}</th>
             {methods.map((method) => (
               <th key={method} scope="col">
-                {METHOD_WORDS[method].label}, {displayUnit('mm', system).label}
+                {METHOD_WORDS[method].label}, {unitLabel('mm', system)}
               </th>
             ))}
           </tr>

@@ -3,7 +3,7 @@ import { useId } from 'react';
 import { METHODS } from '../../../mechanics/prediction-types.ts';
 import type { Lines } from '../../../state/lines.ts';
 import { store, useBackbow } from '../../../state/store.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
 
 interface MethodLegendProps {

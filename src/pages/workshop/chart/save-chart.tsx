@@ -2,7 +2,7 @@
 import type { Build } from '../../../neck/build.ts';
 import { fileName } from '../../papers/file-name.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { chartFile, CHART_FILE_SIZE, saveChartFile } from './chart-file.tsx';
 import { ChartDrawing, type ChartDrawingProps } from './chart-drawing.tsx';
 

@@ -1,6 +1,7 @@
 /** Parts of a check as text. */
 import { parameterById } from '../../../neck/parameters.ts';
-import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import type { Check } from '../../../fretwork/checks/check-types.ts';
 import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
 

@@ -5,7 +5,7 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
 import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
 import { ControlRow } from './control-row.tsx';
-import { refusalText } from './refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { useRefusal } from './use-refusal.ts';
 
 interface FlagControlProps {

@@ -9,7 +9,7 @@ import { setOf } from '../lists/string-choices.ts';
 import { SUMMARY_WORDS } from '../../../speech/en/controls.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
-import { displayScale, quantityText } from './display-scale.ts';
+import { displayScale, quantityText } from '../../../speech/scale.ts';
 
 function woodLabel(id: string): string {
   return WOOD_OPTIONS.find((option) => option.value === id)?.label ?? OWN_WOOD_ID;

@@ -5,9 +5,9 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
 import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
 import { ControlRow } from './control-row.tsx';
-import { displayScale, quantityText } from './display-scale.ts';
+import { displayScale, quantityText } from '../../../speech/scale.ts';
 import { RangeSlider } from '../../../kit/range-slider.tsx';
-import { refusalText } from './refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { useRefusal } from './use-refusal.ts';
 

@@ -1,8 +1,8 @@
 /** The binding lines in use: how thick, what colour, and which of them the saw passes through. */
 import { bindingInUse, type BindingLine } from '../../../neck/build.ts';
-import { displayUnit } from '../../../neck/units.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
-import { refusalText } from '../controls/refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
@@ -27,7 +27,7 @@ export function BindingEditor() {
   return (
     <fieldset className="list-editor">
       <legend>
-        {LIST_WORDS.binding.title}, {displayUnit('mm', system).label}
+        {LIST_WORDS.binding.title}, {unitLabel('mm', system)}
       </legend>
       <ol className="binding-lines">
         {lines.map((line, index) => (

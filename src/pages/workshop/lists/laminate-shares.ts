@@ -2,7 +2,7 @@
 import type { Laminate } from '../../../neck/build.ts';
 import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
-import { formatNumber } from '../../../neck/units.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 
 const { min: LEAST_SHARE } = LIST_NUMBERS['share']!;

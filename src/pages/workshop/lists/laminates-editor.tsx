@@ -3,7 +3,7 @@ import type { Laminate } from '../../../neck/build.ts';
 import { WOOD_OPTIONS } from '../../../neck/woods.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { NumberControl } from '../controls/number-control.tsx';
-import { refusalText } from '../controls/refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';

@@ -1,8 +1,8 @@
 /** Stretches of frets whose slot or tang differs from the rest. */
 import { MAX_REGIONS, type FretRegion } from '../../../neck/build.ts';
-import { displayUnit } from '../../../neck/units.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
-import { refusalText } from '../controls/refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
@@ -22,7 +22,7 @@ export function RegionsEditor() {
     return outcome;
   }
 
-  const unit = displayUnit('mm', system).label;
+  const unit = unitLabel('mm', system);
   return (
     <fieldset className="list-editor">
       <legend>

@@ -1,8 +1,8 @@
 /** The bow that an old neck already has, measured at every fret, where there is more than one number. */
-import { displayUnit } from '../../../neck/units.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
-import { refusalText } from '../controls/refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { useRefusal } from '../controls/use-refusal.ts';
@@ -24,7 +24,7 @@ export function ReliefsEditor() {
   return (
     <fieldset className="list-editor">
       <legend>
-        {LIST_WORDS.reliefs.title}, {displayUnit('mm', system).label}
+        {LIST_WORDS.reliefs.title}, {unitLabel('mm', system)}
       </legend>
       <p>
         <label className="tick">

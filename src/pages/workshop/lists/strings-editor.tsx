@@ -10,9 +10,9 @@ import {
 } from '../../../neck/strings.ts';
 import { withinSentence } from '../../../speech/language.ts';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
-import { displayUnit, formatQuantity } from '../../../neck/units.ts';
+import { formatQuantity, unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
-import { refusalText } from '../controls/refusal.ts';
+import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
@@ -45,7 +45,7 @@ export function StringsEditor() {
     return outcome;
   }
 
-  const unit = displayUnit('mm', system).label;
+  const unit = unitLabel('mm', system);
   return (
     <div className="list-editor">
       <LabelledSelect

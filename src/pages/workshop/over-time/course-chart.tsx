@@ -6,7 +6,7 @@ import { useBackbow } from '../../../state/store.ts';
 import { momentAt } from '../../../state/rail.ts';
 import { useSize } from '../chart/use-size.ts';
 import { useRailText } from '../rail/rail-text.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { courseOf, flatText, reliefAfter } from './course.ts';

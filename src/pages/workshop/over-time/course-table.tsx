@@ -1,12 +1,13 @@
 /** The course as a table: the named times, every method, and the band of the chosen one. */
-import { displayDigits, displayUnit, formatNumber, toDisplay } from '../../../neck/units.ts';
+import { displayDigits, toDisplay } from '../../../neck/units.ts';
+import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
 import { METHODS } from '../../../mechanics/prediction-types.ts';
 import { sampleExtremes } from '../../../mechanics/uncertainty/band-at.ts';
 import { bandOf } from '../../../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { BOW_DIGITS, bowBandText } from '../../../speech/en/bow.ts';
+import { BOW_DIGITS, bowBandText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { NAMED_DAYS, reliefAfter } from './course.ts';
@@ -36,7 +37,7 @@ export function CourseTable({ solution, uncertainty }: CourseTableProps) {
             <th scope="col">{COURSE_WORDS.time}</th>
             {METHODS.map((method) => (
               <th key={method} scope="col">
-                {METHOD_WORDS[method].label}, {displayUnit('mm', system).label}
+                {METHOD_WORDS[method].label}, {unitLabel('mm', system)}
               </th>
             ))}
             <th scope="col">{COURSE_WORDS.bandColumn(METHOD_WORDS[build.method].label)}</th>

@@ -1,6 +1,6 @@
 /** A moment on the rail, in words. */
 import type { Build } from '../../../neck/build.ts';
-import { formatQuantity } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import { fretsInAt, type RailPosition } from '../../../state/rail.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { RAIL_WORDS } from '../../../speech/en/workshop.ts';

@@ -1,6 +1,6 @@
 /** The way through the job: bare board, frets in one by one, strung, settling, rod set. Scrub it, step it, play it. */
 import { useEffect, useId, type KeyboardEvent } from 'react';
-import { formatQuantity } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import { seatingSequence } from '../../../fretwork/plan/seating-order.ts';
 import { useLines } from '../../../state/lines.ts';
 import { lineAt } from '../../../mechanics/states.ts';
@@ -9,7 +9,7 @@ import { fretsInAt, momentAt, railStops, stopIndex, type Phase, type RailPositio
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { stepsOfKey } from '../../../kit/step-keys.ts';
-import { bowText, changeText } from '../../../speech/en/bow.ts';
+import { bowText, changeText } from '../../../speech/bow.ts';
 import { PHASE_WORDS, RAIL_WORDS } from '../../../speech/en/workshop.ts';
 import { railText } from './rail-text.ts';
 import { nearestStop, phaseSpans, stopPlaces } from './track.ts';

@@ -1,10 +1,12 @@
 /** The numbers of a solution as text: value, unit, word, detail and band apart, so that each can be set as it deserves. */
-import { displayUnit, formatNumber, formatQuantity, toDisplay, type UnitSystem } from '../../../neck/units.ts';
+import { toDisplay, type UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity, unitLabel } from '../../../speech/quantity.ts';
 import type { ReliefLine } from '../../../mechanics/prediction-types.ts';
 import type { ReadoutBand, Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Phase } from '../../../state/rail.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
-import { bowBandText, bowKind, bowSize, BOW_MEANING, BOW_WORDS } from '../../../speech/en/bow.ts';
+import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/bow.ts';
+import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
 import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/uncertainty.ts';
 import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
@@ -74,7 +76,7 @@ function forceFigure(
   const mean = forces.reduce((sum, force) => sum + force, 0) / forces.length;
   const shown = (force: number) => formatNumber(toDisplay(force, 'N', system), 0);
   const isNone = Number(shown(Math.max(...forces))) === 0;
-  const unit = displayUnit('N', system).label;
+  const unit = unitLabel('N', system);
   return {
     ...base,
     value: shown(mean),

@@ -6,7 +6,7 @@ import { seatingSequence } from '../../../../src/fretwork/plan/seating-order.ts'
 import { createPredictor } from '../../../../src/mechanics/predict.ts';
 import { METHODS } from '../../../../src/mechanics/prediction-types.ts';
 import { lastGoneIn } from '../../../../src/pages/workshop/rail/rail.tsx';
-import { changeText } from '../../../../src/speech/en/bow.ts';
+import { changeText } from '../../../../src/speech/bow.ts';
 import { linesOf } from '../../../../src/state/lines.ts';
 import { expectNothing, ROUNDING } from '../../../expect-near.ts';
 

@@ -1,10 +1,10 @@
 /** Why a wish was refused, as one sentence naming the value, its range and its unit, and what is kept. */
-import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
-import type { Problem } from '../../../neck/problems.ts';
-import type { UnitSystem } from '../../../neck/units.ts';
-import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
-import { problemTexts } from '../../../speech/problems.ts';
-import { displayScale, quantityText, rangeText, type Scaled } from './display-scale.ts';
+import type { NumberParameter } from '../neck/parameter-kinds.ts';
+import type { Problem } from '../neck/problems.ts';
+import type { UnitSystem } from '../neck/units.ts';
+import { CONTROL_WORDS } from './en/controls.ts';
+import { problemTexts } from './problems.ts';
+import { displayScale, quantityText, rangeText, type Scaled } from './scale.ts';
 
 type Named = Scaled & Pick<NumberParameter, 'label'>;
 

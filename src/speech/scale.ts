@@ -1,16 +1,7 @@
 /** A number parameter as it is shown and stepped in a unit system. */
-import { say } from '../../../speech/language.ts';
-import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
-import {
-  displayDigits,
-  displayUnit,
-  formatNumber,
-  fromDisplay,
-  MM_PER_INCH,
-  toDisplay,
-  type UnitSystem,
-  withDecimalSign,
-} from '../../../neck/units.ts';
+import type { NumberParameter } from '../neck/parameter-kinds.ts';
+import { displayDigits, displayUnit, fromDisplay, MM_PER_INCH, toDisplay, type UnitSystem } from '../neck/units.ts';
+import { formatNumber, formatRange, unitLabel, withDecimalSign, withUnit } from './quantity.ts';
 
 /** What the scale of a control needs to know; every number parameter has it. */
 export type Scaled = Pick<NumberParameter, 'unit' | 'min' | 'max' | 'step' | 'digits' | 'integer'>;
@@ -50,12 +41,12 @@ function decimalsOf(step: number): number {
 
 export function displayScale(parameter: Scaled, system: UnitSystem): DisplayScale {
   const { unit } = parameter;
-  const { label, factor } = displayUnit(unit, system);
+  const { factor } = displayUnit(unit, system);
   const step = factor === 1 ? parameter.step : niceStep(parameter.step * factor);
   const enough = decimalsOf(step);
   const digits = parameter.integer ? 0 : Math.max(displayDigits(parameter.digits, unit, system), enough);
   return {
-    unitLabel: label,
+    unitLabel: unitLabel(unit, system),
     digits,
     step,
     toShown: (stored) => toDisplay(stored, unit, system),
@@ -74,9 +65,7 @@ export function numberText(stored: number, scale: DisplayScale, system: UnitSyst
 
 /** A stored value as text with its unit. */
 export function quantityText(stored: number, scale: DisplayScale, system: UnitSystem): string {
-  const text = numberText(stored, scale, system);
-  if (scale.unitLabel === '') return text;
-  return scale.unitLabel === '°' ? `${text}°` : `${text}\u00a0${scale.unitLabel}`;
+  return withUnit(numberText(stored, scale, system), scale.unitLabel);
 }
 
 /** A limit as text: it keeps its own digits, and is rounded inwards so that what is printed is itself allowed. */
@@ -89,9 +78,7 @@ export function limitText(stored: number, kind: 'min' | 'max', scale: DisplaySca
 
 /** "0.3 to 1.2 mm". */
 export function rangeText(low: number, high: number, scale: DisplayScale, system: UnitSystem): string {
-  const top = limitText(high, 'max', scale, system);
-  const unit = scale.unitLabel === '' ? '' : scale.unitLabel === '°' ? '°' : `\u00a0${scale.unitLabel}`;
-  return say`${limitText(low, 'min', scale, system)} to ${top}${unit}`;
+  return formatRange(limitText(low, 'min', scale, system), limitText(high, 'max', scale, system), scale.unitLabel);
 }
 
 /**

@@ -13,8 +13,8 @@ import {
   rangeText,
   snapped,
   stepped,
-} from '../../src/pages/workshop/controls/display-scale.ts';
-import { outOfRange } from '../../src/pages/workshop/controls/refusal.ts';
+} from '../../src/speech/scale.ts';
+import { outOfRange } from '../../src/speech/refusal.ts';
 
 const NUMBERS = (PARAMETERS as readonly Parameter[]).filter((row): row is NumberParameter => row.kind === 'number');
 const SYSTEMS: readonly UnitSystem[] = ['metric', 'inch'];
