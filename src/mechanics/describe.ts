@@ -10,7 +10,7 @@ import {
 } from '../neck/neck-shape.ts';
 import type { Deviations } from './deviations.ts';
 import type { Linear, NeckDescription, NeckPiece, NeckWood } from './description.ts';
-import { boardProperties, meanModulusMPa, measuredModulusMPa, POISSON, woodProperties } from './elements/materials.ts';
+import { boardProperties, meanModulusMPa, measuredModulusMPa, standing, woodProperties } from './elements/materials.ts';
 
 /**
  * Kerf of the mesh. The wires, kerfs and fillers of a build all share one mesh: a slot's flexibility hardly depends on
@@ -30,12 +30,9 @@ export function describeNeck(
   const last = lastFretMm(build);
   const board = boardProperties(build);
   const boardE = measuredModulusMPa(build, 'board') ?? board.modulusMPa;
-  const quarter = build.boardSawn === 'quarter';
   const boardWood: NeckWood = {
     modulusMPa: boardE * deviations.boardModulus,
-    depthRatio: quarter ? board.ratios.tangential : board.ratios.radial,
-    shearRatio: quarter ? board.ratios.shearLT : board.ratios.shearLR,
-    poisson: POISSON,
+    ...standing(board.ratios, build.boardSawn === 'quarter' ? 'tangential' : 'radial'),
   };
 
   // A measured neck blank gives one modulus for all its laminates together: each keeps its share of the stiffness.
@@ -48,12 +45,7 @@ export function describeNeck(
     const wood = woodProperties(laminate.wood, build);
     return {
       toHalfWidthFraction: reached,
-      wood: {
-        modulusMPa: wood.modulusMPa * scale,
-        depthRatio: wood.ratios.radial,
-        shearRatio: wood.ratios.shearLR,
-        poisson: POISSON,
-      },
+      wood: { modulusMPa: wood.modulusMPa * scale, ...standing(wood.ratios, 'radial') },
     };
   });
 

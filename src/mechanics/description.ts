@@ -3,16 +3,22 @@
  * the program offer (laminates by modulus, an empty channel), so that measured and published cases can be described too.
  */
 
-/** Elastic constants of a wood along the neck (x) and through its depth (y), plane stress. */
+/** Elastic constants of a wood: along the neck (x), through its depth (y), across its width (z). */
 export interface NeckWood {
   /** E along the grain. */
   readonly modulusMPa: number;
   /** E through the depth over E along the grain. */
   readonly depthRatio: number;
+  /** E across the width over E along the grain. */
+  readonly widthRatio: number;
   /** G in the (x, y) plane over E along the grain. */
   readonly shearRatio: number;
-  /** Poisson's ratio ν_xy. */
+  /** Poisson's ratio ν_xy: how much it thins through the depth under stress along the grain. */
   readonly poisson: number;
+  /** ν_xz: how much across the width under stress along the grain. */
+  readonly poissonWidth: number;
+  /** ν_yz: how much across the width under stress through the depth. */
+  readonly poissonDepthWidth: number;
 }
 
 /** A piece of the neck, from where the piece before it ends (the centre line at first) to a fraction of the half width. */

@@ -92,8 +92,8 @@ describe('the plane model, converged', () => {
       const coarse = solveSolidFeCase(solid);
       const fine = solveSolidFeCase(solid, 2);
       const more = (mm: number) => mm / solid.results.wedgeAllMm! - 1;
-      expect(more(fine.wedgeAllMm)).toBeGreaterThan(0.02);
-      expect(more(fine.wedgeAllMm)).toBeLessThan(0.035);
+      expect(more(fine.wedgeAllMm)).toBeGreaterThan(0.005);
+      expect(more(fine.wedgeAllMm)).toBeLessThan(0.016);
       // The coarse mesh is stiffer: the two partly cancel.
       expect(more(coarse.wedgeAllMm)).toBeLessThan(more(fine.wedgeAllMm) - 0.01);
       expectNear(fine.stringsSlotsEmptyMm, solid.results.stringsSlotsEmptyMm!, 0.005, '0–0.5 %, says MODEL.md');

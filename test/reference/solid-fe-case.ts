@@ -53,7 +53,7 @@ const caseSchema = z.object({
 export type SolidFeCase = z.infer<typeof caseSchema> & {
   readonly file: string;
   /** Read out of the sentences that describe method and loads. */
-  readonly ratios: Pick<NeckWood, 'depthRatio' | 'shearRatio' | 'poisson'>;
+  readonly ratios: Omit<NeckWood, 'modulusMPa'>;
   readonly wedgeN: number;
   readonly fret: number;
   readonly pullN: number;
@@ -98,6 +98,10 @@ export function readSolidFeCase(file: string, content: string): SolidFeCase {
       depthRatio: find('method', method, /E_y\/E_x=([\d.]+)/),
       shearRatio: find('method', method, /G_xy\/E_x=([\d.]+)/),
       poisson: find('method', method, /nu_xy=([\d.]+)/),
+      widthRatio: find('method', method, /E_z\/E_x=([\d.]+)/),
+      poissonWidth: find('method', method, /nu_xz=([\d.]+)/),
+      // Files that leave it out were computed with the same woods as those that give it.
+      poissonDepthWidth: Number(/nu_yz=([\d.]+)/.exec(method)?.[1] ?? 0.2955),
     },
     wedgeN: find('loads.wedge', loads.wedge, /([\d.]+) N\b/),
     fret,

@@ -10,6 +10,7 @@
  *              elastic ratios of sugar maple (assumption)
  */
 import type { Build, Laminate } from '../../neck/build.ts';
+import type { NeckWood } from '../description.ts';
 import {
   airDryDensityKgM3,
   elasticRatios,
@@ -19,8 +20,25 @@ import {
   type ElasticRatios,
 } from '../../neck/woods.ts';
 
-/** ν_xy between the grain and the depth: about 0.4 for most woods (Wood Handbook Table 5-2); it matters little. */
+/** ν between the grain and either direction across it: about 0.4 for most woods (Wood Handbook Table 5-2, from memory); it matters little. */
 export const POISSON = 0.45;
+
+/** ν_RT of hardwoods: 0.56 to 0.77, mean 0.67 (Wood Handbook Table 5-2, from memory). ν_TR = ν_RT·E_T/E_R. */
+export const POISSON_RT = 0.67;
+
+/** The elastic ratios of a wood as it stands in the neck. @param depth which of its directions across the grain is the depth */
+export function standing(ratios: ElasticRatios, depth: 'radial' | 'tangential'): Omit<NeckWood, 'modulusMPa'> {
+  const { radial, tangential } = ratios;
+  const flat = depth === 'radial';
+  return {
+    depthRatio: flat ? radial : tangential,
+    widthRatio: flat ? tangential : radial,
+    shearRatio: flat ? ratios.shearLR : ratios.shearLT,
+    poisson: POISSON,
+    poissonWidth: POISSON,
+    poissonDepthWidth: flat ? POISSON_RT : (POISSON_RT * tangential) / radial,
+  };
+}
 
 export interface WoodProperties {
   readonly label: string;

@@ -2,7 +2,7 @@
  * The section of the neck, integrated across its width: what one point (x, y) of the plane mesh is worth.
  *
  *   c_ij(x, y) = Σ_k C_ij,k · t_k(x, y)      t_k: width of piece k in the chord of the section at that depth
- *   C11 = E/m, C12 = ν r E/m, C22 = r E/m, C66 = g E,  m = 1 − ν² r   (plane stress, orthotropic; r = E_y/E_x, g = G/E_x)
+ *   C = S⁻¹, S see `inPlane`
  *
  * Below the board the chord is that of the back profile (neck/neck-shape.ts) less the channel; bars add E × width.
  * A radiused top is replaced by the flat top of equal area. Beyond the joint the section is a full rectangle, the body
@@ -11,11 +11,33 @@
 import { backChordMm, meanSagittaMm } from '../../neck/neck-shape.ts';
 import { linearAt, type NeckDescription, type NeckWood } from '../description.ts';
 
-/** c11, c12, c22, c66 of a wood per mm of width, MPa. */
-export function planeStress(wood: NeckWood): readonly [number, number, number, number] {
-  const { modulusMPa: e, depthRatio: r, shearRatio: g, poisson: nu } = wood;
-  const m = 1 - nu * nu * r;
-  return [e / m, (nu * r * e) / m, (r * e) / m, g * e];
+/**
+ * c11, c12, c22, c66 of a wood per mm of width, MPa: the inverse of
+ *
+ *   S11 = 1/E_x      S12 = −(ν_xy + ν_xz·ν_yz·E_z/E_y)/E_x      S22 = (1 − ν_yz²·E_z/E_y)/E_y      S66 = 1/G_xy
+ *
+ * Bending along the neck leaves the width free, and there is no stress through the depth in it: S11 is that of plane
+ * stress. Strain through the depth occurs around the slots alone, over lengths that are short beside the width, which the
+ * wood beside them holds: S12 and S22 are those of plane strain. That neither need be chosen is shown by a model that lets
+ * the width strain as it likes (test/mechanics/elements/across-the-width.test.ts).
+ */
+export function inPlane(wood: NeckWood): readonly [number, number, number, number] {
+  return fromCompliance(wood, 1);
+}
+
+/** The same where nothing bends as a whole and the width is held throughout: plane strain, S11 = (1 − ν_xz²·E_z/E_x)/E_x. */
+export function planeStrain(wood: NeckWood): readonly [number, number, number, number] {
+  return fromCompliance(wood, 1 - wood.poissonWidth ** 2 * wood.widthRatio);
+}
+
+/** @param s11 times E_x */
+function fromCompliance(wood: NeckWood, s11: number): readonly [number, number, number, number] {
+  const { modulusMPa: e, depthRatio, widthRatio, shearRatio, poisson, poissonWidth, poissonDepthWidth } = wood;
+  const held = (poissonDepthWidth * widthRatio) / depthRatio;
+  const s12 = -(poisson + poissonWidth * held);
+  const s22 = (1 - poissonDepthWidth * held) / depthRatio;
+  const m = s11 * s22 - s12 * s12;
+  return [(e * s22) / m, (-e * s12) / m, (e * s11) / m, shearRatio * e];
 }
 
 /** A filler is isotropic; ν = 0.35 is usual for glues and matters little (assumption). */
@@ -52,8 +74,8 @@ export interface Slice {
 
 export function createSection(description: NeckDescription): Section {
   const d = description;
-  const board = planeStress(d.board);
-  const pieces = d.neck.map((piece) => ({ to: piece.toHalfWidthFraction, c: planeStress(piece.wood) }));
+  const board = inPlane(d.board);
+  const pieces = d.neck.map((piece) => ({ to: piece.toHalfWidthFraction, c: inPlane(piece.wood) }));
   const midWidth = linearAt(d.widthMm, d.lengthMm / 2);
 
   const widthMm = (x: number) => linearAt(d.widthMm, x);

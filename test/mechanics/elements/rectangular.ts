@@ -1,7 +1,14 @@
 /** Necks of rectangular section and constant thickness, for comparing with beam theory. */
 import type { NeckDescription, NeckWood } from '../../../src/mechanics/description.ts';
 
-export const ISOTROPIC: Omit<NeckWood, 'modulusMPa'> = { depthRatio: 1, shearRatio: 1 / (2 * 1.3), poisson: 0.3 };
+export const ISOTROPIC: Omit<NeckWood, 'modulusMPa'> = {
+  depthRatio: 1,
+  shearRatio: 1 / (2 * 1.3),
+  poisson: 0.3,
+  widthRatio: 1,
+  poissonWidth: 0.3,
+  poissonDepthWidth: 0.3,
+};
 
 export interface Rectangular {
   readonly lengthMm: number;

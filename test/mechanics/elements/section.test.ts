@@ -4,17 +4,20 @@ import { backDepthMm, sagittaMm } from '../../../src/neck/neck-shape.ts';
 import { linearAt, type NeckDescription, type NeckWood } from '../../../src/mechanics/description.ts';
 import { GAUSS } from '../../../src/mechanics/elements/element.ts';
 import { createMesh, nodeAt } from '../../../src/mechanics/elements/mesh.ts';
-import {
-  createSection,
-  fillerPlaneStress,
-  planeStress,
-  type Section,
-} from '../../../src/mechanics/elements/section.ts';
+import { createSection, fillerPlaneStress, inPlane, type Section } from '../../../src/mechanics/elements/section.ts';
 import { expectNear, ROUNDING } from '../../expect-near.ts';
 import { ALL_NECKS, DEFAULT_NECK } from '../necks.ts';
 import { combineProperties, polygonProperties, type Point, type Properties } from './polygon.ts';
 
-const UNIT: NeckWood = { modulusMPa: 1, depthRatio: 0.1, shearRatio: 1, poisson: 0 };
+const UNIT: NeckWood = {
+  modulusMPa: 1,
+  depthRatio: 0.1,
+  widthRatio: 0.1,
+  shearRatio: 1,
+  poisson: 0,
+  poissonWidth: 0,
+  poissonDepthWidth: 0,
+};
 
 /** One material of modulus 1, so that c11 is the width of the section at that depth; no bars. */
 function plainNeck(neck: NeckDescription): NeckDescription {
@@ -170,18 +173,46 @@ describe('what the section is made of', () => {
     return [...c] as [number, number, number, number];
   };
 
-  it('plane stress: C is the inverse of the compliances', () => {
-    const wood: NeckWood = { modulusMPa: 13_000, depthRatio: 0.065, shearRatio: 0.063, poisson: 0.45 };
-    const [c11, c12, c22, c66] = planeStress(wood);
-    const ex = wood.modulusMPa;
-    const ey = wood.depthRatio * ex;
-    // S = [1/Ex, −ν/Ex; −ν/Ex, 1/Ey]
-    expectNear(c11 / ex - (c12 * wood.poisson) / ex, 1, ROUNDING, 'C·S = 1');
-    expect(Math.abs((-c11 * wood.poisson) / ex + c12 / ey)).toBeLessThan(1e-12);
-    expectNear((-c12 * wood.poisson) / ex + c22 / ey, 1, ROUNDING, 'C·S = 1');
-    expectNear(c66, 0.063 * 13_000, ROUNDING, 'a product');
+  const WOOD: NeckWood = {
+    modulusMPa: 13_000,
+    depthRatio: 0.065,
+    widthRatio: 0.132,
+    shearRatio: 0.063,
+    poisson: 0.45,
+    poissonWidth: 0.42,
+    poissonDepthWidth: 0.2955,
+  };
+  const compliance = (wood: NeckWood) => {
+    const [c11, c12, c22, c66] = inPlane(wood);
+    const determinant = c11 * c22 - c12 * c12;
+    return { s11: c22 / determinant, s12: -c12 / determinant, s22: c11 / determinant, s66: 1 / c66 };
+  };
+
+  it('stretches along the grain as if the width were free, and thins and gives in depth as if it were held', () => {
+    const { s11, s12, s22, s66 } = compliance(WOOD);
+    const { modulusMPa: ex, depthRatio, widthRatio, poisson, poissonWidth, poissonDepthWidth } = WOOD;
+    // S′ij = Sij − Si3·Sj3/S33 with S13 = −ν_xz/Ex, S23 = −ν_yz/Ey, S33 = 1/Ez.
+    const [ey, ez] = [ex * depthRatio, ex * widthRatio];
+    expectNear(s11, 1 / ex, ROUNDING, 'S11 of plane stress');
+    expectNear(
+      s12,
+      -poisson / ex - (poissonWidth / ex) * (poissonDepthWidth / ey) * ez,
+      ROUNDING,
+      'S12 of plane strain',
+    );
+    expectNear(s22, 1 / ey - (poissonDepthWidth / ey) ** 2 * ez, ROUNDING, 'S22 of plane strain');
+    expectNear(s66, 1 / (0.063 * 13_000), ROUNDING, 'a product');
+  });
+
+  it('an isotropic filler has the shear modulus that goes with its E and ν', () => {
     const [f11, f12, , f66] = fillerPlaneStress(2500);
-    expectNear((f11 - f12) / 2, f66, ROUNDING, 'an isotropic filler: G = (c11 − c12)/2');
+    expectNear((f11 - f12) / 2, f66, ROUNDING, 'G = (c11 − c12)/2');
+  });
+
+  it('is plane stress where nothing strains across the width', () => {
+    const { s12, s22 } = compliance({ ...WOOD, poissonDepthWidth: 0 });
+    expectNear(s12, -0.45 / 13_000, ROUNDING, 'plane stress');
+    expectNear(s22, 1 / (0.065 * 13_000), ROUNDING, 'plane stress');
   });
 
   it('laminates share the chord: symmetric pieces add up to the whole', () => {

@@ -25,7 +25,12 @@ describe('answers', () => {
       const { status, kerfMm } = answer.kerf![method];
       expect(status).toBe('found');
       const there = reliefAtGoal(predictor.predict({ ...build, kerfMm: sawableKerfMm(kerfMm) }), method, goal);
-      expectNear(there, goal.reliefMm, 0.01, 'the kerf is rounded to a thousandth, a relief of about 1 µm');
+      expectNear(
+        there,
+        goal.reliefMm,
+        0.02,
+        'the kerf is rounded to a thousandth: up to 2.5 µm of relief where the body wedges',
+      );
     }
     expect(answer.rod.status).toBe('reached');
     const prediction = predictor.predict(build);
