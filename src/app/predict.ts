@@ -13,6 +13,7 @@ import { createPredictor } from '../mechanics/predict.ts';
 import { predictionReport } from '../mechanics/report.ts';
 import { createEstimator } from '../mechanics/uncertainty/estimate.ts';
 import { biteFactorOf } from '../state/bench-log/adopted.ts';
+import { problemTexts } from '../speech/problems.ts';
 
 function fail(lines: readonly string[]): never {
   for (const line of lines) process.stderr.write(`${line}\n`);
@@ -62,7 +63,7 @@ function argumentsOf(given: readonly string[]): { readonly path: string; readonl
 
 const { path, log } = argumentsOf(process.argv.slice(2));
 const project = readProject(read(path));
-if (!project.ok) fail(project.problems.map((problem) => problem.message));
+if (!project.ok) fail(problemTexts(project.problems, 'metric').map((text) => text.replaceAll('\u00a0', ' ')));
 const { build } = project;
 const predictor = createPredictor();
 const bite = log === undefined ? undefined : biteFrom(log, build);

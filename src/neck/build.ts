@@ -77,7 +77,7 @@ export function defaultBuild(): Build {
   const values = Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, parameter.default]));
   return {
     ...(values as unknown as ParameterValues),
-    name: 'New neck',
+    name: '',
     notes: '',
     laminates: [{ wood: 'sugar-maple', share: 1 }],
     binding: STANDARD_BINDING,

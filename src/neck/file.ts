@@ -1,7 +1,6 @@
 /** The project file: JSON of our own, `{ "format": "backbow project", "version": 1, "build": { … } }`. */
-import { say } from '../speech/language.ts';
 import { defaultBuild, type Build } from './build.ts';
-import { describeValue, type Problem } from './problems.ts';
+import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
 export const PROJECT_FORMAT = 'backbow project';
@@ -15,9 +14,7 @@ export function writeProject(build: Build): string {
   return `${JSON.stringify({ format: PROJECT_FORMAT, version: PROJECT_VERSION, build }, null, 2)}\n`;
 }
 
-function refuse(code: Problem['code'], parameter: string, value: unknown, message: string): CheckedBuild {
-  return { ok: false, problems: [{ code, parameter, label: say`Project file`, value, message }] };
-}
+const refuse = (problem: Problem): CheckedBuild => ({ ok: false, problems: [problem] });
 
 /** Reads a project file; nothing in it is corrected. */
 export function readProject(text: string): CheckedBuild {
@@ -25,38 +22,17 @@ export function readProject(text: string): CheckedBuild {
   try {
     data = JSON.parse(text);
   } catch (error) {
-    return refuse(
-      'not-json',
-      'file',
-      undefined,
-      say`This is not a project file: it is not JSON (${(error as Error).message}).`,
-    );
+    return refuse({ code: 'not-json', parameter: 'file', value: undefined, detail: (error as Error).message });
   }
   if (typeof data !== 'object' || data === null || !('format' in data) || data.format !== PROJECT_FORMAT) {
-    return refuse(
-      'not-a-project',
-      'format',
-      data,
-      say`This is not a project file: it has no "format": "${PROJECT_FORMAT}".`,
-    );
+    return refuse({ code: 'not-a-project', parameter: 'format', value: data, latest: PROJECT_VERSION });
   }
   const version: unknown = 'version' in data ? data.version : undefined;
+  const place = { parameter: 'version', value: version, latest: PROJECT_VERSION };
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return refuse(
-      'not-a-project',
-      'version',
-      version,
-      say`The project file’s version is ${describeValue(version)}; it must be a whole number from 1 to ${PROJECT_VERSION}.`,
-    );
+    return refuse({ code: 'not-a-project', ...place });
   }
-  if (version > PROJECT_VERSION) {
-    return refuse(
-      'newer-version',
-      'version',
-      version,
-      say`The project file is of version ${version}; this program reads versions 1 to ${PROJECT_VERSION}. Open it with a newer release.`,
-    );
-  }
+  if (version > PROJECT_VERSION) return refuse({ code: 'newer-version', ...place });
   const stored: unknown = 'build' in data ? data.build : undefined;
   if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return checkBuild(stored);
   const build = MIGRATIONS.slice(version - 1).reduce((old, migrate) => migrate(old), stored as Record<string, unknown>);

@@ -1,34 +1,52 @@
-import { sayText } from '../speech/language.ts';
 import type { Unit } from './units.ts';
 
 /** The groups of controls, in the order of the work. */
-const NAMED_GROUPS = [
-  { id: 'neck', label: 'The neck' },
-  { id: 'board', label: 'The board' },
-  { id: 'wire', label: 'The wire' },
-  { id: 'slots', label: 'The slots' },
-  { id: 'seating', label: 'How they go in' },
-  { id: 'edges', label: 'Edges and binding' },
-  { id: 'strings', label: 'The strings' },
-  { id: 'rod', label: 'Rod and bars' },
-  { id: 'time', label: 'Time and climate' },
-  { id: 'existing', label: 'A neck that exists' },
-  { id: 'assumptions', label: 'Assumptions' },
+export const GROUPS = [
+  'neck',
+  'board',
+  'wire',
+  'slots',
+  'seating',
+  'edges',
+  'strings',
+  'rod',
+  'time',
+  'existing',
+  'assumptions',
 ] as const;
 
-export const GROUPS = NAMED_GROUPS.map((group) => ({ ...group, label: sayText(group.label) }));
+export type GroupId = (typeof GROUPS)[number];
 
-export type GroupId = (typeof GROUPS)[number]['id'];
+/** Where a default and its range come from. */
+export type ParameterSource =
+  /** common practice, no source */
+  | 'practice'
+  /** an assumption that the bench log corrects */
+  | 'assumed'
+  | 'own-measurement'
+  | 'bench-log'
+  /** the equation of the back in mechanics/MODEL.md */
+  | 'profile'
+  /** ASTM E1876 for the bar in bending, the beam formula for the weight */
+  | 'blank-tests'
+  /** the publications at the head of woods.ts */
+  | 'wood-tables'
+  /** Wood Handbook FPL-GTR-190, Table 5-1 */
+  | 'elastic-ratios'
+  /** Wood Handbook, ch. 4 */
+  | 'moisture'
+  /** Wood Handbook, from memory; an assumption that the bench log corrects */
+  | 'relaxation'
+  /** the sources in metals.ts */
+  | 'alloy-data'
+  | 'iso-898'
+  /** McKenzie & Karpovich 1968 */
+  | 'friction';
 
 interface Common<Id extends string> {
   readonly id: Id;
   readonly group: GroupId;
-  /** Name as the maker says it, without the unit. */
-  readonly label: string;
-  /** What it is and what it changes, in one or two plain sentences. */
-  readonly hint: string;
-  /** Where the default and the range come from. */
-  readonly source: string;
+  readonly source: ParameterSource;
   /** Show the control only when all of these parameters have one of these values. */
   readonly when?: Readonly<Record<string, readonly (string | boolean)[]>>;
 }
@@ -50,7 +68,7 @@ export interface NumberParameter<Id extends string = string> extends Common<Id> 
 
 export interface ChoiceParameter<Id extends string = string, Value extends string = string> extends Common<Id> {
   readonly kind: 'choice';
-  readonly options: readonly { readonly value: Value; readonly label: string }[];
+  readonly options: readonly Value[];
   readonly default: Value;
 }
 

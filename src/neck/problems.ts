@@ -1,36 +1,66 @@
-/** Errors as data: what is wrong, with which value, and what would be right. */
-import { say } from '../speech/language.ts';
+/** Errors as data: what is wrong, with which value, and what would be right. Speech puts them into words. */
 import type { ParameterId } from './parameters.ts';
 import type { Unit } from './units.ts';
 
-export type ProblemCode =
-  | 'not-json'
-  | 'not-a-project'
-  | 'newer-version'
-  | 'missing'
-  | 'unknown'
-  | 'wrong-type'
-  | 'out-of-range'
-  | 'not-an-option'
-  | 'impossible';
+/** A number with its unit, as the program keeps it. */
+export interface Quantity {
+  readonly value: number;
+  readonly unit: Unit;
+}
 
-export interface Problem {
-  readonly code: ProblemCode;
-  /** Parameter id, or the path of a list entry such as "strings.2.diameterMm". */
+/** The kind of value that a place takes. */
+export type ValueKind = 'whole-number' | 'number' | 'text' | 'flag' | 'list' | 'object' | 'other';
+
+/** Why a value that is in its own range cannot be in this build; the quantities of the problem belong to it. */
+export type ImpossibleReason =
+  | 'cone-narrows'
+  | 'frets-on-board'
+  | 'crowns-too-close'
+  | 'board-under-slot'
+  | 'flat-slot-at-edge'
+  | 'crown-covers-slot'
+  | 'studs-stand-out'
+  | 'crown-covers-studs'
+  | 'back-all-along'
+  | 'lines-of-binding'
+  | 'binding-at-nut'
+  | 'strings-clear-frets'
+  | 'rod-under-board'
+  | 'one-way-rod'
+  | 'wood-under-bar'
+  | 'bars-and-channel'
+  | 'region-order'
+  | 'region-studs'
+  | 'crown-covers-regions'
+  | 'reliefs-per-fret'
+  | 'shares-sum'
+  | 'core-in-string';
+
+interface Place {
+  /** Parameter id, or the path of a list entry such as "strings.2.diameterMm"; "build" or "file" for the whole. */
   readonly parameter: ParameterId | (string & {});
-  readonly label: string;
   readonly value: unknown;
+}
+
+/** The range that a number takes, where one is known. */
+export interface Limits {
   readonly min?: number;
   readonly max?: number;
   readonly unit?: Unit;
-  /** One plain sentence naming the parameter, the value, its range and its unit. */
-  readonly message: string;
 }
 
-/** A value as it was given, short enough for a sentence. */
-export function describeValue(value: unknown): string {
-  if (value === undefined) return say`nothing`;
-  if (typeof value === 'number') return String(value);
-  const text = JSON.stringify(value) ?? typeof value;
-  return text.length > 40 ? `${text.slice(0, 37)}…` : text;
-}
+export type Problem = Place &
+  Limits &
+  (
+    | { readonly code: 'not-json'; readonly detail: string }
+    | { readonly code: 'missing' | 'unknown' | 'out-of-range' }
+    /** It is none, or its version is none: with the latest that this program reads. */
+    | { readonly code: 'not-a-project' | 'newer-version'; readonly latest: number }
+    | { readonly code: 'wrong-type'; readonly wants: ValueKind }
+    /** Characters of a text, entries of a list; the limits count them. */
+    | { readonly code: 'wrong-size'; readonly of: 'text' | 'list'; readonly size: number }
+    | { readonly code: 'not-an-option'; readonly options: readonly string[] }
+    | { readonly code: 'impossible'; readonly reason: ImpossibleReason; readonly quantities: readonly Quantity[] }
+  );
+
+export type ProblemCode = Problem['code'];

@@ -9,7 +9,6 @@
  * Table 5-5b; AH607 = Chudnoff, Tropical Timbers of the World, USDA Agriculture Handbook 607 (1984); TROPIX = CIRAD
  * Tropix technical sheet. All rows were read in copies of the named publication. Colours are our own judgement by eye.
  */
-import { sayText } from '../speech/language.ts';
 import { sourced, type Sourced } from './sources.ts';
 
 /** Ratios to E_L: depth direction R for a flat-sawn board, T for a quarter-sawn one. */
@@ -49,9 +48,8 @@ export type WoodDust = 'ordinary' | 'irritating' | 'sensitising';
  */
 export type WoodTrade = 'free' | 'listed' | 'some-species' | 'look-alike';
 
-export interface Wood {
-  readonly id: string;
-  readonly label: string;
+export interface Wood<Id extends string = string> {
+  readonly id: Id;
   readonly botanical: string;
   readonly moeMPa: number;
   readonly specificGravity: number;
@@ -62,7 +60,6 @@ export interface Wood {
   readonly ratiosOf: RatiosId;
   readonly ratiosAssumed: boolean;
   readonly source: 'GTR-190' | 'GTR-282' | 'AH607' | 'TROPIX';
-  readonly note?: string;
   readonly dust: Sourced<WoodDust>;
   readonly trade: Sourced<WoodTrade>;
   /** Oil or resin at the surface that keeps glue off: wiped with solvent just before gluing. */
@@ -72,8 +69,8 @@ export interface Wood {
   readonly grain: string;
 }
 
-const w = (
-  id: string,
+const w = <const Id extends string>(
+  id: Id,
   botanical: string,
   moeMPa: number,
   specificGravity: number,
@@ -86,13 +83,8 @@ const w = (
   colour: string,
   grain: string,
   facts: Pick<Wood, 'dust' | 'trade' | 'isOily'>,
-  note?: string,
-): Wood => ({
-  id: id
-    .toLowerCase()
-    .replaceAll(/[^a-z]+/g, '-')
-    .replace(/-$/, ''),
-  label: sayText(id),
+): Wood<Id> => ({
+  id,
   botanical,
   moeMPa,
   specificGravity,
@@ -105,7 +97,6 @@ const w = (
   colour,
   grain,
   ...facts,
-  ...(note === undefined ? {} : { note: sayText(note) }),
 });
 
 const ORDINARY = sourced('ordinary', 'toxic-woods');
@@ -120,43 +111,48 @@ const OILY = sourced(true, 'practice');
 const HARD_TO_BOND = sourced(true, 'bonding');
 
 // prettier-ignore
-export const WOODS: readonly Wood[] = [
-  w('sugar maple', 'Acer saccharum', 12600, 0.63, '12', undefined, 54.0, 'sugar maple', 'src', 'GTR-190', '#dcbf92', '#c29f6c', { dust: ORDINARY, trade: FREE, isOily: DRY }),
-  w('red maple', 'Acer rubrum', 11300, 0.54, '12', undefined, 45.1, 'red maple', 'src', 'GTR-190', '#d8b78d', '#bb9566', { dust: ORDINARY, trade: FREE, isOily: DRY }),
-  w('bigleaf maple', 'Acer macrophyllum', 10000, 0.48, '12', undefined, 41.0, 'red maple', 'assume', 'GTR-190', '#dcbc8f', '#bd9a6c', { dust: ORDINARY, trade: FREE, isOily: DRY }),
-  w('black walnut', 'Juglans nigra', 11600, 0.55, '12', undefined, 52.3, 'black walnut', 'src', 'GTR-190', '#6f4d35', '#4d3322', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }),
-  w('black cherry', 'Prunus serotina', 10300, 0.50, '12', undefined, 49.0, 'black cherry', 'src', 'GTR-190', '#a9693f', '#86502d', { dust: ORDINARY, trade: FREE, isOily: DRY }),
-  w('white ash', 'Fraxinus americana', 12000, 0.60, '12', undefined, 51.1, 'white ash', 'src', 'GTR-190', '#d6bd93', '#ab8d5f', { dust: ORDINARY, trade: FREE, isOily: DRY }),
+const ROWS = [
+  w('sugar-maple', 'Acer saccharum', 12600, 0.63, '12', undefined, 54.0, 'sugar maple', 'src', 'GTR-190', '#dcbf92', '#c29f6c', { dust: ORDINARY, trade: FREE, isOily: DRY }),
+  w('red-maple', 'Acer rubrum', 11300, 0.54, '12', undefined, 45.1, 'red maple', 'src', 'GTR-190', '#d8b78d', '#bb9566', { dust: ORDINARY, trade: FREE, isOily: DRY }),
+  w('bigleaf-maple', 'Acer macrophyllum', 10000, 0.48, '12', undefined, 41.0, 'red maple', 'assume', 'GTR-190', '#dcbc8f', '#bd9a6c', { dust: ORDINARY, trade: FREE, isOily: DRY }),
+  w('black-walnut', 'Juglans nigra', 11600, 0.55, '12', undefined, 52.3, 'black walnut', 'src', 'GTR-190', '#6f4d35', '#4d3322', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }),
+  w('black-cherry', 'Prunus serotina', 10300, 0.50, '12', undefined, 49.0, 'black cherry', 'src', 'GTR-190', '#a9693f', '#86502d', { dust: ORDINARY, trade: FREE, isOily: DRY }),
+  w('white-ash', 'Fraxinus americana', 12000, 0.60, '12', undefined, 51.1, 'white ash', 'src', 'GTR-190', '#d6bd93', '#ab8d5f', { dust: ORDINARY, trade: FREE, isOily: DRY }),
   w('yellow-poplar', 'Liriodendron tulipifera', 10900, 0.42, '12', undefined, 38.2, 'yellow-poplar', 'src', 'GTR-190', '#c9bd8b', '#9c9463', { dust: ORDINARY, trade: FREE, isOily: DRY }),
-  w('yellow birch', 'Betula alleghaniensis', 13900, 0.62, '12', undefined, 56.3, 'yellow birch', 'src', 'GTR-190', '#d2ae7c', '#b28a58', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }),
-  w('white oak', 'Quercus alba', 12300, 0.68, '12', undefined, 51.3, 'white oak', 'src', 'GTR-190', '#b8935f', '#8f6d40', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }, 'Table 5-1 gives no G_LT: red oak’s ratio is used.'),
-  w('black locust', 'Robinia pseudoacacia', 14100, 0.69, '12', undefined, 70.2, 'white ash', 'assume', 'GTR-190', '#a98347', '#7d5f2e', { dust: irritating('toxicity-chart'), trade: FREE, isOily: DRY }),
+  w('yellow-birch', 'Betula alleghaniensis', 13900, 0.62, '12', undefined, 56.3, 'yellow birch', 'src', 'GTR-190', '#d2ae7c', '#b28a58', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }),
+  // Table 5-1 gives no G_LT: red oak’s ratio is used.
+  w('white-oak', 'Quercus alba', 12300, 0.68, '12', undefined, 51.3, 'white oak', 'src', 'GTR-190', '#b8935f', '#8f6d40', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }),
+  w('black-locust', 'Robinia pseudoacacia', 14100, 0.69, '12', undefined, 70.2, 'white ash', 'assume', 'GTR-190', '#a98347', '#7d5f2e', { dust: irritating('toxicity-chart'), trade: FREE, isOily: DRY }),
   w('mahogany', 'Swietenia macrophylla', 10340, 0.45, 'green', undefined, 46.7, 'Honduras mahogany', 'src', 'GTR-282', '#8f4f30', '#6d3820', { dust: sensitising('toxicity-chart'), trade: LISTED, isOily: DRY }),
-  w('African mahogany', 'Khaya spp.', 9650, 0.42, 'green', undefined, 44.5, 'African mahogany', 'src', 'GTR-282', '#9a5b3a', '#774227', { dust: sensitising('toxic-woods'), trade: LISTED, isOily: DRY }),
-  w('Spanish-cedar', 'Cedrela spp.', 9930, 0.41, 'green', undefined, 42.8, 'Honduras mahogany', 'assume', 'GTR-282', '#a9653f', '#87492a', { dust: sensitising('toxic-woods'), trade: LISTED, isOily: OILY }),
+  w('african-mahogany', 'Khaya spp.', 9650, 0.42, 'green', undefined, 44.5, 'African mahogany', 'src', 'GTR-282', '#9a5b3a', '#774227', { dust: sensitising('toxic-woods'), trade: LISTED, isOily: DRY }),
+  w('spanish-cedar', 'Cedrela spp.', 9930, 0.41, 'green', undefined, 42.8, 'Honduras mahogany', 'assume', 'GTR-282', '#a9653f', '#87492a', { dust: sensitising('toxic-woods'), trade: LISTED, isOily: OILY }),
   w('sapele', 'Entandrophragma cylindricum', 12550, 0.55, 'green', undefined, 56.3, 'African mahogany', 'assume', 'GTR-282', '#85462c', '#63301c', { dust: irritating('toxic-woods'), trade: FREE, isOily: DRY }),
-  w('Indian rosewood', 'Dalbergia latifolia', 12270, 0.75, 'green', undefined, 63.6, 'sugar maple', 'assume', 'GTR-282', '#513128', '#321c18', { dust: sensitising('toxicity-chart'), trade: LISTED, isOily: HARD_TO_BOND }),
+  w('indian-rosewood', 'Dalbergia latifolia', 12270, 0.75, 'green', undefined, 63.6, 'sugar maple', 'assume', 'GTR-282', '#513128', '#321c18', { dust: sensitising('toxicity-chart'), trade: LISTED, isOily: HARD_TO_BOND }),
   w('bubinga', 'Guibourtia spp.', 17100, 0.71, 'green', undefined, 72.4, 'sugar maple', 'assume', 'GTR-282', '#8a4434', '#672c22', { dust: irritating('toxic-woods'), trade: SOME_SPECIES, isOily: DRY }),
   w('ovangkol', 'Guibourtia ehie', 17650, 0.67, 'green', undefined, 57.2, 'sugar maple', 'assume', 'GTR-282', '#7d5c3a', '#573c22', { dust: irritating('toxic-woods'), trade: LOOK_ALIKE, isOily: DRY }),
   w('purpleheart', 'Peltogyne spp.', 15650, 0.67, 'green', undefined, 71.2, 'sugar maple', 'assume', 'GTR-282', '#6a3a56', '#4e273f', { dust: irritating('toxicity-chart'), trade: FREE, isOily: DRY }),
-  w('goncalo alves', 'Astronium graveolens', 15380, 0.84, 'green', undefined, 71.2, 'sugar maple', 'assume', 'GTR-282', '#9a5c34', '#5a3018', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: OILY }),
+  w('goncalo-alves', 'Astronium graveolens', 15380, 0.84, 'green', undefined, 71.2, 'sugar maple', 'assume', 'GTR-282', '#9a5c34', '#5a3018', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: OILY }),
   w('ipe', 'Handroanthus / Tabebuia', 21650, 0.92, 'green', undefined, 89.7, 'sugar maple', 'assume', 'GTR-282', '#67492f', '#48301c', { dust: sensitising('toxic-woods'), trade: LISTED, isOily: HARD_TO_BOND }),
   w('macawood', 'Platymiscium spp.', 22060, 0.94, 'green', undefined, 111.0, 'sugar maple', 'assume', 'GTR-282', '#8d432a', '#662a18', { dust: irritating('toxic-woods'), trade: SOME_SPECIES, isOily: OILY }),
-  w('ebony (African)', 'Diospyros spp.', 17650, 0.82, 'green', 1010, 92.0, 'sugar maple', 'assume', 'AH607', '#2d2724', '#1b1716', { dust: sensitising('toxicity-chart'), trade: SOME_SPECIES, isOily: DRY }, 'A second data set in the same sheet gives crushing 64.5 MPa.'),
-  w('African padauk', 'Pterocarpus soyauxii', 10760, 0.61, 'green', 745, 58.3, 'sugar maple', 'assume', 'AH607', '#97412a', '#6f2b1a', { dust: sensitising('toxicity-chart'), trade: LISTED, isOily: DRY }, 'A second data set gives MOE 12 070 MPa and crushing 53.8 MPa; the printed specific gravity ranges over 0.55–0.67.'),
+  // A second data set in the same sheet gives crushing 64.5 MPa.
+  w('ebony-african', 'Diospyros spp.', 17650, 0.82, 'green', 1010, 92.0, 'sugar maple', 'assume', 'AH607', '#2d2724', '#1b1716', { dust: sensitising('toxicity-chart'), trade: SOME_SPECIES, isOily: DRY }),
+  // A second data set gives MOE 12 070 MPa and crushing 53.8 MPa; the printed specific gravity ranges over 0.55–0.67.
+  w('african-padauk', 'Pterocarpus soyauxii', 10760, 0.61, 'green', 745, 58.3, 'sugar maple', 'assume', 'AH607', '#97412a', '#6f2b1a', { dust: sensitising('toxicity-chart'), trade: LISTED, isOily: DRY }),
   w('wenge', 'Millettia laurentii', 21050, 0.87, 'air', 870, 85.0, 'sugar maple', 'assume', 'TROPIX', '#463428', '#291d16', { dust: sensitising('toxicity-chart'), trade: FREE, isOily: DRY }),
 ];
+
+export type WoodId = (typeof ROWS)[number]['id'];
+
+export const WOODS: readonly Wood<WoodId>[] = ROWS;
 
 /** The maker's own wood, entered as E_L and density in the build. */
 export const OWN_WOOD_ID = 'own';
 
-export const WOOD_OPTIONS = [
-  ...WOODS.map((wood) => ({ value: wood.id, label: wood.label })),
-  { value: OWN_WOOD_ID, label: sayText('my own wood') },
-];
+/** What a part of a neck can be made of. */
+export const WOOD_IDS: readonly string[] = [...WOODS.map(({ id }) => id), OWN_WOOD_ID];
 
 /** @throws {RangeError} when no wood has that id. */
-export function woodById(id: string): Wood {
+export function woodById(id: string): Wood<WoodId> {
   const wood = WOODS.find((candidate) => candidate.id === id);
   if (!wood) throw new RangeError(`wood "${id}" is not in the table`);
   return wood;

@@ -2,7 +2,10 @@
  * What another language has to have: every table under its id, with the type of the English one, and the sentences. A
  * table or an entry that is missing does not compile; a test holds that no table of the source is missing here.
  */
-import type * as strings from '../neck/strings.ts';
+import type * as materials from './en/materials.ts';
+import type * as necks from './en/necks.ts';
+import type * as parameters from './en/parameters.ts';
+import type * as problems from './en/problems.ts';
 import type * as quantity from './en/quantity.ts';
 import type * as log from './en/log.ts';
 import type * as compare from './en/compare.ts';
@@ -43,8 +46,12 @@ type TablesOf<Module> = Pick<
   Extract<keyof Module, `${string}_WORDS` | `${string}_MEANING` | `${string}_TEXTS`>
 >;
 
-export type Catalogue = Pick<typeof strings, 'CONSTRUCTION_LABELS' | 'NOTE_NAMES'> &
-  Pick<typeof quantity, 'NUMBER_SIGNS' | 'UNIT_WORDS' | 'RANGE_WORDS'> &
+export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
+  TablesOf<typeof quantity> &
+  TablesOf<typeof parameters> &
+  TablesOf<typeof materials> &
+  TablesOf<typeof necks> &
+  TablesOf<typeof problems> &
   TablesOf<typeof log> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &

@@ -1,43 +1,144 @@
-/** Problems as sentences in the reader's units. */
-import type { Problem } from '../neck/problems.ts';
-import { RANGE_WORDS } from './en/quantity.ts';
-import { fromDisplay, toDisplay, type Unit, type UnitSystem } from '../neck/units.ts';
-import { unitLabel, withDecimalSign } from './quantity.ts';
+/** Why a neck or a file is refused, in the reader's units. */
+import { PROJECT_FORMAT } from '../neck/file.ts';
+import type { Limits, Problem, Quantity } from '../neck/problems.ts';
+import { PARAMETERS, type ParameterId } from '../neck/parameters.ts';
+import { displayDigits, toDisplay, type Unit, type UnitSystem } from '../neck/units.ts';
+import { ENTRY_WORDS, IMPOSSIBLE_WORDS, KIND_WORDS, PLACE_WORDS, PROBLEM_WORDS } from './en/problems.ts';
+import { PARAMETER_WORDS } from './en/parameters.ts';
+import { formatRange, formatShort, unitLabel, withDecimalSign, withUnit } from './quantity.ts';
 
-/** Units that have an inch counterpart and may stand in a message of the library. */
-const CONVERTED: readonly Unit[] = ['mm²', 'mm³', 'mm', 'N'];
+/** Most digits after the point, in the stored unit. */
+const DIGITS = 3;
 
-/** Digits after the point that keep a converted number as exact as the one in the message. */
-function digitsFor(printed: string, unit: Unit, system: UnitSystem): number {
-  const digits = printed.includes('.') ? printed.length - printed.indexOf('.') - 1 : 0;
-  const resolution = Math.abs(fromDisplay(1, unit, system));
-  return digits + Math.max(0, Math.ceil(Math.log10(resolution)));
+/** The value of a table's entry under a name that comes from a file; undefined where the table has none. */
+function entryOf<T>(table: Readonly<Record<string, T>>, name: string): T | undefined {
+  return Object.hasOwn(table, name) ? table[name] : undefined;
 }
 
-function convert(printed: string, unit: Unit, system: UnitSystem): string {
-  const shown = toDisplay(Number(printed), unit, system);
-  return String(Number(shown.toFixed(digitsFor(printed, unit, system)))).replace('-', '−');
+const PARAMETER_IDS: ReadonlySet<string> = new Set(PARAMETERS.map(({ id }) => id));
+
+/** What a place is called: "Kerf", "Strings, entry 3, string diameter". @param path as in `Problem` */
+export function placeText(path: string): string {
+  const [head = 'build', index, ...rest] = path.split('.');
+  if (PARAMETER_IDS.has(head)) return PARAMETER_WORDS[head as ParameterId].label;
+  const list = entryOf(PLACE_WORDS, head) ?? head;
+  if (index === undefined || !/^\d+$/.test(index)) return list;
+  const entry = String(Number(index) + 1);
+  if (rest.length === 0) return PROBLEM_WORDS.entry(list, entry);
+  const part = rest.join('.');
+  return PROBLEM_WORDS.entryPart(list, entry, entryOf(ENTRY_WORDS, part) ?? part);
 }
 
-/** A message of the library with its lengths and forces in the reader's units, and numbers as the language writes them. */
-export function inReadersUnits(message: string, system: UnitSystem): string {
-  return withDecimalSign(system === 'metric' ? message : converted(message, system));
+/** A value as it was given, short enough for a sentence. */
+export function givenText(value: unknown): string {
+  if (value === undefined) return PROBLEM_WORDS.nothing;
+  if (typeof value === 'number') return withDecimalSign(String(value));
+  const text = JSON.stringify(value) ?? typeof value;
+  return text.length > 40 ? `${text.slice(0, 37)}…` : text;
 }
 
-function converted(message: string, system: UnitSystem): string {
-  const unit = CONVERTED.join('|');
-  const number = String.raw`-?\d+(?:\.\d+)?`;
-  // What stands between the ends of a range, " to " in English.
-  const between = RANGE_WORDS.range('', '');
-  const quantity = new RegExp(String.raw`(${number})(${between}(${number}))?[ \u00a0](${unit})(?![\w/²³·])`, 'g');
-  return message.replace(quantity, (_all, first: string, _range, second: string | undefined, found: Unit) => {
-    const label = unitLabel(found, system);
-    const start = convert(first, found, system);
-    return second === undefined ? `${start} ${label}` : `${start}${between}${convert(second, found, system)} ${label}`;
-  });
+function quantityText({ value, unit }: Quantity, system: UnitSystem): string {
+  const digits = displayDigits(DIGITS, unit, system);
+  return withUnit(formatShort(toDisplay(value, unit, system), digits), unitLabel(unit, system));
 }
 
-/** The messages of some problems, each once. */
+/** A number of a build as it was given: in its unit where the place has one. */
+function numberText(value: unknown, { unit }: Limits, system: UnitSystem): string {
+  if (typeof value !== 'number' || !Number.isFinite(value) || unit === undefined) return givenText(value);
+  // All the digits that somebody gave, where nothing is converted.
+  if (system === 'metric') return withUnit(withDecimalSign(String(value)).replace('-', '−'), unitLabel(unit, system));
+  return quantityText({ value, unit }, system);
+}
+
+/** A limit, rounded inwards so that what is printed is itself allowed. */
+function limitText(value: number, kind: 'min' | 'max', unit: Unit, system: UnitSystem): string {
+  const power = 10 ** displayDigits(DIGITS, unit, system);
+  const shown = toDisplay(value, unit, system) * power;
+  const inwards = (kind === 'min' ? Math.ceil(shown - 1e-6) : Math.floor(shown + 1e-6)) / power;
+  return withDecimalSign(String(inwards)).replace('-', '−');
+}
+
+function rangeOf({ min, max, unit = '' }: Limits, system: UnitSystem): string | undefined {
+  if (min === undefined || max === undefined) return undefined;
+  return formatRange(limitText(min, 'min', unit, system), limitText(max, 'max', unit, system), unitLabel(unit, system));
+}
+
+type Impossible = Extract<Problem, { code: 'impossible' }>;
+
+function impossibleText(problem: Impossible, system: UnitSystem): string {
+  const { parameter, value, min, max, unit = '', reason, quantities } = problem;
+  const say: (...texts: readonly string[]) => string = IMPOSSIBLE_WORDS[reason];
+  const because = say(...quantities.map((quantity) => quantityText(quantity, system)));
+  const limit = min ?? max;
+  // Of lists the reason is the whole sentence.
+  if (limit === undefined) return because;
+  const kind = min === undefined ? 'max' : 'min';
+  return PROBLEM_WORDS[kind === 'min' ? 'tooLow' : 'tooHigh'](
+    placeText(parameter),
+    quantityText({ value: value as number, unit }, system),
+    withUnit(limitText(limit, kind, unit, system), unitLabel(unit, system)),
+    because,
+  );
+}
+
+function sizeText(problem: Extract<Problem, { code: 'wrong-size' }>): string {
+  const { parameter, of, size, min, max } = problem;
+  const limit = min === undefined ? PROBLEM_WORDS.atMost(String(max)) : PROBLEM_WORDS.atLeast(String(min));
+  return PROBLEM_WORDS[of === 'text' ? 'textSize' : 'listSize'](placeText(parameter), parameter, String(size), limit);
+}
+
+function typeText(problem: Extract<Problem, { code: 'wrong-type' }>, system: UnitSystem): string {
+  const { parameter, value, wants } = problem;
+  if (parameter === 'build') return PROBLEM_WORDS.notABuild(givenText(value));
+  const label = placeText(parameter);
+  const given = numberText(value, problem, system);
+  if (wants === 'other') return PROBLEM_WORDS.takesNot(label, parameter, given);
+  const range = rangeOf(problem, system);
+  return range === undefined
+    ? PROBLEM_WORDS.takes(label, parameter, given, KIND_WORDS[wants])
+    : PROBLEM_WORDS.takesKind(label, parameter, given, KIND_WORDS[wants], range);
+}
+
+/** One plain sentence that names the place, the value, its range and its unit. */
+export function problemText(problem: Problem, system: UnitSystem): string {
+  const { parameter, value } = problem;
+  const label = placeText(parameter);
+  switch (problem.code) {
+    case 'not-json':
+      return PROBLEM_WORDS.notJson(problem.detail);
+    case 'not-a-project':
+      return parameter === 'version'
+        ? PROBLEM_WORDS.noVersion(givenText(value), String(problem.latest))
+        : PROBLEM_WORDS.notAProject(PROJECT_FORMAT);
+    case 'newer-version':
+      return PROBLEM_WORDS.newerVersion(givenText(value), String(problem.latest));
+    case 'unknown':
+      return PROBLEM_WORDS.unknown(givenText(parameter));
+    case 'missing': {
+      const range = rangeOf(problem, system);
+      return range === undefined
+        ? PROBLEM_WORDS.missing(label, parameter)
+        : PROBLEM_WORDS.missingOf(label, parameter, range);
+    }
+    case 'wrong-type':
+      return typeText(problem, system);
+    case 'wrong-size':
+      return sizeText(problem);
+    case 'not-an-option':
+      return PROBLEM_WORDS.takesOneOf(label, parameter, givenText(value), problem.options.join(', '));
+    case 'out-of-range':
+      return PROBLEM_WORDS.takes(
+        label,
+        parameter,
+        numberText(value, problem, system),
+        rangeOf(problem, system) ?? PROBLEM_WORDS.nothing,
+      );
+    case 'impossible':
+      return impossibleText(problem, system);
+  }
+}
+
+/** Some problems in words, each once. */
 export function problemTexts(problems: readonly Problem[], system: UnitSystem): string[] {
-  return [...new Set(problems.map((problem) => inReadersUnits(problem.message, system)))];
+  return [...new Set(problems.map((problem) => problemText(problem, system)))];
 }

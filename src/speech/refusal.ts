@@ -1,12 +1,11 @@
 /** Why a wish was refused, as one sentence naming the value, its range and its unit, and what is kept. */
-import type { NumberParameter } from '../neck/parameter-kinds.ts';
 import type { Problem } from '../neck/problems.ts';
 import type { UnitSystem } from '../neck/units.ts';
 import { CONTROL_WORDS } from './en/controls.ts';
 import { problemTexts } from './problems.ts';
 import { displayScale, quantityText, rangeText, type Scaled } from './scale.ts';
 
-type Named = Scaled & Pick<NumberParameter, 'label'>;
+type Named = Scaled & { readonly label: string };
 
 export function notANumber(text: string, parameter: Named, system: UnitSystem): string {
   const scale = displayScale(parameter, system);

@@ -6,6 +6,7 @@ import type { Problem } from '../neck/problems.ts';
 import { checkBuild } from '../neck/schema.ts';
 import { EMPTY_HISTORY, recordStep, sameBuild, stepBack, stepForward, type History, type Travel } from './history.ts';
 import type { BackbowState } from './store.ts';
+import { presetBuild } from '../speech/names.ts';
 
 /** What became of a wish to change the build. */
 export type Outcome = { readonly ok: true } | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -71,7 +72,7 @@ export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = 
   }
 
   return {
-    build: PRESETS[0]!.build,
+    build: presetBuild(PRESETS[0]!),
     history: EMPTY_HISTORY,
     gesture: null,
     savedBuild: null,

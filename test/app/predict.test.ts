@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { writeProject } from '../../src/neck/file.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { bitePosterior } from '../../src/mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
@@ -83,7 +83,7 @@ describe('npm run --silent predict', () => {
     [
       'values out of range',
       () => write('range.json', writeProject({ ...defaultBuild(), kerfMm: 3 })),
-      /Kerf \(kerfMm\) is 3; it takes 0\.3 to 1\.2 mm/,
+      /Kerf \(kerfMm\) is 3 mm; it takes 0\.3 to 1\.2 mm/,
     ],
     [
       'an impossible build',

@@ -10,7 +10,7 @@ import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { STRING_SETS, stringsOf, TUNINGS } from '../../src/neck/strings.ts';
 import { modulusFromTapMPa } from '../../src/mechanics/elements/materials.ts';
-import { WOOD_OPTIONS } from '../../src/neck/woods.ts';
+import { WOOD_IDS } from '../../src/neck/woods.ts';
 
 function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
   switch (parameter.kind) {
@@ -23,7 +23,7 @@ function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
       return fc.oneof({ weight: 3, arbitrary: usual }, { weight: 2, arbitrary: any }).map((value) => value + 0);
     }
     case 'choice':
-      return fc.constantFrom(...parameter.options.map((option) => option.value));
+      return fc.constantFrom(...parameter.options);
     case 'flag':
       return fc.boolean();
   }
@@ -31,7 +31,7 @@ function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
 
 const values = fc.record(Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, valueOf(parameter)])));
 
-const wood = fc.constantFrom(...WOOD_OPTIONS.map((option) => option.value));
+const wood = fc.constantFrom(...WOOD_IDS);
 
 const laminates = fc
   .array(fc.tuple(wood, fc.integer({ min: 2, max: 20 })), { minLength: 1, maxLength: 4 })

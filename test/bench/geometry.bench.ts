@@ -4,6 +4,7 @@ import { PARAMETERS, type ParameterId } from '../../src/neck/parameters.ts';
 import { createBender, createBowReader } from '../../src/geometry/bend.ts';
 import { PART_IDS, PARTS, partChanged, type PartId } from '../../src/geometry/parts.ts';
 import { counted, measure, type BenchRow } from './measure.ts';
+import { parameterName } from '../../src/speech/names.ts';
 
 /** A change in each group of the controls that shapes something. */
 const CHANGES: readonly ParameterId[] = [
@@ -34,7 +35,7 @@ export default async function bench(): Promise<BenchRow[]> {
     const touched = shown.filter((part) => partChanged(part, build, changed));
     rows.push(
       await measure(
-        `shapes after a change of ${parameter.label.toLowerCase()}`,
+        `shapes after a change of ${parameterName(id).toLowerCase()}`,
         () => touched.map((part) => PARTS[part].make(changed)),
         { budgetMs: 500 },
       ),

@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import type { Build } from '../../src/neck/build.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
@@ -154,8 +154,12 @@ test('any two necks: settings are copied in one step, by keyboard alone', async 
   const summary = dialog(app).getByText('Settings that differ');
   await summary.focus();
   await app.page.keyboard.press('Enter');
-  const copy = dialog(app).getByRole('button', { name: `Copy “The strings” from ${PRESETS[1]!.label}` });
-  const others = dialog(app).getByRole('button', { name: `Copy “The slots” from ${PRESETS[1]!.label}` });
+  const copy = dialog(app).getByRole('button', {
+    name: `Copy “The strings” from ${PRESETS[1]!.label}`,
+  });
+  const others = dialog(app).getByRole('button', {
+    name: `Copy “The slots” from ${PRESETS[1]!.label}`,
+  });
   await others.focus();
   await app.afterChange(() => app.page.keyboard.press('Enter'));
   await others.waitFor({ state: 'detached' });

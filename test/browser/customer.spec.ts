@@ -3,7 +3,7 @@
  * cannot be opened says so; on paper it is light.
  */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { CUSTOMER_WORDS } from '../../src/speech/en/customer.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE, type Shared } from '../../src/state/share/shared.ts';

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../src/speech/de/index.ts';
 import { WANTED_WORDS } from '../../src/speech/en/answers.ts';
 import { START_WORDS } from '../../src/speech/start-words.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { LESSONS } from '../../src/pages/lessons/lessons/index.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';

@@ -5,7 +5,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { readCollection, writeCollection } from '../../src/state/share/file.ts';
 import { chooseFiles } from './choose-files.ts';
 import { withBrowser, type App } from './harness.ts';

@@ -38,7 +38,7 @@ export async function openGroups(page: Page): Promise<void> {
 /** Opens the one group that a parameter is in. */
 export async function openGroupOf(page: Page, id: ParameterId): Promise<void> {
   const group = (PARAMETERS as readonly Parameter[]).find((parameter) => parameter.id === id)?.group;
-  const details = page.locator('.groups details').nth(GROUPS.findIndex((one) => one.id === group));
+  const details = page.locator('.groups details').nth(GROUPS.findIndex((one) => one === group));
   await details.waitFor();
   if ((await details.getAttribute('open')) === null) await details.locator('> summary').click();
   await sliderOf(page, id).waitFor();

@@ -6,7 +6,7 @@ import jsQR from 'jsqr';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import type { Build } from '../../src/neck/build.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { routeOf } from '../../src/state/share/address.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';

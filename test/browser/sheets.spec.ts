@@ -12,7 +12,7 @@ import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
 import { fretPositionMm } from '../../src/neck/neck-shape.ts';
 import { readProject } from '../../src/neck/file.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { PROGRAM_VERSION } from '../../src/neck/version.ts';
 import { readLink } from '../../src/state/share/link.ts';
 import { readPdf } from '../pages/papers/pdf-lines.ts';

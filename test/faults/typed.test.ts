@@ -8,6 +8,7 @@ import { notANumber, outOfRange } from '../../src/speech/refusal.ts';
 import { hold } from '../sweep/invariant.ts';
 import { hostileText } from './hostile.ts';
 import { RUNS } from './runs.ts';
+import { parameterName } from '../../src/speech/names.ts';
 
 const NUMBERS = (PARAMETERS as readonly Parameter[]).filter(
   (parameter): parameter is NumberParameter => parameter.kind === 'number',
@@ -33,7 +34,8 @@ test(`anything typed is a finite number or none (seed ${RUNS.typed.seed})`, () =
       fc.constantFrom(...NUMBERS),
       fc.constantFrom('metric' as const, 'inch' as const),
       typed,
-      (parameter, system, text) => {
+      (drawn, system, text) => {
+        const parameter = { ...drawn, label: parameterName(drawn.id) };
         const value = parseTyped(text, parameter, system);
         if (value === undefined) {
           hold(notANumber(text, parameter, system).includes(parameter.label), () => 'not said of which number');

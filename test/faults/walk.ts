@@ -7,8 +7,8 @@ import { GROUPS, type NumberParameter, type Parameter } from '../../src/neck/par
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
-import { CONSTRUCTION_LABELS, STRING_SETS, TUNINGS, type StringConstruction } from '../../src/neck/strings.ts';
-import { WOOD_OPTIONS } from '../../src/neck/woods.ts';
+import { CONSTRUCTIONS, STRING_SETS, TUNINGS } from '../../src/neck/strings.ts';
+import { WOOD_IDS } from '../../src/neck/woods.ts';
 import type { Predictor } from '../../src/mechanics/predict.ts';
 import { describePicture } from '../../src/app/use-description.ts';
 import { ACTIONS } from '../../src/pages/workshop/actions/table.ts';
@@ -29,6 +29,7 @@ import type { BackbowStore } from '../../src/state/store.ts';
 import { BOW_FACTOR } from '../../src/state/view-slice.ts';
 import { hold, holdFinite, holdText } from '../sweep/invariant.ts';
 import { HOSTILE_TEXTS } from './hostile.ts';
+import { parameterName } from '../../src/speech/names.ts';
 
 /** A seeded stream of numbers. */
 export interface Dice {
@@ -88,7 +89,8 @@ function numberSteps(store: BackbowStore, at: Dice): Step {
   const parameter = at.of(NUMBERS);
   const { build, unitSystem } = store.getState();
   const value = build[parameter.id as keyof Build] as number;
-  const set = (wanted: number) => wish(store, { [parameter.id]: wanted } as Partial<Build>, parameter.label);
+  const set = (wanted: number) =>
+    wish(store, { [parameter.id]: wanted } as Partial<Build>, parameterName(parameter.id));
   switch (at.whole(0, 3)) {
     case 0: {
       const steps = at.of([1, -1, 0.1, -0.1, 10, -10]);
@@ -105,7 +107,7 @@ function numberSteps(store: BackbowStore, at: Dice): Step {
         `${parameter.id} dragged over ${places.join(', ')}`,
         () => {
           const { beginGesture, endGesture } = store.getState();
-          beginGesture(parameter.label);
+          beginGesture(parameterName(parameter.id));
           const past = store.getState().history.past.length;
           for (const place of places) set(snapped(parameter, place, unitSystem));
           endGesture();
@@ -120,7 +122,11 @@ function numberSteps(store: BackbowStore, at: Dice): Step {
         `“${text.slice(0, 30)}” typed for ${parameter.id}`,
         () => {
           const typed = parseTyped(text, parameter, unitSystem);
-          if (typed === undefined || outOfRange(typed, parameter, unitSystem) !== undefined) return;
+          if (
+            typed === undefined ||
+            outOfRange(typed, { ...parameter, label: parameterName(parameter.id) }, unitSystem) !== undefined
+          )
+            return;
           set(typed);
         },
       ];
@@ -152,13 +158,13 @@ function listStep(store: BackbowStore, at: Dice): Step {
       'a construction',
       () => ({
         strings: withEntry(build.strings, string, {
-          construction: at.of(Object.keys(CONSTRUCTION_LABELS)) as StringConstruction,
+          construction: at.of(CONSTRUCTIONS),
         }),
       }),
     ],
     ['pieces of the neck', () => ({ laminates: withPieces(build.laminates, at.whole(1, 4)) })],
     ['a share', () => ({ laminates: withShare(build.laminates, piece, number(0, 1.1)) })],
-    ['a wood', () => ({ laminates: withEntry(build.laminates, piece, { wood: at.of(WOOD_OPTIONS).value }) })],
+    ['a wood', () => ({ laminates: withEntry(build.laminates, piece, { wood: at.of(WOOD_IDS) }) })],
     ['a binding line', () => ({ binding: withEntry(build.binding, line, { thicknessMm: number(0.1, 4.5) }) })],
     [
       'a colour',
@@ -223,10 +229,10 @@ function actionStep(store: BackbowStore, at: Dice): Step {
 
 function otherParameterStep(store: BackbowStore, at: Dice): Step {
   const parameter = at.of(OTHERS);
-  const value = parameter.kind === 'choice' ? at.of(parameter.options).value : at.share() < 0.5;
+  const value = parameter.kind === 'choice' ? at.of(parameter.options) : at.share() < 0.5;
   return [
     `${parameter.id} to ${value}`,
-    () => void wish(store, { [parameter.id]: value } as Partial<Build>, parameter.label),
+    () => void wish(store, { [parameter.id]: value } as Partial<Build>, parameterName(parameter.id)),
   ];
 }
 
@@ -253,7 +259,7 @@ export function holdSound(store: BackbowStore): void {
   const stop = stopIndex(stops, rail);
   hold(stop >= 0 && stop < stops.length, () => `stop ${stop} of ${stops.length}`);
   hold(state.bowFactor >= BOW_FACTOR.min && state.bowFactor <= BOW_FACTOR.max, () => `factor ${state.bowFactor}`);
-  for (const { id } of GROUPS) holdText(groupSummary(id, build, unitSystem), id);
+  for (const id of GROUPS) holdText(groupSummary(id, build, unitSystem), id);
   for (const parameter of NUMBERS) {
     const value = build[parameter.id as keyof Build] as number;
     holdText(quantityText(value, displayScale(parameter, unitSystem), unitSystem), parameter.id);

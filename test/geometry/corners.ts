@@ -40,7 +40,7 @@ export function corners(base: Build = defaultBuild()): Corner[] {
         }
       }
     } else if (parameter.kind === 'choice') {
-      for (const option of parameter.options) add(`${parameter.id} ${option.value}`, { [parameter.id]: option.value });
+      for (const option of parameter.options) add(`${parameter.id} ${option}`, { [parameter.id]: option });
     }
   }
   const bound: Partial<Build> = { bindingLineCount: 5, linesSawnThrough: 3 };

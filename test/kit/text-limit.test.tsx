@@ -11,6 +11,7 @@ import { writeProject } from '../../src/neck/file.ts';
 import { fitsPage } from '../../src/state/share/page-text.ts';
 import { PAGE_LIMITS } from '../../src/state/share/shared.ts';
 import { store } from '../../src/state/store.ts';
+import { problemTexts } from '../../src/speech/problems.ts';
 
 const initial = store.getState();
 beforeEach(() => store.setState(initial, true));
@@ -112,13 +113,11 @@ test('a neck of the library is not renamed to a name that is too long', () => {
 });
 
 test('the build refuses longer names and notes with the number of characters and what it takes', () => {
-  const said = (change: object) => checkChange(defaultBuild(), change).map(({ message }) => message);
+  const said = (change: object) => problemTexts(checkChange(defaultBuild(), change), 'metric');
   expect(said({ name: 'n'.repeat(MOST_NAME) })).toEqual([]);
-  expect(said({ name: LONG })).toEqual([
-    'Name of the build (name) is 250 characters; it takes at most 200 characters.',
-  ]);
+  expect(said({ name: LONG })).toEqual(['Name of the build (name) is 250 characters long; it takes at most 200.']);
   expect(said({ notes: 'n'.repeat(MOST_NOTES + 1) })).toEqual([
-    'Notes (notes) is 10001 characters; it takes at most 10000 characters.',
+    'Notes (notes) is 10001 characters long; it takes at most 10000.',
   ]);
 });
 

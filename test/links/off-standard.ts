@@ -9,7 +9,7 @@ import { stringsOf } from '../../src/neck/strings.ts';
 function others(parameter: Parameter): (number | string | boolean)[] {
   if (parameter.kind === 'flag') return [!parameter.default];
   if (parameter.kind === 'choice') {
-    return parameter.options.map(({ value }) => value).filter((value) => value !== parameter.default);
+    return parameter.options.filter((value) => value !== parameter.default);
   }
   const { min, max, step, digits, default: standard } = parameter;
   return [1, -1, 2, -2, 5, -5, 20, -20, 80, -80]
@@ -57,7 +57,7 @@ export function offStandard(): Build {
   };
   const startingReliefMm = Array.from({ length: build.fretCount }, (_, index) => (index % 2 === 0 ? 0.05 : -0.123));
   const checked = checkBuild({ ...build, regions: [region], startingReliefMm });
-  if (!checked.ok) throw new Error(checked.problems.map(({ message }) => message).join(' '));
+  if (!checked.ok) throw new Error(JSON.stringify(checked.problems));
   build = checked.build;
   const left = untried().map(({ id }) => id);
   if (left.length > 0) throw new Error(`still at their standard: ${left.join(', ')}`);

@@ -6,6 +6,7 @@ import { BUILD_KEYS, PROJECT_FORMAT, PROJECT_VERSION, readProject, writeProject 
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
+import { problemText, problemTexts } from '../../src/speech/problems.ts';
 
 const file = (change: Record<string, unknown>) =>
   JSON.stringify({ format: PROJECT_FORMAT, version: PROJECT_VERSION, build: defaultBuild(), ...change });
@@ -59,7 +60,7 @@ describe('refusals', () => {
       'a value out of range',
       file({ build: { ...defaultBuild(), kerfMm: 2 } }),
       'out-of-range',
-      /Kerf \(kerfMm\) is 2; it takes 0\.3 to 1\.2 mm/,
+      /Kerf \(kerfMm\) is 2\smm; it takes 0\.3 to 1\.2\smm/,
     ],
     [
       'a value too many',
@@ -71,7 +72,7 @@ describe('refusals', () => {
       'an impossible build',
       file({ build: { ...defaultBuild(), slotDepthMm: 5.9 } }),
       'impossible',
-      /Slot depth is 5\.9 mm/,
+      /Slot depth is 5\.9\smm/,
     ],
     [
       'a number beyond numbers',
@@ -83,7 +84,7 @@ describe('refusals', () => {
     const read = readProject(text);
     const problems = read.ok ? [] : read.problems;
     expect(problems.map((problem) => problem.code)).toContain(code);
-    expect(problems.map((problem) => problem.message).join('\n')).toMatch(words);
+    expect(problemTexts(problems, 'metric').join('\n')).toMatch(words);
   });
 
   it('a value left out is missed by name', () => {
@@ -94,7 +95,9 @@ describe('refusals', () => {
         {
           code: 'missing',
           parameter: 'kerfMm',
-          message: expect.stringMatching(/Kerf \(kerfMm\) is missing; it takes 0\.3 to 1\.2 mm/) as string,
+          min: 0.3,
+          max: 1.2,
+          unit: 'mm',
         },
       ],
     });
@@ -145,8 +148,8 @@ describe('fuzz (seed 1603)', () => {
         const written = (JSON.parse(file({ build })) as { build: unknown }).build;
         expect(read.ok ? read.build : written).toEqual(written);
         for (const problem of read.ok ? [] : read.problems) {
-          expect(problem.message.length).toBeGreaterThan(10);
-          expect(problem.message).not.toMatch(/\[object Object\]/);
+          expect(problemText(problem, 'metric').length).toBeGreaterThan(10);
+          expect(problemText(problem, 'metric')).not.toMatch(/\[object Object\]/);
         }
       }),
       { seed: 1603, numRuns: 500 },

@@ -13,6 +13,7 @@ import { LIBRARY_WORDS } from '../../src/speech/en/library.ts';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { checkChange } from '../../src/neck/schema.ts';
 import { HOSTILE_TEXTS } from '../faults/hostile.ts';
+import { problemText } from '../../src/speech/problems.ts';
 
 const bidi = bidiFactory();
 
@@ -92,7 +93,7 @@ describe('names are set apart where they enter', () => {
 
   test('messages of refusal', () => {
     const [problem] = checkChange(defaultBuild(), { method: name as never });
-    expect(problem!.message).toContain(isolated(JSON.stringify(name)));
+    expect(problemText(problem!, 'metric')).toContain(isolated(JSON.stringify(name)));
   });
 
   test('labels of compared necks and of the customer’s choices', () => {

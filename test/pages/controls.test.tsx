@@ -4,10 +4,11 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { GROUPS, type Parameter } from '../../src/neck/parameter-kinds.ts';
 import { isRelevant, PARAMETERS } from '../../src/neck/parameters.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import Controls from '../../src/pages/workshop/controls/controls.tsx';
 import { useReveal } from '../../src/pages/workshop/controls/reveal-store.ts';
 import { store } from '../../src/state/store.ts';
+import { groupName, parameterName, parameterWords } from '../../src/speech/names.ts';
 
 const first = store.getState();
 const ALL = PARAMETERS as readonly Parameter[];
@@ -41,13 +42,13 @@ const row = (container: HTMLElement, id: string) => container.querySelector<HTML
 test('the groups stand in the order of the work', () => {
   render(<Controls />);
   expect(screen.getAllByRole('heading', { level: 3 }).map((heading) => heading.textContent)).toEqual(
-    GROUPS.map((group) => group.label),
+    GROUPS.map(groupName),
   );
 });
 
 test('every parameter of the table that is of use has its control, in the order of the table', () => {
   const container = showAll();
-  const byGroup = GROUPS.flatMap((group) => ALL.filter((parameter) => parameter.group === group.id));
+  const byGroup = GROUPS.flatMap((group) => ALL.filter((parameter) => parameter.group === group));
   const expected = byGroup.map(({ id }) => id).filter((id) => relevant().includes(id));
   expect(shown(container)).toEqual(expected);
 });
@@ -57,9 +58,9 @@ test('every control has a name, a description and an input of its kind', () => {
   for (const parameter of ALL.filter(({ id }) => relevant().includes(id))) {
     const control = within(row(container, parameter.id));
     const role = { number: 'slider', choice: 'combobox', flag: 'checkbox' }[parameter.kind];
-    const input = control.getByRole(role, { name: (name) => name.startsWith(parameter.label) });
+    const input = control.getByRole(role, { name: (name) => name.startsWith(parameterName(parameter.id)) });
     const described = input.getAttribute('aria-describedby')!;
-    expect(document.getElementById(described)!.textContent).toBe(parameter.hint);
+    expect(document.getElementById(described)!.textContent).toBe(parameterWords(parameter.id).hint);
   }
 });
 
@@ -116,7 +117,7 @@ describe('a control', () => {
     fireEvent.change(within(row(container, 'slotBottom')).getByRole('combobox'), { target: { value: 'radiused' } });
     expect(store.getState().build.slotBottom).toBe('flat');
     expect(within(row(container, 'slotBottom')).getByRole('alert').textContent).toMatch(
-      /Slot depth is 5.5 mm.*is kept/,
+      /Slot depth is 5\.5\smm.*is kept/,
     );
   });
 });

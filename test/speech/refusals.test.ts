@@ -28,12 +28,12 @@ describe('a build that is refused', () => {
   const string = () => german.build.defaultBuild().strings[0]!;
 
   test.each([
-    [{ kerfMm: 2 }, '„Schlitzbreite“ (kerfMm) ist 2; möglich ist 0,3 bis 1,2 mm.'],
-    [{ settleDays: 0 }, '„Gesetzt nach“ (settleDays) ist 0; möglich ist 1 bis 3650 Tage.'],
+    [{ kerfMm: 2 }, '„Schlitzbreite“ (kerfMm) ist 2\u00a0mm; möglich ist 0,3 bis 1,2\u00a0mm.'],
+    [{ settleDays: 0 }, '„Gesetzt nach“ (settleDays) ist 0\u00a0Tage; möglich ist 1 bis 3650\u00a0Tage.'],
     [{ fretCount: 21.5 }, '„Bünde“ (fretCount) ist 21,5; möglich ist eine ganze Zahl, 12 bis 36.'],
     [{ strings: [] }, '„Saiten“ (strings) hat die Länge 0; möglich ist mindestens 1.'],
     [{ strings: {} }, '„Saiten“ (strings) ist {}; möglich ist eine Liste.'],
-    [{ name: 'x'.repeat(201) }, '„Name des Entwurfs“ (name) hat 201 Zeichen; möglich sind höchstens 200 Zeichen.'],
+    [{ name: 'x'.repeat(201) }, '„Name des Entwurfs“ (name) hat 201 Zeichen; möglich sind höchstens 200.'],
     [
       { bodyJointFret: 24 },
       '„Korpusansatz am Bund“ ist 24; hier möglich ist höchstens 22: Das Griffbrett hat nur 22 Bünde.',
@@ -44,21 +44,23 @@ describe('a build that is refused', () => {
 
   test('is told where in a list', () => {
     expect(said({ strings: [{ ...string(), diameterMm: 9 }] })).toEqual([
-      '„Saiten, Eintrag 1, Saitendurchmesser“ (strings.0.diameterMm) ist 9; möglich ist 0,15 bis 4 mm.',
+      '„Saiten, Eintrag 1, Saitendurchmesser“ (strings.0.diameterMm) ist 9\u00a0mm; möglich ist 0,15 bis 4\u00a0mm.',
     ]);
   });
 
   test('is told in inches too, also numbers that stand in the sentence itself', () => {
     const wound = { ...string(), construction: 'steel-wound', diameterMm: 0.66, coreMm: 0.66 };
     expect(said({ strings: [wound] }, 'inch')).toEqual([
-      'Saite 1 hat einen Kern von 0,026 in bei einem Durchmesser von 0,026 in; der Kern muss mindestens 0,004 in dünner sein.',
+      'Saite 1 hat einen Kern von 0,026\u00a0in bei einem Durchmesser von 0,026\u00a0in; der Kern muss mindestens 0,0039\u00a0in dünner sein.',
     ]);
-    expect(said({ kerfMm: 2 }, 'inch')).toEqual(['„Schlitzbreite“ (kerfMm) ist 2; möglich ist 0,012 bis 0,047 in.']);
+    expect(said({ kerfMm: 2 }, 'inch')).toEqual([
+      '„Schlitzbreite“ (kerfMm) ist 0,0787\u00a0in; möglich ist 0,0119 bis 0,0472\u00a0in.',
+    ]);
   });
 
   test('in a file without one is told so', () => {
     const read = german.file.readProject('{"format":"backbow project","version":1}');
-    expect(read.ok ? [] : read.problems.map(({ message }) => message)).toEqual([
+    expect(read.ok ? [] : german.problems.problemTexts(read.problems, 'metric')).toEqual([
       'Der Entwurf ist nicht angegeben; möglich ist nur ein Objekt.',
     ]);
   });

@@ -15,6 +15,9 @@ import {
   stepped,
 } from '../../src/speech/scale.ts';
 import { outOfRange } from '../../src/speech/refusal.ts';
+import { parameterName } from '../../src/speech/names.ts';
+
+const named = (parameter: NumberParameter) => ({ ...parameter, label: parameterName(parameter.id) });
 
 const NUMBERS = (PARAMETERS as readonly Parameter[]).filter((row): row is NumberParameter => row.kind === 'number');
 const SYSTEMS: readonly UnitSystem[] = ['metric', 'inch'];
@@ -156,7 +159,7 @@ describe('what is shown', () => {
         const shown = displayScale(parameter, system);
         for (const kind of ['min', 'max'] as const) {
           const typed = parseTyped(limitText(parameter[kind], kind, shown, system), parameter, system)!;
-          expect(outOfRange(typed, parameter, system)).toBeUndefined();
+          expect(outOfRange(typed, named(parameter), system)).toBeUndefined();
         }
       }
     }
@@ -170,9 +173,9 @@ describe('what is shown', () => {
 
 describe('a refusal', () => {
   test('names the value, the range and the unit', () => {
-    expect(outOfRange(3, kerf, 'metric')).toBe('Kerf cannot be 3.000\u00a0mm: it takes 0.3 to 1.2\u00a0mm.');
-    expect(outOfRange(22.5, frets, 'metric')).toBe('Frets cannot be 22.5: it takes a whole number, 12 to 36.');
-    expect(outOfRange(0.58, kerf, 'metric')).toBeUndefined();
-    expect(outOfRange(Number.NaN, kerf, 'metric')).toBeDefined();
+    expect(outOfRange(3, named(kerf), 'metric')).toBe('Kerf cannot be 3.000\u00a0mm: it takes 0.3 to 1.2\u00a0mm.');
+    expect(outOfRange(22.5, named(frets), 'metric')).toBe('Frets cannot be 22.5: it takes a whole number, 12 to 36.');
+    expect(outOfRange(0.58, named(kerf), 'metric')).toBeUndefined();
+    expect(outOfRange(Number.NaN, named(kerf), 'metric')).toBeDefined();
   });
 });

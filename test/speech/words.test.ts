@@ -1,8 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { defaultBuild } from '../../src/neck/build.ts';
-import { checkChange } from '../../src/neck/schema.ts';
 import { bowKind, bowText } from '../../src/speech/bow.ts';
-import { inReadersUnits, problemTexts } from '../../src/speech/problems.ts';
 import { timeText } from '../../src/speech/times.ts';
 
 describe('a bow in words', () => {
@@ -23,25 +20,6 @@ describe('a bow in words', () => {
         expect(bowKind(relief, system) === 'flat').toBe(!/[1-9]/.test(bowText(relief, system)));
       }
     }
-  });
-});
-
-describe('problems in the reader’s units', () => {
-  test('stay as they are in mm', () => {
-    const [problem] = checkChange(defaultBuild(), { slotDepthMm: 6 });
-    expect(problemTexts([problem!, problem!], 'metric')).toEqual([problem!.message]);
-  });
-
-  test.each([
-    ['Kerf (kerfMm) is 3; it takes 0.3 to 1.2 mm.', 'Kerf (kerfMm) is 3; it takes 0.012 to 0.047 in.'],
-    [
-      'Slot depth is 6 mm; here it can be at most 4.865 mm: 0.3 mm must stay.',
-      'Slot depth is 0.24 in; here it can be at most 0.19154 in: 0.012 in must stay.',
-    ],
-    ['Pull is 10 N here.', 'Pull is 2.2 lbf here.'],
-    ['Hardness 500 N/mm³ and 2 N·m stay, and 3 frets.', 'Hardness 500 N/mm³ and 2 N·m stay, and 3 frets.'],
-  ])('%s', (metric, inch) => {
-    expect(inReadersUnits(metric, 'inch')).toBe(inch);
   });
 });
 

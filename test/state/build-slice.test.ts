@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { PRESETS } from '../../src/neck/presets.ts';
+import { PRESETS } from '../tools/presets.ts';
 import { PART_IDS, partChanged } from '../../src/geometry/parts.ts';
 import { isUnsaved } from '../../src/state/build-slice.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';

@@ -27,7 +27,7 @@ export const FILES: readonly Invariant[] = [
     every: 1,
     check: ({ build }) => {
       const read = readProject(writeProject(build));
-      hold(read.ok, () => (read.ok ? '' : read.problems.map(({ message }) => message).join(' ')));
+      hold(read.ok, () => (read.ok ? '' : JSON.stringify(read.problems)));
       hold(read.ok && sameBuild(read.build, build), () => 'another build comes back');
     },
   },

@@ -16,7 +16,7 @@ const MAPLE = preset('bolt-on-maple');
 /** A change of a preset that the schema accepts. */
 function changed(change: Partial<Build>, build = MAPLE): Build {
   const checked = checkBuild({ ...build, ...change });
-  if (!checked.ok) throw new Error(checked.problems.map(({ message }) => message).join(' '));
+  if (!checked.ok) throw new Error(JSON.stringify(checked.problems));
   return checked.build;
 }
 

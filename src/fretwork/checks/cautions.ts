@@ -4,6 +4,7 @@ import type { Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
 import { OWN_WOOD_ID, woodById } from '../../neck/woods.ts';
 import type { Fact } from '../facts.ts';
+import { glueWords, woodName } from '../../speech/names.ts';
 
 export type CautionId =
   'dust' | 'dust-sensitising' | 'wire-ends' | 'pressing' | 'glue' | 'solvents' | 'strings' | 'rod' | 'listed-wood';
@@ -25,7 +26,7 @@ export function listedWoods(build: Pick<Build, 'boardWood' | 'laminates'>): stri
 }
 
 function woodLabel(id: string): string {
-  return id === OWN_WOOD_ID ? say`your own wood` : woodById(id).label;
+  return id === OWN_WOOD_ID ? say`your own wood` : woodName(id);
 }
 
 /** The cautions that this build calls for, by id. */
@@ -61,7 +62,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
   if (build.method !== 'press') {
     const glue = glueById(build.glueKind);
     cautions.push(
-      { id: 'glue', text: `${glue.label}: ${glue.caution}`, ...PRACTICE },
+      { id: 'glue', text: `${glueWords(glue.id).label}: ${glueWords(glue.id).caution}`, ...PRACTICE },
       {
         id: 'solvents',
         text: say`Alcohol, acetone and naphtha burn: no flame, iron or sparks near, fresh air, rags spread out to dry outside.`,

@@ -15,6 +15,7 @@ import { seatingQuarters } from './seating-order.ts';
 import { slots, type Slot } from '../slots.ts';
 import { seatGroups } from '../kerf.ts';
 import { wireOrder, wirePieces } from '../wire.ts';
+import { glueWords } from '../../speech/names.ts';
 
 export type StepId =
   | 'pull'
@@ -281,14 +282,14 @@ export function fretworkSteps(build: Build): Step[] {
     recipe !== undefined && {
       id: 'protect',
       title: say`Protect the board`,
-      text: say`Wax or mask the board beside every slot, keeping the slot itself clean. Degrease tangs. ${recipe.cleanUp}`,
+      text: say`Wax or mask the board beside every slot, keeping the slot itself clean. Degrease tangs. ${glueWords(recipe.id).cleanUp}`,
       quantities: [],
       cautions: ['solvents'],
     },
     recipe !== undefined && {
       id: 'glue',
       title: say`Glue`,
-      text: say`${recipe.label}: run a bead along the slot, no more than fills it, and seat the fret before the glue sets. What is squeezed out is wasted and must come off.`,
+      text: say`${glueWords(recipe.id).label}: run a bead along the slot, no more than fills it, and seat the fret before the glue sets. What is squeezed out is wasted and must come off.`,
       quantities: [
         { label: say`Per slot, mean`, value: glue.totalMm3 / glue.slots.length, unit: 'mm³', digits: 0 },
         { label: say`For all slots`, value: glue.totalMm3, unit: 'mm³', digits: 0 },

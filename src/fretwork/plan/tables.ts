@@ -4,6 +4,7 @@ import type { Build } from '../../neck/build.ts';
 import { displayDigits, toDisplay, type Unit, type UnitSystem } from '../../neck/units.ts';
 import { formatNumber, unitLabel } from '../../speech/quantity.ts';
 import type { FretworkPlan } from './plan.ts';
+import { metalName, metalSource } from '../../speech/names.ts';
 
 export interface Column {
   readonly id: string;
@@ -252,7 +253,7 @@ export function metalTable(plan: FretworkPlan): Table {
       words('source', say`Source`),
     ],
     rows: plan.metals.map(({ metal, chosen, wearLifeRatio, bendToRadiusMm, bendStays }) => [
-      metal.label,
+      metalName(metal.id),
       chosen ? say`yes` : '',
       metal.nickel.is === 'none' ? say`free` : say`contains`,
       metal.hardnessHV,
@@ -262,7 +263,7 @@ export function metalTable(plan: FretworkPlan): Table {
       radius(Math.abs(bendToRadiusMm) > 10_000 ? Infinity : bendToRadiusMm, say`straight`),
       bendStays * 100,
       say`none`,
-      metal.mark === 'mem' ? say`${metal.source}, from memory` : metal.source,
+      metalSource(metal),
     ]),
   };
 }

@@ -15,7 +15,7 @@ export interface Drawn {
   readonly strung: boolean;
   /** Fret numbers that are in; undefined = all. */
   readonly fretsIn?: readonly number[];
-  /** Words for the parts and for wood without a name. */
+  /** Words for the parts and for what they are made of. */
   readonly words: {
     readonly neck: string;
     readonly board: string;
@@ -24,7 +24,8 @@ export interface Drawn {
     readonly frets: string;
     readonly strings: string;
     readonly marks: string;
-    readonly ownWood: string;
+    readonly wood: (id: string) => string;
+    readonly metal: (id: string) => string;
   };
   /** sRGB hex of wood that was typed in by its numbers. */
   readonly ownWoodColour: string;
@@ -58,8 +59,8 @@ export function neckSurfaces(build: Build, drawn: Drawn): Surface[] {
   });
   const wood = (id: string) =>
     id === OWN_WOOD_ID
-      ? { material: words.ownWood, colour: drawn.ownWoodColour }
-      : { material: woodById(id).label, colour: woodById(id).colour };
+      ? { material: words.wood(id), colour: drawn.ownWoodColour }
+      : { material: words.wood(id), colour: woodById(id).colour };
 
   const whole = (part: string, mesh: Bowed, look: { material: string; colour: string }, finish: Finish): Surface => {
     const all = Array.from({ length: mesh.indices.length / 3 }, (_, triangle) => triangle);
@@ -111,7 +112,7 @@ export function neckSurfaces(build: Build, drawn: Drawn): Surface[] {
     const metal = metalById(build.wireMetal);
     return [...groups.values()].map((triangles) => ({
       part: words.frets,
-      material: metal.label,
+      material: words.metal(metal.id),
       finish: 'metal',
       colour: metal.colour,
       ...pickTriangles(arrays(mesh), triangles),

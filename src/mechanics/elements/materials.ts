@@ -41,7 +41,6 @@ export function standing(ratios: ElasticRatios, depth: 'radial' | 'tangential'):
 }
 
 export interface WoodProperties {
-  readonly label: string;
   readonly modulusMPa: number;
   readonly densityKgM3: number;
   readonly crushingMPa: number;
@@ -53,7 +52,6 @@ export function woodProperties(id: string, build: Pick<Build, 'ownModulusGPa' | 
   if (id === OWN_WOOD_ID) {
     const gravity = build.ownDensityKgM3 / 1120;
     return {
-      label: 'my own wood',
       modulusMPa: 1000 * build.ownModulusGPa,
       densityKgM3: build.ownDensityKgM3,
       crushingMPa: 84.9 * gravity ** 0.97,
@@ -63,7 +61,6 @@ export function woodProperties(id: string, build: Pick<Build, 'ownModulusGPa' | 
   }
   const wood = woodById(id);
   return {
-    label: wood.label,
     modulusMPa: longitudinalModulusMPa(wood),
     densityKgM3: airDryDensityKgM3(wood),
     crushingMPa: wood.crushingMPa,

@@ -15,6 +15,8 @@ import { problemTexts } from '../../speech/problems.ts';
 import { neckLabels } from './labels.ts';
 import { comparison, useComparison } from './page-comparison.ts';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { PRESET_WORDS } from '../../speech/en/necks.ts';
+import { presetBuild } from '../../speech/names.ts';
 
 interface Candidate {
   readonly key: string;
@@ -56,7 +58,11 @@ function useCandidates(): readonly CandidateGroup[] {
     },
     {
       label: COMPARE_WORDS.groups.presets,
-      candidates: PRESETS.map(({ id, label, build }) => ({ key: `preset:${id}`, label, build })),
+      candidates: PRESETS.map((preset) => ({
+        key: `preset:${preset.id}`,
+        label: PRESET_WORDS[preset.id].label,
+        build: presetBuild(preset),
+      })),
     },
     ...(saved.length > 0 ? [{ label: COMPARE_WORDS.groups.saved, candidates: saved }] : []),
   ];

@@ -64,7 +64,7 @@ export interface NeckNumbers {
   readonly refretRisk: Refret;
   readonly chamferMm: number;
   /** How the glue lets go; null without glue. */
-  readonly release: string | null;
+  readonly glue: string | null;
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -134,6 +134,6 @@ export function neckNumbers(
     waitDays: Math.max(build.restDays, glueHours / 24),
     refretRisk: refretOf(build),
     chamferMm: build.chamferMm,
-    release: method === 'press' ? null : glueById(build.glueKind).release,
+    glue: method === 'press' ? null : build.glueKind,
   };
 }

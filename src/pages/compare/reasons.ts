@@ -7,6 +7,7 @@ import { bowSize, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
 import type { NeckNumbers } from './numbers.ts';
 import { CELL_WORDS, ORDER_WORDS, REASON_WORDS as SAY, SLOT_WORDS } from '../../speech/en/compare.ts';
+import { glueWords } from '../../speech/names.ts';
 
 export type Reason = (neck: NeckNumbers, first: NeckNumbers, system: UnitSystem) => string[];
 
@@ -167,9 +168,11 @@ export const steps: Reason = (neck, first) => {
 export const refret: Reason = (neck, _first, system) => {
   const chamfer = mmText(neck.chamferMm, 2, system);
   return [
-    neck.release === null
+    neck.glue === null
       ? SAY.noGlue
-      : neck.release.replace(/\.$/, '').replace(/^./, (letter) => letter.toLowerCase()),
+      : glueWords(neck.glue)
+          .release.replace(/\.$/, '')
+          .replace(/^./, (letter) => letter.toLowerCase()),
     SAY.pulls(forceText(neck.pullOutN, system)),
     neck.chamferMm < LEAST_CHAMFER_MM ? SAY.sharp(chamfer) : SAY.chamfer(chamfer),
   ];

@@ -1,7 +1,6 @@
 /** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
-import { say } from '../../speech/language.ts';
 import { toDisplay, type UnitSystem } from '../../neck/units.ts';
-import { formatNumber, unitLabel } from '../../speech/quantity.ts';
+import { formatNumber, formatRange, unitLabel } from '../../speech/quantity.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
 import type { Bow, NeckNumbers } from './numbers.ts';
@@ -58,7 +57,7 @@ function rodCell({ rod }: NeckNumbers): Cell {
   const isOut = setting.p50 < rod.leastPercent || setting.p50 > rod.mostPercent;
   return {
     value: isOut ? CELL_WORDS.outOfReach : percent(setting.p50),
-    band: isOut ? null : say`${formatNumber(setting.p05, 0)} to ${percent(setting.p95)}`,
+    band: isOut ? null : formatRange(formatNumber(setting.p05, 0), percent(setting.p95), ''),
     note: CELL_WORDS.chance(reasons.percentText(setting.chance)),
   };
 }

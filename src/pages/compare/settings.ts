@@ -8,6 +8,7 @@ import { valueRows } from '../papers/value-text.ts';
 import { CONTROL_WORDS } from '../../speech/en/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { groupName, optionName, parameterName } from '../../speech/names.ts';
 
 type ListId = 'laminates' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';
 export type SettingId = ParameterId | ListId;
@@ -46,7 +47,7 @@ function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: Un
   const value = build[parameter.id];
   if (parameter.kind === 'number') return quantityText(value as number, displayScale(parameter, system), system);
   if (parameter.kind === 'flag') return value === true ? CONTROL_WORDS.yes : CONTROL_WORDS.no;
-  return parameter.options.find((option) => option.value === value)?.label ?? String(value);
+  return optionName(parameter.id, String(value));
 }
 
 /** As the workshop sheet says it. */
@@ -58,14 +59,14 @@ function listText(build: Build, id: ListId, system: UnitSystem): string {
 /** Only groups and settings that differ between any two of the necks. */
 export function differingSettings(builds: readonly Build[], system: UnitSystem): DifferingGroup[] {
   const lists = Object.keys(LISTS) as ListId[];
-  return GROUPS.map(({ id: group, label }) => ({
+  return GROUPS.map((group) => ({
     id: group,
-    label,
+    label: groupName(group),
     settings: [
       ...PARAMETERS.filter((parameter) => parameter.group === group && differs(builds, parameter.id)).map(
         (parameter): DifferingSetting => ({
           id: parameter.id,
-          label: parameter.label,
+          label: parameterName(parameter.id),
           texts: builds.map((build) => textOf(build, parameter, system)),
         }),
       ),

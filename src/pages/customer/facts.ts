@@ -53,6 +53,7 @@ export interface ChoiceFacts {
   readonly nickel: Nickel;
   /** Hardness of the wire over that of common nickel silver: about how much longer it lasts. */
   readonly wearRatio: number;
+  /** Id of its metal. */
   readonly wire: string;
 }
 
@@ -128,6 +129,6 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
     refret: refretOf(build),
     nickel: nickelOf(build.wireMetal),
     wearRatio: metal.hardnessHV / metalById(COMMON_WIRE).hardnessHV,
-    wire: metal.label,
+    wire: metal.id,
   };
 }

@@ -4,6 +4,7 @@ import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
 import { bowKind, bowSize } from '../../speech/bow.ts';
 import type { ChoiceFacts } from './facts.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+import { metalShortName } from '../../speech/names.ts';
 
 /** Thickness of a sheet of writing paper, mm (80 g/m², from memory). */
 const PAPER_MM = 0.1;
@@ -81,11 +82,6 @@ export function sizeText(mm: number, system: UnitSystem): string {
   return formatQuantity(Math.abs(mm), 'mm', 2, system);
 }
 
-/** The wire's name without what stands in brackets for the trade. */
-export function plainWire(wire: string): string {
-  return wire.replace(/\s*\(.*\)\s*$/, '');
-}
-
 export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceSentences {
   const { method, movement, movesMm, rodTask, nickel, wire, wearRatio, refret } = facts;
   const months = CUSTOMER_WORDS.movements[movement](sizeText(movesMm, system));
@@ -94,7 +90,7 @@ export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceS
     time: timeSentence(facts),
     risk: riskSentence(facts),
     months: rodTask === 'none' ? `${months} ${CUSTOMER_WORDS.noRodMonths}` : months,
-    skin: CUSTOMER_WORDS.nickels[nickel](plainWire(wire)),
+    skin: CUSTOMER_WORDS.nickels[nickel](metalShortName(wire)),
     wear: wearSentence(wearRatio),
     refret: CUSTOMER_WORDS.refrets[refret],
   };

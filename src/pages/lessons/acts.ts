@@ -4,6 +4,8 @@ import { PRESETS } from '../../neck/presets.ts';
 import { railStops, stopIndex } from '../../state/rail.ts';
 import type { BackbowStore } from '../../state/store.ts';
 import type { Act } from './types.ts';
+import { presetBuild } from '../../speech/names.ts';
+import { problemTexts } from '../../speech/problems.ts';
 
 /** @throws {RangeError} for an unknown preset, or values that the schema refuses: a fault of the lesson, caught by its test */
 export function act(store: BackbowStore, acts: readonly Act[], reducedMotion: boolean): void {
@@ -16,7 +18,7 @@ function actOnce(store: BackbowStore, one: Act, reducedMotion: boolean): void {
     case 'preset': {
       const preset = PRESETS.find(({ id }) => id === one.id);
       if (!preset) throw new RangeError(`preset "${one.id}" is not in the table`);
-      place(store, { ...preset.build, ...one.values });
+      place(store, { ...presetBuild(preset), ...one.values });
       return;
     }
     case 'values':
@@ -56,7 +58,7 @@ function actOnce(store: BackbowStore, one: Act, reducedMotion: boolean): void {
 
 function place(store: BackbowStore, build: Build): void {
   const outcome = store.getState().placeLessonBuild(build);
-  if (!outcome.ok) throw new RangeError(outcome.problems.map(({ message }) => message).join(' '));
+  if (!outcome.ok) throw new RangeError(problemTexts(outcome.problems, 'metric').join(' '));
 }
 
 /** Plays until the moment is reached, or somebody stops it or leaves the lesson. */

@@ -4,7 +4,7 @@ import { entryProblems, LOG_NUMBERS, type LogEntry } from '../../mechanics/bench
 import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { displayScale, numberText, parseTyped, quantityText, rangeText, type Scaled } from '../../speech/scale.ts';
-import { inReadersUnits } from '../../speech/problems.ts';
+import { inReadersUnits } from '../../speech/log-messages.ts';
 import { LOG_WORDS } from '../../speech/en/log.ts';
 
 export interface EntryDraft {

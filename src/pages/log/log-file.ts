@@ -5,7 +5,7 @@ import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { BYTE_ORDER_MARK } from '../../fretwork/plan/csv.ts';
 import { sameEntry } from '../../state/bench-log/log-record.ts';
 import { offerDownload, pickFile } from '../../kit/files.ts';
-import { inReadersUnits } from '../../speech/problems.ts';
+import { inReadersUnits } from '../../speech/log-messages.ts';
 import { LOG_WORDS } from '../../speech/en/log.ts';
 
 /** Problems that are listed; of more than these the number is told. */

@@ -12,6 +12,7 @@ import { railText } from '../workshop/rail/rail-text.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
 import { FILES_WORDS } from '../../speech/en/papers.ts';
+import { metalName, woodName } from '../../speech/names.ts';
 
 type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
 
@@ -27,7 +28,7 @@ export async function neckFile(state: Shown): Promise<Uint8Array> {
     line: { xMm: prediction.stationXMm, reliefMm: line.reliefMm, factor },
     strung: moment.strung,
     ...(moment.fretsIn ? { fretsIn: moment.fretsIn } : {}),
-    words: FILES_WORDS.parts,
+    words: { ...FILES_WORDS.parts, wood: woodName, metal: metalName },
     ownWoodColour: figureOf(OWN_WOOD_ID).colour,
   });
   return writeGlb(surfaces, build.name, SHEETS_WORDS.version(PROGRAM_VERSION), {

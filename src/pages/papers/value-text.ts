@@ -1,25 +1,15 @@
 /** Values of a build as text, as the controls say them. */
 import { bindingInUse, type Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
-import { isRelevant, parameterById, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
-import { CONSTRUCTION_LABELS, pitchName } from '../../neck/strings.ts';
+import { isRelevant, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
-import { OWN_WOOD_ID, woodById, WOOD_OPTIONS } from '../../neck/woods.ts';
+import { OWN_WOOD_ID } from '../../neck/woods.ts';
 import { displayScale, quantityText } from '../../speech/scale.ts';
 import { CONTROL_WORDS } from '../../speech/en/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
-
-export function woodText(id: string): string {
-  return id === OWN_WOOD_ID ? (WOOD_OPTIONS.find(({ value }) => value === id)?.label ?? id) : woodById(id).label;
-}
-
-/** @throws {RangeError} when the parameter is not a choice */
-export function choiceText(build: Build, id: ParameterId): string {
-  const parameter = parameterById(id);
-  if (parameter.kind !== 'choice') throw new RangeError(`parameter "${id}" is not a choice`);
-  return parameter.options.find(({ value }) => value === build[id])?.label ?? String(build[id]);
-}
+import { CONSTRUCTION_WORDS } from '../../speech/en/necks.ts';
+import { choiceName, groupName, parameterName, pitchName, woodName } from '../../speech/names.ts';
 
 export interface ValueRow {
   readonly label: string;
@@ -36,7 +26,7 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
       return row(
         words.laminates,
         build.laminates.map(({ wood, share }) =>
-          words.laminate(woodText(wood), formatQuantity(share * 100, '%', 1, 'metric')),
+          words.laminate(woodName(wood), formatQuantity(share * 100, '%', 1, 'metric')),
         ),
       );
     case 'slots':
@@ -61,7 +51,7 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
       return row(
         words.strings,
         build.strings.map(({ pitch, diameterMm, construction }) =>
-          words.string(pitchName(pitch), mm(diameterMm, 3), CONSTRUCTION_LABELS[construction]),
+          words.string(pitchName(pitch), mm(diameterMm, 3), CONSTRUCTION_WORDS[construction]),
         ),
       );
     case 'existing':
@@ -85,9 +75,9 @@ function matters(id: ParameterId, build: Build): boolean {
 
 /** Every value that matters in this build, by group and in the order of the controls. */
 export function valueRows(build: Build, system: UnitSystem): { id: GroupId; label: string; rows: ValueRow[] }[] {
-  return GROUPS.map(({ id, label }) => ({
+  return GROUPS.map((id) => ({
     id,
-    label,
+    label: groupName(id),
     rows: [
       ...PARAMETERS.filter(
         (parameter) => parameter.group === id && isRelevant(parameter, build) && matters(parameter.id, build),
@@ -100,8 +90,8 @@ export function valueRows(build: Build, system: UnitSystem): { id: GroupId; labe
               ? value === true
                 ? CONTROL_WORDS.yes
                 : CONTROL_WORDS.no
-              : choiceText(build, parameter.id);
-        return { label: parameter.label, text };
+              : choiceName(build, parameter.id);
+        return { label: parameterName(parameter.id), text };
       }),
       ...listRows(id, build, system),
     ],

@@ -9,11 +9,13 @@ import * as helpers from './helpers.ts';
 import * as lessons from './lessons.ts';
 import * as library from './library.ts';
 import * as log from './log.ts';
+import * as materials from './materials.ts';
+import * as necks from './necks.ts';
+import * as parameters from './parameters.ts';
+import * as problems from './problems.ts';
 import * as page from './page.ts';
 import * as panels from './panels.ts';
 import * as papers from './papers.ts';
-import { BUILD_SENTENCES } from './sentences/build.ts';
-import { DATA_SENTENCES } from './sentences/data.ts';
 import { FRETWORK_SENTENCES } from './sentences/fretwork.ts';
 import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
 import * as scene from './scene.ts';
@@ -31,6 +33,10 @@ export const GERMAN: Catalogue = {
   ...lessons,
   ...library,
   ...log,
+  ...materials,
+  ...necks,
+  ...parameters,
+  ...problems,
   ...page,
   ...panels,
   ...papers,
@@ -39,8 +45,6 @@ export const GERMAN: Catalogue = {
   ...signs,
   ...uncertainty,
   SENTENCES: {
-    ...BUILD_SENTENCES,
-    ...DATA_SENTENCES,
     ...FRETWORK_SENTENCES,
     ...MECHANICS_SENTENCES,
   },

@@ -299,7 +299,6 @@ export const FILES_WORDS: typeof english.FILES_WORDS = {
     frets: 'Bünde',
     strings: 'Saiten',
     marks: 'Griffbretteinlagen',
-    ownWood: 'eigenes Holz',
   },
   caption: (name, version) => `${name}, ${version}`,
   coordinates: 'x längs des Halses vom Sattel, y nach oben vom Scheitel des Griffbretts, z quer zur tiefsten Saite',

@@ -1,5 +1,4 @@
-/** Zahlzeichen, Tasten, Töne, woraus Saiten sind, und die Wahl der Sprache. */
-import type * as strings from '../../neck/strings.ts';
+/** Zahlzeichen, Tasten und die Wahl der Sprache. */
 import type * as quantity from '../en/quantity.ts';
 import type * as keys from '../en/keys.ts';
 import type * as project from '../en/languages.ts';
@@ -9,17 +8,6 @@ export const NUMBER_SIGNS: typeof quantity.NUMBER_SIGNS = { decimal: ',' };
 export const UNIT_WORDS: typeof quantity.UNIT_WORDS = { day: 'Tage', oneDay: 'Tag', '% MC': '% Holzfeuchte' };
 
 export const RANGE_WORDS: typeof quantity.RANGE_WORDS = { range: (low, high) => `${low} bis ${high}` };
-
-/** Das deutsche B liegt einen Halbton unter dem H. */
-export const NOTE_NAMES: typeof strings.NOTE_NAMES = ['C', 'Cis', 'D', 'Es', 'E', 'F', 'Fis', 'G', 'As', 'A', 'B', 'H'];
-
-export const CONSTRUCTION_LABELS: typeof strings.CONSTRUCTION_LABELS = {
-  'steel-plain': 'blanker Stahl',
-  'steel-wound': 'Stahl, mit vernickeltem Stahl umsponnen',
-  'bronze-wound': 'Stahl, mit Bronze umsponnen',
-  'nylon-plain': 'blankes Nylon',
-  'nylon-wound': 'Nylonseide, mit Kupfer umsponnen',
-};
 
 export const KEY_WORDS: typeof keys.KEY_WORDS = { control: 'Strg', shift: 'Umschalt' };
 

@@ -303,7 +303,6 @@ export const FILES_WORDS = words('FILES_WORDS', {
     frets: 'Frets',
     strings: 'Strings',
     marks: 'Position marks',
-    ownWood: 'own wood',
   },
   caption: (name: string, version: string) => `${name}, ${version}`,
   coordinates: 'x along the neck from the nut, y up from the crown of the board, z across towards the lowest string',

@@ -1,10 +1,10 @@
 /** What the picture costs the graphics processor, how long its shapes take to rebuild, and whether it leaks. */
-import { PARAMETERS } from '../../../src/neck/parameters.ts';
 import { gpuObjects } from '../../browser/gpu-objects.ts';
 import { changeMany, openGroups, SHAPING } from '../../browser/many-changes.ts';
 import type { App } from '../../browser/open-page.ts';
 import { counted, type BenchRow } from '../measure.ts';
 import { timed } from './rows.ts';
+import { parameterName } from '../../../src/speech/names.ts';
 
 /** Before these, everything that is made once has been made. */
 const WARM_UP = 6 * SHAPING.length;
@@ -31,7 +31,7 @@ export async function pictureRows(app: App, changes: number): Promise<BenchRow[]
     counted('triangles drawn for the whole neck', triangles, '', 80_000),
     counted('draw calls for it', drawCalls, '', 40),
     ...SHAPING.map(({ id }, index) => {
-      const label = PARAMETERS.find((parameter) => parameter.id === id)?.label ?? id;
+      const label = parameterName(id);
       return timed(`picture rebuilt in the page after ${label.toLowerCase()}`, rebuilds[index] ?? []);
     }),
     left('geometries', after.geometries - before.geometries),

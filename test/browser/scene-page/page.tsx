@@ -2,7 +2,7 @@
 import { Profiler, useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Build } from '../../../src/neck/build.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { createLineSource, NeckScene, type NeckSceneHandle, type NeckSceneProps } from '../../../src/scene/index.ts';
 

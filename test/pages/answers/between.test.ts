@@ -1,6 +1,6 @@
 /** What is said where the line changes its shape on the way to the relief wanted. */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { solveRod } from '../../../src/mechanics/inversion/rod.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { rodText } from '../../../src/pages/papers/sections/expected.tsx';

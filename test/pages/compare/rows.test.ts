@@ -1,7 +1,7 @@
 /** The table of differences says what the library says, and its reasons follow from the numbers. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Build } from '../../../src/neck/build.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { glueNeeded } from '../../../src/fretwork/glue.ts';
 import { fretworkSteps } from '../../../src/fretwork/plan/steps.ts';
 import { METHODS, type Method, type Moment } from '../../../src/mechanics/prediction-types.ts';

@@ -1,6 +1,6 @@
 /** What the customer reads follows from the numbers, and from nothing else. */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import type { Build } from '../../../src/neck/build.ts';
 import { METALS } from '../../../src/neck/metals.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
@@ -15,14 +15,9 @@ import {
   type ChoiceFacts,
 } from '../../../src/pages/customer/facts.ts';
 import { choiceLabels } from '../../../src/pages/customer/labels.ts';
-import {
-  choiceSentences,
-  daysText,
-  plainWire,
-  sharedMeans,
-  wearSentence,
-} from '../../../src/pages/customer/sentences.ts';
+import { choiceSentences, daysText, sharedMeans, wearSentence } from '../../../src/pages/customer/sentences.ts';
 import { CUSTOMER_WORDS } from '../../../src/speech/en/customer.ts';
+import { metalShortName } from '../../../src/speech/names.ts';
 
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
@@ -51,7 +46,7 @@ const BASE: ChoiceFacts = {
   refret: 'easy',
   nickel: 'contains',
   wearRatio: 1,
-  wire: 'nickel silver (CuNi18Zn20, hard)',
+  wire: 'nickel-silver-18',
 };
 
 describe('facts', () => {
@@ -178,7 +173,7 @@ describe('sentences', () => {
       wears.harder,
       wears.muchHarder,
     ]);
-    expect(METALS.map(({ label }) => plainWire(label)).join()).not.toMatch(/[()]/);
+    expect(METALS.map(({ id }) => metalShortName(id)).join()).not.toMatch(/[()]/);
   });
 
   test('use no word of the trade that a customer cannot know', async () => {

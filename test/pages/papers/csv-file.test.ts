@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { planTables, shownTable, type Table } from '../../../src/fretwork/plan/tables.ts';
 import { csvFileName, csvText, safeText } from '../../../src/pages/papers/csv-file.ts';
 import { fileName } from '../../../src/pages/papers/file-name.ts';

@@ -6,7 +6,7 @@ import { WebIO, type Accessor, type Document, type Primitive } from '@gltf-trans
 import { validateBytes } from 'gltf-validator';
 import { expect, test } from 'vitest';
 import type { Build } from '../../../src/neck/build.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { fretPositionMm } from '../../../src/neck/neck-shape.ts';
 import { seatingSequence } from '../../../src/fretwork/plan/seating-order.ts';
 import { createBender, createBowReader } from '../../../src/geometry/bend.ts';
@@ -23,7 +23,8 @@ const WORDS = {
   frets: 'Frets',
   strings: 'Strings',
   marks: 'Position marks',
-  ownWood: 'own wood',
+  wood: (id: string) => (id === 'own' ? 'own wood' : id),
+  metal: (id: string) => id,
 };
 
 /** A back-bow of 0.3 mm with its top at 240 mm, drawn ×40. */

@@ -2,12 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../../src/neck/build.ts';
 import { PARAMETERS } from '../../../src/neck/parameters.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { isoDate } from '../../../src/pages/papers/date.ts';
 import { cssString, sheetPageRules, templatePageRules } from '../../../src/pages/papers/page-rules.ts';
 import { hrefOf, sheetOf, SHEETS } from '../../../src/pages/papers/route.ts';
 import { valueRows } from '../../../src/pages/papers/value-text.ts';
 import { routeOf } from '../../../src/state/share/address.ts';
+import { parameterName } from '../../../src/speech/names.ts';
 
 describe('the address', () => {
   test('names the papers and nothing else', () => {
@@ -76,7 +77,7 @@ describe('every value of a build', () => {
   test('stands on the sheet when it matters, in the units that are asked for', () => {
     const rows = texts();
     const labels = new Set(rows.map(({ label }) => label));
-    const missing = PARAMETERS.filter(({ label }) => !labels.has(label)).map(({ id }) => id);
+    const missing = PARAMETERS.filter(({ id }) => !labels.has(parameterName(id))).map(({ id }) => id);
     // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, climate, refret, own wood.
     expect(
       missing.every((id) => /Blank|own|radiusLast|coil|glue|nip|linesSawn|bar|Curve|Moisture|starting/i.test(id)),

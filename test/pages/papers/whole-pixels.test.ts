@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { PAPERS, templatePages, templateSvg, type Paper } from '../../../src/fretwork/plan/template.ts';
 import { inWholePixels } from '../../../src/pages/papers/whole-pixels.ts';
 

@@ -1,6 +1,6 @@
 /** What is chosen in the share dialog is what the link holds. */
 import { expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { sharedOf, waysOf, type Choice } from '../../../src/pages/share/shared-of.ts';
 import { EMPTY_PAGE } from '../../../src/state/share/shared.ts';
 

@@ -2,7 +2,7 @@
 import type { Failure } from '../../../src/speech/failures.ts';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Build } from '../../../src/neck/build.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { createComparison, type PageComparison } from '../../../src/state/compare/comparison.ts';
 import { createNeckLine } from '../../../src/state/compare/neck-line.ts';
 import { solveNecks, type NecksWorker, type SolvedNeck } from '../../../src/state/compare/solve-necks.ts';

@@ -1,7 +1,7 @@
 /** @vitest-environment happy-dom */
 /** What is on the bench survives a reload and a crash; two windows keep their own; a device that refuses is told about. */
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { createDrafts, MOST_DRAFTS } from '../../../src/state/library/drafts.ts';
 import { createDraftKeeper } from '../../../src/state/library/keep-draft.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';

@@ -1,6 +1,6 @@
 /** The library keeps what it is given, loses nothing to another window, and says what the device refused. */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { writeProject } from '../../../src/neck/file.ts';
 import type { Build } from '../../../src/neck/build.ts';
 import { buildOf, freeName } from '../../../src/state/library/entry.ts';

@@ -1,10 +1,11 @@
 /** Collections: what is whole comes back as it was, what is not is named and harms nothing else. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { looksLikeCollection, MOST_BUILDS, readCollection, writeCollection } from '../../../src/state/share/file.ts';
 import { EMPTY_PAGE } from '../../../src/state/share/shared.ts';
 import { anyShared } from './arbitrary-shared.ts';
+import { problemText } from '../../../src/speech/problems.ts';
 
 const presets = PRESETS.map(({ build }, index) => ({
   build,
@@ -42,7 +43,7 @@ test('a build that is refused is named with its place, and the others are read',
     [2, PRESETS[1]!.label],
     [4, null],
   ]);
-  expect(read.refused[0]!.problems[0]!.message).toContain('Kerf (kerfMm) is 70; it takes');
+  expect(problemText(read.refused[0]!.problems[0]!, 'metric')).toContain('Kerf (kerfMm) is 70\u00a0mm; it takes');
   expect(read.page).toBeNull();
 });
 

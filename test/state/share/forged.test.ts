@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { PROJECT_VERSION } from '../../../src/neck/file.ts';
 import { readLink } from '../../../src/state/share/link.ts';
 import { forged, forgedBytes } from './forged.ts';
+import { problemTexts } from '../../../src/speech/problems.ts';
 
 const one = (set: object, more: object = {}) => ({ project: PROJECT_VERSION, builds: [{ set, drop: [] }], ...more });
 
@@ -13,7 +14,7 @@ test('what is forged well opens', () => {
 });
 
 test.each([
-  ['a kerf out of range', one({ kerfMm: 7 }), 'Kerf (kerfMm) is 7; it takes'],
+  ['a kerf out of range', one({ kerfMm: 7 }), 'Kerf (kerfMm) is 7\u00a0mm; it takes'],
   ['a text for a number', one({ fretCount: '22' }), 'Frets (fretCount) is "22"; it takes a whole number'],
   ['an impossible combination', one({ slotDepthMm: 6, boardThicknessMm: 4 }), 'Slot depth'],
   ['an unknown value', one({ colourOfTheSky: 'blue' }), 'is not something a build has'],
@@ -25,7 +26,7 @@ test.each([
 ])('%s is refused and named', (_what, json, message) => {
   const read = readLink(forged(json));
   if (read.ok || read.trouble.code !== 'refused') throw new Error(`not refused: ${JSON.stringify(read)}`);
-  expect(read.trouble.problems.map((problem) => problem.message).join('\n')).toContain(message);
+  expect(problemTexts(read.trouble.problems, 'metric').join('\n')).toContain(message);
 });
 
 test('an own __proto__ is a value like any other that a build has not', () => {

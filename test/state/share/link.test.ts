@@ -1,7 +1,7 @@
 /** Links carry every build whole, and refuse everything that is not a link of ours. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import { MOST_CHARACTERS, readLink, writeLink } from '../../../src/state/share/link.ts';
 import { EMPTY_PAGE, type Shared } from '../../../src/state/share/shared.ts';

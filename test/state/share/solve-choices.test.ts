@@ -1,6 +1,6 @@
 /** The choices of a page are solved one after the other, and a worker that breaks down is told about. */
 import { expect, test, vi } from 'vitest';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import type { Build } from '../../../src/neck/build.ts';
 import { solveChoices, type ChoicesWorker, type Solved } from '../../../src/state/share/solve-choices.ts';
 

@@ -12,6 +12,7 @@ import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { MOST_FOR_QR, qrPath } from '../../share/qr-code.tsx';
 import { SHEETS_WORDS } from '../../../speech/en/sheets.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { groupName } from '../../../speech/names.ts';
 
 function OpensAgain({ build }: { readonly build: Build }) {
   const address = useMemo(() => {
@@ -50,14 +51,12 @@ export function SheetHeading({ build, system, date }: HeadingProps) {
         </p>
         <h2 className="visually-hidden">{PLAN_WORDS.build}</h2>
         <dl className="sheet-summary">
-          {GROUPS.filter(({ id }) => id !== 'assumptions' && (id !== 'existing' || build.job === 'refret')).map(
-            ({ id, label }) => (
-              <div key={id}>
-                <dt>{label}</dt>
-                <dd>{groupSummary(id, build, system)}</dd>
-              </div>
-            ),
-          )}
+          {GROUPS.filter((id) => id !== 'assumptions' && (id !== 'existing' || build.job === 'refret')).map((id) => (
+            <div key={id}>
+              <dt>{groupName(id)}</dt>
+              <dd>{groupSummary(id, build, system)}</dd>
+            </div>
+          ))}
         </dl>
         {build.notes.trim() !== '' && (
           <p className="sheet-notes">

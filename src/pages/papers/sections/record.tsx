@@ -1,7 +1,6 @@
 /** What the next person to pull the frets must know, with room for what was measured. */
 import { bindingInUse, type Build } from '../../../neck/build.ts';
 import { glueById } from '../../../neck/glues.ts';
-import { metalById } from '../../../neck/metals.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
@@ -9,7 +8,7 @@ import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { Section } from '../section.tsx';
-import { choiceText, woodText } from '../value-text.ts';
+import { choiceName, glueWords, metalName, woodName } from '../../../speech/names.ts';
 
 function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
   const mm = (value: number, digits = 2) => formatQuantity(value, 'mm', digits, system);
@@ -18,23 +17,23 @@ function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [stri
   const glue = build.method === 'press' ? undefined : glueById(build.glueKind);
   const lines = bindingInUse(build);
   return [
-    [PLAN_WORDS.record.woods, [...new Set(build.laminates.map(({ wood }) => woodText(wood)))].join(', ')],
+    [PLAN_WORDS.record.woods, [...new Set(build.laminates.map(({ wood }) => woodName(wood)))].join(', ')],
     [PLAN_WORDS.record.board, groupSummary('board', build, system)],
-    [PLAN_WORDS.record.wire, metalById(build.wireMetal).label],
+    [PLAN_WORDS.record.wire, metalName(build.wireMetal)],
     [PLAN_WORDS.record.crown, PLAN_WORDS.record.crownOf(mm(build.crownWidthMm), mm(build.crownHeightMm))],
     [
       PLAN_WORDS.record.tang,
       PLAN_WORDS.record.tangOf(mm(build.tangWidthMm, 3), mm(build.studWidthMm, 3), mm(build.tangDepthMm)),
     ],
     [PLAN_WORDS.record.kerf, alike ? PLAN_WORDS.record.kerfOf(mm(kerf, 3)) : PLAN_WORDS.record.kerfVaries(mm(kerf, 3))],
-    [PLAN_WORDS.record.depth, PLAN_WORDS.record.depthOf(mm(build.slotDepthMm), choiceText(build, 'slotBottom'))],
+    [PLAN_WORDS.record.depth, PLAN_WORDS.record.depthOf(mm(build.slotDepthMm), choiceName(build, 'slotBottom'))],
     [
       PLAN_WORDS.record.chamfer,
       build.chamferMm > 0 ? PLAN_WORDS.record.chamferOf(mm(build.chamferMm)) : PLAN_WORDS.record.noChamfer,
     ],
     [PLAN_WORDS.record.method, METHOD_WORDS[build.method].label],
-    [PLAN_WORDS.record.glue, glue ? glue.label : PLAN_WORDS.record.noGlue],
-    [PLAN_WORDS.record.release, glue ? glue.release : PLAN_WORDS.record.releaseDry],
+    [PLAN_WORDS.record.glue, glue ? glueWords(glue.id).label : PLAN_WORDS.record.noGlue],
+    [PLAN_WORDS.record.release, glue ? glueWords(glue.id).release : PLAN_WORDS.record.releaseDry],
     [
       PLAN_WORDS.record.binding,
       lines.length === 0

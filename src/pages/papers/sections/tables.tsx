@@ -6,6 +6,7 @@ import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { DataTable } from '../data-table.tsx';
 import type { SheetPlan } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
+import { glueWords } from '../../../speech/names.ts';
 
 interface TablesProps {
   readonly sheet: SheetPlan;
@@ -37,12 +38,12 @@ function GlueFacts({ sheet, system }: Omit<TablesProps, 'onSave'>) {
   return (
     <p>
       <b>
-        {words.title}, {glueRecipe.label}:
+        {words.title}, {glueWords(glueRecipe.id).label}:
       </b>{' '}
       {words.total(formatQuantity(glue.totalMm3, 'mm³', 0, system), formatNumber(glue.totalMl, 1))}{' '}
       {words.open(String(from), String(to))}{' '}
       {words.clamp(String(glueRecipe.clampMinutes), String(glueRecipe.fullHours))} <b>{words.cleanUp}:</b>{' '}
-      {glueRecipe.cleanUp} <b>{words.release}:</b> {glueRecipe.release}
+      {glueWords(glueRecipe.id).cleanUp} <b>{words.release}:</b> {glueWords(glueRecipe.id).release}
     </p>
   );
 }

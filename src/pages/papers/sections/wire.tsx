@@ -6,6 +6,7 @@ import { cuttingTable, metalTable, wireTable, type Table } from '../../../fretwo
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
 import { Section } from '../section.tsx';
+import { metalShortName, metalSource } from '../../../speech/names.ts';
 
 interface WireProps {
   readonly plan: FretworkPlan;
@@ -112,8 +113,8 @@ export function Wire({ plan, system, onSave }: WireProps) {
 function metalSources({ metals }: FretworkPlan): string {
   const bySource = new Map<string, string[]>();
   for (const { metal } of metals) {
-    const source = metal.mark === 'mem' ? `${metal.source}, ${PLAN_WORDS.facts.marks.mem}` : metal.source;
-    bySource.set(source, [...(bySource.get(source) ?? []), metal.label.replace(/\s*\(.*/, '')]);
+    const source = metalSource(metal);
+    bySource.set(source, [...(bySource.get(source) ?? []), metalShortName(metal.id)]);
   }
   return [...bySource].map(([source, labels]) => `${[...new Set(labels)].join(', ')}: ${source}`).join('; ');
 }

@@ -1,9 +1,9 @@
 /** Parts of a check as text. */
-import { parameterById } from '../../../neck/parameters.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import type { Check } from '../../../fretwork/checks/check-types.ts';
 import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
+import { parameterName } from '../../../speech/names.ts';
 
 /** "0.02 mm; at least 0.05 mm", or nothing where the check is not about a number. */
 function numbersText(check: Check, system: UnitSystem): string | undefined {
@@ -21,9 +21,7 @@ function whereText(frets: readonly number[]): string | undefined {
 
 /** Name of what to change. */
 export function labelOf(parameter: Check['parameter']): string {
-  return parameter === 'strings' || parameter === 'binding'
-    ? CHECK_WORDS.lists[parameter]
-    : parameterById(parameter).label;
+  return parameter === 'strings' || parameter === 'binding' ? CHECK_WORDS.lists[parameter] : parameterName(parameter);
 }
 
 /** What was found and where, as far as the check says. */

@@ -7,6 +7,7 @@ import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { useRefusal } from './use-refusal.ts';
+import { optionName, parameterName } from '../../../speech/names.ts';
 
 interface ChoiceControlProps {
   readonly parameter: ChoiceParameter;
@@ -18,7 +19,7 @@ interface ChoiceControlProps {
 export function ChoiceControl({ parameter, value, system, change }: ChoiceControlProps) {
   const id = useId();
   const [message, setMessage] = useRefusal();
-  const labelOf = (wanted: string) => parameter.options.find((option) => option.value === wanted)?.label ?? wanted;
+  const labelOf = (wanted: string) => optionName(parameter.id, wanted);
 
   function choose(wanted: string): void {
     const outcome = change(wanted);
@@ -34,7 +35,7 @@ export function ChoiceControl({ parameter, value, system, change }: ChoiceContro
         value === parameter.default
           ? undefined
           : {
-              name: CONTROL_WORDS.resetName(parameter.label, labelOf(parameter.default)),
+              name: CONTROL_WORDS.resetName(parameterName(parameter.id), labelOf(parameter.default)),
               run: () => choose(parameter.default),
             }
       }
@@ -47,8 +48,8 @@ export function ChoiceControl({ parameter, value, system, change }: ChoiceContro
           onChange={(event) => choose(event.currentTarget.value)}
         >
           {parameter.options.map((option) => (
-            <option key={option.value} value={option.value}>
-              {option.label}
+            <option key={option} value={option}>
+              {labelOf(option)}
             </option>
           ))}
         </select>

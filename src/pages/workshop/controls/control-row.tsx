@@ -3,10 +3,13 @@ import type { ReactNode } from 'react';
 import type { Parameter } from '../../../neck/parameter-kinds.ts';
 import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
 import { useHint } from './hint-store.ts';
+import { parameterWords, type ControlWords } from '../../../speech/names.ts';
 
 interface ControlRowProps {
   readonly id: string;
   readonly parameter: Parameter;
+  /** Of a control that is no parameter of the table. */
+  readonly words?: (() => ControlWords) | undefined;
   readonly unitLabel?: string;
   /** Why the last value was refused. */
   readonly message?: string | undefined;
@@ -17,9 +20,12 @@ interface ControlRowProps {
   readonly children?: ReactNode;
 }
 
-export function ControlRow({ id, parameter, unitLabel, message, reset, field, children }: ControlRowProps) {
+export function ControlRow(props: ControlRowProps) {
+  const { id, parameter, unitLabel, message, reset, field, children } = props;
+  const words = props.words ?? (() => parameterWords(parameter.id));
   const point = useHint((state) => state.point);
-  const tell = () => point(parameter);
+  const { label, hint } = words();
+  const tell = () => point(parameter, words);
   return (
     <div
       className={`control control-${parameter.kind}`}
@@ -29,7 +35,7 @@ export function ControlRow({ id, parameter, unitLabel, message, reset, field, ch
     >
       <div className="control-head">
         <label id={`${id}-label`} htmlFor={`${id}-field`}>
-          {parameter.label}
+          {label}
           {unitLabel ? <span className="unit">, {unitLabel}</span> : null}
         </label>
         {reset ? (
@@ -41,7 +47,7 @@ export function ControlRow({ id, parameter, unitLabel, message, reset, field, ch
       </div>
       {children}
       <p id={`${id}-hint`} className="visually-hidden">
-        {parameter.hint}
+        {hint}
       </p>
       <p id={`${id}-message`} className="refusal" role="alert">
         {message}

@@ -12,6 +12,7 @@ import { Hint } from './hint.tsx';
 import { GroupPanel, parametersOf } from './leva-panel.tsx';
 import { useReveal } from './reveal-store.ts';
 import './controls.css';
+import { groupName } from '../../../speech/names.ts';
 
 /** The kerf decides most, so its group greets the newcomer. */
 const OPEN_AT_FIRST: ReadonlySet<GroupId> = new Set<GroupId>(['slots', 'seating']);
@@ -88,8 +89,8 @@ export default function Controls() {
   return (
     <>
       <div className="groups">
-        {GROUPS.map((group) => (
-          <Group key={group.id} id={group.id} label={group.label} />
+        {GROUPS.map((id) => (
+          <Group key={id} id={id} label={groupName(id)} />
         ))}
       </div>
       <Hint />

@@ -1,19 +1,16 @@
 /** What a closed group says of the build, in a few words. */
 import type { Build } from '../../../neck/build.ts';
 import type { GroupId } from '../../../neck/parameter-kinds.ts';
-import { metalById } from '../../../neck/metals.ts';
 import { parameterById, type ParameterId } from '../../../neck/parameters.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { OWN_WOOD_ID, WOOD_OPTIONS } from '../../../neck/woods.ts';
 import { setOf } from '../lists/string-choices.ts';
 import { SUMMARY_WORDS } from '../../../speech/en/controls.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { displayScale, quantityText } from '../../../speech/scale.ts';
-
-function woodLabel(id: string): string {
-  return WOOD_OPTIONS.find((option) => option.value === id)?.label ?? OWN_WOOD_ID;
-}
+import { STRING_SET_WORDS } from '../../../speech/en/necks.ts';
+import { spokenLanguage, type Language } from '../../../speech/language.ts';
+import { choiceName, metalShortName, woodName } from '../../../speech/names.ts';
 
 function quantity(build: Build, id: ParameterId, system: UnitSystem): string {
   const parameter = parameterById(id);
@@ -24,15 +21,10 @@ function quantity(build: Build, id: ParameterId, system: UnitSystem): string {
     .replace(/[.,](?!\d)/, '');
 }
 
-function optionLabel(build: Build, id: ParameterId): string {
-  const parameter = parameterById(id);
-  if (parameter.kind !== 'choice') throw new RangeError(`parameter "${id}" is not a choice`);
-  return parameter.options.find((option) => option.value === build[id])?.label ?? String(build[id]);
-}
-
 interface Said {
   readonly build: Build;
   readonly system: UnitSystem;
+  readonly language: Language;
   readonly text: string;
 }
 
@@ -41,10 +33,16 @@ const said = new Map<GroupId, Said>();
 /** The summary of a group; asked again for the same build it answers from memory, since every turn of the store asks. */
 export function groupSummary(group: GroupId, build: Build, system: UnitSystem): string {
   const before = said.get(group);
-  if (before?.build === build && before.system === system) return before.text;
+  const language = spokenLanguage();
+  if (before?.build === build && before.system === system && before.language === language) return before.text;
   const text = summarize(group, build, system);
-  said.set(group, { build, system, text });
+  said.set(group, { build, system, language, text });
   return text;
+}
+
+function stringsText({ strings }: Build): string {
+  const set = setOf(strings);
+  return set ? STRING_SET_WORDS[set.id] : SUMMARY_WORDS.strings(strings.length);
 }
 
 function summarize(group: GroupId, build: Build, system: UnitSystem): string {
@@ -54,12 +52,12 @@ function summarize(group: GroupId, build: Build, system: UnitSystem): string {
       return [
         say('scaleLengthMm'),
         SUMMARY_WORDS.frets(build.fretCount),
-        [...new Set(build.laminates.map((laminate) => woodLabel(laminate.wood)))].join(' + '),
+        [...new Set(build.laminates.map((laminate) => woodName(laminate.wood)))].join(' + '),
       ].join(', ');
     case 'board':
-      return [woodLabel(build.boardWood), say('boardThicknessMm')].join(', ');
+      return [woodName(build.boardWood), say('boardThicknessMm')].join(', ');
     case 'wire':
-      return [metalById(build.wireMetal).label.replace(/\s*\(.*/, ''), say('crownWidthMm')].join(', ');
+      return [metalShortName(build.wireMetal), say('crownWidthMm')].join(', ');
     case 'slots':
       return SUMMARY_WORDS.slots(say('kerfMm'), say('slotDepthMm'));
     case 'seating':
@@ -67,9 +65,9 @@ function summarize(group: GroupId, build: Build, system: UnitSystem): string {
     case 'edges':
       return SUMMARY_WORDS.binding(build.bindingLineCount);
     case 'strings':
-      return setOf(build.strings)?.label ?? SUMMARY_WORDS.strings(build.strings.length);
+      return stringsText(build);
     case 'rod':
-      return optionLabel(build, 'rodKind');
+      return choiceName(build, 'rodKind');
     case 'time':
       return [
         SUMMARY_WORDS.settled(timeText(build.settleDays)),

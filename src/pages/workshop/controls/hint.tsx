@@ -5,6 +5,7 @@ import { useBackbow } from '../../../state/store.ts';
 import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
 import { displayScale, quantityText, rangeText } from '../../../speech/scale.ts';
 import { useHint } from './hint-store.ts';
+import { optionName } from '../../../speech/names.ts';
 
 function usual(parameter: Parameter, system: UnitSystem): string {
   switch (parameter.kind) {
@@ -13,10 +14,8 @@ function usual(parameter: Parameter, system: UnitSystem): string {
       const range = rangeText(parameter.typical[0], parameter.typical[1], scale, system);
       return `${CONTROL_WORDS.usual(range)} ${CONTROL_WORDS.standard(quantityText(parameter.default, scale, system))}`;
     }
-    case 'choice': {
-      const option = parameter.options.find((candidate) => candidate.value === parameter.default);
-      return CONTROL_WORDS.standard(option?.label ?? parameter.default);
-    }
+    case 'choice':
+      return CONTROL_WORDS.standard(optionName(parameter.id, parameter.default));
     case 'flag':
       return CONTROL_WORDS.standard(parameter.default ? CONTROL_WORDS.yes : CONTROL_WORDS.no);
   }
@@ -25,13 +24,15 @@ function usual(parameter: Parameter, system: UnitSystem): string {
 export function Hint() {
   const parameter = useHint((state) => state.parameter);
   const system = useBackbow((state) => state.unitSystem);
+  const words = useHint((state) => state.words);
   if (!parameter) return <p className="hint hint-empty quiet">{CONTROL_WORDS.hintEmpty}</p>;
+  const { label, hint, source } = words();
   return (
     <div className="hint" role="note" aria-label={CONTROL_WORDS.hintTitle}>
-      <h3>{parameter.label}</h3>
-      <p>{parameter.hint}</p>
+      <h3>{label}</h3>
+      <p>{hint}</p>
       <p className="quiet">
-        {usual(parameter, system)} {parameter.source === '' ? '' : CONTROL_WORDS.from(parameter.source)}
+        {usual(parameter, system)} {source === '' ? '' : CONTROL_WORDS.from(source)}
       </p>
     </div>
   );

@@ -7,6 +7,7 @@ import { isRelevant, PARAMETERS } from '../../../neck/parameters.ts';
 import { store } from '../../../state/store.ts';
 import { choiceInput, flagInput, numberInput } from './leva-inputs.tsx';
 import { LEVA_THEME } from './leva-theme.ts';
+import { parameterName } from '../../../speech/names.ts';
 
 /** The rows of the parameter table that belong to a group, in the order of the table. */
 export function parametersOf(group: GroupId): readonly Parameter[] {
@@ -31,11 +32,12 @@ function schemaOf(parameters: readonly Parameter[], build: Build) {
       parameter.id,
       {
         ...inputOf(parameter, build),
-        label: parameter.label,
+        // Rows of our own have their name from speech; leva needs any.
+        label: parameter.id,
         render: () => isRelevant(parameter, store.getState().build),
         // Makes the value transient for leva: this component need not render again when it changes.
         onChange: () => undefined,
-        onEditStart: () => store.getState().beginGesture(parameter.label),
+        onEditStart: () => store.getState().beginGesture(parameterName(parameter.id)),
         onEditEnd: () => store.getState().endGesture(),
       },
     ]),

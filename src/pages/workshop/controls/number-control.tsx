@@ -10,9 +10,12 @@ import { RangeSlider } from '../../../kit/range-slider.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { useRefusal } from './use-refusal.ts';
+import { parameterWords, type ControlWords } from '../../../speech/names.ts';
 
 interface NumberControlProps {
   readonly parameter: NumberParameter;
+  /** Of a number that is no parameter of the table. */
+  readonly words?: () => ControlWords;
   readonly value: number;
   readonly system: UnitSystem;
   readonly change: (value: number) => Outcome;
@@ -20,10 +23,11 @@ interface NumberControlProps {
   readonly end: () => void;
 }
 
-export function NumberControl({ parameter, value, system, change, begin, end }: NumberControlProps) {
+export function NumberControl({ parameter, words, value, system, change, begin, end }: NumberControlProps) {
   const id = useId();
   const [message, setMessage] = useRefusal();
   const scale = displayScale(parameter, system);
+  const { label } = words ? words() : parameterWords(parameter.id);
   const standard = quantityText(parameter.default, scale, system);
 
   function slide(wanted: number): void {
@@ -35,17 +39,18 @@ export function NumberControl({ parameter, value, system, change, begin, end }: 
     <ControlRow
       id={id}
       parameter={parameter}
+      words={words}
       unitLabel={scale.unitLabel}
       message={message}
       reset={
         value === parameter.default
           ? undefined
-          : { name: CONTROL_WORDS.resetName(parameter.label, standard), run: () => slide(parameter.default) }
+          : { name: CONTROL_WORDS.resetName(label, standard), run: () => slide(parameter.default) }
       }
       field={
         <TypedNumber
           id={`${id}-field`}
-          parameter={parameter}
+          parameter={{ ...parameter, label }}
           value={value}
           system={system}
           describedBy={message ? `${id}-message` : `${id}-hint`}

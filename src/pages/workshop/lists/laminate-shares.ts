@@ -3,9 +3,8 @@ import type { Laminate } from '../../../neck/build.ts';
 import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
-import { LIST_WORDS } from '../../../speech/en/controls.ts';
 
-const { min: LEAST_SHARE } = LIST_NUMBERS['share']!;
+const { min: LEAST_SHARE } = LIST_NUMBERS.share;
 
 function rounded(share: number): number {
   return Number(share.toFixed(9));
@@ -39,7 +38,7 @@ export function withPieces(laminates: readonly Laminate[], count: number): Lamin
 }
 
 /** The share of one piece in per cent, as a number to set: the outermost must keep its least share. */
-export function shareParameter(laminates: readonly Laminate[], index: number, label: string): NumberParameter {
+export function shareParameter(laminates: readonly Laminate[], index: number): NumberParameter {
   const others = laminates.slice(0, -1).reduce((sum, laminate, at) => sum + (at === index ? 0 : laminate.share), 0);
   const most = Math.max(LEAST_SHARE, 1 - others - LEAST_SHARE);
   const percent = (share: number) => Number((share * 100).toFixed(6));
@@ -47,7 +46,6 @@ export function shareParameter(laminates: readonly Laminate[], index: number, la
     kind: 'number',
     id: `laminates.${index}.share`,
     group: 'neck',
-    label,
     unit: '%',
     min: percent(LEAST_SHARE),
     max: percent(most),
@@ -55,8 +53,7 @@ export function shareParameter(laminates: readonly Laminate[], index: number, la
     digits: 0,
     default: percent(laminates[index]!.share),
     typical: [percent(LEAST_SHARE), percent(most)],
-    hint: LIST_WORDS.laminates.shareHint,
-    source: '',
+    source: 'practice',
   };
 }
 

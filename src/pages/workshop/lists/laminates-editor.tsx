@@ -1,6 +1,6 @@
 /** What the neck is glued up of: one piece, or three, five or seven laminates, alike on both sides of the centre. */
 import type { Laminate } from '../../../neck/build.ts';
-import { WOOD_OPTIONS } from '../../../neck/woods.ts';
+import { WOOD_IDS } from '../../../neck/woods.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { NumberControl } from '../controls/number-control.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
@@ -9,6 +9,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
 import { useRefusal } from '../controls/use-refusal.ts';
+import { woodName } from '../../../speech/names.ts';
 
 function placeOf(index: number, count: number): string {
   if (count === 1) return LIST_WORDS.laminates.places.one;
@@ -45,14 +46,19 @@ export function LaminatesEditor() {
             <LabelledSelect
               label={LIST_WORDS.laminates.wood(place)}
               value={laminate.wood}
-              options={WOOD_OPTIONS}
+              options={WOOD_IDS.map((id) => ({ value: id, label: woodName(id) }))}
               choose={(wood) => change(withEntry(laminates, index, { wood }))}
             />
             {isRest ? (
               laminates.length > 1 && <p className="quiet">{LIST_WORDS.laminates.rest(percentText(laminate.share))}</p>
             ) : (
               <NumberControl
-                parameter={shareParameter(laminates, index, LIST_WORDS.laminates.share(place))}
+                parameter={shareParameter(laminates, index)}
+                words={() => ({
+                  label: LIST_WORDS.laminates.share(place),
+                  hint: LIST_WORDS.laminates.shareHint,
+                  source: '',
+                })}
                 value={Number((laminate.share * 100).toFixed(6))}
                 system={system}
                 change={(percent) => change(withShare(laminates, index, percent / 100))}

@@ -1,8 +1,15 @@
 /** Which known set and tuning a list of strings is, and what choosing another one makes of it. */
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
-import { STRING_SETS, TUNINGS, type StringSet, type StringSpec, type Tuning } from '../../../neck/strings.ts';
+import {
+  STRING_SETS,
+  TUNINGS,
+  type StringSet,
+  type StringSetId,
+  type StringSpec,
+  type Tuning,
+} from '../../../neck/strings.ts';
 
-export function setOf(strings: readonly StringSpec[]): StringSet | undefined {
+export function setOf(strings: readonly StringSpec[]): StringSet<StringSetId> | undefined {
   return STRING_SETS.find(
     (set) =>
       set.strings.length === strings.length &&
@@ -58,8 +65,8 @@ export function lowerString(strings: readonly StringSpec[]): StringSpec {
   const grown = (mm: number, most: number) => Math.min(most, Number((mm * 2 ** (FOURTH / 12)).toFixed(3)));
   return {
     ...lowest,
-    diameterMm: grown(lowest.diameterMm, LIST_NUMBERS['diameterMm']!.max),
-    coreMm: grown(lowest.coreMm, LIST_NUMBERS['coreMm']!.max - 0.1),
-    pitch: Math.max(LIST_NUMBERS['pitch']!.min, lowest.pitch - FOURTH),
+    diameterMm: grown(lowest.diameterMm, LIST_NUMBERS.diameterMm.max),
+    coreMm: grown(lowest.coreMm, LIST_NUMBERS.coreMm.max - 0.1),
+    pitch: Math.max(LIST_NUMBERS.pitch.min, lowest.pitch - FOURTH),
   };
 }

@@ -1,8 +1,6 @@
 /** The strings: a set, a tuning, and every string by itself. */
 import {
-  CONSTRUCTION_LABELS,
   CONSTRUCTIONS,
-  pitchName,
   STRING_SETS,
   TUNINGS,
   type StringConstruction,
@@ -19,8 +17,10 @@ import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
 import { useRefusal } from '../controls/use-refusal.ts';
+import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/necks.ts';
+import { pitchName } from '../../../speech/names.ts';
 
-const { min: LOWEST, max: HIGHEST } = LIST_NUMBERS['pitch']!;
+const { min: LOWEST, max: HIGHEST } = LIST_NUMBERS.pitch;
 const PITCHES = Array.from({ length: HIGHEST - LOWEST + 1 }, (_, index) => HIGHEST - index);
 const MOST_STRINGS = 12;
 
@@ -51,14 +51,14 @@ export function StringsEditor() {
       <LabelledSelect
         label={LIST_WORDS.strings.set}
         value={setOf(strings)?.id ?? ''}
-        options={STRING_SETS.map((set) => ({ value: set.id, label: set.label }))}
+        options={STRING_SETS.map((set) => ({ value: set.id, label: STRING_SET_WORDS[set.id] }))}
         other={LIST_WORDS.strings.own}
         choose={(id) => change(withSet(strings, id), LIST_WORDS.strings.set)}
       />
       <LabelledSelect
         label={LIST_WORDS.strings.tuning}
         value={tuningOf(strings)?.id ?? ''}
-        options={tunings.map((tuning) => ({ value: tuning.id, label: tuning.label }))}
+        options={tunings.map((tuning) => ({ value: tuning.id, label: TUNING_WORDS[tuning.id] }))}
         other={LIST_WORDS.strings.own}
         choose={(id) => change(withTuning(strings, id), LIST_WORDS.strings.tuning)}
       />
@@ -97,7 +97,7 @@ export function StringsEditor() {
                     >
                       {CONSTRUCTIONS.map((construction) => (
                         <option key={construction} value={construction}>
-                          {CONSTRUCTION_LABELS[construction]}
+                          {CONSTRUCTION_WORDS[construction]}
                         </option>
                       ))}
                     </select>

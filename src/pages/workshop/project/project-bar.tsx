@@ -12,6 +12,8 @@ import { PROJECT_WORDS } from '../../../speech/en/workshop.ts';
 import { BarMenu } from './bar-menu.tsx';
 import { DAILY, ROOMY } from './daily.ts';
 import './project-bar.css';
+import { PRESET_WORDS } from '../../../speech/en/necks.ts';
+import { presetBuild } from '../../../speech/names.ts';
 
 function BuildName() {
   const name = useBackbow((state) => state.build.name);
@@ -53,15 +55,16 @@ function PresetPicker() {
       value=""
       onChange={(event) => {
         const preset = PRESETS.find(({ id }) => id === event.currentTarget.value);
-        if (preset) store.getState().replaceBuild(preset.build, PROJECT_WORDS.stepPreset(preset.label));
+        if (preset)
+          store.getState().replaceBuild(presetBuild(preset), PROJECT_WORDS.stepPreset(PRESET_WORDS[preset.id].label));
       }}
     >
       <option value="" disabled>
         {PROJECT_WORDS.presets} …
       </option>
       {PRESETS.map((preset) => (
-        <option key={preset.id} value={preset.id} title={preset.description}>
-          {preset.label}
+        <option key={preset.id} value={preset.id} title={PRESET_WORDS[preset.id].description}>
+          {PRESET_WORDS[preset.id].label}
         </option>
       ))}
     </select>

@@ -92,7 +92,6 @@ export const FRETWORK_TABLE_SENTENCES: Sentences = {
   free: 'frei',
   contains: 'enthalten',
   none: 'keiner',
-  '{0}, from memory': '{0}, aus dem Gedächtnis',
 
   // Prüfungen
   Weight: 'Stufe',

@@ -3,6 +3,7 @@ import type { Sentences } from '../../catalogue.ts';
 
 export const MECHANICS_SENTENCES: Sentences = {
   // Einträge des Messbuchs; die Spalten der Datei heißen in jeder Sprache gleich
+  '{0} to {1}{2}': '{0} bis {1}{2}',
   'Row {0}: ': 'Zeile {0}: ',
   '{0} is {1}; it takes a number, {2}.': '„{0}“ ist {1}; möglich ist eine Zahl, {2}.',
   '{0} is {1}{2}; it takes {3}.': '„{0}“ ist {1}{2}; möglich ist {3}.',

@@ -1,6 +1,6 @@
 /** When a back-bow has gone, in words. */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../../src/neck/presets.ts';
+import { PRESETS } from '../../../tools/presets.ts';
 import { createPredictor } from '../../../../src/mechanics/predict.ts';
 import type { FlatCrossing } from '../../../../src/mechanics/uncertainty/types.ts';
 import {

@@ -1,6 +1,6 @@
 /** What is said beside the rail while frets go in: numbers of computed states, and nothing between them. */
 import { describe, expect, test } from 'vitest';
-import { PRESETS } from '../../../../src/neck/presets.ts';
+import { PRESETS } from '../../../tools/presets.ts';
 import type { Build } from '../../../../src/neck/build.ts';
 import { seatingSequence } from '../../../../src/fretwork/plan/seating-order.ts';
 import { createPredictor } from '../../../../src/mechanics/predict.ts';
