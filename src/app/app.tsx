@@ -7,7 +7,7 @@ import { Notices } from '../kit/notices/notices.tsx';
 import { NewVersion } from '../pages/workshop/offline/new-version.tsx';
 import { ProjectBar } from '../pages/workshop/project/project-bar.tsx';
 import { useLanguage } from '../kit/use-language.ts';
-import { useProjectDrop } from '../kit/use-drop.ts';
+import { useFileDrop } from '../kit/use-drop.ts';
 import { Rail } from '../pages/workshop/rail/rail.tsx';
 import { Readouts } from '../pages/workshop/readouts/readouts.tsx';
 import { useSheet } from '../pages/papers/route.ts';
@@ -20,18 +20,21 @@ import { LiveDescription } from './live-description.tsx';
 import { PartBoundary } from './part-boundary.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
-import { useBackbow } from '../state/store.ts';
+import { readProjectFile } from '../pages/workshop/project/project-file.ts';
+import { store, useBackbow } from '../state/store.ts';
 import { APP_WORDS } from '../speech/en/app.ts';
 
 const Sheets = lazy(() => import('../pages/papers/sheets.tsx'));
 const LessonPanel = lazy(async () => ({ default: (await import('../pages/lessons/lesson-panel.tsx')).LessonPanel }));
 const Controls = lazy(() => import('../pages/workshop/controls/controls.tsx'));
 
+const openDropped = (file: File) => void readProjectFile(store, file);
+
 export function App() {
   // Another language draws the whole page anew and throws nothing of it away: what is open, typed or drawn stays.
   useLanguage();
   const palette = useAppearance();
-  const isOver = useProjectDrop();
+  const isOver = useFileDrop(openDropped);
   const sheet = useSheet();
   const isInLesson = useBackbow((state) => state.lesson !== null);
   const isGuessing = useBackbow((state) => state.lesson?.asking ?? false);

@@ -5,7 +5,7 @@ import type { UnitSystem } from '../neck/units.ts';
 import type { Outcome } from '../state/build-slice.ts';
 import type { Scaled } from '../speech/scale.ts';
 import { TypedNumber } from './typed-number.tsx';
-import { useRefusal } from '../pages/workshop/controls/use-refusal.ts';
+import { useRefusal } from './use-refusal.ts';
 
 const STEPS = {
   diameterMm: { step: 0.01, digits: 3 },

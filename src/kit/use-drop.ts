@@ -1,10 +1,8 @@
-/** Dropping a project file anywhere on the page opens it. */
+/** A file that is dropped anywhere on the page. */
 import { useEffect, useState } from 'react';
-import { store } from '../state/store.ts';
-import { readProjectFile } from '../pages/workshop/project/project-file.ts';
 
-/** @returns whether a file is being held over the page */
-export function useProjectDrop(): boolean {
+/** @param take told the file; the same function at every render. @returns whether a file is being held over the page */
+export function useFileDrop(take: (file: File) => void): boolean {
   const [over, setOver] = useState(false);
   useEffect(() => {
     const carriesFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
@@ -21,7 +19,7 @@ export function useProjectDrop(): boolean {
       event.preventDefault();
       setOver(false);
       const file = event.dataTransfer?.files[0];
-      if (file) void readProjectFile(store, file);
+      if (file) take(file);
     }
     window.addEventListener('dragover', onOver);
     window.addEventListener('dragleave', onLeave);
@@ -31,6 +29,6 @@ export function useProjectDrop(): boolean {
       window.removeEventListener('dragleave', onLeave);
       window.removeEventListener('drop', onDrop);
     };
-  }, []);
+  }, [take]);
   return over;
 }

@@ -1,6 +1,5 @@
 /** Words of the actions and of the help. */
 import { words } from '../language.ts';
-import type { ActionGroup } from '../../pages/workshop/actions/types.ts';
 
 export const ACTION_WORDS = words('ACTION_WORDS', {
   nextMethod: 'Next way of seating',
@@ -18,7 +17,7 @@ export const ACTION_WORDS = words('ACTION_WORDS', {
   help: 'Help and keys',
 });
 
-export const ACTION_GROUP_WORDS: Readonly<Record<ActionGroup, string>> = words('ACTION_GROUP_WORDS', {
+export const ACTION_GROUP_WORDS = words('ACTION_GROUP_WORDS', {
   project: 'The project',
   edit: 'Changing the build',
   job: 'The way through the job',

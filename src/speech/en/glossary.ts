@@ -1,6 +1,5 @@
 /** Words of the glossary. */
 import { words } from '../language.ts';
-import type { TermId } from '../../pages/about/glossary/terms.ts';
 
 export const GLOSSARY_WORDS = words('GLOSSARY_WORDS', {
   title: 'Words of the trade',
@@ -8,6 +7,38 @@ export const GLOSSARY_WORDS = words('GLOSSARY_WORDS', {
   find: 'Find a word',
   none: (text: string) => `No word with “${text}”.`,
 });
+
+export type TermId =
+  | 'scale'
+  | 'board'
+  | 'radius'
+  | 'cone'
+  | 'profile'
+  | 'laminates'
+  | 'flat-sawn'
+  | 'quarter-sawn'
+  | 'heel'
+  | 'fret'
+  | 'crown'
+  | 'tang'
+  | 'studs'
+  | 'slot'
+  | 'kerf'
+  | 'chamfer'
+  | 'press-fit'
+  | 'glue-fit'
+  | 'binding'
+  | 'nip'
+  | 'shelf'
+  | 'bevel'
+  | 'oversize'
+  | 'straightedge'
+  | 'relief'
+  | 'back-bow'
+  | 'rod'
+  | 'action'
+  | 'levelling'
+  | 'settling';
 
 export const TERM_WORDS: Readonly<
   Record<TermId, { readonly word: string; readonly also?: string; readonly means: string }>

@@ -1,6 +1,6 @@
 /** What the lessons say. Names in braces are numbers of the neck on the bench, computed when they are read. */
 import { words } from '../language.ts';
-import type { LessonText } from '../../pages/lessons/types.ts';
+import type { LessonText } from '../lesson-text.ts';
 
 export const LESSON_TEXTS = words('LESSON_TEXTS', {
   'one-and-all': {

@@ -1,6 +1,5 @@
 /** Words of the library. */
 import { words } from '../language.ts';
-import type { LibraryTrouble } from '../../state/library/types.ts';
 
 export const LIBRARY_WORDS = words('LIBRARY_WORDS', {
   title: 'Library',
@@ -74,7 +73,7 @@ export const LIBRARY_WORDS = words('LIBRARY_WORDS', {
     refused:
       'This browser keeps nothing for this page: a private window, or storage is blocked. Save necks as files instead.',
     gone: 'That neck is no longer there: another window has deleted it.',
-  } satisfies Record<LibraryTrouble, string>,
+  },
   unreadable: 'This neck cannot be read:',
   saveRaw: 'Save what is stored',
   saveRawName: (name: string) => `Save what is stored of “${name}”`,

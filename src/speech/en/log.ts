@@ -1,6 +1,5 @@
 /** Words of the bench log. */
 import { words } from '../language.ts';
-import type { LogTrouble } from '../../state/bench-log/bench-log-slice.ts';
 
 export const LOG_WORDS = words('LOG_WORDS', {
   title: 'Bench log',
@@ -13,7 +12,7 @@ export const LOG_WORDS = words('LOG_WORDS', {
       'This browser keeps nothing for this page (a private window, or storage is blocked): the log is gone when the page is closed. Save it as a CSV file.',
     newer:
       'The log on this device was written by a newer release and is left as it is. What you enter here is gone when the page is closed; save it as a CSV file.',
-  } satisfies Record<LogTrouble, string>,
+  },
   reading: 'The log is being read.',
   unreadable: (count: number) =>
     `${count === 1 ? 'One entry is' : `${count} entries are`} of a kind that this release cannot read. They are left where they are.`,

@@ -1,6 +1,5 @@
 /** Words about working without a network, and about new versions. */
 import { words } from '../language.ts';
-import type { Offline } from '../../state/offline/offline-store.ts';
 
 export const OFFLINE_WORDS = words('OFFLINE_WORDS', {
   title: 'New version',
@@ -13,5 +12,5 @@ export const OFFLINE_WORDS = words('OFFLINE_WORDS', {
     preparing: 'The page is being kept in this browser, for use without a network.',
     ready: 'The page is kept in this browser and works without a network.',
     failed: 'The page could not be kept in this browser: it needs the network at the next visit.',
-  } satisfies Record<Offline['kept'], string>,
+  },
 });

@@ -1,6 +1,5 @@
 /** Words of the validation page. */
 import { words } from '../language.ts';
-import type { RowKind } from '../../pages/about/proof/results.ts';
 
 export const PROOF_WORDS = words('PROOF_WORDS', {
   title: 'How well it computes',
@@ -16,12 +15,12 @@ export const PROOF_WORDS = words('PROOF_WORDS', {
     verification: 'Verification: are the equations solved right?',
     validation: 'Validation: do they describe real necks?',
     practice: 'Practice: does it look like what makers see?',
-  } satisfies Record<RowKind, string>,
+  },
   sums: {
     verification: (good: number, all: number, rows: number) => `${good} of ${all} comparisons in ${rows} rows agree.`,
     validation: (good: number, all: number, rows: number) => `${good} of ${all} comparisons in ${rows} necks agree.`,
     practice: (good: number, all: number, rows: number) => `${good} of ${all} statements in ${rows} rows hold.`,
-  } satisfies Record<RowKind, (good: number, all: number, rows: number) => string>,
+  },
   noNecks:
     'None yet: no measured neck stands behind the numbers. That the equations are solved right does not say that they are the right equations; your bench log is where that is found out.',
   disagreements: 'What does not come out as the source says',

@@ -2,9 +2,6 @@
 import { words } from '../language.ts';
 import type { Severity } from '../../fretwork/checks/check-types.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
-import type { Phase } from '../../state/rail.ts';
-import type { SceneView } from '../../scene/types.ts';
-import type { Appearance } from '../../state/preferences.ts';
 
 export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string }>> = words('METHOD_WORDS', {
   press: { label: 'press fit', says: 'the studs wedge the slot; air stays beside the tang' },
@@ -79,7 +76,7 @@ export const CHART_WORDS = words('CHART_WORDS', {
   vertical: (times: string) => `heights drawn ×${times}`,
 });
 
-export const PHASE_WORDS: Readonly<Record<Phase, string>> = words('PHASE_WORDS', {
+export const PHASE_WORDS = words('PHASE_WORDS', {
   bare: 'bare board',
   frets: 'frets in',
   strung: 'strung',
@@ -115,7 +112,7 @@ export const TIME_WORDS = words('TIME_WORDS', {
   years: (n: number) => (n === 1 ? 'a year' : `${n} years`),
 });
 
-export const VIEW_WORDS: Readonly<Record<SceneView, { label: string; says: string }>> = words('VIEW_WORDS', {
+export const VIEW_WORDS = words('VIEW_WORDS', {
   neck: { label: 'Whole neck', says: 'three-quarter view over the board' },
   slot: { label: 'Slot cut open', says: 'cut along the neck through one slot' },
   fret: { label: 'Along a fret', says: 'cut along one fret, the whole width of the board' },
@@ -177,7 +174,7 @@ export const SETTING_WORDS = words('SETTING_WORDS', {
   metric: 'mm',
   inch: 'inches',
   appearance: 'Appearance',
-  appearances: { system: 'as the system', light: 'light', dark: 'dark' } satisfies Record<Appearance, string>,
+  appearances: { system: 'as the system', light: 'light', dark: 'dark' },
 });
 
 export const NOTICE_WORDS = words('NOTICE_WORDS', {

@@ -1,9 +1,9 @@
 /** Finding words of the glossary, by the word, its other names, or what it means. */
-import { TERMS, type Term, type TermId } from './terms.ts';
-import { TERM_WORDS } from '../../../speech/en/glossary.ts';
+import { TERMS, type Term } from './terms.ts';
+import { TERM_WORDS, type TermId } from '../../../speech/en/glossary.ts';
 
 /** Words that begin with the text come first. */
-export function findTerms(text: string): readonly (Term & { readonly id: TermId })[] {
+export function findTerms(text: string): readonly Term[] {
   const wanted = text.trim().toLowerCase();
   if (wanted === '') return TERMS;
   const rank = (id: TermId): number => {

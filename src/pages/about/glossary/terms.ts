@@ -1,5 +1,7 @@
 /** The terms of the glossary, in the order of the work, each with the drawing that shows it. */
 
+import type { TermId } from '../../../speech/en/glossary.ts';
+
 /** A slot with its fret, cut along the neck. */
 export type SectionPart = 'fret' | 'crown' | 'tang' | 'studs' | 'slot' | 'kerf' | 'chamfer' | 'bite' | 'glue';
 /** The end of a fret on a bound board, cut along the fret. */
@@ -27,15 +29,15 @@ export type TermDrawing =
   | { readonly kind: 'across'; readonly part: AcrossPart };
 
 export interface Term {
-  readonly id: string;
+  readonly id: TermId;
   readonly drawing: TermDrawing;
 }
 
-const section = <const Id extends string>(id: Id, part: SectionPart) =>
+const section = <const Id extends TermId>(id: Id, part: SectionPart) =>
   ({ id, drawing: { kind: 'section', part } }) as const;
-const end = <const Id extends string>(id: Id, part: EndPart) => ({ id, drawing: { kind: 'end', part } }) as const;
-const side = <const Id extends string>(id: Id, part: SidePart) => ({ id, drawing: { kind: 'side', part } }) as const;
-const across = <const Id extends string>(id: Id, part: AcrossPart) =>
+const end = <const Id extends TermId>(id: Id, part: EndPart) => ({ id, drawing: { kind: 'end', part } }) as const;
+const side = <const Id extends TermId>(id: Id, part: SidePart) => ({ id, drawing: { kind: 'side', part } }) as const;
+const across = <const Id extends TermId>(id: Id, part: AcrossPart) =>
   ({ id, drawing: { kind: 'across', part } }) as const;
 
 export const TERMS = [
@@ -70,5 +72,3 @@ export const TERMS = [
   side('levelling', 'levelling'),
   side('settling', 'settling'),
 ] as const satisfies readonly Term[];
-
-export type TermId = (typeof TERMS)[number]['id'];

@@ -6,7 +6,7 @@ import type { Outcome } from '../../../state/build-slice.ts';
 import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
-import { useRefusal } from './use-refusal.ts';
+import { useRefusal } from '../../../kit/use-refusal.ts';
 
 interface FlagControlProps {
   readonly parameter: FlagParameter;

@@ -9,7 +9,7 @@ import { displayScale, quantityText } from '../../../speech/scale.ts';
 import { RangeSlider } from '../../../kit/range-slider.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
-import { useRefusal } from './use-refusal.ts';
+import { useRefusal } from '../../../kit/use-refusal.ts';
 import { parameterWords, type ControlWords } from '../../../speech/names.ts';
 
 interface NumberControlProps {

@@ -8,7 +8,7 @@ import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
-import { useRefusal } from '../controls/use-refusal.ts';
+import { useRefusal } from '../../../kit/use-refusal.ts';
 import { woodName } from '../../../speech/names.ts';
 
 function placeOf(index: number, count: number): string {

@@ -6,7 +6,7 @@ import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
-import { useRefusal } from '../controls/use-refusal.ts';
+import { useRefusal } from '../../../kit/use-refusal.ts';
 
 const COLUMNS = ['fromFret', 'toFret', 'kerfMm', 'tangWidthMm', 'studWidthMm'] as const;
 

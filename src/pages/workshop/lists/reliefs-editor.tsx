@@ -5,7 +5,7 @@ import { ActionButton } from '../actions/action-button.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/controls.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
-import { useRefusal } from '../controls/use-refusal.ts';
+import { useRefusal } from '../../../kit/use-refusal.ts';
 
 export function ReliefsEditor() {
   const reliefs = useBackbow((state) => state.build.startingReliefMm);

@@ -16,7 +16,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
-import { useRefusal } from '../controls/use-refusal.ts';
+import { useRefusal } from '../../../kit/use-refusal.ts';
 import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/necks.ts';
 import { pitchName } from '../../../speech/names.ts';
 
