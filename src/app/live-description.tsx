@@ -13,6 +13,7 @@ export function LiveDescription() {
     const stop = store.subscribe((state, before) => {
       const sameShown =
         state.solution === before.solution &&
+        state.notComputed === before.notComputed &&
         state.rail === before.rail &&
         state.view === before.view &&
         state.bowFactor === before.bowFactor &&

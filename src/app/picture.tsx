@@ -10,6 +10,7 @@ import { hasWebGl } from '../pages/workshop/picture/web-gl.ts';
 import { useMedia } from '../kit/use-media.ts';
 import { SCENE_WORDS } from '../speech/en/scene.ts';
 import { PICTURE_WORDS } from '../speech/en/workshop.ts';
+import { NotComputed } from '../pages/workshop/not-computed.tsx';
 import { PictureTools, PictureViews } from './picture-tools.tsx';
 import { probe } from './probe.ts';
 import { useDescription } from './use-description.ts';
@@ -106,6 +107,7 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
             </Suspense>
           </Boundary>
         )}
+        <NotComputed says={PICTURE_WORDS.straight} />
         {reason !== null && (
           <Placeholder>
             <output>

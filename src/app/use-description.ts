@@ -4,6 +4,7 @@ import { useLanguage } from '../kit/use-language.ts';
 import { railText } from '../pages/workshop/rail/rail-text.ts';
 import { bowText } from '../speech/bow.ts';
 import { METHOD_WORDS, PICTURE_WORDS, VIEW_WORDS } from '../speech/en/workshop.ts';
+import { SOLVER_WORDS } from '../speech/en/solver.ts';
 import { linesOf } from '../state/lines.ts';
 import { store, useBackbow, type BackbowState } from '../state/store.ts';
 import { drawnBowFactor } from '../state/view-slice.ts';
@@ -12,7 +13,8 @@ function describe(state: BackbowState): string {
   const { solution, unitSystem, view, rail } = state;
   const build = solution?.build ?? state.build;
   const lines = linesOf(state);
-  const bow = lines ? bowText(lines[build.method].extremeMm, unitSystem) : '';
+  const missing = state.notComputed?.what === 'prediction' ? SOLVER_WORDS.notComputed : '';
+  const bow = lines ? bowText(lines[build.method].extremeMm, unitSystem) : missing;
   const factor = drawnBowFactor(state);
   return PICTURE_WORDS.description(
     build.name,
@@ -27,12 +29,13 @@ function describe(state: BackbowState): string {
 /** The description for the picture's own label: it follows build and view, not every step of the rail. */
 export function useDescription(): string {
   const solution = useBackbow((state) => state.solution);
+  const notComputed = useBackbow((state) => state.notComputed);
   const view = useBackbow((state) => state.view);
   const units = useBackbow((state) => state.unitSystem);
   const language = useLanguage();
   // The rail is read, not followed: following it would render the scene at every step.
   // oxlint-disable-next-line react/exhaustive-deps
-  return useMemo(() => describe(store.getState()), [solution, view, units, language]);
+  return useMemo(() => describe(store.getState()), [solution, notComputed, view, units, language]);
 }
 
 export { describe as describePicture };

@@ -44,7 +44,7 @@ export function followStress(
       (error: unknown) =>
         finish(wish, () => {
           const { notify, unitSystem } = store.getState();
-          notify('error', SOLVER_WORDS.failed(failureText(failureOf(error), unitSystem)));
+          notify('error', SOLVER_WORDS.stressFailed(failureText(failureOf(error), unitSystem)));
         }),
     );
   }

@@ -4,6 +4,7 @@ import type { Build } from '../neck/build.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
+import type { Failure } from '../speech/failures.ts';
 import type { BackbowState } from './store.ts';
 
 /** A prediction together with the build that it is true of. */
@@ -29,6 +30,12 @@ export interface SlotStress {
 
 export type SolverStatus = 'working' | 'idle' | 'failed';
 
+/** What could not be computed of the build on the bench: anything at all, or only how sure it is. */
+export interface NotComputed {
+  readonly what: 'prediction' | 'bands';
+  readonly failure: Failure;
+}
+
 /** A passing message for the whole page. */
 export interface Notice {
   readonly id: number;
@@ -45,17 +52,21 @@ export interface Notice {
 export type NoticeMore = Pick<Notice, 'lang' | 'copy'>;
 
 export interface SolutionSlice {
+  /** Null before the first, and when the build on the bench could not be computed: no number of another neck stays. */
   readonly solution: Solution | null;
   /** Bands of the latest build that had any time to rest; they may be of an earlier build than the solution. */
   readonly bands: Bands | null;
   /** The last one asked for; it may be of an earlier build or another slot. */
   readonly stress: SlotStress | null;
   readonly solverStatus: SolverStatus;
+  /** Null while there is an answer, or one is still to come. */
+  readonly notComputed: NotComputed | null;
   readonly notices: readonly Notice[];
   readonly setSolution: (build: Build, prediction: Prediction) => void;
   readonly setBands: (build: Build, uncertainty: Uncertainty) => void;
   readonly setStress: (stress: SlotStress) => void;
   readonly setSolverStatus: (status: SolverStatus) => void;
+  readonly setNotComputed: (notComputed: NotComputed) => void;
   readonly notify: (kind: Notice['kind'], text: string, details?: readonly string[], more?: NoticeMore) => void;
   readonly dismiss: (id: number) => void;
 }
@@ -65,18 +76,24 @@ const MAX_NOTICES = 4;
 
 export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSlice> = (set, get) => {
   let lastNotice = 0;
+  let lastVersion = 0;
   return {
     solution: null,
     bands: null,
     stress: null,
     solverStatus: 'working',
+    notComputed: null,
     notices: [],
     setSolution: (build, prediction) =>
-      set({ solution: { build, prediction, version: (get().solution?.version ?? 0) + 1 } }),
+      set({ solution: { build, prediction, version: (lastVersion += 1) }, notComputed: null }),
     setBands: (build, uncertainty) => set({ bands: { build, uncertainty } }),
     setStress: (stress) => set({ stress }),
     setSolverStatus: (solverStatus) => {
-      if (solverStatus !== get().solverStatus) set({ solverStatus });
+      if (solverStatus !== get().solverStatus) set({ solverStatus, notComputed: null });
+    },
+    setNotComputed: (notComputed) => {
+      const rest = { bands: null, solverStatus: 'failed', notComputed } as const;
+      set(notComputed.what === 'bands' ? rest : { ...rest, solution: null, stress: null });
     },
     notify: (kind, text, details = [], more = {}) => {
       const others = get().notices.filter((notice) => notice.text !== text);

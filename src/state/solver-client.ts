@@ -8,6 +8,7 @@ import type { Build } from '../neck/build.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
+import type { NotComputed } from './solution-slice.ts';
 
 /** A running worker, however it was started. */
 export interface SolverWorker {
@@ -26,8 +27,8 @@ export interface SolverListener {
   readonly working: () => void;
   /** The worker was lost and another one took over. */
   readonly restarted: () => void;
-  /** Nothing more will come until the next request. */
-  readonly failed: (failure: Failure) => void;
+  /** What was asked for last is not computed, and nothing more will come until the next request. */
+  readonly failed: (failure: Failure, what: NotComputed['what']) => void;
 }
 
 export interface Solver {
@@ -69,12 +70,13 @@ export function createSolver(
     clearTimeout(rest);
     lost.end();
     worker = undefined;
+    const what = waiting || inFlight ? 'prediction' : 'bands';
     const build = waiting ?? inFlight ?? estimating;
     inFlight = waiting = estimating = undefined;
     losses += 1;
     if (losses > MAX_LOSSES) {
       losses = 0;
-      listener.failed({ code: 'stopped-repeatedly' });
+      listener.failed({ code: 'stopped-repeatedly' }, what);
       return;
     }
     listener.restarted();
@@ -110,7 +112,7 @@ export function createSolver(
       },
       (error: unknown) => {
         if (current !== worker || ended) return;
-        if (!settle()) listener.failed(failureOf(error));
+        if (!settle()) listener.failed(failureOf(error), 'prediction');
       },
     );
   }
@@ -146,7 +148,7 @@ export function createSolver(
         if (!isCurrent()) return;
         clearTimeout(patience);
         estimating = undefined;
-        listener.failed(failureOf(error));
+        listener.failed(failureOf(error), 'bands');
       },
     );
   }

@@ -41,7 +41,7 @@ export function connectSolver(
   store: BackbowStore,
   start: () => SolverWorker = () => startWorker((build) => biteLogSpreadOf(store.getState().adoptedBites, build)),
 ): () => void {
-  const { setSolution, setBands, setSolverStatus, notify } = store.getState();
+  const { setSolution, setBands, setSolverStatus, setNotComputed, notify } = store.getState();
   const solver: Solver = createSolver(start, {
     working: () => setSolverStatus('working'),
     solved: (build, prediction) => {
@@ -50,9 +50,10 @@ export function connectSolver(
     },
     estimated: setBands,
     restarted: () => notify('warning', SOLVER_WORDS.restarted),
-    failed: (failure) => {
-      setSolverStatus('failed');
-      notify('error', SOLVER_WORDS.failed(failureText(failure, store.getState().unitSystem)));
+    failed: (failure, what) => {
+      setNotComputed({ what, failure });
+      const reason = failureText(failure, store.getState().unitSystem);
+      notify('error', what === 'prediction' ? SOLVER_WORDS.failed(reason) : SOLVER_WORDS.bandsFailed(reason));
     },
   });
   solver.request(store.getState().build);

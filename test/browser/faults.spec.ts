@@ -75,6 +75,48 @@ describe('the worker', () => {
     expect(app.troubles).toEqual([]);
   });
 
+  test('that is lost for good takes the numbers of the neck before along, on every surface', async () => {
+    const app = await openApp(DESK);
+    const { page } = app;
+    await page.locator('.figure-band').first().waitFor();
+    const before = await fretted(app);
+    expect(Number.parseFloat(before)).toBeGreaterThan(0);
+    // From now on no worker starts, and the one there is breaks off.
+    await page.route('**/solver.worker-*.js', (route) => route.fulfill({ status: 404, body: '' }));
+    await solver(app).evaluate(() => {
+      setTimeout(() => {
+        throw new Error('the test ends this worker');
+      });
+    });
+    await pressKerf(app);
+    await page.getByText('This neck could not be computed').waitFor({ timeout: 60_000 });
+    expect(await page.locator('.figure-value').count()).toBe(0);
+    await page.locator('.figures').getByText('not computed').first().waitFor();
+    await page.getByRole('region', { name: 'Checks' }).getByText('Not checked').waitFor();
+    expect(await page.getByText('Nothing to object to').count()).toBe(0);
+    expect(await page.locator('path.fret-line, .method-bow, .rail-now strong').count()).toBe(0);
+    await page.locator('.rail-now').getByText('not computed').waitFor();
+    await page.locator('.picture').getByText('Drawn without its bow').waitFor();
+    await app.screenshot('faults/not-computed');
+    expect(await page.locator('main').first().innerText()).not.toContain(before);
+
+    // The papers promise nothing; what needs no calculation is still there.
+    for (const paper of ['plan', 'template', 'files']) {
+      await page.evaluate((name) => {
+        location.hash = `#/${name}`;
+      }, paper);
+      await page.locator('.sheets-state').getByText('Not computed').waitFor();
+      expect(await page.getByText('being computed').count()).toBe(0);
+      await app.screenshot(`faults/not-computed-${paper}`);
+    }
+    expect(await page.getByRole('button', { name: /Save .*[Pp]roject/ }).count()).toBe(1);
+    await page.evaluate(() => {
+      location.hash = '';
+    });
+    await page.setViewportSize({ width: 390, height: 844 });
+    await app.screenshot('faults/not-computed-phone');
+  });
+
   test('that cannot run at all is given up with a reason; undo and controls still work', async () => {
     const app = await openApp({
       ...DESK,
@@ -83,7 +125,7 @@ describe('the worker', () => {
         await page.route('**/solver.worker-*.js', (route) => route.fulfill({ status: 404, body: '' }));
       },
     });
-    await app.page.getByText('The calculation failed: the calculation stopped several times in a row').waitFor();
+    await app.page.getByText('This neck could not be computed: the calculation stopped several times').waitFor();
     await pressKerf(app);
     await app.page.keyboard.press('Control+z');
     expect(await kerfText(app)).toBe('0.580\u00a0mm');

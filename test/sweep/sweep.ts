@@ -4,6 +4,7 @@ import type { Build } from '../../src/neck/build.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
 import { ANSWERS } from './answers.ts';
+import { EXTREMES } from './extremes.ts';
 import { FILES } from './files.ts';
 import type { Invariant } from './invariant.ts';
 import { MAKING } from './making.ts';
@@ -16,6 +17,7 @@ export const INVARIANTS: readonly Invariant[] = [
   ...STATES,
   ...CHANGES,
   ...REPEATS,
+  ...EXTREMES,
   ...ANSWERS,
   ...MAKING,
 ];

@@ -10,7 +10,7 @@ import { guess as makeGuess, useGuesses, type LineGuess } from './guesses.ts';
 import { bandPath, bowedThrough, BOX, extremeOf, guessPath, HANDLES, lineScales, truthPath } from './line-curve.ts';
 import type { Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
-import { useBand } from './use-bench.ts';
+import { useBand, useComing } from './use-bench.ts';
 import { LESSON_WORDS } from '../../speech/en/lessons.ts';
 
 type LineAsk = Extract<Ask, { kind: 'line' }>;
@@ -39,6 +39,7 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
   const [focused, setFocused] = useState<number | null>(null);
   const system = useBackbow((state) => state.unitSystem);
   const made = useGuess(step);
+  const coming = useComing();
   const shown = made ?? FLAT;
   const scales = useMemo(() => lineScales(ask.rangeMm), [ask.rangeMm]);
   const band = useBand(asking ? null : ask.at, ask.method);
@@ -169,7 +170,7 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
           </ul>
           <output className="answer">
             {truthText === null
-              ? LESSON_WORDS.computing
+              ? coming
               : made
                 ? LESSON_WORDS.lineAnswer(bowText(extremeOf(made), system), truthText)
                 : LESSON_WORDS.lineAnswerOnly(truthText)}{' '}

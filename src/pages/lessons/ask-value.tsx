@@ -4,7 +4,7 @@ import { bowBandText } from '../../speech/bow.ts';
 import { guess as makeGuess, useGuesses } from './guesses.ts';
 import { formOf, measure, measureText, type Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
-import { useBand } from './use-bench.ts';
+import { useBand, useComing } from './use-bench.ts';
 import { LESSON_WORDS } from '../../speech/en/lessons.ts';
 
 type ValueAsk = Extract<Ask, { kind: 'value' }>;
@@ -60,6 +60,7 @@ function ScaleDrawing({ ask, made, truth }: ScaleDrawingProps) {
 
 export function AskValue({ ask, step, bench, asking }: AskValueProps) {
   const system = useBackbow((state) => state.unitSystem);
+  const coming = useComing();
   const made = useGuesses(({ guesses }) => {
     const one = guesses[step];
     return one?.kind === 'value' ? one.value : null;
@@ -91,7 +92,7 @@ export function AskValue({ ask, step, bench, asking }: AskValueProps) {
       {computed && <ScaleDrawing ask={ask} made={made} truth={computed.value} />}
       <output className="answer">
         {computed === null
-          ? LESSON_WORDS.computing
+          ? coming
           : made === null
             ? LESSON_WORDS.answerOnly(say(computed.value))
             : LESSON_WORDS.valueAnswer(say(made), say(computed.value))}{' '}

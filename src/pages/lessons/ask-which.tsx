@@ -4,6 +4,7 @@ import { useBackbow } from '../../state/store.ts';
 import { guess as makeGuess, useGuesses } from './guesses.ts';
 import { measure, measureText, type Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
+import { useComing } from './use-bench.ts';
 import { LESSON_WORDS } from '../../speech/en/lessons.ts';
 
 type WhichAsk = Extract<Ask, { kind: 'which' }>;
@@ -27,6 +28,7 @@ export function answerOf({ is, options }: WhichAsk, bench: Bench): string {
 export function AskWhich({ ask, step, names, bench, asking }: AskWhichProps) {
   const group = useId();
   const system = useBackbow((state) => state.unitSystem);
+  const coming = useComing();
   const made = useGuesses(({ guesses }) => {
     const one = guesses[step];
     return one?.kind === 'which' ? one.id : null;
@@ -55,7 +57,7 @@ export function AskWhich({ ask, step, names, bench, asking }: AskWhichProps) {
       {!asking && (
         <output className="answer">
           {answer === null
-            ? LESSON_WORDS.computing
+            ? coming
             : made === null
               ? LESSON_WORDS.whichOnly(nameOf(answer))
               : LESSON_WORDS.whichAnswer(nameOf(made), nameOf(answer))}

@@ -1,8 +1,8 @@
 /** A paragraph of a lesson with its numbers filled in. */
 import { useBackbow } from '../../state/store.ts';
-import { LESSON_WORDS } from '../../speech/en/lessons.ts';
 import { filled, measure, measureText, type Bench } from './quantities.ts';
 import type { Quantity } from './types.ts';
+import { useComing } from './use-bench.ts';
 
 interface FactTextProps {
   readonly text: string;
@@ -12,10 +12,11 @@ interface FactTextProps {
 
 export function FactText({ text, facts, bench }: FactTextProps) {
   const system = useBackbow((state) => state.unitSystem);
+  const coming = useComing();
   const say = (name: string): string => {
     const quantity = facts[name];
     return bench && quantity ? measureText(measure(quantity, bench), system) : '…';
   };
-  if (!bench && text.includes('{')) return <p className="quiet">{LESSON_WORDS.computing}</p>;
+  if (!bench && text.includes('{')) return <p className="quiet">{coming}</p>;
   return <p>{filled(text, say)}</p>;
 }

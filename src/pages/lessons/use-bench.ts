@@ -4,6 +4,9 @@ import type { Method } from '../../mechanics/prediction-types.ts';
 import { bandAt, type LineBand } from '../../mechanics/uncertainty/band-at.ts';
 import { momentAt, type RailPosition } from '../../state/rail.ts';
 import { useBackbow } from '../../state/store.ts';
+import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import { SOLVER_WORDS } from '../../speech/en/solver.ts';
+import { useNotComputed } from '../workshop/not-computed.tsx';
 import { useGuesses } from './guesses.ts';
 import type { Bench } from './quantities.ts';
 
@@ -22,4 +25,10 @@ export function useBand(at: RailPosition | null, method: Method | undefined): Li
     if (at === null || bands?.build !== build) return null;
     return bandAt(bands.uncertainty, method ?? build.method, momentAt(build, at));
   }, [at, method, build, bands]);
+}
+
+/** What stands where a number of the neck will be: it is being computed, or will not be and why. */
+export function useComing(): string {
+  const reason = useNotComputed();
+  return reason === null ? LESSON_WORDS.computing : SOLVER_WORDS.notComputedWhy(reason);
 }

@@ -3,6 +3,8 @@ import { useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { bitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { store, useBackbow } from '../../state/store.ts';
+import { SOLVER_WORDS } from '../../speech/en/solver.ts';
+import { useNotComputed } from '../workshop/not-computed.tsx';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { BiteSection } from './bite-section.tsx';
 import { EntriesTable } from './entries-table.tsx';
@@ -51,6 +53,7 @@ export function BenchLogDialog() {
   const unreadable = useBackbow((state) => state.unreadableEntries);
   const solution = useBackbow((state) => state.solution);
   const system = useBackbow((state) => state.unitSystem);
+  const reason = useNotComputed();
   const [editing, setEditing] = useState<LogEntry | null>(null);
   const [formCount, setFormCount] = useState(0);
   const [said, setSaid] = useState<Said | null>(null);
@@ -129,7 +132,7 @@ export function BenchLogDialog() {
           cancel={() => openForm(null)}
         />
       ) : (
-        <p className="quiet">{LOG_WORDS.noPrediction}</p>
+        <p className="quiet">{reason === null ? LOG_WORDS.noPrediction : SOLVER_WORDS.notComputedWhy(reason)}</p>
       )}
     </Dialog>
   );

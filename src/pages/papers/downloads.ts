@@ -5,6 +5,7 @@ import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { Table } from '../../fretwork/plan/tables.ts';
 import { templateSvg } from '../../fretwork/plan/template.ts';
 import type { BackbowStore } from '../../state/store.ts';
+import { SOLVER_WORDS } from '../../speech/en/solver.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
 import { FILES_WORDS, TEMPLATE_WORDS } from '../../speech/en/papers.ts';
 import { csvFileName, csvText } from './csv-file.ts';
@@ -55,7 +56,8 @@ const PICTURE = { widthPx: 2400, heightPx: 1500 } as const;
 
 /** @throws {Error} when no picture is drawn */
 export async function savePicture(store: BackbowStore): Promise<void> {
-  const { build } = store.getState();
+  const { build, notComputed } = store.getState();
+  if (notComputed?.what === 'prediction') throw new Error(SOLVER_WORDS.notComputed);
   const picture = pictureNow();
   if (!picture) throw new Error(FILES_WORDS.noPicture);
   const caption = FILES_WORDS.caption(build.name, SHEETS_WORDS.version(PROGRAM_VERSION));

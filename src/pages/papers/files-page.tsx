@@ -1,6 +1,7 @@
 /** Files to take along: tables, template, project, 3D file, picture. */
 import { useMemo, useState } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
+import type { Build } from '../../neck/build.ts';
 import { planTables } from '../../fretwork/plan/tables.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
@@ -60,14 +61,18 @@ function FileRow({ title, says, onSave }: FileRowProps) {
 }
 
 interface FilesPageProps {
-  readonly solution: Solution;
+  readonly build: Build;
+  /** Null when there is none: then there are the project and the template, and no file with a number that is computed. */
+  readonly solution: Solution | null;
   readonly system: UnitSystem;
 }
 
-export function FilesPage({ solution, system }: FilesPageProps) {
-  const { build } = solution;
+export function FilesPage({ build, solution, system }: FilesPageProps) {
   const uncertainty = useBackbow(currentBands);
-  const tables = useMemo(() => planTables(sheetPlan(solution, uncertainty).plan), [solution, uncertainty]);
+  const tables = useMemo(
+    () => (solution ? planTables(sheetPlan(solution, uncertainty).plan) : []),
+    [solution, uncertainty],
+  );
   const factor = useBackbow(drawnBowFactor);
   const date = useToday();
   const rail = useBackbow((state) => state.rail);
@@ -86,23 +91,27 @@ export function FilesPage({ solution, system }: FilesPageProps) {
           says={FILES_WORDS.templateSay}
           onSave={() => saveTemplate(build, system, date)}
         />
-        <FileRow
-          title={FILES_WORDS.model}
-          says={FILES_WORDS.modelSay(shown, railText(build, rail))}
-          onSave={() => saveModel(store)}
-        />
-        <FileRow
-          title={FILES_WORDS.picture}
-          says={`${FILES_WORDS.pictureSay(VIEW_WORDS[view].label)} ${FILES_WORDS.pictureWide}.`}
-          onSave={() => savePicture(store)}
-        />
-        <FileRow
-          title={FILES_WORDS.allTables}
-          says={FILES_WORDS.tablesSay}
-          onSave={() => saveAllTables(build, tables, system)}
-        />
+        {solution && (
+          <>
+            <FileRow
+              title={FILES_WORDS.model}
+              says={FILES_WORDS.modelSay(shown, railText(build, rail))}
+              onSave={() => saveModel(store)}
+            />
+            <FileRow
+              title={FILES_WORDS.picture}
+              says={`${FILES_WORDS.pictureSay(VIEW_WORDS[view].label)} ${FILES_WORDS.pictureWide}.`}
+              onSave={() => savePicture(store)}
+            />
+            <FileRow
+              title={FILES_WORDS.allTables}
+              says={FILES_WORDS.tablesSay}
+              onSave={() => saveAllTables(build, tables, system)}
+            />
+          </>
+        )}
       </ul>
-      <h2>{FILES_WORDS.tables}</h2>
+      {solution && <h2>{FILES_WORDS.tables}</h2>}
       <div className="button-row">
         {tables.map((table) => {
           const { title } = PLAN_WORDS.tables[table.id];

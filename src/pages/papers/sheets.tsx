@@ -5,6 +5,8 @@ import { store, useBackbow } from '../../state/store.ts';
 import { SETTING_WORDS } from '../../speech/en/workshop.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { SOLVER_WORDS } from '../../speech/en/solver.ts';
+import { useNotComputed } from '../workshop/not-computed.tsx';
 import { FilesPage } from './files-page.tsx';
 import { PlanPage } from './plan-page.tsx';
 import { goTo, hrefOf, returnFocus, SHEETS, type SheetId } from './route.ts';
@@ -79,18 +81,22 @@ export default function Sheets({ sheet }: { readonly sheet: SheetId }) {
   const solution = useBackbow((state) => state.solution);
   const stale = useBackbow((state) => state.solution !== null && state.solution.build !== state.build);
   const system = useBackbow((state) => state.unitSystem);
+  const build = useBackbow((state) => state.solution?.build ?? state.build);
   const name = useBackbow((state) => state.build.name);
+  const reason = useNotComputed();
   usePaperManners(sheet, name);
   return (
     <div className="sheets">
       <Head sheet={sheet} system={system} />
       <main>
         <output className="screen-only sheets-state">
-          {solution ? (stale ? SHEETS_WORDS.stale : '') : SHEETS_WORDS.working}
+          {solution
+            ? stale && SHEETS_WORDS.stale
+            : (reason && SOLVER_WORDS.notComputedWhy(reason)) || SHEETS_WORDS.working}
         </output>
         {solution && sheet === 'plan' && <PlanPage solution={solution} system={system} />}
-        {solution && sheet === 'template' && <TemplatePage build={solution.build} system={system} />}
-        {solution && sheet === 'files' && <FilesPage solution={solution} system={system} />}
+        {sheet === 'template' && <TemplatePage build={build} system={system} />}
+        {sheet === 'files' && <FilesPage build={build} solution={solution} system={system} />}
       </main>
     </div>
   );

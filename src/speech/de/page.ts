@@ -19,7 +19,14 @@ export const APP_WORDS: typeof app.APP_WORDS = {
 export const SOLVER_WORDS: typeof state.SOLVER_WORDS = {
   restarted: 'Die Rechnung ist abgebrochen und wurde neu begonnen. Ihr Entwurf ist unverändert.',
   failed: (reason) =>
-    `Die Rechnung ist gescheitert: ${reason}. Die gezeigten Zahlen gehören zum letzten Entwurf, der sich rechnen ließ; ändern Sie einen Wert, um es erneut zu versuchen.`,
+    `Dieser Hals ließ sich nicht rechnen: ${reason}. Ihr Entwurf ist unverändert; ändern Sie einen Wert, um es noch einmal zu versuchen.`,
+  bandsFailed: (reason) =>
+    `Wie sicher die Zahlen sind, ließ sich nicht rechnen: ${reason}. Die Zahlen selbst gelten; ändern Sie einen Wert, um es noch einmal zu versuchen.`,
+  stressFailed: (reason) => `Die Spannung im Holz ließ sich nicht rechnen: ${reason}.`,
+  notComputed: 'nicht gerechnet',
+  noBand: 'Spanne nicht gerechnet',
+  notComputedWhy: (reason) => `Nicht gerechnet: ${reason}.`,
+  notChecked: (reason) => `Nicht geprüft, weil sich der Hals nicht rechnen ließ: ${reason}.`,
 };
 
 export const DRAFT_WORDS: typeof draft.DRAFT_WORDS = {

@@ -134,6 +134,7 @@ export const PICTURE_WORDS: typeof english.PICTURE_WORDS = {
   times: (factor) => `×${factor}`,
   shown: (factor) => `Biegung ×${factor} gezeichnet`,
   trueShown: 'Biegung in wahrer Größe',
+  straight: (reason) => `Ohne Biegung gezeichnet, denn sie ließ sich nicht rechnen: ${reason}.`,
   fret: 'Bund',
   nutwards: 'Sattel',
   bodywards: 'Korpus',

@@ -143,6 +143,7 @@ export const PICTURE_WORDS = words('PICTURE_WORDS', {
   noWebGl: 'This browser offers no WebGL 2.',
   broke: 'The picture broke off.',
   retry: 'Draw it again',
+  straight: (reason: string) => `Drawn without its bow, which could not be computed: ${reason}.`,
   description: (name: string, view: string, state: string, bow: string, method: string, shown: string) =>
     `${name}, ${view}; ${method}, ${state}: ${bow}; ${shown}.`,
 });

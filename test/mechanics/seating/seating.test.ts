@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
-import { contactForce, type Contact } from '../../../src/mechanics/seating/contact.ts';
+import { contactForce, studBiteMm, type Contact } from '../../../src/mechanics/seating/contact.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
 import { EMPTY } from '../../../src/mechanics/description.ts';
 import { createNeckModel, solveInfluence } from '../../../src/mechanics/influence.ts';
@@ -136,6 +136,33 @@ describe('any frets (seed 1402)', () => {
         );
       }),
       { seed: 1402, numRuns: 100 },
+    );
+  });
+
+  it('settle at the ends of every range, on necks from steel to rubber', () => {
+    const contact = fc.record({
+      studForceN: fc.constantFrom(0, 10, 1000, 40_000),
+      embeddingLengthMm: fc.constantFrom(0.01, 0.05, 0.2),
+      studInterferenceMm: fc.constantFrom(-0.1, 0, 0.01, 0.2, 1),
+      bodyInterferenceMm: fc.constantFrom(-0.1, 0, 0.001, 0.02, 0.4),
+      bodyStiffnessNMm: fc.constantFrom(100, 50_000, 3e6),
+      bodyLimitN: fc.constantFrom(10, 3000, 200_000),
+    });
+    const opening = fc.constantFrom(-0.05, 0, 0.02, 0.5);
+    const softness = fc.constantFrom(1e-4, 1, 100, 1e4, 1e6);
+    const frets = <Value>(of: fc.Arbitrary<Value>) => fc.array(of, { minLength: slots, maxLength: slots });
+    fc.assert(
+      fc.property(softness, frets(contact), frets(opening), frets(fc.nat(1)), (soft, contacts, other, unloads) => {
+        const flexibility = FLEXIBILITY.map((mmPerN) => soft * mmPerN);
+        const fresh = seat(contacts, flexibility);
+        const deepest = contacts.map((one, i) => unloads[i]! * studBiteMm(one, fresh.openingMm[i]!));
+        const loaded = seat(contacts, flexibility, other, deepest, fresh.forceN);
+        contacts.forEach((one, i) => {
+          const held = contactForce(one, loaded.openingMm[i]!, deepest[i]!).forceN;
+          expectNothing(loaded.forceN[i]! - held, Math.max(1, held), 1e-6, 'settled to the millionth of a newton');
+        });
+      }),
+      { seed: 1402, numRuns: 300 },
     );
   });
 });

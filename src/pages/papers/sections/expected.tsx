@@ -67,6 +67,7 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
   const { build, prediction, states, rod, drivers } = sheet;
   const { fromFret, toFret } = prediction.straightedge;
   const log = useBackbow(({ adoptedBites }) => narrowingBite(adoptedBites, build));
+  const isMissing = useBackbow((state) => state.notComputed !== null);
   const banded = states.some(({ band }) => band);
   const columns: ShownColumn[] = [
     { id: 'state', header: PLAN_WORDS.expected.state, kind: 'words' },
@@ -99,8 +100,8 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
         </p>
       ) : (
         <>
-          <p className="sheet-small screen-only">{PLAN_WORDS.expected.bandComing}</p>
-          <p className="sheet-small paper-only">{PLAN_WORDS.expected.noBand}</p>
+          {!isMissing && <p className="sheet-small screen-only">{PLAN_WORDS.expected.bandComing}</p>}
+          <p className={`sheet-small${isMissing ? '' : ' paper-only'}`}>{PLAN_WORDS.expected.noBand}</p>
         </>
       )}
       <LineFigure

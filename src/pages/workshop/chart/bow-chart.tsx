@@ -10,6 +10,7 @@ import { railText, useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { NotComputed } from '../not-computed.tsx';
 import { ChartDrawing } from './chart-drawing.tsx';
 import { ChartTools } from './chart-tools.tsx';
 import { rangeOn, type FretRange } from './fret-range.ts';
@@ -111,7 +112,9 @@ export function BowChart() {
           ) : solution && drawing ? (
             <Drawn solution={solution} drawing={drawing} asTable={asTable} range={range} setRange={setRange} />
           ) : (
-            <div className="chart-box" />
+            <div className="chart-box">
+              <NotComputed />
+            </div>
           )}
         </div>
         <ChartTools

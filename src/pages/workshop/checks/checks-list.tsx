@@ -7,6 +7,8 @@ import { useReveal } from '../controls/reveal-store.ts';
 import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
 import { checkFacts, labelOf } from './check-text.ts';
 import { checksOf } from '../../../verdict/checks.ts';
+import { NotComputed } from '../not-computed.tsx';
+import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
 import './checks.css';
 
 function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {
@@ -31,7 +33,12 @@ export function ChecksList() {
   const system = useBackbow((state) => state.unitSystem);
   const [all, setAll] = useState(false);
   const checks = useMemo(() => (solution ? checksOf(solution) : undefined), [solution]);
-  if (!checks) return <section className="checks" aria-label={CHECK_WORDS.title} />;
+  if (!checks)
+    return (
+      <section className="checks" aria-label={CHECK_WORDS.title}>
+        <NotComputed says={SOLVER_WORDS.notChecked} />
+      </section>
+    );
   const serious = checks.filter((check) => check.severity !== 'note').length;
   const shown = all ? checks : checks.slice(0, Math.min(1, serious));
   const hidden = checks.length - shown.length;

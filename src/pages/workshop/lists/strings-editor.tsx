@@ -26,9 +26,9 @@ const MOST_STRINGS = 12;
 
 /** By itself: it is computed anew with every change of the neck, and the rest of the table is not. */
 function Pull({ index }: { readonly index: number }) {
-  const text = useBackbow(({ build, solution, unitSystem }) => {
+  const text = useBackbow(({ build, solution, unitSystem, notComputed }) => {
     const pull = solution?.build.strings === build.strings ? solution.prediction.strings[index] : undefined;
-    return pull ? formatQuantity(pull.tensionN, 'N', 0, unitSystem) : '…';
+    return pull ? formatQuantity(pull.tensionN, 'N', 0, unitSystem) : notComputed ? '–' : '…';
   });
   return <td className="number">{text}</td>;
 }

@@ -11,6 +11,7 @@ import { BOW_DIGITS, bowBandText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { NAMED_DAYS, reliefAfter } from './course.ts';
+import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
 import { COURSE_WORDS } from '../../../speech/en/course.ts';
 
 interface CourseTableProps {
@@ -20,10 +21,11 @@ interface CourseTableProps {
 
 export function CourseTable({ solution, uncertainty }: CourseTableProps) {
   const system = useBackbow((state) => state.unitSystem);
+  const isMissing = useBackbow((state) => state.notComputed !== null);
   const { build, prediction } = solution;
   const digits = displayDigits(BOW_DIGITS, 'mm', system);
   const band = (days: number) => {
-    if (!uncertainty) return '…';
+    if (!uncertainty) return isMissing ? SOLVER_WORDS.notComputed : '…';
     const { p05, p95 } = bandOf(sampleExtremes(uncertainty, build.method, { strung: true, days, rodPercent: 0 }));
     return bowBandText(p05, p95, system);
   };

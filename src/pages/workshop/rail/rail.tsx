@@ -11,6 +11,8 @@ import { ActionButton } from '../actions/action-button.tsx';
 import { stepsOfKey } from '../../../kit/step-keys.ts';
 import { bowText, changeText } from '../../../speech/bow.ts';
 import { PHASE_WORDS, RAIL_WORDS } from '../../../speech/en/workshop.ts';
+import { useNotComputed } from '../not-computed.tsx';
+import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
 import { railText } from './rail-text.ts';
 import { nearestStop, phaseSpans, stopPlaces } from './track.ts';
 import './rail.css';
@@ -62,6 +64,7 @@ function Now() {
   const solution = useBackbow((state) => state.solution);
   const system = useBackbow((state) => state.unitSystem);
   const lines = useLines();
+  const isMissing = useNotComputed() !== null;
   const gone = solution ? lastGoneIn(solution, rail) : null;
   return (
     <p className="rail-now">
@@ -81,6 +84,7 @@ function Now() {
         <span>{railText(build, rail)}</span>
       )}
       {lines && <strong>{bowText(lines[build.method].extremeMm, system)}</strong>}
+      {isMissing && <small>{SOLVER_WORDS.notComputed}</small>}
       {gone && <small title={RAIL_WORDS.stepMeans}>{changeText(gone.stepMm, system)}</small>}
     </p>
   );

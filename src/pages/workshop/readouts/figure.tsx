@@ -1,14 +1,35 @@
 /** One large number with its name, its unit, what it means and how sure it is. */
 import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
+import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
 import type { FigureText } from './figures.ts';
 
-export function Figure({ figure, isNow }: { readonly figure: FigureText; readonly isNow: boolean }) {
+/** What is not computed and will not come: nothing, the band alone, or the number too. */
+export type Missing = 'nothing' | 'bands' | 'prediction';
+
+interface FigureProps {
+  readonly figure: FigureText;
+  readonly isNow: boolean;
+  readonly missing: Missing;
+}
+
+/** The band in its place: none, still to come, or not to come at all. */
+function BandText({ band, missing }: { readonly band: FigureText['band']; readonly missing: Missing }) {
+  if (band === null || (band === undefined && missing === 'prediction')) return null;
+  const coming = missing === 'nothing' ? READOUT_WORDS.waiting : SOLVER_WORDS.noBand;
+  return <span className="figure-band">{band ?? coming}</span>;
+}
+
+export function Figure({ figure, isNow, missing }: FigureProps) {
   return (
     <div className="figure" data-figure={figure.id} data-now={isNow || undefined}>
       <dt>{figure.label}</dt>
       <dd>
         {figure.value === undefined ? (
-          <span className="figure-value quiet">…</span>
+          missing === 'prediction' ? (
+            <span className="figure-says quiet">{SOLVER_WORDS.notComputed}</span>
+          ) : (
+            <span className="figure-value quiet">…</span>
+          )
         ) : (
           <>
             <span className="figure-value">
@@ -22,7 +43,7 @@ export function Figure({ figure, isNow }: { readonly figure: FigureText; readonl
             </span>
           </>
         )}
-        {figure.band === null ? null : <span className="figure-band">{figure.band ?? READOUT_WORDS.waiting}</span>}
+        <BandText band={figure.band} missing={missing} />
       </dd>
     </div>
   );

@@ -33,12 +33,18 @@ export function Readouts() {
   const isRefret = useBackbow((state) => state.build.job === 'refret');
   const stale = useBackbow((state) => state.solution !== null && state.solution.build !== state.build);
   const uncertainty = useBackbow(currentBands);
+  const missing = useBackbow((state) => state.notComputed?.what ?? 'nothing');
   const figures = figuresOf(solution, uncertainty, system);
   return (
     <section className="readouts" aria-label={READOUT_WORDS.title} data-stale={stale || undefined}>
       <dl className="figures">
         {figures.map((figure) => (
-          <Figure key={figure.id} figure={figure} isNow={figure.phase === rail.phase && isSpokenOf(rail, settleDays)} />
+          <Figure
+            key={figure.id}
+            figure={figure}
+            isNow={figure.phase === rail.phase && isSpokenOf(rail, settleDays)}
+            missing={missing}
+          />
         ))}
       </dl>
       <div className="readouts-foot">
