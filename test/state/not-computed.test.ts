@@ -65,7 +65,7 @@ describe('a neck that is refused', () => {
     expect(linesOf(state)).toBeNull();
     expect(currentBands(state)).toBeNull();
     expect(currentStress(state)).toBeNull();
-    expect([...createDrawnLine(store).read().reliefMm]).toEqual([0, 0]);
+    expect(Array.from(createDrawnLine(store).read().reliefMm)).toEqual([0, 0]);
     expect(state.notComputed).toEqual({ what: 'prediction', failure: REFUSAL });
     expect(state.solverStatus).toBe('failed');
     expect(state.build.kerfMm).toBe(0.6);
