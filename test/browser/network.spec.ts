@@ -4,13 +4,11 @@
  */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Licence } from '../../src/pages/about/licences/licence.ts';
 import { root } from '../tools/project.mjs';
-import { serveFolder } from '../tools/server.mjs';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
 
@@ -149,25 +147,18 @@ describe('the policy', () => {
 
   test('lets no other page show it in a frame', async () => {
     const app = await openApp({ waitForPicture: false });
-    const folder = mkdtempSync(join(tmpdir(), 'backbow-'));
-    const other = await serveFolder(folder, { port: 0, host: '127.0.0.1' });
-    try {
-      const framed = await app.page.context().newPage();
-      // Another port is another origin, and its page has no policy of its own.
-      await framed.route('**/other.html', (route) =>
-        route.fulfill({
-          contentType: 'text/html',
-          body: `<iframe src="${app.page.url()}"></iframe>`,
-        }),
-      );
-      await framed.goto(`${other.address}other.html`, { waitUntil: 'load' });
-      // What Chromium shows in the place of a page that refuses to be framed.
-      expect(framed.frames().map((frame) => frame.url())).toEqual([framed.url(), 'chrome-error://chromewebdata/']);
-      await framed.close();
-    } finally {
-      await other.close();
-      rmSync(folder, { recursive: true });
-    }
+    // Another port is another origin, and its page has no policy of its own.
+    const other = createServer((_request, response) => {
+      response.setHeader('Content-Type', 'text/html').end(`<iframe src="${app.page.url()}"></iframe>`);
+    });
+    await new Promise((resolve) => other.listen(0, '127.0.0.1', () => resolve(undefined)));
+    const framed = await app.page.context().newPage();
+    await framed.goto(`http://localhost:${(other.address() as AddressInfo).port}/`);
+    const addresses = framed.frames().map((frame) => frame.url());
+    await framed.close();
+    other.close();
+    // What Chromium shows in the place of a page that refuses to be framed.
+    expect(addresses.slice(1)).toEqual(['chrome-error://chromewebdata/']);
   });
 
   test('leaves the page microphone, camera and a screen that stays on, and nothing that it never needs', async () => {

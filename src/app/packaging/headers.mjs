@@ -43,7 +43,6 @@ export const SECURITY_POLICY = policyText(POLICY);
 const OWN_DEVICES = ['camera', 'microphone', 'screen-wake-lock'];
 const NO_DEVICES = [
   'accelerometer',
-  'bluetooth',
   'display-capture',
   'geolocation',
   'gyroscope',
