@@ -24,6 +24,11 @@ export function readProject(text: string): CheckedBuild {
   } catch (error) {
     return refuse({ code: 'not-json', parameter: 'file', value: undefined, detail: (error as Error).message });
   }
+  return checkProject(data);
+}
+
+/** What `readProject` does with a file whose JSON has been read already. */
+export function checkProject(data: unknown): CheckedBuild {
   if (typeof data !== 'object' || data === null || !('format' in data) || data.format !== PROJECT_FORMAT) {
     return refuse({ code: 'not-a-project', parameter: 'format', value: data, latest: PROJECT_VERSION });
   }

@@ -29,11 +29,23 @@ export function placeText(path: string): string {
   return PROBLEM_WORDS.entryPart(list, entry, entryOf(ENTRY_WORDS, part) ?? part);
 }
 
+/** Levels of a list or a record that a sentence shows; a file may nest so deeply that writing all of it out fails. */
+const SHOWN_LEVELS = 3;
+const SHOWN_ENTRIES = 20;
+
+function shallow(value: unknown, levels: number): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (levels === 0) return '…';
+  if (Array.isArray(value)) return value.slice(0, SHOWN_ENTRIES).map((entry) => shallow(entry, levels - 1));
+  const entries = Object.entries(value).slice(0, SHOWN_ENTRIES);
+  return Object.fromEntries(entries.map(([key, entry]) => [key, shallow(entry, levels - 1)]));
+}
+
 /** A value as it was given, short enough for a sentence. */
 export function givenText(value: unknown): string {
   if (value === undefined) return PROBLEM_WORDS.nothing;
   if (typeof value === 'number') return withDecimalSign(String(value));
-  const text = JSON.stringify(value) ?? typeof value;
+  const text = JSON.stringify(shallow(value, SHOWN_LEVELS)) ?? typeof value;
   return text.length > 40 ? `${text.slice(0, 37)}…` : text;
 }
 

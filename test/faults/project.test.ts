@@ -6,6 +6,7 @@ import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Build } from '../../src/neck/build.ts';
+import { readCollection } from '../../src/state/share/file.ts';
 import { readProject, writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild, type CheckedBuild } from '../../src/neck/schema.ts';
@@ -98,6 +99,29 @@ describe('project files', () => {
   test('nested deeper than any file are refused, not followed to the ground', () => {
     for (const text of ['['.repeat(100_000), `${'{"a":'.repeat(50_000)}1${'}'.repeat(50_000)}`]) {
       expect(readProject(text).ok).toBe(false);
+    }
+  });
+
+  test('with deep nesting in the place of any value are refused with a short sentence for it', () => {
+    const file = JSON.parse(FILES[0]!) as Record<string, unknown>;
+    const build = file['build'] as Record<string, unknown>;
+    const deep = ['['.repeat(20_000) + ']'.repeat(20_000), `${'{"a":'.repeat(20_000)}1${'}'.repeat(20_000)}`];
+    const places = [
+      ...Object.keys(file).map((key) => ({ ...file, [key]: '@' })),
+      ...[...Object.keys(build), 'more'].map((key) => ({ ...file, build: { ...build, [key]: '@' } })),
+      { ...file, build: { ...build, strings: ['@'] } },
+    ];
+    for (const place of places) {
+      for (const nested of deep) {
+        const text = JSON.stringify(place).replace('"@"', () => nested);
+        const read = readProject(text);
+        holdHonest(text, read);
+        const texts = read.ok ? [] : problemTexts(read.problems, 'metric');
+        hold(!read.ok && texts.every((said) => said.length < 2000), () => text.slice(0, 100));
+        hold(!readCollection(text).ok, () => 'it is no collection');
+        const many = JSON.stringify({ format: 'backbow collection', version: 1, builds: [{ project: '@' }] });
+        readCollection(many.replace('"@"', () => text));
+      }
     }
   });
 

@@ -9,7 +9,7 @@
  * there as its project file would, so that the project format's own reader checks it and brings it up to date.
  */
 import type { Build } from '../../neck/build.ts';
-import { readProject, writeProject } from '../../neck/file.ts';
+import { checkProject, writeProject } from '../../neck/file.ts';
 import type { Problem } from '../../neck/problems.ts';
 import { checkPage } from './page-text.ts';
 import { EMPTY_PAGE, type PageText } from './shared.ts';
@@ -104,7 +104,7 @@ export function readCollection(text: string): ReadCollection {
   const refused: RefusedBuild[] = [];
   entries.forEach((entry: unknown, index) => {
     const project = isRecord(entry) ? entry['project'] : undefined;
-    const read = readProject(JSON.stringify(project ?? null));
+    const read = checkProject(project ?? null);
     if (read.ok)
       builds.push({ build: read.build, changedAt: timeOf(isRecord(entry) ? entry['changedAt'] : undefined) });
     else refused.push({ place: index + 1, name: nameIn(project), problems: read.problems });
