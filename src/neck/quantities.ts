@@ -92,6 +92,8 @@ const COMPUTED = {
   clampTimeMin: plain('min', 0, 'time under the clamp'),
   glueFullHours: plain('h', 0, 'until the glue has set through'),
   slotOpeningMm: mm('how far a slot is wedged open', 4, SEATING),
+  meanWedgeForceN: force('force with which a fret wedges its slot, mean of all frets', SEATING),
+  wedgeForceStrungN: force('force with which a fret wedges its slot, once the strings are on', SEATING),
 
   // Bow
   reliefMm: mm('greatest distance of the fret tops below the straightedge; plus a hollow, minus a hump', 2, RELIEF),
@@ -99,6 +101,11 @@ const COMPUTED = {
   strungReliefMm: mm('relief on the day the strings go on, rod slack', 2, MOMENTS),
   settledReliefMm: mm('relief strung and settled, rod slack', 2, MOMENTS),
   rodSetReliefMm: mm('relief settled, with the rod as it is set', 2, MOMENTS),
+  atXMm: mm('where the relief is greatest, from the nut', 0, RELIEF),
+  atFret7Mm: mm('relief at fret 7', 2, RELIEF),
+  atFret8Mm: mm('relief at fret 8', 2, RELIEF),
+  levellingReliefMm: mm('relief of a fret top in the state in which the crowns are levelled', 2, MOMENTS),
+  missMm: mm('relief that the rod leaves over what is wanted; minus: short of it', 2, ROD),
   reliefP05Mm: mm('lower end of the band of the relief', 2, '13. How sure, and the way back'),
   reliefP95Mm: mm('upper end of the band of the relief', 2, '13. How sure, and the way back'),
   reliefMeasuredMm: mm('relief as measured'),
@@ -107,6 +114,8 @@ const COMPUTED = {
   // Rod and strings
   rodRangePercent: plain('%', 0, 'share of the range of the rod that the relief wanted takes', ROD),
   turnsOfNut: plain('', 1, 'turns of the nut from slack', ROD),
+  stringTensionN: force('tension of a string', '10. Strings'),
+  stringStressMPa: plain('MPa', 0, 'stress in the wire of a string, or in its core', '10. Strings'),
   stringStressPercent: plain('%', 0, 'stress over the least strength of the wire of a string', '10. Strings'),
   stringPullN: force('pull of all strings together', '10. Strings'),
   flatAfterDays: plain('day', 1, 'days until the neck has settled flat', MOMENTS),

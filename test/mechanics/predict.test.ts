@@ -9,7 +9,6 @@ import { EMPTY } from '../../src/mechanics/description.ts';
 import { extractionForceN, GLUE_SHEAR_MPA, seatingForceN } from '../../src/mechanics/seating/forces.ts';
 import { createPredictor, fillingOf } from '../../src/mechanics/predict.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
-import { predictionReport } from '../../src/mechanics/report.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import {
@@ -250,28 +249,5 @@ describe('moisture', () => {
     expect(mismatchStrain(2, 2)).toBe(0);
     expect(mismatchStrain(1, 0)).toBeGreaterThanOrEqual(3e-5);
     expect(mismatchStrain(1, 0)).toBeLessThanOrEqual(7e-5);
-  });
-});
-
-describe('the report', () => {
-  it('has names with units, and every number finite', () => {
-    const build = defaultBuild();
-    const report = predictionReport(predictor.predict(build), build);
-    expect(report).toMatchObject({ format: 'backbow prediction', build: build.name, chosenMethod: 'press' });
-    expect(report.fretXMm).toHaveLength(build.fretCount);
-    expect(report.methods.press.wedgeForceN).toHaveLength(build.fretCount);
-    const numbers: number[] = [];
-    JSON.stringify(report, (_key, value: unknown) => {
-      if (typeof value === 'number') numbers.push(value);
-      return value;
-    });
-    expect(numbers.length).toBeGreaterThan(300);
-    expect(numbers.every(Number.isFinite)).toBe(true);
-    expectNear(
-      report.methods.press.fretted.reliefMm,
-      predictor.predict(build).methods.press.fretted.extremeMm,
-      1e-3,
-      'rounded to a tenth of a micrometre',
-    );
   });
 });

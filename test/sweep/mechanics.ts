@@ -7,7 +7,8 @@ import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { createNeckModel } from '../../src/mechanics/influence.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { METHODS, type Method, type Prediction } from '../../src/mechanics/prediction-types.ts';
-import { predictionReport } from '../../src/mechanics/report.ts';
+import { predictionReport } from '../../src/verdict/report.ts';
+import { REPORT_SHAPE } from '../../src/verdict/report-shape.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 import { contactsOf } from '../../src/mechanics/seating/wire-contact.ts';
@@ -335,10 +336,12 @@ export const REPEATS: readonly Invariant[] = [
     check: ({ build, prediction }) => {
       const across = structuredClone(prediction);
       hold(
-        JSON.stringify(predictionReport(across, build)) === JSON.stringify(predictionReport(prediction, build)),
+        JSON.stringify(predictionReport({ build, prediction: across })) ===
+          JSON.stringify(predictionReport({ build, prediction })),
         () => 'the report differs after the crossing',
       );
-      hold(!/null,"extremeMm"|NaN/.test(JSON.stringify(predictionReport(prediction, build))), () => 'not a number');
+      const { error } = REPORT_SHAPE.safeParse(predictionReport({ build, prediction }));
+      hold(error === undefined, () => `the report is not of its shape: ${error?.message}`);
     },
   },
   {

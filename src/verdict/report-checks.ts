@@ -1,0 +1,20 @@
+/** A check as JSON: its code and its numbers, in the units that it stores them in. Words are for the page. */
+import type { Check } from '../fretwork/checks/check-types.ts';
+import { rounded } from './report-bands.ts';
+
+/** One digit more than is shown, so that a value and its limit can be told apart. */
+const digitsOf = ({ digits }: Check) => Math.max(4, digits + 1);
+
+export function reportCheck(check: Check) {
+  const { code, severity, parameter, limitKind, unit, frets } = check;
+  return {
+    code,
+    severity,
+    parameter,
+    value: rounded(check.value, digitsOf(check)),
+    limit: rounded(check.limit, digitsOf(check)),
+    limitKind,
+    unit,
+    frets: [...frets],
+  };
+}

@@ -1,0 +1,168 @@
+/** The shape of a report as a schema: what `predict --schema` prints, and what every report is tried against. */
+import * as z from 'zod/mini';
+import { computedQuantity, isComputed, quantityOf, type QuantityKey } from '../neck/quantities.ts';
+import { METHODS } from '../mechanics/prediction-types.ts';
+import { REPORT_FORMAT, REPORT_VERSION } from './report.ts';
+
+z.config({ jitless: true });
+
+function told<Schema extends z.ZodMiniType>(schema: Schema, description: string): Schema {
+  z.globalRegistry.add(schema, { description });
+  return schema;
+}
+
+/** What a quantity is, and its unit. */
+function about(key: QuantityKey): string {
+  const { unit } = quantityOf(key);
+  return `${isComputed(key) ? computedQuantity(key).meaning : 'as given in the build'}${unit === '' ? '' : `, in ${unit}`}`;
+}
+
+const quantity = (key: QuantityKey) => told(z.number(), about(key));
+const perFret = (key: QuantityKey) => told(z.array(z.number()), `${about(key)}; from the first fret to the last`);
+const orNull = z.nullable(z.number());
+const count = z.int().check(z.nonnegative());
+
+const ENDS = {
+  p05: z.optional(told(orNull, '5 of 100 such necks lie below it; null: no number, or never')),
+  p50: z.optional(told(orNull, 'half of such necks lie below it')),
+  p95: z.optional(told(orNull, '5 of 100 such necks lie above it')),
+};
+const BAND = {
+  ...ENDS,
+  mostlyFrom: z.optional(
+    told(
+      z.array(z.strictObject({ input: z.string(), sharePercent: orNull })),
+      'inputs that make most of the band, largest first, with their shares of its variance',
+    ),
+  ),
+};
+
+const relief = (key: QuantityKey) =>
+  told(
+    z.strictObject({
+      value: z.number(),
+      ...BAND,
+      atXMm: quantity('atXMm'),
+      atFret7Mm: quantity('atFret7Mm'),
+      atFret8Mm: quantity('atFret8Mm'),
+    }),
+    about(key),
+  );
+
+const METHOD = z.strictObject({
+  kerfMm: told(z.number(), 'kerf that this way of seating works with, in mm'),
+  frettedReliefMm: relief('frettedReliefMm'),
+  strungReliefMm: relief('strungReliefMm'),
+  settledReliefMm: relief('settledReliefMm'),
+  rodSetReliefMm: relief('rodSetReliefMm'),
+  rodForTarget: told(
+    z.strictObject({
+      status: told(
+        z.enum(['reached', 'no-rod', 'cannot-forward', 'cannot-backward', 'too-weak', 'between-shapes']),
+        'whether the rod brings the settled neck to the relief wanted, or why not',
+      ),
+      rodSettingPercent: told(
+        z.strictObject({
+          value: z.number(),
+          ...BAND,
+          withinReachPercent: z.optional(told(orNull, 'of 100 such necks, those that the rod brings there')),
+        }),
+        'share of the range of the rod; plus bends backwards',
+      ),
+      turnsOfNut: told(orNull, 'turns of the nut from slack; null where they cannot be computed'),
+      rodSetReliefMm: told(z.number(), 'relief at that setting, in mm'),
+      missMm: quantity('missMm'),
+    }),
+    'the rod setting for the relief wanted, or the one that comes closest',
+  ),
+  flatAfterDays: told(
+    z.strictObject({
+      value: orNull,
+      ...ENDS,
+      fromStartPercent: z.optional(orNull),
+      notInTenYearsPercent: z.optional(orNull),
+    }),
+    `${about('flatAfterDays')}; null where there is no back-bow, or where it outlasts ten years`,
+  ),
+  meanWedgeForceN: told(z.strictObject({ value: z.number(), ...BAND }), about('meanWedgeForceN')),
+  wedgeForceN: perFret('wedgeForceN'),
+  wedgeForceStrungN: perFret('wedgeForceStrungN'),
+  seatingForceN: perFret('seatingForceN'),
+  pullOutForceN: perFret('pullOutForceN'),
+  studBiteMm: perFret('studBiteMm'),
+  slotOpeningMm: perFret('slotOpeningMm'),
+  extraFlexibilityPercent: quantity('extraFlexibilityPercent'),
+  levellingReliefMm: perFret('levellingReliefMm'),
+});
+
+const CHECK = z.strictObject({
+  code: told(z.string(), 'what is found'),
+  severity: told(
+    z.enum(['stop', 'warn', 'note']),
+    'stop: it cannot be made so, or it will do damage; warn: trouble is likely; note: bear in mind',
+  ),
+  parameter: told(z.string(), 'the entry of the build to change'),
+  value: told(orNull, 'what was found, in the unit; null where it is not a number'),
+  limit: told(orNull, 'what it may be'),
+  limitKind: told(z.nullable(z.enum(['least', 'most'])), 'whether the limit is the least or the most'),
+  unit: z.string(),
+  frets: told(z.array(count), 'frets that it concerns; empty: the whole neck'),
+});
+
+export const REPORT_SHAPE = z.strictObject({
+  format: z.literal(REPORT_FORMAT),
+  version: z.literal(REPORT_VERSION),
+  build: told(z.string(), 'name of the build'),
+  method: told(z.enum(METHODS), 'the way of seating that the build has chosen'),
+  checks: told(z.array(CHECK), 'worst first'),
+  straightedge: told(z.strictObject({ fromFret: count, toFret: count }), 'the frets under its ends'),
+  targetReliefMm: quantity('targetReliefMm'),
+  settleDays: quantity('settleDays'),
+  levelledIn: told(z.enum(['bare', 'strung']), 'the state in which the crowns are levelled'),
+  levelledInIsAssumed: z.boolean(),
+  stringPullN: quantity('stringPullN'),
+  strings: told(
+    z.array(
+      z.strictObject({
+        stringTensionN: quantity('stringTensionN'),
+        stringStressMPa: quantity('stringStressMPa'),
+        stringStressPercent: quantity('stringStressPercent'),
+      }),
+    ),
+    'from the highest to the lowest',
+  ),
+  rod: z.strictObject({
+    kind: z.enum(['none', 'one-way', 'two-way']),
+    limitN: told(z.number(), 'greatest pull of the bar, in N'),
+    limitedBy: z.enum(['none', 'wrench', 'thread']),
+    leastPercent: told(z.number(), 'the settings that it can take, share of its range'),
+    mostPercent: z.number(),
+    turnsAtLimit: told(orNull, 'turns of the nut from slack to the limit; null where they cannot be computed'),
+  }),
+  fretXMm: perFret('fretXMm'),
+  bands: z.optional(
+    told(
+      z.strictObject({
+        seed: count,
+        samples: count,
+        bite: told(
+          z.enum(['unmeasured', 'bench-log']),
+          'whose scatter of the bite it is: that of an unmeasured one, or what the bench log leaves of it',
+        ),
+        benchLog: z.optional(z.strictObject({ necks: count, biteLogSpread: orNull })),
+      }),
+      'how the bands were made: p05 and p95 hold 90 of 100 such necks between them',
+    ),
+  ),
+  methods: z.strictObject({ press: METHOD, glue: METHOD, both: METHOD }),
+});
+
+/** The shape as JSON Schema (draft 2020-12). */
+export function reportSchema(): Record<string, unknown> {
+  const { '~standard': _none, ...schema } = z.toJSONSchema(REPORT_SHAPE);
+  return {
+    title: 'Backbow prediction',
+    description: 'Positive relief is forward bow, negative is back-bow.',
+    ...schema,
+  };
+}
