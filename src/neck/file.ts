@@ -6,6 +6,8 @@ import { checkBuild, type CheckedBuild } from './schema.ts';
 export const PROJECT_FORMAT = 'backbow project';
 export const PROJECT_VERSION = 1;
 export const PROJECT_EXTENSION = '.backbow.json';
+/** Larger files are no project files: notes, the longest entry, take a few kilobytes. */
+export const MOST_PROJECT_BYTES = 1_000_000;
 
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [];

@@ -20,6 +20,7 @@ import type * as licences from './en/licences.ts';
 import type * as course from './en/course.ts';
 import type * as proof from './en/proof.ts';
 import type * as refret from './en/refret.ts';
+import type * as predict from './en/predict.ts';
 import type * as share from './en/share.ts';
 import type * as wanted from './en/answers.ts';
 import type * as welcome from './en/welcome.ts';
@@ -67,6 +68,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof keys> &
   TablesOf<typeof project> &
   TablesOf<typeof refret> &
+  TablesOf<typeof predict> &
   TablesOf<typeof share> &
   TablesOf<typeof wanted> &
   TablesOf<typeof welcome> &

@@ -39,7 +39,7 @@ const PAGE_GLOBALS =
   /^(window|document|navigator|location|history|screen|localStorage|sessionStorage|indexedDB|caches|self|postMessage|fetch|XMLHttpRequest|WebSocket|EventSource|Worker|SharedWorker|FileReader|Image|Audio|alert|confirm|prompt|matchMedia|getComputedStyle|customElements|requestAnimationFrame|cancelAnimationFrame|requestIdleCallback|ResizeObserver|IntersectionObserver|MutationObserver|OffscreenCanvas|ImageData|DOMParser|DOMRect|DOMMatrix|Element|JSX|(HTML|SVG|CSS|WebGL|Canvas).+)$/;
 
 /** What runs in Node, not in a page: it may use Node's own modules. */
-const NODE_ENTRIES = /^src\/(app\/predict\.ts|app\/packaging\/.+|[a-z]+\/cli\/.+)$/;
+const NODE_ENTRIES = /^src\/app\/(predict\.ts|packaging\/.+|cli\/.+)$/;
 
 /** What makes the page works with the bundler; it is not part of the page. */
 function isTool(path: string, name: string): boolean {

@@ -28,7 +28,7 @@ afterAll(() => {
 function predict(...files: string[]): { code: number | null; out: string; err: string } {
   const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'test/tools/predict.mjs'), ...files], {
     cwd: root,
-    env: { ...process.env, INIT_CWD: folder },
+    env: { ...process.env, INIT_CWD: folder, LC_ALL: 'C' },
     encoding: 'utf8',
   });
   return { code: status, out: stdout, err: stderr };
@@ -37,7 +37,7 @@ function predict(...files: string[]): { code: number | null; out: string; err: s
 test('a project file in the folder from which npm was called gives JSON and nothing else', () => {
   const { code, out, err } = predict('neck.json');
   expect([code, err]).toEqual([0, '']);
-  expect(JSON.parse(out)).toMatchObject({ format: 'backbow prediction', version: 1 });
+  expect(JSON.parse(out)).toMatchObject({ format: 'backbow prediction', version: 2 });
 });
 
 test('every wrong value is named with its range, on standard error, with exit code 2', () => {
@@ -52,12 +52,61 @@ test.each([
   ['a folder', ['a folder'], 'a folder'],
   ['a file that is no JSON', ['broken.json'], 'not JSON'],
   ['JSON of something else', ['other.json'], 'not a project file'],
-  ['no file', [], 'Usage'],
-  ['two files', ['neck.json', 'wide.json'], 'Usage'],
 ])('%s gives a message without a stack trace and exit code 2', (_kind, files, message) => {
   const { code, out, err } = predict(...files);
   expect([code, out]).toEqual([2, '']);
   expect(err).toContain(message);
   expect(err).not.toMatch(/\n\s+at /);
   expect(err.trim().split('\n')).toHaveLength(1);
+});
+
+test.each([
+  ['no file', [], /^No build was named\./],
+  ['two files', ['neck.json', 'wide.json'], /^More than one build was named: neck\.json, wide\.json\./],
+  ['an option that is not there', ['neck.json', '--colour'], /^--colour is not an option/],
+  ['--log without a file', ['neck.json', '--log'], /^--log needs a file after it\./],
+])('%s is named, with how it is used', (_kind, files, message) => {
+  const { code, out, err } = predict(...files);
+  expect([code, out]).toEqual([2, '']);
+  expect(err).toMatch(message);
+  expect(err.trim().split('\n').slice(1)).toEqual([
+    expect.stringMatching(/^Usage: /),
+    expect.stringMatching(/--help$/),
+  ]);
+});
+
+test('--help goes to standard output and names every option and every exit code', () => {
+  const { code, out, err } = predict('--help');
+  expect([code, err]).toEqual([0, '']);
+  for (const word of ['--log', '--schema', '--help', 'Exit codes: 0', '; 1 ', '; 2 ']) expect(out).toContain(word);
+});
+
+test('the language is that of the system', () => {
+  const { status, stderr } = spawnSync(process.execPath, [join(root, 'test/tools/predict.mjs'), 'wide.json'], {
+    cwd: root,
+    env: { ...process.env, INIT_CWD: folder, LC_ALL: 'de_DE.UTF-8' },
+    encoding: 'utf8',
+  });
+  expect(status).toBe(2);
+  expect(stderr).toMatch(/^„Schlitzbreite“ \(kerfMm\) ist 3; möglich ist 0,3 bis 1,2 mm\.$/m);
+});
+
+test('a pipe that reads slowly gets all of it, and one that hangs up brings no stack trace', () => {
+  const bad = writeProject({
+    ...defaultBuild(),
+    strings: Array.from({ length: 12 }, () => ({ diameterMm: 99 })) as never,
+  });
+  writeFileSync(join(folder, 'bad.json'), bad);
+  const shell = (line: string) =>
+    spawnSync('sh', ['-c', line], {
+      cwd: root,
+      env: { ...process.env, INIT_CWD: folder, LC_ALL: 'C' },
+      encoding: 'utf8',
+    });
+  const run = `'${process.execPath}' test/tools/predict.mjs`;
+  const whole = predict('bad.json').err;
+  expect(whole.length).toBeGreaterThan(1000);
+  expect(shell(`${run} bad.json 2>&1 >/dev/null | (sleep 1; cat)`).stdout).toBe(whole);
+  const cut = shell(`${run} neck.json | head -c 20`);
+  expect([cut.stdout, cut.stderr]).toEqual(['{\n  "format": "backb', '']);
 });

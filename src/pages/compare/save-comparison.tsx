@@ -1,7 +1,7 @@
 /** The chart of compared necks as a file, with the moment, and a sample of line and the greatest bow for each neck. */
 import type { UnitSystem } from '../../neck/units.ts';
 import { chartFile, CHART_FILE_SIZE, saveChartFile } from '../workshop/chart/chart-file.tsx';
-import { fileName } from '../papers/file-name.ts';
+import { fileName } from '../../kit/file-name.ts';
 import { bowText } from '../../speech/bow.ts';
 import { CompareDrawing, type ChartedNeck } from './compare-drawing.tsx';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';

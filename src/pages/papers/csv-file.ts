@@ -7,7 +7,7 @@ import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { BYTE_ORDER_MARK, toCsv } from '../../fretwork/plan/csv.ts';
 import type { Cell, Table } from '../../fretwork/plan/tables.ts';
-import { fileName } from './file-name.ts';
+import { fileName } from '../../kit/file-name.ts';
 
 const LOOKS_LIKE_FORMULA = /^[=+\-@\t\r]/;
 

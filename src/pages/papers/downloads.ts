@@ -9,7 +9,7 @@ import { SOLVER_WORDS } from '../../speech/en/solver.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
 import { FILES_WORDS, TEMPLATE_WORDS } from '../../speech/en/papers.ts';
 import { csvFileName, csvText } from './csv-file.ts';
-import { fileName } from './file-name.ts';
+import { fileName } from '../../kit/file-name.ts';
 import { pictureNow } from './picture-source.ts';
 
 /** Hands some content to the person as a file. */

@@ -3,6 +3,7 @@ import { writeProject } from '../../neck/file.ts';
 import { COLLECTION_EXTENSION, writeCollection } from '../../state/share/file.ts';
 import type { Shared } from '../../state/share/shared.ts';
 import { offerDownload } from '../../kit/files.ts';
+import { fileName } from '../../kit/file-name.ts';
 import { fileNameOf } from '../workshop/project/project-file.ts';
 import { SHARE_WORDS } from '../../speech/en/share.ts';
 
@@ -13,7 +14,7 @@ export function saveShared({ builds, page }: Shared): void {
     offerDownload(fileNameOf(first!.name), writeProject(first!), 'application/json');
     return;
   }
-  const name = fileNameOf(`${first!.name} ${SHARE_WORDS.fileNames.comparison}`).replace(/\.backbow\.json$/, '');
+  const name = fileName(first!.name, SHARE_WORDS.fileNames.comparison);
   const text = writeCollection(
     builds.map((build) => ({ build, changedAt: null })),
     page,

@@ -16,6 +16,7 @@ import * as problems from './problems.ts';
 import * as page from './page.ts';
 import * as panels from './panels.ts';
 import * as papers from './papers.ts';
+import * as predict from './predict.ts';
 import { FRETWORK_SENTENCES } from './sentences/fretwork.ts';
 import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
 import * as scene from './scene.ts';
@@ -40,6 +41,7 @@ export const GERMAN: Catalogue = {
   ...page,
   ...panels,
   ...papers,
+  ...predict,
   ...scene,
   ...share,
   ...signs,

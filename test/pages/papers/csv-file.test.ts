@@ -5,7 +5,6 @@ import { expect, test } from 'vitest';
 import { PRESETS } from '../../tools/presets.ts';
 import { planTables, shownTable, type Table } from '../../../src/fretwork/plan/tables.ts';
 import { csvFileName, csvText, safeText } from '../../../src/pages/papers/csv-file.ts';
-import { fileName } from '../../../src/pages/papers/file-name.ts';
 import { sheetPlan } from '../../../src/verdict/sheet-plan.ts';
 import { solutionOf } from '../../verdict/solution.ts';
 
@@ -92,22 +91,6 @@ test('no word is run as a formula, every word can be read back, numbers stay num
   expect(safeText('=HYPERLINK("x")')).toBe('\'=HYPERLINK("x")');
 });
 
-test('files are named after the build, in a way that every file system takes', () => {
+test('a table is named after the build and itself', () => {
   expect(csvFileName({ name: 'Nº 12 – Zoë’s “neck”' }, { id: 'slots' })).toBe('no-12-zoe-s-neck-slots.csv');
-  expect(fileName('', 'neck.glb')).toBe('neck-neck.glb');
-  expect(fileName('../../etc/passwd', 'x.csv')).toBe('etc-passwd-x.csv');
-  expect(fileName('CON', 'x.csv')).toBe('con-x.csv');
-  expect(fileName('木のネック', 'x.csv')).toBe('木のネック-x.csv');
-});
-
-test('a name never breaks out of its folder, hides, or grows too long for a file system (seed 255)', () => {
-  fc.assert(
-    fc.property(fc.string({ unit: 'binary', maxLength: 200 }), (name) => {
-      const file = fileName(name, 'template.svg');
-      expect(file).toMatch(/^[\p{Letter}\p{Number}-]+-template\.svg$/u);
-      expect(file).not.toMatch(/^-/);
-      expect(new TextEncoder().encode(file).length).toBeLessThanOrEqual(255);
-    }),
-    { seed: 255, numRuns: 500 },
-  );
 });

@@ -6,7 +6,7 @@ import { cellText, columnHeader } from '../../../fretwork/plan/tables.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import { offerDownload } from '../../../kit/files.ts';
 import { csvText } from '../../papers/csv-file.ts';
-import { fileName } from '../../papers/file-name.ts';
+import { fileName } from '../../../kit/file-name.ts';
 import { bandText } from './goal.ts';
 import { planingTable } from './planing-table.ts';
 import { WANTED_WORDS } from '../../../speech/en/answers.ts';

@@ -1,27 +1,20 @@
 /** Saving the build to a project file and opening one. A file that is refused leaves the build as it was. */
-import { PROJECT_EXTENSION, readProject, writeProject } from '../../../neck/file.ts';
+import { MOST_PROJECT_BYTES, PROJECT_EXTENSION, readProject, writeProject } from '../../../neck/file.ts';
 import { looksLikeCollection } from '../../../state/share/file.ts';
 import type { BackbowStore } from '../../../state/store.ts';
 import { LIBRARY_WORDS } from '../../../speech/en/library.ts';
 import { openCollection } from '../../share/open-collection.ts';
 import { PROJECT_WORDS } from '../../../speech/en/workshop.ts';
 import { problemTexts } from '../../../speech/problems.ts';
+import { fileStem } from '../../../kit/file-name.ts';
 import { offerDownload, pickFile } from '../../../kit/files.ts';
 
-/** Far more than any project file has; a larger one is something else. */
-const MOST_BYTES = 1_000_000;
 /** Problems listed in one message. */
 const MOST_PROBLEMS = 8;
 
-/** A name that every file system takes: letters, digits and hyphens of the build's name. */
+/** The name under which a build is saved. */
 export function fileNameOf(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 80)
-    .toLowerCase();
-  return `${plain === '' ? 'neck' : plain}${PROJECT_EXTENSION}`;
+  return `${fileStem(name)}${PROJECT_EXTENSION}`;
 }
 
 export function saveProject(store: BackbowStore): void {
@@ -40,8 +33,8 @@ export async function readProjectFile(store: BackbowStore, file: File): Promise<
   const { notify, replaceBuild, markSaved, unitSystem } = store.getState();
   const refuse = (details: readonly string[]) =>
     notify('error', PROJECT_WORDS.notOpened(file.name), details.slice(0, MOST_PROBLEMS));
-  if (file.size > MOST_BYTES) {
-    refuse([PROJECT_WORDS.tooBig(`${Math.ceil(file.size / 1000)} kB`, `${MOST_BYTES / 1000} kB`)]);
+  if (file.size > MOST_PROJECT_BYTES) {
+    refuse([PROJECT_WORDS.tooBig(`${Math.ceil(file.size / 1000)} kB`, `${MOST_PROJECT_BYTES / 1000} kB`)]);
     return;
   }
   let text: string;

@@ -1,0 +1,94 @@
+/** `predict` from its arguments to its answer; nothing is written here. */
+import type { Build } from '../../neck/build.ts';
+import { MOST_PROJECT_BYTES, readProject } from '../../neck/file.ts';
+import { readLog } from '../../mechanics/bench-log/csv.ts';
+import { bitePosterior, type BitePosterior } from '../../mechanics/bench-log/posterior.ts';
+import { createPredictor } from '../../mechanics/predict.ts';
+import { createEstimator } from '../../mechanics/uncertainty/estimate.ts';
+import { PREDICT_WORDS } from '../../speech/en/predict.ts';
+import { problemTexts } from '../../speech/problems.ts';
+import { biteFactorOf } from '../../state/bench-log/adopted.ts';
+import { predictionReport } from '../../verdict/report.ts';
+import { reportSchema } from '../../verdict/report-shape.ts';
+import { readArguments, type Asked } from './arguments.ts';
+import { readTextFile } from './read-file.ts';
+import { asLine, fileText, nameOf, usageText } from './said.ts';
+
+/** Longest bench log that is read: some ten thousand measured necks. */
+const MOST_LOG_BYTES = 4_000_000;
+
+/** What goes to standard output and to standard error, and the exit code: see README.md. */
+export interface Answer {
+  readonly output: string;
+  readonly messages: readonly string[];
+  readonly exitCode: 0 | 1 | 2;
+}
+
+const json = (value: unknown): Answer => ({ output: `${JSON.stringify(value, null, 2)}\n`, messages: [], exitCode: 0 });
+
+/** What was asked or given is refused. */
+class Refusal extends Error {
+  readonly lines: readonly string[];
+  constructor(lines: readonly string[]) {
+    super('refused');
+    this.lines = lines;
+  }
+}
+
+function textOf(path: string, mostBytes: number): string {
+  const read = readTextFile(path, mostBytes);
+  if (!read.ok) throw new Refusal([fileText(path, read.trouble)]);
+  return read.text;
+}
+
+function buildOf(path: string): Build {
+  const project = readProject(textOf(path, MOST_PROJECT_BYTES));
+  if (!project.ok) throw new Refusal(problemTexts(project.problems, 'metric'));
+  return project.build;
+}
+
+/** What the log leaves of the bite's scatter to this build. It is never changed to the log's factor. */
+function biteFrom(path: string, { biteFactor }: Build): BitePosterior {
+  const log = readLog(textOf(path, MOST_LOG_BYTES));
+  if (!log.ok) throw new Refusal(log.problems.map(({ message }) => PREDICT_WORDS.inFile(nameOf(path), message)));
+  const posterior = bitePosterior(log.entries);
+  if (posterior.necks === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(nameOf(path))]);
+  const measured = biteFactorOf(posterior);
+  if (measured !== biteFactor) {
+    throw new Refusal([PREDICT_WORDS.otherBite(String(biteFactor), nameOf(path), String(measured))]);
+  }
+  return posterior;
+}
+
+async function predict({ project, log }: Extract<Asked, { kind: 'predict' }>): Promise<Answer> {
+  const build = buildOf(project);
+  const bite = log === undefined ? undefined : biteFrom(log, build);
+  const predictor = createPredictor();
+  const uncertainty = await createEstimator(predictor).estimate(build, { biteLogSpread: bite?.logSpread });
+  const prediction = predictor.predict(build);
+  return json(predictionReport({ build, prediction }, uncertainty ?? undefined, bite));
+}
+
+async function answer(given: readonly string[]): Promise<Answer> {
+  const read = readArguments(given);
+  if (!read.ok) throw new Refusal([usageText(read.trouble), PREDICT_WORDS.usage, PREDICT_WORDS.seeHelp]);
+  switch (read.asked.kind) {
+    case 'help':
+      return { output: `${PREDICT_WORDS.usage}\n\n${PREDICT_WORDS.help}\n`, messages: [], exitCode: 0 };
+    case 'schema':
+      return json(reportSchema());
+    case 'predict':
+      return predict(read.asked);
+  }
+}
+
+/** @param given the arguments, without the program's own name */
+export async function runPredict(given: readonly string[]): Promise<Answer> {
+  try {
+    return await answer(given);
+  } catch (error) {
+    if (error instanceof Refusal) return { output: '', messages: error.lines.map((line) => asLine(line)), exitCode: 2 };
+    const message = error instanceof Error ? error.message : String(error);
+    return { output: '', messages: [asLine(PREDICT_WORDS.fault(message))], exitCode: 1 };
+  }
+}
