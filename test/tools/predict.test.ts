@@ -88,7 +88,7 @@ test('the language is that of the system', () => {
     encoding: 'utf8',
   });
   expect(status).toBe(2);
-  expect(stderr).toMatch(/^„Schlitzbreite“ \(kerfMm\) ist 3; möglich ist 0,3 bis 1,2 mm\.$/m);
+  expect(stderr).toMatch(/^„Schlitzbreite“ \(kerfMm\) ist 3 mm; möglich ist 0,3 bis 1,2 mm\.$/m);
 });
 
 test('a pipe that reads slowly gets all of it, and one that hangs up brings no stack trace', () => {

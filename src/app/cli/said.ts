@@ -51,10 +51,7 @@ export function fileText(path: string, trouble: FileTrouble): string {
  */
 export function asLine(message: string, most = 2000): string {
   const cut = message.length > most ? `${message.slice(0, most).replace(/[\ud800-\udbff]$/, '')}…` : message;
-  // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
-  return cut
-    .replaceAll('\u00a0', ' ')
-    .replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]/g, (character) =>
-      character === '\n' ? ' ' : `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
-    );
+  const shown = (character: string) =>
+    /\p{Zs}|\n/u.test(character) ? ' ' : `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  return cut.replace(/[\p{Cc}\p{Zl}\p{Zp}\u00a0]/gu, shown);
 }
