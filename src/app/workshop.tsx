@@ -2,7 +2,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { listenToKeys } from '../pages/workshop/actions/keys.ts';
-import { draftKeeper } from '../state/library/page-draft.ts';
+import { benchKeeper } from '../state/journal/page-keeper.ts';
 import { routeOf } from '../state/share/address.ts';
 import { connectSolver } from '../state/solver.ts';
 import { store } from '../state/store.ts';
@@ -18,8 +18,8 @@ import type { Language } from '../speech/language.ts';
 export async function startWorkshop(root: HTMLElement, missing: Language | null): Promise<void> {
   publishProbe(store);
   startOffline(store);
-  await draftKeeper.restore(routeOf(location.hash) === null);
-  draftKeeper.follow();
+  await benchKeeper.restore(routeOf(location.hash) === null);
+  benchKeeper.follow();
   await followAddress(store);
   if (missing) store.getState().notify('warning', START_WORDS[missing].wordsMissing, [], { lang: missing });
   connectSolver(store);

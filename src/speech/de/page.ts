@@ -33,9 +33,15 @@ export const DRAFT_WORDS: typeof draft.DRAFT_WORDS = {
   restored: (name, when) =>
     `„${name}“ liegt wieder auf der Werkbank, wie Sie ihn verlassen haben (${when}). Mit Rückgängig beginnen Sie von vorn.`,
   stepRestore: 'Wiederhergestellte Arbeit',
+  mayBeLeft:
+    'Vielleicht ist ein anderes Fenster abgebrochen. Sehen Sie in der Sammlung nach, unter „Auf der Werkbank geblieben“.',
+  crowded: (count) =>
+    `Auf der Werkbank sind viele Hälse geblieben. Kommen weitere dazu, gehen die ${count} ältesten. Behalten Sie in der Sammlung, was Sie noch brauchen:`,
   full: 'Auf diesem Gerät ist kein Platz mehr, um den Hals auf der Werkbank zu behalten. Sichern Sie ihn als Datei, und löschen Sie, was Sie nicht mehr brauchen.',
   refused:
     'Dieser Browser behält für diese Seite nichts: ein privates Fenster, oder der Speicher ist gesperrt. Wird die Seite geschlossen, ist der Hals fort; sichern Sie ihn als Datei.',
+  silent:
+    'Der Speicher des Browsers antwortet nicht. Schließen Sie andere Fenster dieses Programms und laden Sie die Seite neu; sichern Sie den Hals bis dahin als Datei.',
 };
 
 export const ACTION_WORDS: typeof actions.ACTION_WORDS = {

@@ -2,13 +2,13 @@
 import type { StateCreator } from 'zustand/vanilla';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BackbowState } from '../store.ts';
-import { troubleOf } from '../library/storage.ts';
+import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
 import { withAdopted, type AdoptedBite } from './adopted.ts';
 import { changedRecord, EMPTY_RECORD, readableEntries, recordOf, type LogRecord } from './log-record.ts';
 import { deviceLogStorage, type LogStorage } from './log-storage.ts';
 
-/** Why the log is not kept on this device: no room, no storage, or a record of a newer release that is left alone. */
-export type LogTrouble = 'full' | 'refused' | 'newer';
+/** Why the log is not kept on this device: see there, or it is a record of a newer release that is left alone. */
+export type LogTrouble = StorageTrouble | 'newer';
 
 export interface BenchLogSlice {
   /** In the order of their dates; null before they were read. */

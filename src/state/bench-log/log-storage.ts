@@ -1,5 +1,6 @@
 /** Where the bench log lies: one record in the browser's own database. */
-import { createStore, get, update } from 'idb-keyval';
+import { get, update } from 'idb-keyval';
+import { deviceTable } from '../device/database.ts';
 
 export interface LogStorage {
   read(): Promise<unknown>;
@@ -7,18 +8,12 @@ export interface LogStorage {
   change(change: (stored: unknown) => unknown): Promise<void>;
 }
 
-const DATABASE = 'backbow-bench-log';
-const TABLE = 'log';
 const KEY = 'log';
 
 export function deviceLogStorage(): LogStorage {
-  let opened: ReturnType<typeof createStore> | undefined;
-  // Opened when first used: some browsers throw already here when storage is blocked.
-  const table = () => (opened ??= createStore(DATABASE, TABLE));
+  const table = deviceTable('backbow-bench-log', 'log');
   return {
-    read: async () => get<unknown>(KEY, table()),
-    change: async (change) => {
-      await update<unknown>(KEY, change, table());
-    },
+    read: () => table.read((open) => get<unknown>(KEY, open)),
+    change: (change) => table.write((open) => update<unknown>(KEY, change, open)),
   };
 }

@@ -7,8 +7,9 @@ import { writeProject } from '../../neck/file.ts';
 import { sameBuild } from '../history.ts';
 import type { CollectedBuild } from '../share/file.ts';
 import { buildOf, entryOf, freeName } from './entry.ts';
-import { troubleOf, type LibraryStorage } from './storage.ts';
-import { MOST_DELETED, type Done, type LibraryEntry, type StorageTrouble } from './types.ts';
+import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
+import type { LibraryStorage } from './storage.ts';
+import { MOST_DELETED, type Done, type LibraryEntry } from './types.ts';
 
 export interface LibraryContents {
   /** Newest change first; deleted ones too. */

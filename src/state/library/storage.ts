@@ -1,6 +1,7 @@
 /** Where the library lies: one record per neck, so that two windows never write over each other's necks. */
-import { createStore, del, entries, update } from 'idb-keyval';
-import type { LibraryEntry, StorageTrouble } from './types.ts';
+import { del, entries, update } from 'idb-keyval';
+import { deviceTable } from '../device/database.ts';
+import type { LibraryEntry } from './types.ts';
 
 export interface LibraryStorage {
   /** Every record, whatever it holds: what cannot be read must not be lost. */
@@ -13,16 +14,11 @@ export interface LibraryStorage {
   remove(id: string): Promise<void>;
 }
 
-const DATABASE = 'backbow-library';
-const TABLE = 'necks';
-
 /** The browser's own database. */
 export function deviceStorage(): LibraryStorage {
-  let opened: ReturnType<typeof createStore> | undefined;
-  // Opened when first used: some browsers throw already here when storage is blocked.
-  const table = () => (opened ??= createStore(DATABASE, TABLE));
+  const table = deviceTable('backbow-library', 'necks');
   return {
-    all: async () => (await entries<string, unknown>(table())).map(([, value]) => value),
+    all: async () => (await table.read((open) => entries<string, unknown>(open))).map(([, value]) => value),
     change: async (id, change) => {
       const changed = (stored: LibraryEntry | undefined): LibraryEntry => {
         const wanted = change(stored);
@@ -30,21 +26,14 @@ export function deviceStorage(): LibraryStorage {
         return wanted;
       };
       try {
-        await update<LibraryEntry>(id, changed, table());
+        await table.write((open) => update<LibraryEntry>(id, changed, open));
       } catch (error) {
         if (!(error instanceof NothingToWrite)) throw error;
       }
     },
-    remove: async (id) => {
-      await del(id, table());
-    },
+    remove: (id) => table.write((open) => del(id, open)),
   };
 }
 
 /** Ends a transaction without writing. */
 class NothingToWrite extends Error {}
-
-/** What a failure of the device means for the person. */
-export function troubleOf(error: unknown): StorageTrouble {
-  return error instanceof Error && error.name === 'QuotaExceededError' ? 'full' : 'refused';
-}

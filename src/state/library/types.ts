@@ -1,4 +1,5 @@
 /** A neck in the library, as it is kept on this device. */
+import type { StorageTrouble } from '../device/trouble.ts';
 
 export interface LibraryEntry {
   readonly id: string;
@@ -16,13 +17,6 @@ export interface LibraryEntry {
   /** When it was deleted; deleted necks are kept for a while. */
   readonly deletedAt: number | null;
 }
-
-/** Why the device did not do as it was told. */
-export type StorageTrouble =
-  /** No room is left. */
-  | 'full'
-  /** The browser keeps nothing for this page: a private window, or storage is blocked. */
-  | 'refused';
 
 export type LibraryTrouble =
   | StorageTrouble
