@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
-import { createDrafts } from '../../src/state/library/drafts.ts';
+import { createJournal, idOfDraft } from '../../src/state/journal/journal.ts';
+import { freshRecord, latestOf, readStanding, standingOf, storedOf } from '../../src/state/journal/record.ts';
 import { buildOf, entryOf } from '../../src/state/library/entry.ts';
 import { createLibrary } from '../../src/state/library/library.ts';
 import { APPEARANCES, loadPreferences, savePreferences, STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
@@ -52,20 +53,31 @@ test('preferences that cannot be read or written are no trouble', () => {
   expect(() => savePreferences(STANDARD_PREFERENCES, refuse)).not.toThrow();
 });
 
-test(`drafts that are none are passed over, and good ones beside them found (seed ${RUNS.drafts.seed})`, () => {
-  const good = { savedAt: 5, project: writeProject(BUILD) };
+test(`journal records that are none are passed over, and good ones beside them found (seed ${RUNS.drafts.seed})`, () => {
+  const good = storedOf(freshRecord('good', 'page', standingOf(BUILD, 5), null));
   const text = fc.oneof(hostileText, spoilt(good).map(jsonOf), damaged(jsonOf(good)));
   fc.assert(
     fc.property(text, fc.string({ unit: 'binary', maxLength: 12 }), (stored, key) => {
       const storage = textStorage();
-      storage.setItem(`backbow.draft.${key}x`, stored);
-      storage.setItem('backbow.draft.good', jsonOf(good));
-      const drafts = createDrafts(() => storage);
-      const found = drafts.all();
-      expect(found.map(({ windowId }) => windowId)).toContain('good');
-      expect(found.every(({ build, savedAt }) => checkBuild(build).ok && Number.isFinite(savedAt))).toBe(true);
-      expect(drafts.write({ windowId: 'mine', savedAt: 9, build: BUILD })).toBeNull();
-      expect(drafts.read('mine')?.build).toEqual(BUILD);
+      const strangers = [`backbow.draft.${key}x`, `backbow.neck.${key}x`];
+      for (const stranger of strangers) storage.setItem(stranger, stored);
+      storage.setItem('backbow.draft.old', jsonOf({ savedAt: 5, project: writeProject(BUILD) }));
+      storage.setItem('backbow.neck.good', jsonOf(good));
+      const journal = createJournal(() => storage);
+      const found = journal.all();
+      expect(found.map(({ id }) => id)).toEqual(expect.arrayContaining(['good', idOfDraft('old')]));
+      for (const record of found) {
+        expect(Number.isFinite(latestOf(record).at)).toBe(true);
+        const read = readStanding(latestOf(record));
+        expect(read.ok ? checkBuild(read.build).ok : read.problems.length > 0).toBe(true);
+      }
+      const mine = freshRecord('mine', 'page', standingOf(BUILD, 9), null);
+      expect(journal.write(mine)).toBeNull();
+      expect(journal.read('mine')).toEqual(mine);
+      journal.tidy(mine, 'none', 10);
+      // What cannot be read is left where it is.
+      for (const stranger of strangers)
+        if (!found.some(({ id }) => stranger.endsWith(id))) expect(storage.getItem(stranger)).toBe(stored);
     }),
     RUNS.drafts,
   );

@@ -1,5 +1,8 @@
 /** The neck on the bench: keep it, or see that it is kept. */
 import { store, useBackbow } from '../../state/store.ts';
+import { benchKeeper } from '../../state/journal/page-keeper.ts';
+import type { Build } from '../../neck/build.ts';
+import { EarlierStates } from './earlier-states.tsx';
 import { keepBench } from './keep.ts';
 import { library, useLibrary } from './page-library.ts';
 import { LIBRARY_WORDS } from '../../speech/en/library.ts';
@@ -11,6 +14,13 @@ export function BenchRow() {
   useLibrary((state) => state.entries);
   const isFromLibrary = library.benchId() !== null;
   const isKept = library.benchEntry() !== null;
+  const record = benchKeeper.current();
+  function bring(build: Build, when: string): void {
+    const { change, notify, closeDialog } = store.getState();
+    change(build, LIBRARY_WORDS.stepEarlier);
+    notify('info', LIBRARY_WORDS.earlierBack(build.name, when));
+    closeDialog();
+  }
   return (
     <div className="bench-row">
       {isKept ? (
@@ -25,6 +35,7 @@ export function BenchRow() {
           {LIBRARY_WORDS.keepNew}
         </button>
       )}
+      {record && <EarlierStates record={record} bring={bring} />}
     </div>
   );
 }

@@ -159,7 +159,18 @@ export function LibraryDialog() {
           void library.forgetDeleted().then(({ ok }) => setSaid(ok ? { title: LIBRARY_WORDS.forgotten } : null))
         }
       />
-      <LeftNecks open={({ build }) => bringToBench(build)} />
+      <LeftNecks
+        open={bringToBench}
+        discarded={(name, undo) =>
+          setSaid({
+            title: LIBRARY_WORDS.discarded(name),
+            undo: () => {
+              undo();
+              setSaid({ title: LIBRARY_WORDS.broughtBack(name) });
+            },
+          })
+        }
+      />
       {strange > 0 && <p className="quiet">{LIBRARY_WORDS.strange(strange)}</p>}
     </Dialog>
   );

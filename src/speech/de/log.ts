@@ -10,6 +10,8 @@ export const LOG_WORDS: typeof english.LOG_WORDS = {
     full: 'Auf diesem Gerät ist kein Platz mehr: Was Sie jetzt ändern, ist fort, wenn die Seite geschlossen wird. Sichern Sie das Messbuch als CSV-Datei.',
     refused:
       'Dieser Browser behält für diese Seite nichts (ein privates Fenster, oder der Speicher ist gesperrt): Das Messbuch ist fort, wenn die Seite geschlossen wird. Sichern Sie es als CSV-Datei.',
+    silent:
+      'Der Speicher des Browsers antwortet nicht: Was Sie jetzt ändern, ist vielleicht fort, wenn die Seite geschlossen wird. Schließen Sie andere Fenster dieses Programms, und sichern Sie das Messbuch als CSV-Datei.',
     newer:
       'Das Messbuch auf diesem Gerät ist von einer neueren Fassung geschrieben und bleibt, wie es ist. Was Sie hier eintragen, ist fort, wenn die Seite geschlossen wird; sichern Sie es als CSV-Datei.',
   },

@@ -10,6 +10,8 @@ export const LOG_WORDS = words('LOG_WORDS', {
     full: 'There is no room left on this device: what you change now is gone when the page is closed. Save the log as a CSV file.',
     refused:
       'This browser keeps nothing for this page (a private window, or storage is blocked): the log is gone when the page is closed. Save it as a CSV file.',
+    silent:
+      'The browser’s storage does not answer: what you change now may be gone when the page is closed. Close other windows of this program, and save the log as a CSV file.',
     newer:
       'The log on this device was written by a newer release and is left as it is. What you enter here is gone when the page is closed; save it as a CSV file.',
   },

@@ -1,8 +1,6 @@
 /**
- * Keeps every neck that is or was on the bench: as it changes, when another one takes its place, and when the page goes.
- * A page writes only the records that it began itself. What it finds from an earlier page (its own before a reload, or one
- * that was closed) it goes on with in a record of its own, so two pages never write over each other and need not know of
- * each other: a duplicated tab has a copy of the work.
+ * Keeps every neck that is or was on the bench: as it changes, when another one takes its place, and when the page goes;
+ * and brings it back when the page opens again.
  */
 import type { Build } from '../../neck/build.ts';
 import type { CheckedBuild } from '../../neck/schema.ts';
@@ -11,20 +9,10 @@ import type { BackbowState, BackbowStore } from '../store.ts';
 import { formatWhen } from '../library/when.ts';
 import { DRAFT_WORDS } from '../../speech/en/drafts.ts';
 import type { StorageTrouble } from '../device/trouble.ts';
+import { createBenchRecords, type BenchRecords } from './bench-records.ts';
 import { createJournal, idOfDraft, type Journal, type TextStorage } from './journal.ts';
 import { freshPageId, openPages, showPage, type OpenPages } from './open-pages.ts';
-import {
-  freshRecord,
-  holdsAll,
-  isOnlyPresets,
-  isPreset,
-  latestOf,
-  readStanding,
-  standingOf,
-  STANDING_MS,
-  withStanding,
-  type NeckRecord,
-} from './record.ts';
+import { holdsAll, latestOf, readStanding, type NeckRecord } from './record.ts';
 
 /** Changes that follow each other faster than this are written once. */
 const REST_MS = 300;
@@ -50,19 +38,19 @@ export interface BenchKeeper {
   readonly restore: (fromOthers: boolean) => Promise<void>;
   /** Keeps every change from now on. @returns a function that stops it */
   readonly follow: () => () => void;
-  /** Keeps what changed last, before the page goes. @returns why it cannot be kept, or null */
-  readonly keepNow: () => StorageTrouble | null;
   /** Necks that are on the bench of no page, newest first. */
   readonly left: () => Promise<readonly LeftNeck[]>;
-  /** The record of the neck on the bench; null while there is none. */
+  /** The record of the neck on the bench; null while it has none. */
   readonly current: () => NeckRecord | null;
   /** Forgets a neck that was left, for good. */
   readonly discard: (id: string) => void;
 }
 
+type TabStorage = Pick<Storage, 'getItem' | 'setItem'>;
+
 interface Surroundings {
   readonly local: () => TextStorage;
-  readonly tab: () => Pick<Storage, 'getItem' | 'setItem'>;
+  readonly tab: () => TabStorage;
   readonly page: string;
   readonly open: () => Promise<OpenPages>;
   readonly now: () => number;
@@ -77,147 +65,138 @@ function browser(): Surroundings {
 /** The build that is the person's own: what a lesson puts on the bench for a while is not. */
 export type OwnBuild = (state: BackbowState) => Build;
 
+/** The records of a page, which tell the person what becomes of them. */
+function tellingRecords(store: BackbowStore, journal: Journal, around: Surroundings): BenchRecords {
+  /** Of the last writing. */
+  let told: StorageTrouble | null = null;
+  return createBenchRecords(journal, {
+    page: around.page,
+    now: around.now,
+    remember: (id) => {
+      try {
+        around.tab().setItem(TAB_KEY, id);
+        return true;
+      } catch {
+        // Nothing is kept: it holds until the page is closed.
+        return false;
+      }
+    },
+    wrote: (trouble) => {
+      if (trouble !== null && trouble !== told) store.getState().notify('warning', DRAFT_WORDS[trouble]);
+      told = trouble;
+    },
+    crowded: (oldest) => {
+      const names = oldest.map(latestOf).map(readStanding);
+      store.getState().notify(
+        'warning',
+        DRAFT_WORDS.crowded(oldest.length),
+        names.flatMap((read) => (read.ok ? [read.build.name] : [])),
+      );
+    },
+  });
+}
+
+/** @returns a function that stops it */
+function followBench(store: BackbowStore, ownBuild: OwnBuild, records: BenchRecords): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let kept = ownBuild(store.getState());
+  let placed = store.getState().necksPlaced;
+
+  function flush(): void {
+    clearTimeout(timer);
+    timer = undefined;
+    const build = ownBuild(store.getState());
+    if (build !== kept && !sameBuild(build, kept)) records.keep(build);
+    else records.write();
+    kept = build;
+  }
+
+  const stop = store.subscribe((state, before) => {
+    const build = ownBuild(state);
+    const was = ownBuild(before);
+    const isAnother = state.necksPlaced !== placed;
+    placed = state.necksPlaced;
+    if (build === was) return;
+    // A preset that is chosen again is another neck, though its build was on the bench before.
+    const known = isAnother ? undefined : (records.neckOf(build) ?? records.neck());
+    if (known === records.neck()) {
+      records.follow(build);
+      timer ??= setTimeout(flush, REST_MS);
+      return;
+    }
+    clearTimeout(timer);
+    timer = undefined;
+    kept = build;
+    records.exchange(was, build, known);
+  });
+  const onLeave = (): void => {
+    flush();
+    records.mark(true);
+  };
+  const onBack = ({ persisted }: PageTransitionEvent): void => {
+    if (persisted) records.mark(false);
+  };
+  const onHide = (): void => {
+    if (document.visibilityState === 'hidden') flush();
+  };
+  addEventListener('pagehide', onLeave);
+  addEventListener('pageshow', onBack);
+  document.addEventListener('visibilitychange', onHide);
+  return () => {
+    stop();
+    onLeave();
+    removeEventListener('pagehide', onLeave);
+    removeEventListener('pageshow', onBack);
+    document.removeEventListener('visibilitychange', onHide);
+  };
+}
+
 export function createBenchKeeper(
   store: BackbowStore,
   ownBuild: OwnBuild,
   around: Surroundings = browser(),
 ): BenchKeeper {
   const journal = createJournal(around.local);
-  /** Records of this page, as they should be stored. */
-  const records = new Map<string, NeckRecord>();
-  /** Those that are not stored so yet. */
-  const unwritten = new Set<string>();
-  /** Which neck a build is a state of. */
-  const necks = new WeakMap<Build, string>();
-  let begun = 0;
-  /** The neck on the bench. */
-  let neck = '';
-  /** The record that the neck on the bench goes on from, until its own record is stored. */
-  let from: NeckRecord | null = null;
-  /** When the standing began that changes go into; null before the next change. */
-  let standingSince: number | null = null;
-  /** Of the last writing. */
-  let told: StorageTrouble | null = null;
-  let keepLast = (): void => undefined;
-
-  function inTab<Value>(work: (tab: Pick<Storage, 'getItem' | 'setItem'>) => Value): Value | null {
-    try {
-      return work(around.tab());
-    } catch {
-      // Nothing is kept: it holds until the page is closed.
-      return null;
-    }
-  }
-
-  function put(record: NeckRecord): void {
-    records.set(record.id, record);
-    unwritten.add(record.id);
-  }
-
-  /** Writes what is not written yet; what fails stays to be written with the next change. */
-  function write(): void {
-    let trouble: StorageTrouble | null = null;
-    for (const id of unwritten) {
-      const refused = journal.write(records.get(id)!);
-      trouble ??= refused;
-      if (refused !== null) continue;
-      unwritten.delete(id);
-      if (id === neck) settleIn();
-    }
-    if (trouble !== null && trouble !== told) store.getState().notify('warning', DRAFT_WORDS[trouble]);
-    told = trouble;
-  }
-
-  /** The neck on the bench has its own record: the tab remembers it, and the one that it goes on from is not needed. */
-  function settleIn(): void {
-    const isRemembered = inTab((tab) => (tab.setItem(TAB_KEY, neck), true));
-    if (from?.isClosed && isRemembered !== null && holdsAll(records.get(neck)!, from)) journal.remove(from.id);
-    from = null;
-  }
-
-  /** Another neck is on the bench, which has no record yet. */
-  function begin(build: Build): void {
-    neck = `${around.page}.${(begun += 1)}`;
-    necks.set(build, neck);
-    standingSince = null;
-  }
-
-  /** Takes the build on the bench into its record. */
-  function take(build: Build): void {
-    const now = around.now();
-    const standing = standingOf(build, now);
-    const record = records.get(neck);
-    if (!record) {
-      put(freshRecord(neck, around.page, standing, from));
-      return;
-    }
-    // How it came, and how an earlier page left it, stay standings of their own.
-    const inPlace = standingSince !== null && now - standingSince < STANDING_MS;
-    if (!inPlace) standingSince = now;
-    const standings = withStanding(record.standings, standing, inPlace);
-    put({ ...record, standings, left: null, isClosed: false });
-  }
-
-  /** Another neck takes the place of the one on the bench. @param known its own record, where it has been there before */
-  function exchange(was: Build, build: Build, known: string | undefined): void {
-    const gone = neck;
-    if (records.has(gone) || !isPreset(was)) take(was);
-    if (known === undefined) begin(build);
-    else [neck, standingSince] = [known, null];
-    from = null;
-    // First the one that comes, so that a crash between the two leaves both.
-    if (known === undefined || records.has(known) || !isPreset(build)) take(build);
-    write();
-    // An untouched preset may have no record: after a reload the tab begins with it, not with the neck before.
-    if (!records.has(neck)) inTab((tab) => tab.setItem(TAB_KEY, neck));
-    const record = records.get(gone);
-    if (record) leave({ ...record, left: { at: around.now(), for: build.name } });
-  }
-
-  function leave(gone: NeckRecord): void {
-    if (isOnlyPresets(gone)) {
-      unwritten.delete(gone.id);
-      journal.remove(gone.id);
-      return;
-    }
-    put(gone);
-    write();
-    const goNext = unwritten.has(gone.id) ? [] : journal.tidy(gone, neck, around.now());
-    if (goNext.length === 0) return;
-    const names = goNext.map(latestOf).map(readStanding);
-    store.getState().notify(
-      'warning',
-      DRAFT_WORDS.crowded(goNext.length),
-      names.flatMap((read) => (read.ok ? [read.build.name] : [])),
-    );
-  }
+  const records = tellingRecords(store, journal, around);
+  /** What was brought back, until it has a record of this page. */
+  let broughtBack = false;
 
   function bringBack(record: NeckRecord): boolean {
     const { build, replaceBuild, notify } = store.getState();
     const read = readStanding(latestOf(record));
     if (!read.ok) return false;
-    from = record;
+    broughtBack = true;
     // Nothing to tell when it is there already.
-    if (sameBuild(build, read.build)) return true;
-    replaceBuild(read.build, DRAFT_WORDS.stepRestore);
-    begin(store.getState().build);
-    notify('info', DRAFT_WORDS.restored(read.build.name, formatWhen(latestOf(record).at, around.now())));
+    const isThere = sameBuild(build, read.build);
+    if (!isThere) {
+      replaceBuild(read.build, DRAFT_WORDS.stepRestore);
+      notify('info', DRAFT_WORDS.restored(read.build.name, formatWhen(latestOf(record).at, around.now())));
+    }
+    records.begin(store.getState().build, record);
     return true;
   }
 
-  /** The record that this tab had on its bench, or the one that goes on from it. */
-  function ofThisTab(id: string): NeckRecord | null {
-    return journal.read(id) ?? journal.all().find(({ before, left }) => left === null && before.includes(id)) ?? null;
+  /** The id of the record that this tab had on its bench. */
+  function knownHere(): string | null {
+    try {
+      const draft = around.tab().getItem(OLD_TAB_KEY);
+      return around.tab().getItem(TAB_KEY) ?? (draft === null ? null : idOfDraft(draft));
+    } catch {
+      return null;
+    }
   }
 
   async function restore(fromOthers: boolean): Promise<void> {
-    begin(store.getState().build);
-    const draft = inTab((tab) => tab.getItem(OLD_TAB_KEY));
-    const known = inTab((tab) => tab.getItem(TAB_KEY)) ?? (draft === null ? null : idOfDraft(draft));
-    const own = known === null ? null : ofThisTab(known);
-    if (own && bringBack(own)) return;
-    if (known !== null || !fromOthers) return;
-    const onBenches = journal.all().filter(({ left }) => left === null);
+    records.begin(store.getState().build, null);
+    const known = knownHere();
+    if (known !== null) {
+      // Its record, or the one that goes on from it.
+      const goesOn = () => journal.all().find(({ before, left }) => left === null && before.includes(known));
+      const own = journal.read(known) ?? goesOn();
+      if (own) bringBack(own);
+      return;
+    }
+    const onBenches = fromOthers ? journal.all().filter(({ left }) => left === null) : [];
     if (onBenches.length === 0) return;
     const { ids, isCertain } = await around.open();
     const isOver = (record: NeckRecord) => record.isClosed || (isCertain && !ids.has(record.page));
@@ -229,13 +208,14 @@ export function createBenchKeeper(
   async function left(): Promise<readonly LeftNeck[]> {
     const stored = journal.all();
     const known = new Set(stored.map(({ id }) => id));
-    const all = [...[...records.values()].filter(({ id }) => unwritten.has(id) && !known.has(id)), ...stored];
-    const others = all.filter(({ id }) => id !== neck && id !== from?.id);
+    const others = [...records.unwritten().filter(({ id }) => !known.has(id)), ...stored].filter(
+      ({ id }) => id !== records.neck(),
+    );
     if (others.length === 0) return [];
     const { ids, isCertain } = await around.open();
-    const here = records.get(neck);
+    const here = records.current();
     return others
-      .filter((record) => record.left !== null || !ids.has(record.page) || record.page === around.page)
+      .filter((record) => record.left !== null || record.page === around.page || !ids.has(record.page))
       .filter((record) => !here || !holdsAll(here, record))
       .map((record) => ({
         record,
@@ -244,82 +224,19 @@ export function createBenchKeeper(
       }));
   }
 
-  function follow(): () => void {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    let kept = ownBuild(store.getState());
-    if (neck === '') begin(kept);
-    if (from) {
-      take(kept);
-      write();
-    }
-    function flush(): void {
-      clearTimeout(timer);
-      timer = undefined;
-      const build = ownBuild(store.getState());
-      if (build !== kept && !sameBuild(build, kept)) take(build);
-      kept = build;
-      write();
-    }
-    keepLast = flush;
-    let placed = store.getState().necksPlaced;
-    const stop = store.subscribe((state, before) => {
-      const build = ownBuild(state);
-      const was = ownBuild(before);
-      const isAnother = state.necksPlaced !== placed;
-      placed = state.necksPlaced;
-      if (build === was) return;
-      const known = necks.get(build) ?? (isAnother ? undefined : neck);
-      if (known === neck) {
-        necks.set(build, neck);
-        timer ??= setTimeout(flush, REST_MS);
-        return;
-      }
-      clearTimeout(timer);
-      timer = undefined;
-      kept = build;
-      exchange(was, build, known);
-    });
-    function mark(isClosed: boolean): void {
-      const record = records.get(neck);
-      if (record && record.isClosed !== isClosed) put({ ...record, isClosed });
-      write();
-    }
-    const onLeave = (): void => {
-      flush();
-      mark(true);
-    };
-    const onBack = ({ persisted }: PageTransitionEvent): void => {
-      if (persisted) mark(false);
-    };
-    const onHide = (): void => {
-      if (document.visibilityState === 'hidden') flush();
-    };
-    addEventListener('pagehide', onLeave);
-    addEventListener('pageshow', onBack);
-    document.addEventListener('visibilitychange', onHide);
-    return () => {
-      stop();
-      onLeave();
-      removeEventListener('pagehide', onLeave);
-      removeEventListener('pageshow', onBack);
-      document.removeEventListener('visibilitychange', onHide);
-    };
-  }
-
   return {
     journal,
     restore,
-    follow,
     left,
-    keepNow: () => {
-      keepLast();
-      return told;
+    follow: () => {
+      const build = ownBuild(store.getState());
+      if (records.neck() === '') records.begin(build, null);
+      if (broughtBack) records.keep(build);
+      // After a reload this tab begins with what it has now, not with what was left in another one meanwhile.
+      else records.remember();
+      return followBench(store, ownBuild, records);
     },
-    current: () => records.get(neck) ?? null,
-    discard: (id) => {
-      records.delete(id);
-      unwritten.delete(id);
-      journal.remove(id);
-    },
+    current: records.current,
+    discard: records.discard,
   };
 }

@@ -15,9 +15,10 @@ export interface BenchEntry {
 export function followBenchEntry(store: BackbowStore): BenchEntry {
   const origins = new WeakMap<Build, string | null>([[store.getState().build, null]]);
   const stop = store.subscribe((state, before) => {
-    if (state.build === before.build || origins.has(state.build)) return;
-    const isSameNeck = state.necksPlaced === before.necksPlaced;
-    origins.set(state.build, isSameNeck ? (origins.get(before.build) ?? null) : null);
+    if (state.build === before.build) return;
+    // A preset that is chosen again is another neck, though its build was on the bench before.
+    if (state.necksPlaced !== before.necksPlaced) origins.set(state.build, null);
+    else if (!origins.has(state.build)) origins.set(state.build, origins.get(before.build) ?? null);
   });
   return {
     current: () => origins.get(store.getState().build) ?? null,

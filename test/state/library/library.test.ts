@@ -85,6 +85,16 @@ describe('one window', () => {
     expect(names().toSorted()).toEqual(['Mine', 'Other']);
   });
 
+  test('a preset chosen again is not the neck that was kept from it', async () => {
+    const { library, store, names } = browser().open();
+    value(await library.keepBench(null, false));
+    store.getState().replaceBuild(PRESETS[1]!.build, 'Start from');
+    store.getState().replaceBuild(PRESETS[0]!.build, 'Start from');
+    expect(library.benchId()).toBeNull();
+    await library.keepBench(null, false);
+    expect(names().length).toBe(2);
+  });
+
   test('before the first keeping there is nothing that undo could write over', async () => {
     const { library, store } = browser().open();
     await library.refresh();
