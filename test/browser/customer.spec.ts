@@ -114,7 +114,7 @@ test('on a desk, with different necks, by name; the workshop is not loaded, and 
   await app.screenshot('customer/desk', { fullPage: true });
   expect(await app.page.locator('.project-bar').count()).toBe(0);
   expect(
-    await app.page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('backbow.draft'))),
+    await app.page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('backbow.neck'))),
   ).toEqual([]);
   expect(app.troubles).toEqual([]);
 });

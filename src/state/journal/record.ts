@@ -6,6 +6,7 @@ import type { Build } from '../../neck/build.ts';
 import { readProject, writeProject } from '../../neck/file.ts';
 import { PRESETS } from '../../neck/presets.ts';
 import type { CheckedBuild } from '../../neck/schema.ts';
+import { presetBuild } from '../../speech/names.ts';
 import { sameBuild } from '../history.ts';
 
 const VERSION = 1;
@@ -66,7 +67,7 @@ export function holdsAll(record: NeckRecord, other: NeckRecord): boolean {
 }
 
 export function isPreset(build: Build): boolean {
-  return PRESETS.some((preset) => sameBuild(preset.build, build));
+  return PRESETS.some((preset) => sameBuild(presetBuild(preset), build));
 }
 
 /** A preset that nobody has touched needs no record once it is gone: it is in the list of presets. */

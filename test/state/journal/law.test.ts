@@ -6,7 +6,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Build } from '../../../src/neck/build.ts';
-import { PRESETS } from '../../../src/neck/presets.ts';
+import { PRESETS } from '../../tools/presets.ts';
 import { createJournal } from '../../../src/state/journal/journal.ts';
 import { readStanding, type NeckRecord } from '../../../src/state/journal/record.ts';
 import { always, device, type Page, type Tab } from './device.ts';
