@@ -5,7 +5,8 @@ export const DRAFT_WORDS = words('DRAFT_WORDS', {
   restored: (name: string, when: string) =>
     `“${name}” is back on the bench as you left it (${when}). Undo starts afresh.`,
   stepRestore: 'Restored work',
-  mayBeLeft: 'Another window may have closed without saving its last neck properly. Look in the library, under “Left on the bench”.',
+  mayBeLeft:
+    'Another window may have closed without saving its last neck properly. Look in the library, under “Left on the bench”.',
   crowded: (count: number) =>
     `Many necks were left on the bench. As more come, the ${count} oldest will go. Keep the ones you want in the library:`,
   full: 'There is no room left on this device to keep the neck on the bench. Save it as a file, and delete what you no longer need.',

@@ -22,9 +22,7 @@ export interface KeepAlways {
 }
 
 /** @param manager undefined where the browser has none */
-export function createKeepAlways(
-  manager: () => Pick<StorageManager, 'persist' | 'persisted'> | undefined,
-): KeepAlways {
+export function createKeepAlways(manager: () => Pick<StorageManager, 'persist' | 'persisted'> | undefined): KeepAlways {
   const state = createStore<Promised>(() => 'not-asked');
   let asked: Promise<void> | undefined;
 
