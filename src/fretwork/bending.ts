@@ -14,11 +14,9 @@
  * Assumed: the T of crown and tang bends like a rectangle of its height; the coil is free of stress; yield without hardening.
  * So the radius is a start: bend one piece, hold it to the board, correct.
  */
-import { say } from '../speech/language.ts';
 import type { Build } from '../neck/build.ts';
 import { metalById, type Metal } from '../neck/metals.ts';
 import { sagittaMm } from '../neck/neck-shape.ts';
-import { withDecimalSign } from '../speech/quantity.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 
 /** Share of a bend that stays, for ξ ≥ 0. @throws {RangeError} when ξ is negative or no number. */
@@ -30,20 +28,6 @@ export function springbackRatio(xi: number): number {
 /** Least change of curvature that leaves anything behind is twice this, 1/mm. */
 function yieldCurvature(metal: Pick<Metal, 'modulusGPa' | 'yieldMPa'>, heightMm: number): number {
   return metal.yieldMPa / (metal.modulusGPa * 1000 * heightMm);
-}
-
-/** Radius that wire of `startRadiusMm` (Infinity = straight) has after being bent to `bentRadiusMm` and let go. */
-export function radiusAfterMm(
-  bentRadiusMm: number,
-  startRadiusMm: number,
-  metal: Pick<Metal, 'modulusGPa' | 'yieldMPa'>,
-  heightMm: number,
-): number {
-  const start = 1 / startRadiusMm;
-  const change = 1 / bentRadiusMm - start;
-  if (change === 0) return startRadiusMm;
-  const after = start + change * springbackRatio(yieldCurvature(metal, heightMm) / Math.abs(change));
-  return after === 0 ? Infinity : 1 / after;
 }
 
 export interface Bend {
@@ -69,11 +53,11 @@ export function bendTo(
   heightMm: number,
 ): Bend {
   for (const [name, value] of [
-    [say`wanted radius`, wantedRadiusMm],
-    [say`radius as it comes`, startRadiusMm],
-    [say`height of the wire`, heightMm],
+    ['wanted radius', wantedRadiusMm],
+    ['radius as it comes', startRadiusMm],
+    ['height of the wire', heightMm],
   ] as const) {
-    if (!(value > 0)) throw new RangeError(withDecimalSign(say`${name} is ${value} mm; it must be more than 0 mm`));
+    if (!(value > 0)) throw new RangeError(`${name} is ${value} mm; it must be more than 0 mm`);
   }
   const start = 1 / startRadiusMm;
   const wanted = 1 / wantedRadiusMm - start;
@@ -93,6 +77,14 @@ export function bendTo(
     direction: wanted > 0 ? 'tighter' : 'straighter',
     stays: springbackRatio(xi),
   };
+}
+
+/** Radius from which wire counts as straight: no gauge tells it from a line, mm. */
+const STRAIGHT_MM = 10_000;
+
+/** A radius of wire, Infinity where it is too flat to hold a gauge to; the sign stays. */
+export function gaugedRadiusMm(radiusMm: number): number {
+  return Math.abs(radiusMm) > STRAIGHT_MM ? Infinity : radiusMm;
 }
 
 /** Height of the wire in the plane of bending. */
@@ -132,37 +124,6 @@ export function fretBends(build: Build, ends: readonly FretEnd[] = fretEnds(buil
   });
 }
 
-export interface WrongRadius {
-  readonly id: 'flatter' | 'straight' | 'tighter' | 'twisted';
-  readonly when: string;
-  readonly happens: string;
-  readonly remedy: string;
-}
-
-/** What happens with a wrong radius: common practice, no source. */
-export const WRONG_RADIUS: readonly WrongRadius[] = [
-  {
-    id: 'flatter',
-    when: say`The wire is flatter than the board.`,
-    happens: say`The middle sits and the ends stand up. Pressed down they spring up again, at once or after the first season, and the player feels them at the edges.`,
-    remedy: say`Bend tighter, to less than the board’s radius, so that the ends sit down first.`,
-  },
-  {
-    id: 'tighter',
-    when: say`The wire is much tighter than the board.`,
-    happens: say`The ends sit and the middle stands up. Hammering the middle flat spreads the wire: the ends walk outwards, the tang tears the slot, and the crown kinks.`,
-    remedy: say`Open the bend until the middle stands off by a few tenths only.`,
-  },
-  {
-    id: 'straight',
-    when: say`Coiled wire goes on a flat board as it comes.`,
-    happens: say`The middle bulges up under every blow and the ends dig into the edges of the board.`,
-    remedy: say`Bend the coil open first, past straight, and let it spring back.`,
-  },
-  {
-    id: 'twisted',
-    when: say`The bend runs out of the plane of the tang.`,
-    happens: say`The fret leans in its slot, one shoulder of the crown stands off, and the saw cut is prised open.`,
-    remedy: say`Guide the tang in a groove while bending; sight along every piece.`,
-  },
-];
+/** Ways to have a wrong radius; what each does and how to mend it is in speech/en/wire.ts. Common practice, no source. */
+export const WRONG_RADII = ['flatter', 'tighter', 'straight', 'twisted'] as const;
+export type WrongRadius = (typeof WRONG_RADII)[number];

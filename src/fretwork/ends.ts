@@ -18,9 +18,7 @@
  * Assumed: the faces between binding lines are upright; the bevel is one plane.
  */
 import { bindingInUse, type Build } from '../neck/build.ts';
-import { say } from '../speech/language.ts';
 import { boardRadiusMm, boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
-import { withDecimalSign } from '../speech/quantity.ts';
 import { arcMm } from './arc.ts';
 
 /** One line of binding at a fret. */
@@ -100,7 +98,7 @@ export function bevelPoint(
  */
 export function fretEnd(build: Build, fret: number): FretEnd {
   if (!Number.isInteger(fret) || fret < 1 || fret > build.fretCount) {
-    throw new RangeError(say`fret ${fret} is not on this board: frets are 1 to ${build.fretCount}`);
+    throw new RangeError(`fret ${fret} is not on this board: frets are 1 to ${build.fretCount}`);
   }
   const xMm = fretPositionMm(build.scaleLengthMm, fret);
   const radiusMm = boardRadiusMm(build, xMm);
@@ -112,9 +110,7 @@ export function fretEnd(build: Build, fret: number): FretEnd {
   const woodHalfMm = boardHalfMm - bindingWidthMm;
   if (!(woodHalfMm > 0)) {
     throw new RangeError(
-      withDecimalSign(
-        say`binding of ${bindingWidthMm} mm per side is too wide at fret ${fret}: it must be less than half the board, ${boardHalfMm.toFixed(2)} mm`,
-      ),
+      `binding of ${bindingWidthMm} mm per side is too wide at fret ${fret}: it must be less than half the board, ${boardHalfMm.toFixed(2)} mm`,
     );
   }
   const lines: LineAtFret[] = [];
@@ -136,16 +132,12 @@ export function fretEnd(build: Build, fret: number): FretEnd {
   const top = bevelPoint(radiusMm, crownFootHalfMm, build.crownHeightMm, build.endBevelDegrees);
   if (!(tangHalfMm > 0)) {
     throw new RangeError(
-      withDecimalSign(
-        say`nip clearance of ${build.nipClearanceMm} mm leaves no tang at fret ${fret}: it must be less than the slot's half length, ${slotHalfMm.toFixed(2)} mm`,
-      ),
+      `nip clearance of ${build.nipClearanceMm} mm leaves no tang at fret ${fret}: it must be less than the slot's half length, ${slotHalfMm.toFixed(2)} mm`,
     );
   }
   if (!(top.halfMm > 0)) {
     throw new RangeError(
-      withDecimalSign(
-        say`bevel of ${build.endBevelDegrees}° leaves no crown at fret ${fret}: it takes ${(crownFootHalfMm - top.halfMm).toFixed(2)} mm of ${crownFootHalfMm.toFixed(2)} mm per side`,
-      ),
+      `bevel of ${build.endBevelDegrees}° leaves no crown at fret ${fret}: it takes ${(crownFootHalfMm - top.halfMm).toFixed(2)} mm of ${crownFootHalfMm.toFixed(2)} mm per side`,
     );
   }
 

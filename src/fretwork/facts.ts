@@ -1,14 +1,35 @@
-/** A statement with where it comes from, so that nothing on a sheet looks surer than it is. */
+/** Where a statement comes from, so that nothing on a sheet looks surer than it is. Words: speech/en/sources.ts. */
+import type { Mark } from '../neck/sources.ts';
 
-/**
- * src = read in a copy of the named source; mem = quoted from memory of the named source; calc = computed here;
- * practice = common practice, no source.
- */
-export type Mark = 'src' | 'mem' | 'calc' | 'practice';
+/** What limits, cautions and facts rest on, each with how well it is known. */
+const MARKS = {
+  practice: 'practice',
+  assumption: 'practice',
+  geometry: 'calc',
+  prediction: 'calc',
+  'prediction-and-margin': 'practice',
+  'levelling-budget': 'calc',
+  springback: 'calc',
+  'wedge-model': 'calc',
+  'wire-strength': 'practice',
+  'wood-stiffness': 'calc',
+  'nickel-rule': 'src',
+  'nickel-rule-wording': 'src',
+  'nickel-coins': 'src',
+  'nickel-steels': 'src',
+  archard: 'mem',
+  'dust-rule': 'mem',
+  'toxic-woods': 'mem',
+  'listed-species': 'practice',
+} as const satisfies Readonly<Record<string, Mark>>;
 
-export interface Fact {
-  readonly id: string;
-  readonly text: string;
-  readonly source: string;
+export type SourceCode = keyof typeof MARKS;
+
+export interface Basis {
+  readonly source: SourceCode;
   readonly mark: Mark;
+}
+
+export function basedOn(source: SourceCode): Basis {
+  return { source, mark: MARKS[source] };
 }

@@ -5,15 +5,21 @@
  *   levelling line             L(x) = a + b·x ≤ h_i at every fret, chosen so that Σ (h_i − L(x_i)) is least
  *   taken off                  r_i = h_i − L(x_i) + u
  *   crown left                 c − r_i
- *   levellings left            ⌊(crown left − least crown)/u⌋ of wear and unevenness alike, u > 0
+ *   levellings left            ⌊(crown left − least crown)/v⌋
  *
- * u = spent on unevenness, crowning and polishing, c = crown height as bought; all mm.
+ * u = spent on unevenness, crowning and polishing, c = crown height as bought, v = what a later levelling takes; all mm.
  * The sum is least where L is highest at the mean of x, and the highest line under all points there is the edge of their
  * lower convex hull that spans the mean: an exact solution, no iteration.
  * Source: geometry (lower hull: Andrew 1979, monotone chain). Assumed: the file rides on a true straight line (or on the
  * wanted relief, if the neck is held in it), and every fret is levelled, those over the body too.
  */
 import type { Build } from '../neck/build.ts';
+
+/**
+ * What a later levelling takes off: the grooves that the strings have worn, and the filing and polishing after them, mm.
+ * Common practice, no source: a tenth or two, so that a set of frets is levelled two or three times in its life.
+ */
+export const LATER_LEVELLING_MM = 0.15;
 
 export interface CrownBudget {
   readonly fret: number;
@@ -22,7 +28,7 @@ export interface CrownBudget {
   /** Taken off in all. */
   readonly removedMm: number;
   readonly crownLeftMm: number;
-  /** How many more levellings of plain unevenness it can take; Infinity when none is reckoned with. */
+  /** How many later levellings it can take before it is too low. */
   readonly levellingsLeft: number;
 }
 
@@ -86,8 +92,7 @@ export function crownBudget(
       aboveLineMm,
       removedMm,
       crownLeftMm,
-      levellingsLeft:
-        spare < 0 ? 0 : build.levellingLossMm === 0 ? Infinity : Math.floor(spare / build.levellingLossMm + 1e-9),
+      levellingsLeft: spare < 0 ? 0 : Math.floor(spare / LATER_LEVELLING_MM + 1e-9),
     };
   });
 }

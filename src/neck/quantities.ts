@@ -108,7 +108,11 @@ const COMPUTED = {
   missMm: mm('relief that the rod leaves over what is wanted; minus: short of it', 2, ROD),
   reliefP05Mm: mm('lower end of the band of the relief', 2, '13. How sure, and the way back'),
   reliefP95Mm: mm('upper end of the band of the relief', 2, '13. How sure, and the way back'),
+  rodReachReliefMm: mm('relief nearest to the one wanted that the rod can reach', 2, ROD),
+  rodTightReliefMm: mm('relief with the rod as tight as it may be', 2, ROD),
   reliefMeasuredMm: mm('relief as measured'),
+  lineReliefMm: mm('relief of the fret tops at one fret, with the board planed straight', 2, RELIEF),
+  wantedLineReliefMm: mm('relief wanted at one fret', 2, '13. How sure, and the way back'),
   planeOffMm: mm('wood to plane off the board', 2, '13. How sure, and the way back'),
 
   // Rod and strings
@@ -162,4 +166,14 @@ export function quantityOf(key: QuantityKey): Pick<QuantityKind, 'unit' | 'digit
   const parameter = parameterById(key);
   if (parameter.kind !== 'number') throw new RangeError(`"${key}" is no quantity: it has no number`);
   return parameter;
+}
+
+/** Digits after the point that a value keeps in files: a tenth of a micrometre, a tenth of a newton. */
+const FILE_DIGITS: Partial<Record<Unit, number>> = { N: 1, 'mm³': 1, '%': 2, day: 2, min: 2, h: 2, '°': 2 };
+const OTHER_FILE_DIGITS = 4;
+
+/** A value as files and `predict` hold it: in its stored unit, with the digits that mean something. */
+export function filedValue(value: number, unit: Unit): number {
+  const filed = Number(value.toFixed(FILE_DIGITS[unit] ?? OTHER_FILE_DIGITS));
+  return filed === 0 ? 0 : filed;
 }

@@ -8,6 +8,14 @@ import type * as parameters from './en/parameters.ts';
 import type * as problems from './en/problems.ts';
 import type * as quantity from './en/quantity.ts';
 import type * as log from './en/log.ts';
+import type * as cautions from './en/cautions.ts';
+import type * as checks from './en/checks.ts';
+import type * as planTables from './en/plan-tables.ts';
+import type * as quantities from './en/quantities.ts';
+import type * as runAhead from './en/run-ahead.ts';
+import type * as sources from './en/sources.ts';
+import type * as steps from './en/steps.ts';
+import type * as wire from './en/wire.ts';
 import type * as compare from './en/compare.ts';
 import type * as customer from './en/customer.ts';
 import type * as failures from './en/failures.ts';
@@ -54,6 +62,14 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof necks> &
   TablesOf<typeof problems> &
   TablesOf<typeof log> &
+  TablesOf<typeof cautions> &
+  TablesOf<typeof checks> &
+  TablesOf<typeof planTables> &
+  TablesOf<typeof quantities> &
+  TablesOf<typeof runAhead> &
+  TablesOf<typeof sources> &
+  TablesOf<typeof steps> &
+  TablesOf<typeof wire> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &
   TablesOf<typeof failures> &

@@ -1,36 +1,44 @@
 /** Small parts from which the checks are put together. */
-import { say } from '../../speech/language.ts';
-import type { Unit } from '../../neck/units.ts';
-import type { Check, CheckCode, Severity } from './check-types.ts';
+import { quantityOf, type QuantityKey } from '../../neck/quantities.ts';
+import { basedOn, type Basis } from '../facts.ts';
+import type { Check, CheckCode, Measure, Severity } from './check-types.ts';
 
-export type Measure = Pick<Check, 'value' | 'limit' | 'limitKind' | 'unit' | 'digits'>;
-export type Basis = Pick<Check, 'source' | 'mark'>;
+export const PRACTICE = basedOn('practice');
+export const GEOMETRY = basedOn('geometry');
 
-export const PRACTICE: Basis = { source: say`common practice, no source`, mark: 'practice' };
-export const GEOMETRY: Basis = { source: say`geometry of this build`, mark: 'calc' };
+function measure(quantity: QuantityKey, limit: number, value: number, limitKind: 'least' | 'most'): Measure {
+  const { unit, digits } = quantityOf(quantity);
+  return { quantity, value, limit, limitKind, unit, digits };
+}
 
 /** The value should have been at least the limit. */
-export function atLeast(limit: number, value: number, unit: Unit = 'mm', digits = 2): Measure {
-  return { value, limit, limitKind: 'least', unit, digits };
+export function atLeast(quantity: QuantityKey, limit: number, value: number): Measure {
+  return measure(quantity, limit, value, 'least');
 }
 
 /** The value should have been at most the limit. */
-export function atMost(limit: number, value: number, unit: Unit = 'mm', digits = 2): Measure {
-  return { value, limit, limitKind: 'most', unit, digits };
+export function atMost(quantity: QuantityKey, limit: number, value: number): Measure {
+  return measure(quantity, limit, value, 'most');
 }
 
-export const NO_MEASURE: Measure = { value: null, limit: null, limitKind: null, unit: '', digits: 0 };
+export const NO_MEASURE: Measure = {
+  quantity: null,
+  value: null,
+  limit: null,
+  limitKind: null,
+  unit: '',
+  digits: 0,
+};
 
 export function check(
   code: CheckCode,
   severity: Severity,
   parameter: Check['parameter'],
-  measure: Measure,
+  found: Measure,
   basis: Basis,
-  words: Pick<Check, 'reason' | 'remedy'>,
-  frets: readonly number[] = [],
+  more: Partial<Pick<Check, 'frets' | 'variant' | 'about'>> = {},
 ): Check {
-  return { code, severity, parameter, ...measure, frets, ...words, ...basis };
+  return { code, severity, parameter, ...found, frets: [], variant: null, about: [], ...more, ...basis };
 }
 
 /** Frets that a condition holds for, and the greatest or least of their values; undefined when it holds for none. */

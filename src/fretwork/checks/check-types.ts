@@ -1,6 +1,7 @@
 import type { ParameterId } from '../../neck/parameters.ts';
+import type { QuantityKey } from '../../neck/quantities.ts';
 import type { Unit } from '../../neck/units.ts';
-import type { Mark } from '../facts.ts';
+import type { Basis } from '../facts.ts';
 
 /** stop = it cannot be made so, or it will do damage; warn = trouble is likely; note = bear in mind. */
 export type Severity = 'stop' | 'warn' | 'note';
@@ -45,24 +46,39 @@ export type CheckCode =
   | 'glue'
   | 'listed-wood';
 
-export interface Check {
-  readonly code: CheckCode;
-  readonly severity: Severity;
-  /** What to change, or the list of the build that is meant. */
-  readonly parameter: ParameterId | 'strings' | 'binding';
-  /** What was found, and what it may be at least or at most; null where it is not a number. */
+/** What more than its code says why a check speaks up. */
+export interface CheckVariants {
+  readonly 'blank-implausible': 'neck' | 'board';
+  /** The rod is slack and can only make it worse; it pulls above the middle of the wood, a little; it pushes all it may. */
+  readonly 'back-bow-no-rod': 'slack' | 'high' | 'pushing';
+  readonly 'forward-bow-no-rod': 'high' | 'pulling';
+}
+
+export type CheckVariant = CheckVariants[keyof CheckVariants];
+
+/** The numbers of a check; all null where it is not about a number. */
+export interface Measure {
+  /** What was measured. */
+  readonly quantity: QuantityKey | null;
+  /** What was found, and what it may be at least or at most. */
   readonly value: number | null;
   readonly limit: number | null;
   readonly limitKind: 'least' | 'most' | null;
   readonly unit: Unit;
   /** Digits after the point in the stored unit. */
   readonly digits: number;
+}
+
+/** A finding as data; what it says in words is in speech/en/checks.ts, by its code. */
+export interface Check extends Measure, Basis {
+  readonly code: CheckCode;
+  /** For the codes in `CheckVariants`; null for all others. */
+  readonly variant: CheckVariant | null;
+  readonly severity: Severity;
+  /** What to change, or the list of the build that is meant. */
+  readonly parameter: ParameterId | 'strings' | 'binding';
   /** Frets that it concerns; empty = the whole neck. */
   readonly frets: readonly number[];
-  /** What goes wrong, and what to do, in plain sentences without numbers of their own. */
-  readonly reason: string;
-  readonly remedy: string;
-  /** Where the limit comes from. */
-  readonly source: string;
-  readonly mark: Mark;
+  /** Ids of the woods, or of the glue, that it names. */
+  readonly about: readonly string[];
 }

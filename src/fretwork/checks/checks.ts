@@ -2,7 +2,6 @@
  * Checks: what a careful maker would say about this build before the saw comes out. Combinations that cannot exist at all
  * are refused by neck/schema.ts; here are the unwise ones, and reminders. Limits: limits.ts.
  */
-import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
 import { cautionsFor } from './cautions.ts';
@@ -20,37 +19,24 @@ function settingTime(build: Build): Check[] {
   if (build.method === 'press') return [];
   const days = glueById(build.glueKind).fullHours / 24;
   if (build.restDays >= days) return [];
-  return [
-    check('strung-too-soon', 'warn', 'restDays', atLeast(days, build.restDays, 'day', 1), PRACTICE, {
-      reason: say`The strings go on before the glue has set through: it creeps, and the slots stay open.`,
-      remedy: say`Wait longer, or take a glue that sets sooner.`,
-    }),
-  ];
+  return [check('strung-too-soon', 'warn', 'restDays', atLeast('restDays', days, build.restDays), PRACTICE)];
 }
 
+/** Cautions that hold for the whole job, so that they stand among the checks too. */
 const REMINDERS = [
-  ['dust', 'boardWood', say`Extract, wear a mask, vacuum.`],
-  ['dust-sensitising', 'boardWood', say`Cover up, and stop at the first sign of irritation.`],
-  ['glue', 'glueKind', say`Read the data sheet of the glue in your hand.`],
-  ['listed-wood', 'boardWood', say`Check the listing before buying, selling or shipping.`],
+  ['dust', 'boardWood'],
+  ['dust-sensitising', 'boardWood'],
+  ['glue', 'glueKind'],
+  ['listed-wood', 'boardWood'],
 ] as const;
 
 function reminders(build: Build): Check[] {
   const cautions = cautionsFor(build);
-  return REMINDERS.flatMap(([code, parameter, remedy]) => {
+  return REMINDERS.flatMap(([code, parameter]) => {
     const caution = cautions.get(code);
-    return caution
-      ? [
-          check(
-            code,
-            'note',
-            parameter,
-            NO_MEASURE,
-            { source: caution.source, mark: caution.mark },
-            { reason: caution.text, remedy },
-          ),
-        ]
-      : [];
+    if (!caution) return [];
+    const { source, mark, about } = caution;
+    return [check(code, 'note', parameter, NO_MEASURE, { source, mark }, { about })];
   });
 }
 

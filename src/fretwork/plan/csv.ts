@@ -1,28 +1,21 @@
 /**
- * Tables as comma-separated values, RFC 4180: records end in CRLF; a field that holds a comma, a quote or a line end is
- * quoted, and quotes inside it are doubled. One header record with the units; a point for the decimals whatever the locale.
+ * A table of the plan as CSV: keys at the head, values in the units of their keys, codes as they are. It holds what was
+ * computed, in no language.
  */
-import type { UnitSystem } from '../../neck/units.ts';
-import { cellText, columnHeader, type Cell, type Table } from './tables.ts';
+import { filedValue } from '../../neck/quantities.ts';
+import { writeCsv, type CsvValue } from '../../neck/csv.ts';
+import { columnQuantity, type Cell, type ColumnKey, type Table } from './tables.ts';
 
-function field(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+function field(cell: Cell, key: ColumnKey): CsvValue {
+  if (cell === null || typeof cell === 'string') return cell;
+  const filed = (value: number | string) =>
+    typeof value === 'string' ? value : filedValue(value, columnQuantity(key)?.unit ?? 'mm');
+  return typeof cell === 'number' ? filed(cell) : cell.map(filed).join(' ');
 }
 
-/** Machines read the ASCII minus and the point only; words keep theirs. */
-function plainNumber(cell: Cell, text: string): string {
-  return typeof cell === 'string' ? text : text.replaceAll('−', '-').replace(/(\d),(?=\d)/g, '$1.');
-}
-
-const record = (fields: readonly string[]) => `${fields.map(field).join(',')}\r\n`;
-
-/** Mark that tells spreadsheets that a file is UTF-8; put it before the text when writing a file for them. */
-export const BYTE_ORDER_MARK = '\uFEFF';
-
-export function toCsv(table: Pick<Table, 'columns' | 'rows'>, system: UnitSystem): string {
-  const header = table.columns.map((column) => columnHeader(column, system));
-  const rows = table.rows.map((row) =>
-    record(row.map((cell, index) => plainNumber(cell, cellText(cell, table.columns[index]!, system)))),
+export function tableCsv({ columns, rows }: Pick<Table, 'columns' | 'rows'>): string {
+  return writeCsv(
+    columns,
+    rows.map((row) => row.map((cell, index) => field(cell, columns[index]!))),
   );
-  return record(header) + rows.join('');
 }

@@ -10,8 +10,6 @@
  * ch. 8 (from memory).
  * Assumed: a piece keeps its length when cut; sticks are alike and straight to their ends.
  */
-import { say } from '../../speech/language.ts';
-import { withDecimalSign } from '../../speech/quantity.ts';
 
 export interface Piece {
   readonly fret: number;
@@ -134,18 +132,16 @@ function search(sizes: readonly number[], capacity: number, bins: number): numbe
  */
 export function cuttingPlan(pieces: readonly Piece[], stickLengthMm: number, cutLossMm: number): CuttingPlan {
   if (!(stickLengthMm > 0 && stickLengthMm < Infinity)) {
-    throw new RangeError(withDecimalSign(say`stick length is ${stickLengthMm} mm; it must be more than 0 mm`));
+    throw new RangeError(`stick length is ${stickLengthMm} mm; it must be more than 0 mm`);
   }
   if (!(cutLossMm >= 0 && cutLossMm < Infinity)) {
-    throw new RangeError(withDecimalSign(say`loss at a cut is ${cutLossMm} mm; it must be 0 mm or more`));
+    throw new RangeError(`loss at a cut is ${cutLossMm} mm; it must be 0 mm or more`);
   }
   const sorted = [...pieces].sort((a, b) => b.lengthMm - a.lengthMm);
   for (const { fret, lengthMm } of sorted) {
     if (!(lengthMm > 0 && lengthMm <= stickLengthMm)) {
       throw new RangeError(
-        withDecimalSign(
-          say`the piece for fret ${fret} is ${lengthMm.toFixed(2)} mm; a stick of ${stickLengthMm} mm gives more than 0 and at most ${stickLengthMm} mm`,
-        ),
+        `the piece for fret ${fret} is ${lengthMm.toFixed(2)} mm; a stick of ${stickLengthMm} mm gives more than 0 and at most ${stickLengthMm} mm`,
       );
     }
   }
@@ -178,10 +174,4 @@ export function cuttingPlan(pieces: readonly Piece[], stickLengthMm: number, cut
     piecesMm,
     wasteMm: sticks.length * stickLengthMm - piecesMm,
   };
-}
-
-/** Sticks that first-fit decreasing needs for the same pieces. */
-export function firstFitDecreasing(pieces: readonly Piece[], stickLengthMm: number, cutLossMm: number): number {
-  const sizes = pieces.map((piece) => piece.lengthMm + cutLossMm).sort((a, b) => b - a);
-  return binCount(fit(sizes, stickLengthMm + cutLossMm, false));
 }

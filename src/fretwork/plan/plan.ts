@@ -1,16 +1,15 @@
 /** The whole fretwork plan of a build as plain data: what sheet, tables, template and picture read. */
 import type { Build } from '../../neck/build.ts';
 import { glueById, type Glue as GlueRecipe } from '../../neck/glues.ts';
-import { bendFor, fretBends, WRONG_RADIUS, type Bend, type FretBend, type WrongRadius } from '../bending.ts';
+import { bendFor, fretBends, type Bend, type FretBend } from '../bending.ts';
 import { cautionsFor, type Caution } from '../checks/cautions.ts';
 import type { Check } from '../checks/check-types.ts';
 import { checkFretwork } from '../checks/checks.ts';
 import type { CheckNumbers } from '../checks/checks-from-forces.ts';
 import { fretEnds, type FretEnd } from '../ends.ts';
-import type { Fact } from '../facts.ts';
 import { glueNeeded, type Glue } from '../glue.ts';
 import { crownBudget, type CrownBudget } from '../levelling.ts';
-import { compareMetals, METAL_FACTS, tightestRadiusMm, type MetalRow } from './metal-comparison.ts';
+import { compareMetals, tightestRadiusMm, type MetalRow } from './metal-comparison.ts';
 import { seatingPlan, type SeatingNumbers, type SeatingPlan } from './seating-plan.ts';
 import { slots, type Slot } from '../slots.ts';
 import { fretworkSteps, type Step } from './steps.ts';
@@ -29,7 +28,6 @@ export interface FretworkPlan {
   /** The bend for all frets, over the tightest radius of the board, and for each fret by itself. */
   readonly bend: Bend;
   readonly bends: readonly FretBend[];
-  readonly wrongRadius: readonly WrongRadius[];
   readonly glue: Glue;
   /** Undefined for a press fit. */
   readonly glueRecipe?: GlueRecipe;
@@ -37,7 +35,6 @@ export interface FretworkPlan {
   readonly steps: readonly Step[];
   readonly cautions: readonly Caution[];
   readonly metals: readonly MetalRow[];
-  readonly metalFacts: readonly Fact[];
   readonly levelling?: readonly CrownBudget[];
   readonly checks: readonly Check[];
 }
@@ -57,14 +54,12 @@ export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkP
     order: wireOrder(build, wire),
     bend: bendFor(build, tightestRadiusMm(build)),
     bends: fretBends(build, ends),
-    wrongRadius: WRONG_RADIUS,
     glue: glueNeeded(build, ends),
     ...(build.method === 'press' ? {} : { glueRecipe: glueById(build.glueKind) }),
     seating: seatingPlan(build, ends, numbers.seating),
     steps: fretworkSteps(build),
     cautions: [...cautionsFor(build).values()],
     metals: compareMetals(build),
-    metalFacts: METAL_FACTS,
     ...(levelling
       ? {
           levelling: crownBudget(

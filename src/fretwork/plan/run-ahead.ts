@@ -10,8 +10,6 @@
  * the studs' curve bends over, so k' asks for a little too much change; saw or shave one slot, seat one fret, look again.
  * Source: superposition; the linear step is an engineering approximation.
  */
-import { say } from '../../speech/language.ts';
-import { withDecimalSign } from '../../speech/quantity.ts';
 
 export type RunAheadAdvice =
   /** Within the band: go on. */
@@ -34,7 +32,6 @@ export interface RunAhead {
   /** Kerf for the remaining slots; undefined where no kerf does it. */
   readonly kerfMm?: number;
   readonly advice: RunAheadAdvice;
-  readonly text: string;
 }
 
 export interface RunAheadInput {
@@ -50,14 +47,6 @@ export interface RunAheadInput {
   readonly studWidthMm: number;
 }
 
-const TEXT: Record<RunAheadAdvice, string> = {
-  'go-on': say`The bow is where it should be. Seat the next quarter.`,
-  'widen-kerf': say`The bow runs ahead. Stop. Gauge the kerf of an empty slot: one that came out too narrow, or dust and filler left in it, is the usual reason. Widen the empty slots a little, seat one fret, and lay the straightedge on again.`,
-  'glue-the-rest': say`The bow is already all that was wanted. Open the remaining slots until the tang drops in by hand, and glue those frets.`,
-  'past-target': say`The bow is past what was wanted, and the remaining frets can only hold it. Glue them in without wedging, or lift the last frets, open their slots and glue them too. Slacken a rod that was tight. Do not count on string tension for the rest before you have looked at the strung prediction.`,
-  behind: say`There is less bow than predicted. Nothing needs mending now: check that the frets are home and hold, and enter the measurement in the bench log.`,
-};
-
 /** @throws {RangeError} when the prediction so far is zero or of another sign than the whole, or a number is not finite. */
 export function runAhead(input: RunAheadInput): RunAhead {
   const { predictedSoFarMm, measuredSoFarMm, predictedFullMm, tolerance, kerfMm, studWidthMm } = input;
@@ -67,9 +56,7 @@ export function runAhead(input: RunAheadInput): RunAhead {
   }
   if (!(predictedSoFarMm * predictedFullMm > 0)) {
     throw new RangeError(
-      withDecimalSign(
-        say`predicted bow so far is ${predictedSoFarMm} mm and ${predictedFullMm} mm with all frets in; both must bow the same way and not be 0 mm`,
-      ),
+      `predicted bow so far is ${predictedSoFarMm} mm and ${predictedFullMm} mm with all frets in; both must bow the same way and not be 0 mm`,
     );
   }
   const ratio = measuredSoFarMm / predictedSoFarMm;
@@ -97,6 +84,5 @@ export function runAhead(input: RunAheadInput): RunAhead {
     restShare,
     ...(advice === 'widen-kerf' ? { kerfMm: studWidthMm - restShare * (studWidthMm - kerfMm) } : {}),
     advice,
-    text: TEXT[advice],
   };
 }

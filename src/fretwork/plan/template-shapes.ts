@@ -2,11 +2,8 @@
  * The cutting template as lines and words in millimetres: x from the nut along the centre line, z across, the board seen
  * from above. Positions are those of slots.ts; across, a radiused board is drawn as it projects, not along its arc.
  */
-import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
 import { boardEndMm, boardWidthMm } from '../../neck/neck-shape.ts';
-import type { UnitSystem } from '../../neck/units.ts';
-import { formatQuantity } from '../../speech/quantity.ts';
 import { fretEnds, type FretEnd } from '../ends.ts';
 
 export type LineKind = 'edge' | 'centre' | 'slot' | 'nut' | 'binding' | 'join' | 'bar';
@@ -40,6 +37,13 @@ export interface TemplateShapes {
   readonly halfMm: number;
 }
 
+/** What is written beside the lines. */
+export interface LineWords {
+  readonly nut: string;
+  /** The distance of a slot from the nut. */
+  readonly position: (xMm: number) => string;
+}
+
 /** Distance of the fret numbers and positions from the edge of the board. */
 const NUMBER_OFF_MM = 3.5;
 const POSITION_OFF_MM = 2;
@@ -64,7 +68,7 @@ function bindingLines(build: Build, ends: readonly FretEnd[]): TemplateLine[] {
   });
 }
 
-export function templateShapes(build: Build, system: UnitSystem): TemplateShapes {
+export function templateShapes(build: Build, words: LineWords): TemplateShapes {
   const ends = fretEnds(build);
   const end = boardEndMm(build);
   const half = (x: number) => boardWidthMm(build, x) / 2;
@@ -84,14 +88,14 @@ export function templateShapes(build: Build, system: UnitSystem): TemplateShapes
     })),
   ];
   const texts: TemplateText[] = [
-    { x: 0, y: -half(0) - NUMBER_OFF_MM, sizeMm: 3, text: say`nut`, anchor: 'middle' },
+    { x: 0, y: -half(0) - NUMBER_OFF_MM, sizeMm: 3, text: words.nut, anchor: 'middle' },
     ...ends.flatMap(({ fret, xMm, boardHalfMm }): TemplateText[] => [
       { x: xMm, y: -boardHalfMm - NUMBER_OFF_MM, sizeMm: 3, text: String(fret), anchor: 'middle' },
       {
         x: xMm,
         y: boardHalfMm + POSITION_OFF_MM,
         sizeMm: 2.4,
-        text: formatQuantity(xMm, 'mm', 2, system),
+        text: words.position(xMm),
         anchor: 'start',
         upright: true,
       },

@@ -9,15 +9,14 @@
  *
  * Paper: A4 297 × 210 mm (ISO 216); Letter 11 × 8.5 in.
  */
-import { say } from '../../speech/language.ts';
 import type { Build } from '../../neck/build.ts';
-import { MM_PER_INCH, type UnitSystem } from '../../neck/units.ts';
-import { withDecimalSign } from '../../speech/quantity.ts';
+import { MM_PER_INCH } from '../../neck/units.ts';
 import {
   clipLine,
   LABEL_ROOM_MM,
   templateShapes,
   type LineKind,
+  type LineWords,
   type TemplateLine,
   type TemplateShapes,
   type TemplateText,
@@ -49,9 +48,14 @@ const HEADING_ROOM_MM = 10;
 /** Middle of a join's cross beyond the edge: the positions end at about 14 mm. */
 const JOIN_OFF_MM = 17;
 
-/** What is written on every sheet beside the drawing, e.g. name of the build, version, date. */
-export interface TemplateWords {
+/** What is written on the sheets beside the drawing. */
+export interface TemplateWords extends LineWords {
+  /** Name of the build, version, date. */
   readonly heading: string;
+  readonly page: (index: number, count: number) => string;
+  /** The heading of a sheet, with how to print it. */
+  readonly advice: (heading: string) => string;
+  readonly join: string;
 }
 
 /** A number for SVG: four decimals of a millimetre, no exponent. */
@@ -105,22 +109,20 @@ function sheet(lengthMm: number, heightMm: number, title: string, body: readonly
   ].join('\n');
 }
 
-const advice = (heading: string) => say`${heading} — print at 100 %, then measure both bars`;
-
 /** Height of the drawing with its labels, bars and heading, mm. */
 function bodyHeightMm(shapes: TemplateShapes): number {
   return HEADING_ROOM_MM + 2 * (shapes.halfMm + LABEL_ROOM_MM) + BAR_ROOM_MM;
 }
 
 /** The whole template on one sheet as long as the board. */
-export function templateSvg(build: Build, words: TemplateWords, system: UnitSystem): string {
-  const shapes = templateShapes(build, system);
+export function templateSvg(build: Build, words: TemplateWords): string {
+  const shapes = templateShapes(build, words);
   const length = Math.max(shapes.toMm - shapes.fromMm, 130) + 2 * MARGIN_MM;
   const height = bodyHeightMm(shapes) + 2 * MARGIN_MM;
   const dx = MARGIN_MM - shapes.fromMm;
   const dy = MARGIN_MM + HEADING_ROOM_MM + LABEL_ROOM_MM + shapes.halfMm;
   return sheet(length, height, words.heading, [
-    drawText({ x: MARGIN_MM, y: MARGIN_MM + 4, sizeMm: 4, text: advice(words.heading), anchor: 'start' }, 0, 0),
+    drawText({ x: MARGIN_MM, y: MARGIN_MM + 4, sizeMm: 4, text: words.advice(words.heading), anchor: 'start' }, 0, 0),
     ...shapes.lines.map((line) => drawLine(line, dx, dy)),
     ...shapes.texts.map((text) => drawText(text, dx, dy)),
     bars(MARGIN_MM, dy + shapes.halfMm + LABEL_ROOM_MM + 4),
@@ -147,15 +149,13 @@ export interface TemplatePage {
  * The template on pages of landscape paper, in order from the nut.
  * @throws {RangeError} when the board is wider than the paper.
  */
-export function templatePages(build: Build, words: TemplateWords, system: UnitSystem, paper: Paper): TemplatePage[] {
+export function templatePages(build: Build, words: TemplateWords, paper: Paper): TemplatePage[] {
   const { lengthMm, heightMm, label } = PAPERS[paper];
-  const shapes = templateShapes(build, system);
+  const shapes = templateShapes(build, words);
   const needed = bodyHeightMm(shapes) + 2 * MARGIN_MM;
   if (needed > heightMm) {
     throw new RangeError(
-      withDecimalSign(
-        say`the template is ${n(needed)} mm high with its labels; ${label} gives at most ${n(heightMm)} mm`,
-      ),
+      `the template is ${n(needed)} mm high with its labels; ${label} gives at most ${n(heightMm)} mm`,
     );
   }
   const printable = lengthMm - 2 * MARGIN_MM;
@@ -171,10 +171,10 @@ export function templatePages(build: Build, words: TemplateWords, system: UnitSy
     const toMm = Math.min(shapes.toMm, fromMm + printable);
     const dx = MARGIN_MM - fromMm;
     const within = (x: number) => x >= fromMm && x <= toMm;
-    const heading = say`${words.heading}, page ${index + 1} of ${count}`;
+    const heading = words.page(index + 1, count);
     const meets = joins.filter(within);
     const svg = sheet(lengthMm, heightMm, heading, [
-      drawText({ x: MARGIN_MM, y: MARGIN_MM + 4, sizeMm: 4, text: advice(heading), anchor: 'start' }, 0, 0),
+      drawText({ x: MARGIN_MM, y: MARGIN_MM + 4, sizeMm: 4, text: words.advice(heading), anchor: 'start' }, 0, 0),
       ...shapes.lines
         .map((line) => clipLine(line, fromMm, toMm))
         .filter((line) => line !== undefined)
@@ -187,7 +187,7 @@ export function templatePages(build: Build, words: TemplateWords, system: UnitSy
             x: x + (x - fromMm < printable / 2 ? 4 : -4),
             y: -shapes.halfMm - JOIN_OFF_MM - 1,
             sizeMm: 2.4,
-            text: say`join here: lay the crosses on each other`,
+            text: words.join,
             anchor: x - fromMm < printable / 2 ? 'start' : 'end',
           },
           dx,

@@ -6,6 +6,7 @@
  */
 import { say } from '../../speech/language.ts';
 import Papa from 'papaparse';
+import { unguardedText, writeCsv } from '../../neck/csv.ts';
 import { MM_PER_INCH, type UnitSystem } from '../../neck/units.ts';
 import type { Method } from '../prediction-types.ts';
 import { entryProblems, LOG_NUMBERS, problem, type LogEntry, type LogNumber, type LogProblem } from './entry.ts';
@@ -15,8 +16,6 @@ export type ReadLog =
   | { readonly ok: false; readonly problems: readonly LogProblem[] };
 
 const TEXT_COLUMNS = ['date', 'neck', 'method'] as const;
-/** Starts that make a formula, apostrophes before them included, so that reading takes off what writing put on. */
-const FORMULA = /^'*[=+\-@\t\r]/;
 
 function headerOf({ name, unit }: LogNumber, system: UnitSystem): string {
   if (unit === '') return name;
@@ -27,14 +26,14 @@ function headerOf({ name, unit }: LogNumber, system: UnitSystem): string {
 export function writeLog(entries: readonly LogEntry[], system: UnitSystem = 'metric'): string {
   const scale = (column: LogNumber) => (column.unit === 'mm' && system === 'inch' ? MM_PER_INCH : 1);
   const rows = entries.map((entry) => [
-    ...TEXT_COLUMNS.map((id) => (FORMULA.test(entry[id]) ? `'${entry[id]}` : entry[id])),
+    ...TEXT_COLUMNS.map((id) => entry[id]),
     ...LOG_NUMBERS.map((column) => {
       const value = entry[column.id];
-      return value === null ? '' : String(value / scale(column));
+      return value === null ? null : value / scale(column);
     }),
   ]);
   const header = [...TEXT_COLUMNS, ...LOG_NUMBERS.map((column) => headerOf(column, system))];
-  return `${Papa.unparse([header, ...rows], { newline: '\r\n' })}\r\n`;
+  return writeCsv(header, rows);
 }
 
 /** Where a column of the table stands in a file, and what its values are multiplied by. */
@@ -100,8 +99,7 @@ function readRow(
 ): { readonly entry?: LogEntry; readonly problems: LogProblem[] } {
   const problems: LogProblem[] = [];
   const textOf = (id: (typeof TEXT_COLUMNS)[number]) => {
-    const cell = cells[text.get(id)!] ?? '';
-    return cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell;
+    return unguardedText(cells[text.get(id)!] ?? '');
   };
   const values = LOG_NUMBERS.map(({ id, name, unit, min, max, whenEmpty }): [string, number | null] => {
     const place = numbers.get(id);

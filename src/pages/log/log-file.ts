@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import { readLog, writeLog } from '../../mechanics/bench-log/csv.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
-import { BYTE_ORDER_MARK } from '../../fretwork/plan/csv.ts';
+import { BYTE_ORDER_MARK } from '../../neck/csv.ts';
 import { sameEntry } from '../../state/bench-log/log-record.ts';
 import { offerDownload, pickFile } from '../../kit/files.ts';
 import { inReadersUnits } from '../../speech/log-messages.ts';

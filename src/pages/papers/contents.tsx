@@ -1,12 +1,13 @@
 /** Leads to the parts of the sheet. Buttons, not links: a link would take the place of the sheet in the address. */
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { STEP_WORDS } from '../../speech/en/steps.ts';
 
 /** The parts in the order of the sheet, with the ids of their sections. */
-const partsOfSheet = () =>
+const parts = () =>
   [
     ['expected', PLAN_WORDS.expected.title],
     ['checks', PLAN_WORDS.checks.title],
-    ['steps', PLAN_WORDS.steps.title],
+    ['steps', STEP_WORDS.title],
     ['quarters', PLAN_WORDS.quarters.title],
     ['slots', PLAN_WORDS.tables.slots.title],
     ['wire', PLAN_WORDS.tables.wire.title],
@@ -27,7 +28,7 @@ function leadTo(id: string): void {
 export function Contents() {
   return (
     <nav className="sheet-contents screen-only" aria-label={PLAN_WORDS.contents}>
-      {partsOfSheet().map(([id, title]) => (
+      {parts().map(([id, title]) => (
         <button key={id} type="button" className="link" onClick={() => leadTo(id)}>
           {title}
         </button>

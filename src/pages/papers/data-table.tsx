@@ -1,8 +1,7 @@
 /** A table of the plan: on a narrow screen it scrolls sideways with its first column held, on paper its head repeats. */
 import type { ReactNode } from 'react';
-import { withinSentence } from '../../speech/language.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import type { Table } from '../../fretwork/plan/tables.ts';
+import type { ColumnKey, Table } from '../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../speech/en/papers.ts';
 import { foldTable, type ShownColumn } from './folded-table.ts';
 
@@ -57,15 +56,15 @@ export function SheetTable({ caption, columns, rows, className }: SheetTableProp
 interface DataTableProps {
   readonly table: Table;
   readonly system: UnitSystem;
-  readonly keep?: readonly string[];
-  readonly without?: readonly string[];
+  readonly keep?: readonly ColumnKey[];
+  readonly without?: readonly ColumnKey[];
   /** What goes before that which all rows have alike. */
   readonly alike?: string;
 }
 
 /** A table of the library; what is alike in all rows is said once above it. */
 export function DataTable({ table, system, keep, without, alike = PLAN_WORDS.allFrets }: DataTableProps) {
-  const { columns, rows, common, title } = foldTable(table, system, {
+  const { columns, rows, common } = foldTable(table, system, {
     ...(keep ? { keep } : {}),
     ...(without ? { without } : {}),
   });
@@ -73,16 +72,20 @@ export function DataTable({ table, system, keep, without, alike = PLAN_WORDS.all
     <>
       {common.length > 0 && (
         <p className="sheet-common">
-          <strong>{alike}:</strong>{' '}
-          {common.map(({ label, text }, index) => (
+          <strong>{alike}</strong>{' '}
+          {common.map(({ label, text }) => (
             <span key={label} className="sheet-pair">
-              {withinSentence(label)} <b>{text}</b>
-              {index < common.length - 1 ? '; ' : '.'}
+              {label}: <b>{text}</b>
             </span>
           ))}
         </p>
       )}
-      <SheetTable caption={title} columns={columns} rows={rows} className={`table-${table.id}`} />
+      <SheetTable
+        caption={PLAN_WORDS.tables[table.id].title}
+        columns={columns}
+        rows={rows}
+        className={`table-${table.id}`}
+      />
     </>
   );
 }

@@ -1,9 +1,9 @@
 /** Hands the papers' files to the person. What is rarely asked for is loaded when it is. */
 import type { Build } from '../../neck/build.ts';
-import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { Table } from '../../fretwork/plan/tables.ts';
-import { templateSvg } from '../../fretwork/plan/template.ts';
+import { templateSvg, type TemplateWords } from '../../fretwork/plan/template.ts';
 import type { BackbowStore } from '../../state/store.ts';
 import { SOLVER_WORDS } from '../../speech/en/solver.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
@@ -25,23 +25,31 @@ export function offerFile(name: string, content: Blob): void {
 
 const bytes = (content: Uint8Array, type: string) => new Blob([content as Uint8Array<ArrayBuffer>], { type });
 
-export function saveTable(build: Build, table: Table, system: UnitSystem): void {
-  offerFile(csvFileName(build, table), new Blob([csvText(table, system)], { type: 'text/csv;charset=utf-8' }));
+export function saveTable(build: Build, table: Table): void {
+  offerFile(csvFileName(build, table), new Blob([csvText(table)], { type: 'text/csv;charset=utf-8' }));
 }
 
-export async function saveAllTables(build: Build, tables: readonly Table[], system: UnitSystem): Promise<void> {
+export async function saveAllTables(build: Build, tables: readonly Table[]): Promise<void> {
   const { strToU8, zipSync } = await import('fflate');
-  const entries = tables.map((table) => [csvFileName(build, table), strToU8(csvText(table, system))] as const);
+  const entries = tables.map((table) => [csvFileName(build, table), strToU8(csvText(table))] as const);
   offerFile(fileName(build.name, 'tables.zip'), bytes(zipSync(Object.fromEntries(entries)), 'application/zip'));
 }
 
-/** What is written on every page of the template. @param date as printed */
-export function templateHeading(build: Build, date: string): string {
-  return TEMPLATE_WORDS.heading(build.name, SHEETS_WORDS.version(PROGRAM_VERSION), date);
+/** What is written on the template. @param date as printed */
+export function templateWords(build: Build, system: UnitSystem, date: string): TemplateWords {
+  const heading = TEMPLATE_WORDS.heading(build.name, SHEETS_WORDS.version(PROGRAM_VERSION), date);
+  return {
+    heading,
+    page: (index, count) => TEMPLATE_WORDS.sheet(heading, index, count),
+    advice: TEMPLATE_WORDS.advice,
+    join: TEMPLATE_WORDS.joinHere,
+    nut: TEMPLATE_WORDS.nut,
+    position: (xMm) => formatQuantity(xMm, 'mm', 2, system),
+  };
 }
 
 export function saveTemplate(build: Build, system: UnitSystem, date: string): void {
-  const svg = templateSvg(build, { heading: templateHeading(build, date) }, system);
+  const svg = templateSvg(build, templateWords(build, system, date));
   offerFile(fileName(build.name, 'template.svg'), new Blob([svg], { type: 'image/svg+xml' }));
 }
 

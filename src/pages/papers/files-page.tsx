@@ -106,7 +106,7 @@ export function FilesPage({ build, solution, system }: FilesPageProps) {
             <FileRow
               title={FILES_WORDS.allTables}
               says={FILES_WORDS.tablesSay}
-              onSave={() => saveAllTables(build, tables, system)}
+              onSave={() => saveAllTables(build, tables)}
             />
           </>
         )}
@@ -120,7 +120,7 @@ export function FilesPage({ build, solution, system }: FilesPageProps) {
               key={table.id}
               type="button"
               aria-label={PLAN_WORDS.saveTable(title)}
-              onClick={() => saveTable(build, table, system)}
+              onClick={() => saveTable(build, table)}
             >
               {title}
             </button>

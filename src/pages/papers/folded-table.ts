@@ -1,7 +1,7 @@
 /** A table as it is shown: what is the same in every row is said once above it, and columns without content are left out. */
 import type { UnitSystem } from '../../neck/units.ts';
-import { unitLabel } from '../../speech/quantity.ts';
-import { columnHeader, shownTable, type Table } from '../../fretwork/plan/tables.ts';
+import { isForHand, type ColumnKey, type Table } from '../../fretwork/plan/tables.ts';
+import { columnHeader, columnName, columnUnit, shownTable } from '../../speech/tables.ts';
 
 export interface ShownColumn {
   readonly id: string;
@@ -12,46 +12,41 @@ export interface ShownColumn {
 
 export interface FoldedTable {
   readonly id: Table['id'];
-  readonly title: string;
   readonly columns: readonly ShownColumn[];
   readonly rows: readonly (readonly string[])[];
   /** What is alike for all rows, with its unit. */
   readonly common: readonly { readonly label: string; readonly text: string }[];
 }
 
-/** Column that is filled in by hand. */
-const BLANK = 'measured';
-
 /**
- * @param keep ids of columns that stay even when all their rows are alike; the first column always does
- * @param without ids of columns to leave out
+ * @param keep columns that stay even when all their rows are alike; the first column always does
+ * @param without columns to leave out
  */
 export function foldTable(
   table: Table,
   system: UnitSystem,
-  { keep = [], without = [] }: { readonly keep?: readonly string[]; readonly without?: readonly string[] } = {},
+  { keep = [], without = [] }: { readonly keep?: readonly ColumnKey[]; readonly without?: readonly ColumnKey[] } = {},
 ): FoldedTable {
   const { rows } = shownTable(table, system);
   const columns: (ShownColumn & { readonly index: number })[] = [];
   const common: { label: string; text: string }[] = [];
-  for (const [index, column] of table.columns.entries()) {
-    if (without.includes(column.id)) continue;
+  for (const [index, key] of table.columns.entries()) {
+    if (without.includes(key)) continue;
     const numeric = table.rows.some((row) => typeof row[index] === 'number');
-    const isBlank = column.id === BLANK;
-    const stays = index === 0 || isBlank || keep.includes(column.id);
+    const isBlank = isForHand(key);
+    const stays = index === 0 || isBlank || keep.includes(key);
     const texts = rows.map((row) => row[index]!);
     if (!stays && texts.every((text) => text === '')) continue;
     if (!stays && rows.length > 1 && texts.every((text) => text === texts[0])) {
-      const unit = numeric && column.unit !== undefined ? unitLabel(column.unit, system) : '';
-      common.push({ label: column.label, text: unit === '' ? texts[0]! : `${texts[0]!}\u00a0${unit}` });
+      const unit = numeric ? columnUnit(key, system) : '';
+      common.push({ label: columnName(key), text: unit === '' ? texts[0]! : `${texts[0]!}\u00a0${unit}` });
       continue;
     }
-    const header = columnHeader(column, system);
-    columns.push({ id: column.id, header, index, kind: isBlank ? 'blank' : numeric ? 'number' : 'words' });
+    const header = columnHeader(key, system);
+    columns.push({ id: key, header, index, kind: isBlank ? 'blank' : numeric ? 'number' : 'words' });
   }
   return {
     id: table.id,
-    title: table.title,
     columns: columns.map(({ id, header, kind }) => ({ id, header, kind })),
     rows: rows.map((row) => columns.map(({ index }) => row[index]!)),
     common,

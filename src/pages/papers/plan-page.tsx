@@ -33,7 +33,7 @@ export function PlanPage({ solution, system }: PlanPageProps) {
   const sheet = useMemo(() => sheetPlan(solution, uncertainty), [solution, uncertainty]);
   const { build, plan } = sheet;
   const date = useToday();
-  const onSave = (table: Table) => saveTable(build, table, system);
+  const onSave = (table: Table) => saveTable(build, table);
   usePageRules(
     sheetPageRules(
       `${isolated(build.name)} – ${PLAN_WORDS.title}`,

@@ -7,7 +7,7 @@ import { TEMPLATE_WORDS } from '../../speech/en/papers.ts';
 import { useToday } from './use-today.ts';
 import { inWholePixels } from './whole-pixels.ts';
 import { templatePageRules, usePageRules } from './page-rules.ts';
-import { saveTemplate, templateHeading } from './downloads.ts';
+import { saveTemplate, templateWords } from './downloads.ts';
 
 const PAPER_IDS = Object.keys(PAPERS) as readonly Paper[];
 
@@ -22,8 +22,7 @@ export function TemplatePage({ build, system }: TemplatePageProps) {
   const [paper, setPaper] = useState<Paper>(system === 'inch' ? 'letter' : 'a4');
   const date = useToday();
   const pages = useMemo(() => {
-    const heading = templateHeading(build, date);
-    return templatePages(build, { heading }, system, paper).map(({ svg }) => inWholePixels(svg));
+    return templatePages(build, templateWords(build, system, date), paper).map(({ svg }) => inWholePixels(svg));
   }, [build, system, paper, date]);
   usePageRules(templatePageRules(paper));
   const { label } = PAPERS[paper];

@@ -1,5 +1,13 @@
 /** Alles auf Deutsch. */
 import type { Catalogue } from '../catalogue.ts';
+import * as cautions from './cautions.ts';
+import * as checks from './checks.ts';
+import * as planTables from './plan-tables.ts';
+import * as quantities from './quantities.ts';
+import * as runAhead from './run-ahead.ts';
+import * as sources from './sources.ts';
+import * as steps from './steps.ts';
+import * as wire from './wire.ts';
 import * as compare from './compare.ts';
 import * as controls from './controls.ts';
 import * as customer from './customer.ts';
@@ -17,7 +25,6 @@ import * as page from './page.ts';
 import * as panels from './panels.ts';
 import * as papers from './papers.ts';
 import * as predict from './predict.ts';
-import { FRETWORK_SENTENCES } from './sentences/fretwork.ts';
 import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
 import * as scene from './scene.ts';
 import * as share from './share.ts';
@@ -25,6 +32,14 @@ import * as signs from './signs.ts';
 import * as uncertainty from './uncertainty.ts';
 
 export const GERMAN: Catalogue = {
+  ...cautions,
+  ...checks,
+  ...planTables,
+  ...quantities,
+  ...runAhead,
+  ...sources,
+  ...steps,
+  ...wire,
   ...compare,
   ...controls,
   ...customer,
@@ -47,7 +62,6 @@ export const GERMAN: Catalogue = {
   ...signs,
   ...uncertainty,
   SENTENCES: {
-    ...FRETWORK_SENTENCES,
     ...MECHANICS_SENTENCES,
   },
 };

@@ -29,30 +29,6 @@ export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   band: (low, high) => `${low} bis ${high}`,
 };
 
-export const CHECK_WORDS: typeof english.CHECK_WORDS = {
-  title: 'Prüfungen',
-  severities: { stop: 'Halt', warn: 'Achtung', note: 'Hinweis' },
-  none: 'Nichts einzuwenden.',
-  more: (count, serious) => {
-    if (count === 0) return 'ganz lesen';
-    const notes = count - serious;
-    const parts = [
-      serious > 0 ? `${serious} weitere` : '',
-      notes > 0 ? (notes === 1 ? '1 Hinweis' : `${notes} Hinweise`) : '',
-    ];
-    return parts.filter(Boolean).join(', ');
-  },
-  fewer: 'nur das Wichtigste',
-  numbers: (value, kind, limit) => `Es sind ${value}; ${kind === 'least' ? 'mindestens' : 'höchstens'} ${limit}`,
-  fret: (fret) => `am Bund ${fret}`,
-  frets: (first, last, count) =>
-    count === last - first + 1
-      ? `an den Bünden ${first} bis ${last}`
-      : `an ${count} Bünden zwischen ${first} und ${last}`,
-  change: (label) => `ändern: ${label}`,
-  lists: { strings: 'Saiten', binding: 'Lagen der Einfassung' },
-};
-
 export const CHART_WORDS: typeof english.CHART_WORDS = {
   title: 'Die Linie der Bundoberkanten',
   straightedge: 'Lineal',

@@ -77,26 +77,6 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
 
   checks: {
     title: 'Prüfungen, bevor Sie beginnen',
-    none: 'Nichts einzuwenden.',
-    source: (source) => `Quelle: ${source}.`,
-  },
-
-  steps: {
-    title: 'Arbeitsschritte der Reihe nach',
-    done: 'getan',
-    mind: 'Achtung',
-    asAt: (step) => `wie bei Schritt ${step}`,
-    names: {
-      dust: 'Staub',
-      'dust-sensitising': 'Staub, der überempfindlich macht',
-      'wire-ends': 'Drahtenden',
-      pressing: 'Pressen',
-      glue: 'Leim',
-      solvents: 'Lösemittel',
-      strings: 'Saiten',
-      rod: 'Spannstab',
-      'listed-wood': 'Geschütztes Holz',
-    },
   },
 
   quarters: {
@@ -108,13 +88,6 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     aheadNote:
       'Suchen Sie die Zeile für die Bünde, die drin sind, und die Biegung, die Sie messen. Bis zu einer Zeile mit „weiter“ geht es weiter; darüber hinaus halten Sie an und lesen quer. Erst einen Schlitz weiten, einen Bund setzen, wieder messen.',
     in: 'Bünde ein',
-    labels: {
-      'go-on': 'weiter',
-      'widen-kerf': 'die leeren Schlitze weiten',
-      'glue-the-rest': 'den Rest leimen',
-      'past-target': 'über das Gewünschte hinaus',
-      behind: 'im Rückstand',
-    },
     shows: 'Biegung gemessen',
     times: 'Mal die Vorhersage',
     end: 'Biegung am Ende, unverändert',
@@ -163,7 +136,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     open: (radius, stays) =>
       `Die Rolle aufbiegen, über gerade hinaus, auf ${radius} andersherum; ${stays} der Biegung bleiben.`,
     openStraight: (stays) => `Die Rolle gerade aufbiegen; ${stays} der Biegung bleiben.`,
-    tightest: 'Gerechnet für den engsten Radius unter einem Bund; die Drahttabelle hat jeden einzeln.',
+    tightest: 'Für den engsten Radius unter einem Bund; die Drahttabelle hat jeden einzeln.',
     wrongTitle: 'Mit falschem Radius',
     when: 'Wenn',
     happens: 'Was geschieht',
@@ -181,8 +154,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
   },
 
   levelling: {
-    bare: 'Gerechnet für das Abrichten auf der Bank, ohne Saiten und mit neutralem Spannstab.',
-    strung: 'Gerechnet für das Abrichten unter nachgestelltem Saitenzug, Spannstab neutral.',
+    bare: 'Für das Abrichten auf der Werkbank, Saiten ab, Spannstab locker. Mit dem Stand des Spannstabs abrichten, bei dem das Griffbrett gerade gerichtet wurde.',
+    strung: 'Für das Abrichten unter nachgestelltem Saitenzug, Spannstab locker.',
     assumed: 'Der Entwurf sagt noch nicht, wo die Bünde abgerichtet werden; das steht unter Zeit und Klima.',
     none: 'Es ließ sich kein Vorrat rechnen.',
   },
@@ -190,12 +163,6 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
   metalSources: 'Quellen der Werte',
   facts: {
     title: 'Nickel, Abnutzung, Biegen: was man weiß',
-    marks: {
-      src: 'in der genannten Quelle gelesen',
-      mem: 'aus dem Gedächtnis, nach der genannten Quelle',
-      calc: 'hier gerechnet',
-      practice: 'Werkstattbrauch, ohne Quelle',
-    },
   },
 
   record: {
@@ -268,6 +235,10 @@ export const TEMPLATE_WORDS: typeof english.TEMPLATE_WORDS = {
   join: 'Die Kreuze eines Blattes an einem Fenster auf die des nächsten legen und die Blätter zusammenkleben.',
   page: (index, count) => `Blatt ${index} von ${count}`,
   heading: (name, version, date) => `${name}, ${version}, ${date}`,
+  sheet: (heading, index, count) => `${heading}, Blatt ${index} von ${count}`,
+  advice: (heading) => `${heading} – mit 100 % drucken, dann beide Maßstäbe nachmessen`,
+  nut: 'Sattel',
+  joinHere: 'hier ansetzen: die Kreuze aufeinanderlegen',
 };
 
 export const FILES_WORDS: typeof english.FILES_WORDS = {
@@ -275,7 +246,8 @@ export const FILES_WORDS: typeof english.FILES_WORDS = {
   intro: 'Alles entsteht hier, in Ihrem Browser; nichts wird irgendwohin geschickt.',
   save: 'Sichern',
   tables: 'Tabellen, als CSV',
-  tablesSay: 'Werte durch Kommas getrennt, mit den Einheiten im Kopf, in den Einheiten, die die Seite zeigt; UTF-8.',
+  tablesSay:
+    'Durch Kommas getrennte Werte für Tabellenprogramme und Skripte: Zahlen mit Dezimalpunkt, die Einheit im Namen jeder Spalte (Mm: Millimeter, N: Newton), in jeder Sprache gleich.',
   allTables: 'Alle Tabellen in einer ZIP-Datei',
   template: 'Sägeschablone, als SVG',
   templateSay: 'Eine Zeichnung in voller Größe, so lang wie das Griffbrett.',
@@ -283,7 +255,7 @@ export const FILES_WORDS: typeof english.FILES_WORDS = {
   projectSay: 'Der Entwurf selbst, um ihn in Backbow wieder zu öffnen.',
   model: '3D-Datei, als binäres glTF',
   modelSay: (factor, moment) =>
-    `Der Hals, wie das Bild ihn zeigt: ${moment}, ${factor}. Längen in Metern, wie glTF es verlangt; Faktor und Stand der Arbeit sind darin vermerkt.`,
+    `Der Hals, wie das Bild ihn zeigt: ${moment}, ${factor}. Längen in Metern, wie glTF es verlangt; Überhöhung und Stand der Arbeit stehen in der Datei.`,
   picture: 'Bild, als PNG',
   pictureSay: (view) => `Das Bild in seiner jetzigen Ansicht (${view}), mit Faktor, Maßstab und Fassung darin.`,
   pictureWide: '2400 × 1500 Bildpunkte',

@@ -79,26 +79,6 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
 
   checks: {
     title: 'Checks before you begin',
-    none: 'Nothing to object to.',
-    source: (source: string) => `Source: ${source}.`,
-  },
-
-  steps: {
-    title: 'Steps, in order',
-    done: 'done',
-    mind: 'Mind',
-    asAt: (step: number) => `as at step ${step}`,
-    names: {
-      dust: 'Dust',
-      'dust-sensitising': 'Dust that sensitises',
-      'wire-ends': 'Wire ends',
-      pressing: 'Pressing',
-      glue: 'Glue',
-      solvents: 'Solvents',
-      strings: 'Strings',
-      rod: 'Rod',
-      'listed-wood': 'Protected wood',
-    },
   },
 
   quarters: {
@@ -110,13 +90,6 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     aheadNote:
       'Find the row for the frets that are in and the bow that you measure. Up to a row that says “go on”, go on; past it, stop and read across. Widen one slot first, seat one fret, look again.',
     in: 'Frets in',
-    labels: {
-      'go-on': 'go on',
-      'widen-kerf': 'widen the empty slots',
-      'glue-the-rest': 'glue the rest',
-      'past-target': 'past what was wanted',
-      behind: 'behind',
-    },
     shows: 'Bow measured',
     times: 'Times predicted',
     end: 'Bow at the end, unchanged',
@@ -159,13 +132,13 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
   bend: {
     title: 'Bending the wire',
     none: 'The wire goes in as it comes: sight along every piece and straighten what is not straight.',
-    wanted: (radius: string) => `The free wire shall have a radius of ${radius}.`,
-    wantedStraight: 'The free wire shall be straight.',
+    wanted: (radius: string) => `The free wire should have a radius of ${radius}.`,
+    wantedStraight: 'The free wire should be straight.',
     to: (radius: string, stays: string) => `Bend to ${radius}; ${stays} of the bend stays.`,
     open: (radius: string, stays: string) =>
       `Bend the coil open, past straight, to ${radius} the other way; ${stays} of the bend stays.`,
     openStraight: (stays: string) => `Bend the coil open to straight; ${stays} of the bend stays.`,
-    tightest: 'Reckoned for the tightest radius under any fret; the table of the wire has each by itself.',
+    tightest: 'For the tightest radius under any fret; the table of the wire has each by itself.',
     wrongTitle: 'With a wrong radius',
     when: 'When',
     happens: 'What happens',
@@ -184,8 +157,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
   },
 
   levelling: {
-    bare: 'Reckoned for levelling on the bench, strings off and rod neutral.',
-    strung: 'Reckoned for levelling under simulated string pull, rod neutral.',
+    bare: 'For levelling on the bench, strings off and rod slack. Level with the rod as it was when the board was trued.',
+    strung: 'For levelling under simulated string pull, rod slack.',
     assumed: 'The build does not say yet where the crowns are levelled; it is set under time and climate.',
     none: 'No budget could be computed.',
   },
@@ -193,12 +166,6 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
   metalSources: 'Sources of the figures',
   facts: {
     title: 'Nickel, wear, bending: what is known',
-    marks: {
-      src: 'read in the source named',
-      mem: 'from memory of the source named',
-      calc: 'computed here',
-      practice: 'common practice, no source',
-    },
   },
 
   record: {
@@ -271,6 +238,10 @@ export const TEMPLATE_WORDS = words('TEMPLATE_WORDS', {
   join: 'Lay the crosses of one page on those of the next, against a window, and tape the pages together.',
   page: (index: number, count: number) => `Page ${index} of ${count}`,
   heading: (name: string, version: string, date: string) => `${name}, ${version}, ${date}`,
+  sheet: (heading: string, index: number, count: number) => `${heading}, page ${index} of ${count}`,
+  advice: (heading: string) => `${heading} — print at 100 %, then measure both bars`,
+  nut: 'nut',
+  joinHere: 'join here: lay the crosses on each other',
 });
 
 export const FILES_WORDS = words('FILES_WORDS', {
@@ -278,7 +249,8 @@ export const FILES_WORDS = words('FILES_WORDS', {
   intro: 'Everything is made here, in your browser; nothing is sent anywhere.',
   save: 'Save',
   tables: 'Tables, as CSV',
-  tablesSay: 'Comma-separated values with the units in the header, in the units that the page shows; UTF-8.',
+  tablesSay:
+    'Comma-separated values for spreadsheets and scripts: plain numbers with a decimal point, the unit in the name of each column (Mm: millimetres, N: newtons), the same in every language.',
   allTables: 'All tables in one ZIP file',
   template: 'Cutting template, as SVG',
   templateSay: 'One drawing at full size, as long as the board.',
@@ -286,7 +258,7 @@ export const FILES_WORDS = words('FILES_WORDS', {
   projectSay: 'The build itself, to open again in Backbow.',
   model: '3D file, as binary glTF',
   modelSay: (factor: string, moment: string) =>
-    `The neck as the picture shows it: ${moment}, ${factor}. Lengths in metres, as glTF demands; factor and moment stand inside.`,
+    `The neck as the picture shows it: ${moment}, ${factor}. Lengths in metres, as glTF demands; scale and stage are stored in the file.`,
   picture: 'Picture, as PNG',
   pictureSay: (view: string) =>
     `The picture in its present view (${view}), with factor, scale and version written into it.`,

@@ -1,6 +1,5 @@
 /** Words of the panels around the picture. */
 import { words } from '../language.ts';
-import type { Severity } from '../../fretwork/checks/check-types.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 
 export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string }>> = words('METHOD_WORDS', {
@@ -29,25 +28,6 @@ export const READOUT_WORDS = words('READOUT_WORDS', {
   strings: (count: number) => `${count} ${count === 1 ? 'string' : 'strings'}`,
   noForce: 'no wedge',
   band: (low: string, high: string) => `${low} to ${high}`,
-});
-
-export const CHECK_WORDS = words('CHECK_WORDS', {
-  title: 'Checks',
-  severities: { stop: 'Stop', warn: 'Mind', note: 'Note' } satisfies Record<Severity, string>,
-  none: 'Nothing to object to.',
-  more: (count: number, serious: number) => {
-    if (count === 0) return 'in full';
-    const notes = count - serious;
-    const parts = [serious > 0 ? `${serious} more` : '', notes > 0 ? `${notes} ${notes === 1 ? 'note' : 'notes'}` : ''];
-    return parts.filter(Boolean).join(', ');
-  },
-  fewer: 'only the worst',
-  numbers: (value: string, kind: 'least' | 'most', limit: string) => `It is ${value}; at ${kind} ${limit}`,
-  fret: (fret: number) => `at fret ${fret}`,
-  frets: (first: number, last: number, count: number) =>
-    count === last - first + 1 ? `at frets ${first} to ${last}` : `at ${count} frets between ${first} and ${last}`,
-  change: (label: string) => `to ${label}`,
-  lists: { strings: 'the strings', binding: 'the binding lines' },
 });
 
 export const CHART_WORDS = words('CHART_WORDS', {

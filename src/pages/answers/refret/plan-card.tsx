@@ -5,9 +5,9 @@ import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { checkFretwork } from '../../../fretwork/checks/checks.ts';
 import type { CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { StretchForces, TangPlanSummary } from '../../../mechanics/seating/refret-answers.ts';
-import { checkFacts } from '../../workshop/checks/check-text.ts';
-import { bowText } from '../../../speech/bow.ts';
-import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
+import { bowText } from '../../../speech/en/bow.ts';
+import { checkNumbers, checkReason } from '../../../speech/checks.ts';
+import { CHECK_WORDS } from '../../../speech/en/checks.ts';
 import { bandText, missText } from '../wanted/goal.ts';
 import { UseButton } from '../wanted/use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/answers.ts';
@@ -56,7 +56,7 @@ function warningsOf({ build, plan, system }: Pick<PlanCardProps, 'build' | 'plan
   const checks = checkFretwork({ ...build, regions: plan.regions })
     .filter(({ code, severity }) => severity !== 'note' && CONCERNS.includes(code))
     .map((check) =>
-      [`${CHECK_WORDS.severities[check.severity]}: ${check.reason}`, ...checkFacts(check, system)].join(' '),
+      [`${CHECK_WORDS.severities[check.severity]}: ${checkReason(check)}`, checkNumbers(check, system)].join(' '),
     );
   return [...walls, ...checks];
 }

@@ -1,8 +1,7 @@
 /** How much to plane off the board at each fret before it is slotted. */
 import type { Build } from '../../../neck/build.ts';
-import type { UnitSystem } from '../../../neck/units.ts';
-import { formatQuantity } from '../../../speech/quantity.ts';
-import { cellText, columnHeader } from '../../../fretwork/plan/tables.ts';
+import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import { cellText, columnHeader } from '../../../speech/tables.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import { offerDownload } from '../../../kit/files.ts';
 import { csvText } from '../../papers/csv-file.ts';
@@ -34,7 +33,7 @@ export function PlaningAnswer({ build, answer, system }: PlaningAnswerProps) {
           <thead>
             <tr>
               {table.columns.map((column) => (
-                <th key={column.id} scope="col" className="number">
+                <th key={column} scope="col" className="number">
                   {columnHeader(column, system)}
                 </th>
               ))}
@@ -47,11 +46,11 @@ export function PlaningAnswer({ build, answer, system }: PlaningAnswerProps) {
                   const column = table.columns[at]!;
                   const text = cellText(cell, column, system);
                   return at === 0 ? (
-                    <th key={column.id} scope="row" className="number">
+                    <th key={column} scope="row" className="number">
                       {text}
                     </th>
                   ) : (
-                    <td key={column.id} className="number" data-column={column.id}>
+                    <td key={column} className="number" data-column={column}>
                       {text}
                     </td>
                   );
@@ -65,7 +64,7 @@ export function PlaningAnswer({ build, answer, system }: PlaningAnswerProps) {
         <button
           type="button"
           onClick={() =>
-            offerDownload(fileName(build.name, WANTED_WORDS.csvName), csvText(table, system), 'text/csv;charset=utf-8')
+            offerDownload(fileName(build.name, WANTED_WORDS.csvName), csvText(table), 'text/csv;charset=utf-8')
           }
         >
           {WANTED_WORDS.saveCsv}

@@ -2,8 +2,8 @@
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Check, CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { Table } from '../../../fretwork/plan/tables.ts';
-import { checkFacts, labelOf } from '../../workshop/checks/check-text.ts';
-import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
+import { checkNumbers, checkReason, checkRemedy, checkSource, checkTitle } from '../../../speech/checks.ts';
+import { CHECK_WORDS } from '../../../speech/en/checks.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
 import { Section } from '../section.tsx';
 
@@ -22,15 +22,14 @@ export function ChecksSection({ checks: all, table, onSave, system }: ChecksProp
   const serious = checks.filter((check) => check.severity !== 'note').length;
   return (
     <Section id="checks" title={PLAN_WORDS.checks.title} table={table} onSave={onSave}>
-      {serious === 0 && <p>{PLAN_WORDS.checks.none}</p>}
+      {serious === 0 && <p>{CHECK_WORDS.none}</p>}
       <ul className="sheet-checks">
         {checks.map((check, index) => (
           <li key={`${check.code} ${index}`} data-severity={check.severity}>
             <strong>{CHECK_WORDS.severities[check.severity]}</strong>
             <p>
-              <b>{labelOf(check.parameter)}.</b> {check.reason} {check.remedy}
-              {checkFacts(check, system).map((fact) => ` ${fact[0]!.toUpperCase()}${fact.slice(1)}.`)}{' '}
-              <small>{PLAN_WORDS.checks.source(check.source)}</small>
+              <b>{checkTitle(check)}.</b> {checkReason(check)} {checkRemedy(check)} {checkNumbers(check, system)}{' '}
+              <small>{checkSource(check)}</small>
             </p>
           </li>
         ))}

@@ -4,6 +4,7 @@ import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { quarterTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { RUN_AHEAD_TEXTS } from '../../../speech/en/run-ahead.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
 import { LineFigure } from '../line-figure.tsx';
 import type { AheadRow, SheetPlan } from '../../../verdict/sheet-plan.ts';
@@ -32,14 +33,14 @@ function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; reado
           formatNumber(ratio, 2),
           bowText(result.expectedFullMm, system),
           result.kerfMm === undefined ? '' : formatQuantity(result.kerfMm, 'mm', 2, system),
-          PLAN_WORDS.quarters.labels[result.advice],
+          RUN_AHEAD_TEXTS[result.advice].label,
         ])}
       />
       <dl className="sheet-advice">
-        {[...new Map(rows.map(({ result }) => [result.advice, result.text]))].map(([advice, text]) => (
+        {[...new Set(rows.map(({ result }) => result.advice))].map((advice) => (
           <div key={advice}>
-            <dt>{PLAN_WORDS.quarters.labels[advice]}</dt>
-            <dd>{text}</dd>
+            <dt>{RUN_AHEAD_TEXTS[advice].label}</dt>
+            <dd>{RUN_AHEAD_TEXTS[advice].text}</dd>
           </div>
         ))}
       </dl>
@@ -63,9 +64,9 @@ export function Quarters({ sheet, system, onSave }: QuartersProps) {
       <DataTable
         table={table}
         system={system}
-        keep={['frets', 'in', 'expected', 'least', 'most']}
+        keep={['frets', 'fretsIn', 'reliefMm', 'reliefP05Mm', 'reliefP95Mm']}
         // Glued frets do not bow the neck: there is no band to give.
-        {...(sheet.ahead.length === 0 ? { without: ['least', 'most'] } : {})}
+        {...(sheet.ahead.length === 0 ? { without: ['reliefP05Mm', 'reliefP95Mm'] } : {})}
       />
       {sheet.ahead.length === 0 ? (
         <p>{PLAN_WORDS.quarters.none}</p>

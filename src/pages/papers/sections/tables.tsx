@@ -22,9 +22,9 @@ export function Slots({ sheet, system, onSave }: TablesProps) {
       <DataTable
         table={table}
         system={system}
-        keep={['x', 'back', 'gap', 'width']}
+        keep={['fretXMm', 'fromLastFretMm', 'fromPreviousFretMm', 'boardWidthMm']}
         // A slot that runs out through both edges is as long as the board is wide.
-        {...(sheet.plan.slots.every((slot) => slot.open) ? { without: ['length'] } : {})}
+        {...(sheet.plan.slots.every((slot) => slot.open) ? { without: ['slotLengthMm'] } : {})}
       />
     </Section>
   );
@@ -53,7 +53,7 @@ export function Seating({ sheet, system, onSave }: TablesProps) {
   return (
     <Section id="seating" title={PLAN_WORDS.tables.seating.title} table={table} onSave={onSave}>
       <GlueFacts sheet={sheet} system={system} />
-      <DataTable table={table} system={system} keep={['turn', 'quarter']} />
+      <DataTable table={table} system={system} keep={['seatingTurn', 'quarter']} />
     </Section>
   );
 }
@@ -66,7 +66,7 @@ export function Levelling({ sheet, system, onSave }: TablesProps) {
       <p>
         {words[sheet.levelledIn]} {sheet.levellingAssumed ? words.assumed : ''}
       </p>
-      {table ? <DataTable table={table} system={system} keep={['removed', 'left']} /> : <p>{words.none}</p>}
+      {table ? <DataTable table={table} system={system} keep={['takenOffMm', 'crownLeftMm']} /> : <p>{words.none}</p>}
     </Section>
   );
 }

@@ -1,9 +1,13 @@
 /** The wire: pieces, what to order, how to cut and bend it, the metals side by side. */
-import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
+import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import { gaugedRadiusMm, WRONG_RADII } from '../../../fretwork/bending.ts';
+import { METAL_FACTS } from '../../../fretwork/plan/metal-comparison.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
 import { cuttingTable, metalTable, wireTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { MARK_WORDS } from '../../../speech/en/sources.ts';
+import { WRONG_RADIUS_TEXTS } from '../../../speech/en/wire.ts';
+import { metalFactSource, metalFactText } from '../../../speech/metal-facts.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
 import { Section } from '../section.tsx';
 import { metalShortName, metalSource } from '../../../speech/names.ts';
@@ -13,9 +17,6 @@ interface WireProps {
   readonly system: UnitSystem;
   readonly onSave: (table: Table) => void;
 }
-
-/** Too flat to hold a gauge to. */
-const STRAIGHT_MM = 10_000;
 
 function Order({ plan, system }: Omit<WireProps, 'onSave'>) {
   const length = (mm: number) => formatQuantity(mm, 'mm', 0, system);
@@ -53,12 +54,11 @@ function bendText({ bend }: FretworkPlan, system: UnitSystem): string {
   const wanted = Number.isFinite(bend.wantedRadiusMm)
     ? words.wanted(radius(bend.wantedRadiusMm))
     : words.wantedStraight;
-  const how =
-    Math.abs(bend.bendToRadiusMm) > STRAIGHT_MM
-      ? words.openStraight(stays)
-      : bend.bendToRadiusMm < 0
-        ? words.open(radius(bend.bendToRadiusMm), stays)
-        : words.to(radius(bend.bendToRadiusMm), stays);
+  const how = !Number.isFinite(gaugedRadiusMm(bend.bendToRadiusMm))
+    ? words.openStraight(stays)
+    : bend.bendToRadiusMm < 0
+      ? words.open(radius(bend.bendToRadiusMm), stays)
+      : words.to(radius(bend.bendToRadiusMm), stays);
   return `${wanted} ${how} ${words.tightest}`;
 }
 
@@ -75,7 +75,11 @@ function Bending({ plan, system }: Omit<WireProps, 'onSave'>) {
       <SheetTable
         caption={words.wrongTitle}
         columns={columns}
-        rows={plan.wrongRadius.map(({ when, happens, remedy }) => [when, happens, remedy])}
+        rows={WRONG_RADII.map((id) => WRONG_RADIUS_TEXTS[id]).map(({ when, happens, remedy }) => [
+          when,
+          happens,
+          remedy,
+        ])}
         className="table-words"
       />
     </Section>
@@ -93,15 +97,20 @@ export function Wire({ plan, system, onSave }: WireProps) {
         <DataTable
           table={wire}
           system={system}
-          keep={['arc', 'cut']}
+          keep={['arcLengthMm', 'cutLengthMm']}
           // Where the slots run out through the edge nothing is nipped and nothing rests on binding.
-          {...(plan.ends.every((end) => end.slotOpen) ? { without: ['nip', 'tang', 'shelf'] } : {})}
+          {...(plan.ends.every((end) => end.slotOpen) ? { without: ['nipMm', 'tangLengthMm', 'shelfMm'] } : {})}
         />
       </Section>
       <Section id="cutting" title={words.cutting.title} table={cutting} onSave={onSave} whole>
         <Order plan={plan} system={system} />
         {cutting && (
-          <DataTable table={cutting} system={system} keep={['frets', 'lengths', 'left']} alike={PLAN_WORDS.alike} />
+          <DataTable
+            table={cutting}
+            system={system}
+            keep={['frets', 'pieceLengthsMm', 'stickLeftMm']}
+            alike={PLAN_WORDS.alike}
+          />
         )}
       </Section>
       <Bending plan={plan} system={system} />
@@ -128,8 +137,8 @@ export function Metals({ plan, system, onSave }: WireProps) {
       <DataTable
         table={table}
         system={system}
-        keep={['nickel', 'bend', 'stays']}
-        without={['force', 'source']}
+        keep={['nickel', 'bendToRadiusMm', 'bendStaysPercent']}
+        without={['figures']}
         alike={PLAN_WORDS.alike}
       />
       <p className="sheet-small">
@@ -137,12 +146,9 @@ export function Metals({ plan, system, onSave }: WireProps) {
       </p>
       <h3>{facts.title}</h3>
       <ul className="sheet-facts">
-        {plan.metalFacts.map((fact) => (
+        {METAL_FACTS.map((fact) => (
           <li key={fact.id}>
-            {fact.text}{' '}
-            <small>
-              {fact.mark === 'practice' ? facts.marks.practice : `${fact.source} (${facts.marks[fact.mark]})`}
-            </small>
+            {metalFactText(fact)} <small>{metalFactSource(fact)}</small>
           </li>
         ))}
       </ul>

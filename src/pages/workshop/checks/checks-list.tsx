@@ -4,8 +4,8 @@ import type { Check } from '../../../fretwork/checks/check-types.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { useReveal } from '../controls/reveal-store.ts';
-import { CHECK_WORDS } from '../../../speech/en/workshop.ts';
-import { checkFacts, labelOf } from './check-text.ts';
+import { checkNumbers, checkReason, checkRemedy, labelOf } from '../../../speech/checks.ts';
+import { CHECK_WORDS } from '../../../speech/en/checks.ts';
 import { checksOf } from '../../../verdict/checks.ts';
 import { NotComputed } from '../not-computed.tsx';
 import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
@@ -13,13 +13,13 @@ import './checks.css';
 
 function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {
   const reveal = useReveal((state) => state.reveal);
-  const facts = checkFacts(check, system);
+  const numbers = checkNumbers(check, system);
   return (
     <li className={`check check-${check.severity}`} data-check={check.code}>
       <strong>{CHECK_WORDS.severities[check.severity]}</strong>
       <p>
-        {check.reason} <span className="quiet">{check.remedy}</span>
-        {facts.length > 0 && <span className="check-facts"> {facts.join(', ')}.</span>}
+        {checkReason(check)} <span className="quiet">{checkRemedy(check)}</span>
+        {numbers !== '' && <span className="check-facts"> {numbers}</span>}
       </p>
       <button type="button" className="link" onClick={() => reveal(check.parameter)}>
         {CHECK_WORDS.change(labelOf(check.parameter))}

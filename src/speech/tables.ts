@@ -1,0 +1,54 @@
+/** A table of the plan in words and in the reader's units. */
+import { columnQuantity, isCodeColumn, type Cell, type ColumnKey, type Table } from '../fretwork/plan/tables.ts';
+import { displayDigits, displayUnit, formatNumber, toDisplay, type UnitSystem } from '../neck/units.ts';
+import { MARK_WORDS } from './en/sources.ts';
+import { TABLE_WORDS } from './en/plan-tables.ts';
+import { metalName, quantityName } from './quantity-names.ts';
+
+/** The name of a column without its unit. */
+export function columnName(key: ColumnKey): string {
+  return isCodeColumn(key) ? TABLE_WORDS.columns[key] : quantityName(key);
+}
+
+/** The unit that the numbers of a column are shown in; empty where they have none. */
+export function columnUnit(key: ColumnKey, system: UnitSystem): string {
+  const quantity = columnQuantity(key);
+  return quantity === undefined ? '' : displayUnit(quantity.unit, system).label;
+}
+
+/** Head of a column with its unit, e.g. "Kerf (mm)". */
+export function columnHeader(key: ColumnKey, system: UnitSystem): string {
+  const unit = columnUnit(key, system);
+  return unit === '' ? columnName(key) : `${columnName(key)} (${unit})`;
+}
+
+function codeText(code: string, key: ColumnKey): string {
+  if (key === 'metal') return metalName(code);
+  if (key === 'figures') return MARK_WORDS[code as keyof typeof MARK_WORDS];
+  // Codes that have no word of their own are ids.
+  return (TABLE_WORDS.cells as Readonly<Record<string, string>>)[code] ?? code;
+}
+
+function valueText(value: number | string, key: ColumnKey, system: UnitSystem): string {
+  if (typeof value === 'string') return codeText(value, key);
+  const { unit, digits } = columnQuantity(key) ?? { unit: '' as const, digits: 2 };
+  return formatNumber(toDisplay(value, unit, system), displayDigits(digits, unit, system));
+}
+
+/** A cell as text in a unit system; blank for null. */
+export function cellText(cell: Cell, key: ColumnKey, system: UnitSystem): string {
+  if (cell === null) return '';
+  const values: readonly (number | string)[] = typeof cell === 'object' ? cell : [cell];
+  return values.map((value) => valueText(value, key, system)).join(' ');
+}
+
+/** A table as text, ready to show or to print. */
+export function shownTable(
+  { columns, rows }: Pick<Table, 'columns' | 'rows'>,
+  system: UnitSystem,
+): { header: string[]; rows: string[][] } {
+  return {
+    header: columns.map((key) => columnHeader(key, system)),
+    rows: rows.map((row) => row.map((cell, index) => cellText(cell, columns[index]!, system))),
+  };
+}
