@@ -12,7 +12,7 @@ import { WOOD_IDS } from '../../src/neck/woods.ts';
 import type { Predictor } from '../../src/mechanics/predict.ts';
 import { describePicture } from '../../src/app/use-description.ts';
 import { ACTIONS } from '../../src/pages/workshop/actions/table.ts';
-import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
+import { checkNumbers, checkReason, checkRemedy } from '../../src/speech/checks.ts';
 import { checksOf } from '../../src/verdict/checks.ts';
 import { displayScale, parseTyped, quantityText, snapped, stepped } from '../../src/speech/scale.ts';
 import { groupSummary } from '../../src/pages/workshop/controls/group-summary.ts';
@@ -296,6 +296,6 @@ export function holdPredictable(store: BackbowStore, predictor: Predictor): void
   for (const system of SYSTEMS) {
     holdText(JSON.stringify(figuresOf(state.solution, null, system)), 'figures');
     for (const check of checksOf(state.solution!))
-      holdText([check.reason, check.remedy, ...checkFacts(check, system)].join(' '), check.code);
+      holdText([checkReason(check), checkRemedy(check), checkNumbers(check, system)].join(' '), check.code);
   }
 }

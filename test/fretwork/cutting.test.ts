@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cuttingPlan, fewestBins, firstFitDecreasing, type Piece } from '../../src/fretwork/plan/cutting.ts';
+import { cuttingPlan, fewestBins, type Piece } from '../../src/fretwork/plan/cutting.ts';
+import { firstFitDecreasing } from './first-fit.ts';
 import { expectNear, ROUNDING } from './near.ts';
 
 const piecesOf = (lengths: readonly number[]): Piece[] =>

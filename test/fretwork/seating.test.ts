@@ -9,6 +9,11 @@ import { runAhead, type RunAheadInput } from '../../src/fretwork/plan/run-ahead.
 import { fretsInAfterQuarters, seatingQuarters, seatingSequence } from '../../src/fretwork/plan/seating-order.ts';
 import { fretworkSteps } from '../../src/fretwork/plan/steps.ts';
 import { workingKerfMm as mechanicsKerfMm } from '../../src/mechanics/seating/wire-contact.ts';
+import type { QuantityKey } from '../../src/neck/quantities.ts';
+import type { Statistic } from '../../src/fretwork/quantity.ts';
+import { cautionText } from '../../src/speech/cautions.ts';
+import { RUN_AHEAD_TEXTS } from '../../src/speech/en/run-ahead.ts';
+import { stepQuantityText, stepText, stepTitle } from '../../src/speech/steps.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, UNBOUND_FLAT } from './boards.ts';
 import { expectNear, ROUNDING } from './near.ts';
@@ -83,7 +88,7 @@ describe('when the bow runs ahead, worked by hand', () => {
     const found = runAhead({ ...input, ...change });
     expect(found.advice).toBe(advice);
     expect(found.kerfMm === undefined).toBe(advice !== 'widen-kerf');
-    expect(found.text.length).toBeGreaterThan(40);
+    expect(RUN_AHEAD_TEXTS[found.advice].text.length).toBeGreaterThan(40);
   });
 
   it('refuses a prediction that has no direction', () => {
@@ -157,7 +162,7 @@ describe('steps', () => {
   it('a refret begins with getting the old frets out', () => {
     const steps = fretworkSteps({ ...UNBOUND_FLAT, job: 'refret' });
     expect(steps.slice(0, 2).map((step) => step.id)).toEqual(['pull', 'mend']);
-    expect(steps.find((step) => step.id === 'saw')!.title).toBe('Deepen the slots where needed');
+    expect(stepTitle(steps.find((step) => step.id === 'saw')!)).toBe('Deepen the slots where needed');
   });
 
   it('come in the order of the work', () => {
@@ -172,18 +177,32 @@ describe('steps', () => {
 
   it('carry the numbers of the plan', () => {
     const steps = new Map(fretworkSteps({ ...BOUND_CONICAL, method: 'press' }).map((step) => [step.id, step]));
-    const value = (step: 'saw' | 'nip' | 'trim', label: string) =>
-      steps.get(step)!.quantities.find((quantity) => quantity.label === label)!.value;
-    expectNear(value('saw', 'Depth needed there'), 2.4, ROUNDING, 'tang 2.0 + air 0.4');
+    const value = (step: 'saw' | 'nip', key: QuantityKey, which?: Statistic) =>
+      steps.get(step)!.quantities.find((quantity) => quantity.key === key && quantity.which === which)!.value;
+    expectNear(value('saw', 'slotDepthNeededMm'), 2.4, ROUNDING, 'tang 2.0 + air 0.4');
     // ends.test.ts: 4.005 at fret 12; the nip differs by less than 0.01 mm over the board, so one number is shown.
     const nips = fretEnds(BOUND_CONICAL).map((end) => end.nipMm);
-    expect(value('nip', 'Nip at each end, greatest')).toBe(Math.max(...nips));
-    expect(steps.get('trim')!.quantities[0]).toEqual({
-      label: 'Bevel from the vertical',
-      value: 32,
-      unit: '°',
-      digits: 0,
-    });
+    expect(value('nip', 'nipMm', 'greatest')).toBe(Math.max(...nips));
+    const [bevel] = steps.get('trim')!.quantities;
+    expect(bevel).toEqual({ key: 'endBevelDegrees', value: 32 });
+    expect(stepQuantityText(bevel!, 'metric')).toEqual({ name: 'Fret-end bevel', text: '32°' });
+  });
+
+  it('say what they are made of: no part without words, no glue without its name (seed 6805)', () => {
+    fc.assert(
+      fc.property(validBuild, (build) => {
+        for (const step of fretworkSteps(build)) {
+          const text = stepText(step);
+          expect(text).toMatch(/^\p{Lu}.*\.$/u);
+          expect(text).not.toMatch(/undefined|\.\.|  /);
+          for (const quantity of step.quantities) {
+            const said = stepQuantityText(quantity, 'inch');
+            expect(`${said.name}: ${said.text}`).not.toMatch(/undefined|NaN|−/);
+          }
+        }
+      }),
+      { seed: 6805, numRuns: 60 },
+    );
   });
 
   it('call only for cautions that the build has, and for every one that it has (seed 6804)', () => {
@@ -214,9 +233,8 @@ describe('cautions', () => {
     expect(ids({ boardWood: 'ebony-african', method: 'both' })).toEqual(
       expect.arrayContaining(['dust-sensitising', 'glue', 'solvents', 'rod']),
     );
-    expect(cautionsFor({ ...defaultBuild(), method: 'glue', glueKind: 'cyanoacrylate' }).get('glue')!.text).toMatch(
-      /skin/,
-    );
+    const glued = cautionsFor({ ...defaultBuild(), method: 'glue', glueKind: 'cyanoacrylate' });
+    expect(cautionText(glued.get('glue')!)).toMatch(/skin/);
   });
 
   it('name a listed wood wherever it is, and not the maker’s own', () => {

@@ -10,6 +10,7 @@ import {
   templatePages,
   templateSvg,
   type Paper,
+  type TemplateWords,
 } from '../../src/fretwork/plan/template.ts';
 import { clipLine } from '../../src/fretwork/plan/template-shapes.ts';
 import { validBuild } from './arbitrary-build.ts';
@@ -46,10 +47,19 @@ function readLines(svg: string): Drawn[] {
 const readSize = (svg: string) =>
   /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!.slice(1).map(Number);
 const within = (value: number, target: number) => expect(Math.abs(value - target)).toBeLessThan(0.01);
-const WORDS = { heading: 'Neck 7 <oak & ash>' };
+const wordsIn = (position: TemplateWords['position']): TemplateWords => ({
+  heading: 'Neck 7 <oak & ash>',
+  page: (index, count) => `page ${index} of ${count}`,
+  advice: (heading) => `${heading}: print at 100 %`,
+  join: 'join here',
+  nut: 'nut',
+  position,
+});
+const WORDS = wordsIn((xMm) => `${xMm.toFixed(2)} mm`);
+const INCHES = wordsIn((xMm) => `${(xMm / 25.4).toFixed(3)} in`);
 
 describe('one sheet', () => {
-  const svg = templateSvg(BOUND_CONICAL, WORDS, 'metric');
+  const svg = templateSvg(BOUND_CONICAL, WORDS);
   const lines = readLines(svg);
   const nut = lines.find((line) => line.kind === 'nut')!;
 
@@ -81,14 +91,14 @@ describe('one sheet', () => {
     for (const [index, face] of [21.5 - 2.5, 21.5 - 2, 21.5 - 1.5].entries()) within(binding[index]!, face);
   });
 
-  it('writes the heading as text, not as markup, and positions in the asked units', () => {
+  it('writes the heading as text, not as markup, and positions as they are worded', () => {
     expect(svg).toContain('Neck 7 &lt;oak &amp; ash&gt;');
-    expect(svg).toContain('>314.00\u00a0mm<');
-    expect(templateSvg(BOUND_CONICAL, WORDS, 'inch')).toContain('>12.362\u00a0in<'); // 314/25.4 = 12.3622
+    expect(svg).toContain('>314.00 mm<');
+    expect(templateSvg(BOUND_CONICAL, INCHES)).toContain('>12.362 in<'); // 314/25.4 = 12.3622
   });
 
   it('draws no binding on an unbound board', () => {
-    expect(readLines(templateSvg(UNBOUND_FLAT, WORDS, 'metric')).some((line) => line.kind === 'binding')).toBe(false);
+    expect(readLines(templateSvg(UNBOUND_FLAT, WORDS)).some((line) => line.kind === 'binding')).toBe(false);
   });
 });
 
@@ -97,7 +107,7 @@ describe.each(Object.keys(PAPERS) as Paper[])('pages of %s', (paper) => {
 
   it('have the size of the paper, both bars, and nothing in the margin', () => {
     for (const { build } of PRESETS) {
-      for (const { svg } of templatePages(build, WORDS, 'metric', paper)) {
+      for (const { svg } of templatePages(build, WORDS, paper)) {
         expect(readSize(svg)).toEqual([lengthMm, heightMm, lengthMm, heightMm]);
         const lines = readLines(svg);
         expect(lines.filter((line) => line.bar).map((line) => line.bar)).toEqual(['100 mm', '4 in']);
@@ -113,7 +123,7 @@ describe.each(Object.keys(PAPERS) as Paper[])('pages of %s', (paper) => {
 
   it('joined on their crosses they make the whole template', () => {
     const build = PRESETS.find((preset) => preset.id === 'long-four')!.build;
-    const pages = templatePages(build, WORDS, 'metric', paper);
+    const pages = templatePages(build, WORDS, paper);
     expect(pages.length).toBeGreaterThan(1);
     for (const [index, page] of pages.slice(1).entries()) {
       expectNear(pages[index]!.toMm - page.fromMm, OVERLAP_MM, 1e-9, 'sums of a few hundred mm');
@@ -132,7 +142,7 @@ describe.each(Object.keys(PAPERS) as Paper[])('pages of %s', (paper) => {
   it('every slot is on a page for any board (seed 6901)', () => {
     fc.assert(
       fc.property(validBuild, (build) => {
-        const pages = templatePages(build, WORDS, 'inch', paper);
+        const pages = templatePages(build, INCHES, paper);
         const frets = new Set(pages.flatMap(({ svg }) => readLines(svg).flatMap((line) => line.fret ?? [])));
         expect(frets.size).toBe(build.fretCount);
         expect(pages.some(({ svg }) => svg.includes('NaN'))).toBe(false);
@@ -144,7 +154,7 @@ describe.each(Object.keys(PAPERS) as Paper[])('pages of %s', (paper) => {
 
 it('refuses a board higher than the paper', () => {
   const wide = { ...defaultBuild(), widthLastFretMm: 200 };
-  expect(() => templatePages(wide, WORDS, 'metric', 'a4')).toThrow(/A4 gives at most 210 mm/);
+  expect(() => templatePages(wide, WORDS, 'a4')).toThrow(/A4 gives at most 210 mm/);
 });
 
 it('clips a slanting line at the edges of a page', () => {

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fretPositionMm } from '../../src/neck/neck-shape.ts';
-import { firstFitDecreasing } from '../../src/fretwork/plan/cutting.ts';
 import { fretEnds } from '../../src/fretwork/ends.ts';
 import { wireOrder, wirePieces } from '../../src/fretwork/wire.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, FLAT_CUT_TIGHT, UNBOUND_FLAT } from './boards.ts';
+import { firstFitDecreasing } from './first-fit.ts';
 import { BY_HAND, expectNear, ROUNDING } from './near.ts';
 
 const HAND = 'worked by hand to five decimals';

@@ -10,6 +10,7 @@ async function loadHouse() {
     file: await import('../../src/neck/file.ts'),
     woods: await import('../../src/neck/woods.ts'),
     quantity: await import('../../src/speech/quantity.ts'),
+    spokenCautions: await import('../../src/speech/cautions.ts'),
     cautions: await import('../../src/fretwork/checks/cautions.ts'),
     problems: await import('../../src/speech/problems.ts'),
     summary: await import('../../src/pages/workshop/controls/group-summary.ts'),
@@ -77,7 +78,8 @@ test('what is listed does not hang on the words of a note', () => {
   expect(listed(english)).toContain('indian-rosewood');
   expect(listed(german)).toEqual(listed(english));
   const build: Build = { ...german.build.defaultBuild(), boardWood: 'bubinga' };
-  expect(german.cautions.cautionsFor(build).get('listed-wood')?.text).toMatch(/^Bubinga: Der Handel/);
+  const caution = german.cautions.cautionsFor(build).get('listed-wood')!;
+  expect(german.spokenCautions.cautionText(caution)).toMatch(/^Der Handel mit diesem Holz \(.*Bubinga/);
 });
 
 test('a summary is short of zeros after a decimal comma as well', () => {

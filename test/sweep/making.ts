@@ -1,9 +1,12 @@
 /** What the bench and the picture get of every build: no number that is none, no shape with a hole in it. */
-import { toCsv } from '../../src/fretwork/plan/csv.ts';
-import { planTables, shownTable } from '../../src/fretwork/plan/tables.ts';
+import { tableCsv } from '../../src/fretwork/plan/csv.ts';
+import { planTables } from '../../src/fretwork/plan/tables.ts';
 import { templateSvg } from '../../src/fretwork/plan/template.ts';
 import { PART_IDS, PARTS } from '../../src/geometry/parts.ts';
-import { checkFacts } from '../../src/pages/workshop/checks/check-text.ts';
+import { checkNumbers, checkReason, checkRemedy } from '../../src/speech/checks.ts';
+import { shownTable } from '../../src/speech/tables.ts';
+import { templateWords } from '../../src/pages/papers/template-words.ts';
+import { shownApart } from '../../src/speech/shown-apart.ts';
 import { sheetPlan } from '../../src/verdict/sheet-plan.ts';
 import { hold, holdFinite, holdText, type Invariant } from './invariant.ts';
 
@@ -27,8 +30,8 @@ export const MAKING: readonly Invariant[] = [
             shown.rows.every((row) => row.length === shown.header.length),
             () => `${table.id} has rows of another length than its header`,
           );
-          holdText(toCsv(table, system), `${table.id} as CSV`);
         }
+        holdText(tableCsv(table), `${table.id} as CSV`);
       }
     },
   },
@@ -43,8 +46,14 @@ export const MAKING: readonly Invariant[] = [
         () => `severities ${order.join(', ')}`,
       );
       for (const check of checks) {
-        holdText([check.reason, check.remedy].join(' '), check.code);
-        for (const system of SYSTEMS) holdText(checkFacts(check, system).join(' '), check.code);
+        holdText([checkReason(check), checkRemedy(check)].join(' '), check.code);
+        for (const system of SYSTEMS) {
+          holdText(checkNumbers(check, system), check.code);
+          const { value, limit, unit, digits } = check;
+          if (value === null || limit === null) continue;
+          const shown = shownApart(value, limit, unit, digits, system);
+          hold(shown.value !== shown.limit, () => `${check.code} shows ${value} as its limit ${limit}`);
+        }
       }
     },
   },
@@ -52,7 +61,7 @@ export const MAKING: readonly Invariant[] = [
     name: 'the cutting template is drawn in numbers',
     every: 20,
     check: ({ build }) => {
-      for (const system of SYSTEMS) holdText(templateSvg(build, { heading: 'sweep' }, system), 'template');
+      for (const system of SYSTEMS) holdText(templateSvg(build, templateWords(build, system, 'today')), 'template');
     },
   },
   {

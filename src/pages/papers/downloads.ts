@@ -1,16 +1,17 @@
 /** Hands the papers' files to the person. What is rarely asked for is loaded when it is. */
 import type { Build } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { Table } from '../../fretwork/plan/tables.ts';
-import { templateSvg, type TemplateWords } from '../../fretwork/plan/template.ts';
+import { templateSvg } from '../../fretwork/plan/template.ts';
 import type { BackbowStore } from '../../state/store.ts';
 import { SOLVER_WORDS } from '../../speech/en/solver.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
-import { FILES_WORDS, TEMPLATE_WORDS } from '../../speech/en/papers.ts';
+import { FILES_WORDS } from '../../speech/en/papers.ts';
 import { csvFileName, csvText } from './csv-file.ts';
 import { fileName } from '../../kit/file-name.ts';
 import { pictureNow } from './picture-source.ts';
+import { templateWords } from './template-words.ts';
 
 /** Hands some content to the person as a file. */
 export function offerFile(name: string, content: Blob): void {
@@ -33,19 +34,6 @@ export async function saveAllTables(build: Build, tables: readonly Table[]): Pro
   const { strToU8, zipSync } = await import('fflate');
   const entries = tables.map((table) => [csvFileName(build, table), strToU8(csvText(table))] as const);
   offerFile(fileName(build.name, 'tables.zip'), bytes(zipSync(Object.fromEntries(entries)), 'application/zip'));
-}
-
-/** What is written on the template. @param date as printed */
-export function templateWords(build: Build, system: UnitSystem, date: string): TemplateWords {
-  const heading = TEMPLATE_WORDS.heading(build.name, SHEETS_WORDS.version(PROGRAM_VERSION), date);
-  return {
-    heading,
-    page: (index, count) => TEMPLATE_WORDS.sheet(heading, index, count),
-    advice: TEMPLATE_WORDS.advice,
-    join: TEMPLATE_WORDS.joinHere,
-    nut: TEMPLATE_WORDS.nut,
-    position: (xMm) => formatQuantity(xMm, 'mm', 2, system),
-  };
 }
 
 export function saveTemplate(build: Build, system: UnitSystem, date: string): void {

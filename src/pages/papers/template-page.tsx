@@ -7,7 +7,8 @@ import { TEMPLATE_WORDS } from '../../speech/en/papers.ts';
 import { useToday } from './use-today.ts';
 import { inWholePixels } from './whole-pixels.ts';
 import { templatePageRules, usePageRules } from './page-rules.ts';
-import { saveTemplate, templateWords } from './downloads.ts';
+import { saveTemplate } from './downloads.ts';
+import { templateWords } from './template-words.ts';
 
 const PAPER_IDS = Object.keys(PAPERS) as readonly Paper[];
 

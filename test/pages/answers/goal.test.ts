@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { bandText, missText, rodText, settableRodPercent } from '../../../src/pages/answers/wanted/goal.ts';
 import { planingTable } from '../../../src/pages/answers/wanted/planing-table.ts';
+import { shownTable } from '../../../src/speech/tables.ts';
 import { csvText } from '../../../src/pages/papers/csv-file.ts';
 import { usualTangs } from '../../../src/pages/answers/refret/refret-dialog.tsx';
 
@@ -28,18 +29,28 @@ describe('words', () => {
   });
 });
 
-test('the planing table is a CSV file with units in its header, in either system', () => {
+test('the planing table is a CSV file with the key of each quantity in its header', () => {
   const table = planingTable({
     rows: [
       { fret: 1, xMm: 36.37, predictedMm: 0, wantedMm: 0, planeOffMm: 0.118 },
       { fret: 2, xMm: 70.7, predictedMm: -0.08, wantedMm: 0.05, planeOffMm: 0 },
     ],
   });
-  const lines = (system: 'metric' | 'inch') => csvText(table, system).replace('\uFEFF', '').split('\r\n');
-  expect(lines('metric')[0]).toMatch(/^Fret,From the nut \(mm\),.*,Plane off \(mm\)$/);
-  expect(lines('metric').slice(1)).toEqual(['1,36.37,0.00,0.00,0.12', '2,70.70,-0.08,0.05,0.00', '']);
-  expect(lines('inch')[0]).toContain('Plane off (in)');
-  expect(lines('inch')[1]).toBe('1,1.432,0.000,0.000,0.005');
+  expect(csvText(table).replace('\uFEFF', '').split('\r\n')).toEqual([
+    'fret,fretXMm,lineReliefMm,wantedLineReliefMm,planeOffMm',
+    '1,36.37,0,0,0.118',
+    '2,70.7,-0.08,0.05,0',
+    '',
+  ]);
+});
+
+test('and on the page it is in the units of the page', () => {
+  const table = planingTable({ rows: [{ fret: 1, xMm: 36.37, predictedMm: 0, wantedMm: 0, planeOffMm: 0.118 }] });
+  expect(shownTable(table, 'metric')).toEqual({
+    header: ['Fret', 'From the nut (mm)', 'Relief, board planed straight (mm)', 'Relief wanted (mm)', 'Plane off (mm)'],
+    rows: [['1', '36.37', '0.00', '0.00', '0.12']],
+  });
+  expect(shownTable(table, 'inch').rows).toEqual([['1', '1.432', '0.000', '0.000', '0.005']]);
 });
 
 test('tangs to begin with: the one of the build, and some about the kerf that the build takes', () => {

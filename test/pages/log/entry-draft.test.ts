@@ -1,6 +1,6 @@
 /** From what is typed to an entry of the log, or to the reasons why not; the log as a file. */
 import { describe, expect, test } from 'vitest';
-import { BYTE_ORDER_MARK } from '../../../src/fretwork/plan/csv.ts';
+import { BYTE_ORDER_MARK } from '../../../src/neck/csv.ts';
 import { writeLog } from '../../../src/mechanics/bench-log/csv.ts';
 import { ORDINARY_SCATTER } from '../../../src/mechanics/bench-log/entry.ts';
 import type { PredictedPart } from '../../../src/mechanics/bench-log/predicted.ts';

@@ -4,15 +4,7 @@ import { foldTable } from '../../../src/pages/papers/folded-table.ts';
 
 const TABLE: Table = {
   id: 'slots',
-  title: 'Slots',
-  columns: [
-    { id: 'fret', label: 'Fret', unit: '', digits: 0 },
-    { id: 'x', label: 'From the nut', unit: 'mm', digits: 2 },
-    { id: 'kerf', label: 'Kerf', unit: 'mm', digits: 3 },
-    { id: 'ends', label: 'Slot ends' },
-    { id: 'glue', label: 'Glue', unit: 'mm³', digits: 0 },
-    { id: 'measured', label: 'Kerf measured', unit: 'mm', digits: 3 },
-  ],
+  columns: ['fret', 'fretXMm', 'kerfMm', 'slotEnds', 'glueVolumeMm3', 'crownMeasuredMm'],
   rows: [
     [1, 36.366, 0.58, 'open', null, null],
     [2, 70.696, 0.58, 'open', null, null],
@@ -23,8 +15,8 @@ test('says once what is alike in all rows, with its unit; leaves empty columns o
   const folded = foldTable(TABLE, 'metric');
   expect(folded.columns.map(({ id, kind }) => [id, kind])).toEqual([
     ['fret', 'number'],
-    ['x', 'number'],
-    ['measured', 'blank'],
+    ['fretXMm', 'number'],
+    ['crownMeasuredMm', 'blank'],
   ]);
   expect(folded.rows).toEqual([
     ['1', '36.37', ''],
@@ -44,14 +36,14 @@ test('speaks in inches', () => {
 });
 
 test('keeps what it is asked to keep and drops what it is asked to drop', () => {
-  const folded = foldTable(TABLE, 'metric', { keep: ['kerf'], without: ['ends', 'measured'] });
-  expect(folded.columns.map(({ id }) => id)).toEqual(['fret', 'x', 'kerf']);
+  const folded = foldTable(TABLE, 'metric', { keep: ['kerfMm'], without: ['slotEnds', 'crownMeasuredMm'] });
+  expect(folded.columns.map(({ id }) => id)).toEqual(['fret', 'fretXMm', 'kerfMm']);
   expect(folded.common).toEqual([]);
 });
 
 test('one row is not folded away: there is nothing that it is like', () => {
   const folded = foldTable({ ...TABLE, rows: TABLE.rows.slice(0, 1) }, 'metric');
-  expect(folded.columns.map(({ id }) => id)).toEqual(['fret', 'x', 'kerf', 'ends', 'measured']);
+  expect(folded.columns.map(({ id }) => id)).toEqual(['fret', 'fretXMm', 'kerfMm', 'slotEnds', 'crownMeasuredMm']);
 });
 
 test('values that differ by less than what is printed count as alike', () => {

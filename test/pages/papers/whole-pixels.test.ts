@@ -1,14 +1,15 @@
 import { expect, test } from 'vitest';
 import { PRESETS } from '../../tools/presets.ts';
 import { PAPERS, templatePages, templateSvg, type Paper } from '../../../src/fretwork/plan/template.ts';
+import { templateWords } from '../../../src/pages/papers/template-words.ts';
 import { inWholePixels } from '../../../src/pages/papers/whole-pixels.ts';
 
-const WORDS = { heading: 'A neck' };
+const WORDS = templateWords(PRESETS[0]!.build, 'metric', 'today');
 
 test.each(Object.keys(PAPERS) as Paper[])(
   '%s: a millimetre of the drawing is 96/25.4 pixels in both directions, to rounding',
   (paper) => {
-    for (const { svg } of templatePages(PRESETS[0]!.build, WORDS, 'metric', paper)) {
+    for (const { svg } of templatePages(PRESETS[0]!.build, WORDS, paper)) {
       const page = inWholePixels(svg);
       const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(page.svg)!.map(Number);
       // Divided and printed in double precision.
@@ -26,5 +27,5 @@ test.each(Object.keys(PAPERS) as Paper[])(
 test('refuses what is not at full size', () => {
   expect(() => inWholePixels('<svg width="10px" height="10px" viewBox="0 0 10 10">')).toThrow(RangeError);
   expect(() => inWholePixels('<svg xmlns="x" width="10mm" height="10mm" viewBox="0 0 20 20">')).toThrow(RangeError);
-  expect(() => inWholePixels(templateSvg(PRESETS[0]!.build, WORDS, 'metric'))).not.toThrow();
+  expect(() => inWholePixels(templateSvg(PRESETS[0]!.build, WORDS))).not.toThrow();
 });

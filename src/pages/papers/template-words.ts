@@ -1,0 +1,20 @@
+/** The words on the cutting template. */
+import type { Build } from '../../neck/build.ts';
+import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import { PROGRAM_VERSION } from '../../neck/version.ts';
+import type { TemplateWords } from '../../fretwork/plan/template.ts';
+import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
+import { TEMPLATE_WORDS } from '../../speech/en/papers.ts';
+
+/** What is written on the template. @param date as printed */
+export function templateWords(build: Build, system: UnitSystem, date: string): TemplateWords {
+  const heading = TEMPLATE_WORDS.heading(build.name, SHEETS_WORDS.version(PROGRAM_VERSION), date);
+  return {
+    heading,
+    page: (index, count) => TEMPLATE_WORDS.sheet(heading, index, count),
+    advice: TEMPLATE_WORDS.advice,
+    join: TEMPLATE_WORDS.joinHere,
+    nut: TEMPLATE_WORDS.nut,
+    position: (xMm) => formatQuantity(xMm, 'mm', 2, system),
+  };
+}
