@@ -1,7 +1,7 @@
 /** What is known of wire metals, in words. */
 import { NICKEL_RELEASE_LIMIT } from '../fretwork/checks/limits.ts';
 import type { MetalFact } from '../fretwork/plan/metal-comparison.ts';
-import { formatNumber } from '../neck/units.ts';
+import { formatNumber } from './quantity.ts';
 import { MARK_WORDS, SOURCE_WORDS } from './en/sources.ts';
 import { METAL_FACT_TEXTS } from './en/wire.ts';
 

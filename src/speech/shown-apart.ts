@@ -2,7 +2,8 @@
  * A value beside a limit that it breaks, so that people see that it does: 0.0297 mm beside 0.0300 mm, never 0.030 mm
  * beside 0.030 mm. Both have the same digits, as many more than usual as it takes until they differ.
  */
-import { formatQuantity, type Unit, type UnitSystem } from '../neck/units.ts';
+import type { Unit, UnitSystem } from '../neck/units.ts';
+import { formatQuantity } from './quantity.ts';
 
 /** Beyond these two numbers are the same to every check: sums of decimals differ by more. */
 const MOST_DIGITS = 12;

@@ -1,6 +1,7 @@
 /** A table of the plan in words and in the reader's units. */
 import { columnQuantity, isCodeColumn, type Cell, type ColumnKey, type Table } from '../fretwork/plan/tables.ts';
-import { displayDigits, displayUnit, formatNumber, toDisplay, type UnitSystem } from '../neck/units.ts';
+import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
+import { formatNumber, unitLabel } from './quantity.ts';
 import { MARK_WORDS } from './en/sources.ts';
 import { TABLE_WORDS } from './en/plan-tables.ts';
 import { metalName, quantityName } from './quantity-names.ts';
@@ -13,7 +14,7 @@ export function columnName(key: ColumnKey): string {
 /** The unit that the numbers of a column are shown in; empty where they have none. */
 export function columnUnit(key: ColumnKey, system: UnitSystem): string {
   const quantity = columnQuantity(key);
-  return quantity === undefined ? '' : displayUnit(quantity.unit, system).label;
+  return quantity === undefined ? '' : unitLabel(quantity.unit, system);
 }
 
 /** Head of a column with its unit, e.g. "Kerf (mm)". */

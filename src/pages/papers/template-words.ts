@@ -1,6 +1,7 @@
 /** The words on the cutting template. */
 import type { Build } from '../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../neck/units.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { TemplateWords } from '../../fretwork/plan/template.ts';
 import { SHEETS_WORDS } from '../../speech/en/sheets.ts';

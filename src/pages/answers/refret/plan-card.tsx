@@ -5,7 +5,7 @@ import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { checkFretwork } from '../../../fretwork/checks/checks.ts';
 import type { CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { StretchForces, TangPlanSummary } from '../../../mechanics/seating/refret-answers.ts';
-import { bowText } from '../../../speech/en/bow.ts';
+import { bowText } from '../../../speech/bow.ts';
 import { checkNumbers, checkReason } from '../../../speech/checks.ts';
 import { CHECK_WORDS } from '../../../speech/en/checks.ts';
 import { bandText, missText } from '../wanted/goal.ts';

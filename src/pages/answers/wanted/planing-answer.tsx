@@ -1,6 +1,7 @@
 /** How much to plane off the board at each fret before it is slotted. */
 import type { Build } from '../../../neck/build.ts';
-import { formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import { cellText, columnHeader } from '../../../speech/tables.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import { offerDownload } from '../../../kit/files.ts';

@@ -1,5 +1,6 @@
 /** The wire: pieces, what to order, how to cut and bend it, the metals side by side. */
-import { formatNumber, formatQuantity, type UnitSystem } from '../../../neck/units.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { gaugedRadiusMm, WRONG_RADII } from '../../../fretwork/bending.ts';
 import { METAL_FACTS } from '../../../fretwork/plan/metal-comparison.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
