@@ -1,6 +1,6 @@
 /** Checks in words: every code, in both languages, with numbers that show what is wrong. */
 import fc from 'fast-check';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/neck/build.ts';
 import type { Unit } from '../../src/neck/units.ts';
 import { checkFretwork } from '../../src/fretwork/checks/checks.ts';
@@ -74,7 +74,9 @@ describe.each([
   ['German', german],
 ] as const)('%s', (_name, house) => {
   const { CHECK_TEXTS } = house.texts;
-  beforeAll(() => expect(Object.keys(CHECK_TEXTS).length).toBe(38));
+  test('there is a text for each of the 38 codes', () => {
+    expect(Object.keys(CHECK_TEXTS)).toHaveLength(38);
+  });
 
   test('every code has a title that is no sentence, and a remedy that is one', () => {
     for (const [code, { title, remedy }] of Object.entries(CHECK_TEXTS)) {
