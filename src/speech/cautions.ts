@@ -1,8 +1,8 @@
 /** A caution in words. */
 import type { Caution } from '../fretwork/checks/cautions.ts';
-import { glueById } from '../neck/glues.ts';
 import { CAUTION_TEXTS } from './en/cautions.ts';
-import { glueName, listed, woodName } from './quantity-names.ts';
+import { glueWords, woodName } from './names.ts';
+import { listed } from './quantity-names.ts';
 
 export function cautionText({ id, about }: Pick<Caution, 'id' | 'about'>): string {
   switch (id) {
@@ -10,8 +10,8 @@ export function cautionText({ id, about }: Pick<Caution, 'id' | 'about'>): strin
     case 'listed-wood':
       return CAUTION_TEXTS[id](listed(about.map(woodName)));
     case 'glue': {
-      const glue = about[0] ?? '';
-      return CAUTION_TEXTS.glue(glueName(glue), glueById(glue).caution);
+      const { label, caution } = glueWords(about[0] ?? '');
+      return CAUTION_TEXTS.glue(label, caution);
     }
     default:
       return CAUTION_TEXTS[id];

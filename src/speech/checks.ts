@@ -1,13 +1,13 @@
 /** A check in words, with its numbers in the reader's units. */
 import type { Check } from '../fretwork/checks/check-types.ts';
 import { NICKEL_RELEASE_LIMIT } from '../fretwork/checks/limits.ts';
-import { parameterById } from '../neck/parameters.ts';
 import type { QuantityKey } from '../neck/quantities.ts';
 import type { UnitSystem } from '../neck/units.ts';
 import { formatNumber } from './quantity.ts';
 import { cautionText } from './cautions.ts';
 import { CHECK_TEXTS, CHECK_WORDS } from './en/checks.ts';
-import { SOURCE_WORDS } from './en/sources.ts';
+import { BASIS_WORDS } from './en/sources.ts';
+import { parameterName } from './names.ts';
 import { quantityName } from './quantity-names.ts';
 import { shownApart } from './shown-apart.ts';
 
@@ -40,14 +40,12 @@ export function checkReason({ code, variant, about }: Pick<Check, 'code' | 'vari
 }
 
 export function checkSource({ source }: Pick<Check, 'source'>): string {
-  return CHECK_WORDS.source(SOURCE_WORDS[source]);
+  return CHECK_WORDS.source(BASIS_WORDS[source]);
 }
 
 /** Name of what to change. */
 export function labelOf(parameter: Check['parameter']): string {
-  return parameter === 'strings' || parameter === 'binding'
-    ? CHECK_WORDS.lists[parameter]
-    : parameterById(parameter).label;
+  return parameter === 'strings' || parameter === 'binding' ? CHECK_WORDS.lists[parameter] : parameterName(parameter);
 }
 
 function whereText(frets: readonly number[]): string {

@@ -2,7 +2,7 @@
 import { NICKEL_RELEASE_LIMIT } from '../fretwork/checks/limits.ts';
 import type { MetalFact } from '../fretwork/plan/metal-comparison.ts';
 import { formatNumber } from './quantity.ts';
-import { MARK_WORDS, SOURCE_WORDS } from './en/sources.ts';
+import { MARK_WORDS, BASIS_WORDS } from './en/sources.ts';
 import { METAL_FACT_TEXTS } from './en/wire.ts';
 
 /** For posts in pierced skin, µg per cm² per week: REACH, Annex XVII, entry 27. */
@@ -23,5 +23,5 @@ export function metalFactText({ id }: Pick<MetalFact, 'id'>): string {
 
 /** Where a fact comes from, and how well that is known. */
 export function metalFactSource({ source, mark }: Pick<MetalFact, 'source' | 'mark'>): string {
-  return mark === 'practice' ? MARK_WORDS.practice : `${SOURCE_WORDS[source]} (${MARK_WORDS[mark]})`;
+  return mark === 'practice' ? MARK_WORDS.practice : `${BASIS_WORDS[source]} (${MARK_WORDS[mark]})`;
 }

@@ -1,13 +1,13 @@
 /** A step of the plan in words. */
 import type { Step, StepPart } from '../fretwork/plan/steps.ts';
 import type { StepQuantity } from '../fretwork/quantity.ts';
-import { glueById } from '../neck/glues.ts';
 import { quantityOf } from '../neck/quantities.ts';
 import type { UnitSystem } from '../neck/units.ts';
 import { formatQuantity } from './quantity.ts';
 import { STATISTIC_WORDS } from './en/quantities.ts';
 import { STEP_TEXTS, STEP_WORDS } from './en/steps.ts';
-import { glueName, quantityName } from './quantity-names.ts';
+import { glueWords } from './names.ts';
+import { quantityName } from './quantity-names.ts';
 import { timeText } from './times.ts';
 
 export function stepTitle({ title }: Pick<Step, 'title'>): string {
@@ -15,8 +15,11 @@ export function stepTitle({ title }: Pick<Step, 'title'>): string {
 }
 
 function partText(part: StepPart, glue: string | undefined): string {
-  if (part === 'glue') return STEP_TEXTS.glue(glueName(glue ?? ''));
-  if (part === 'clean-up') return STEP_TEXTS['clean-up'](glueName(glue ?? ''), glueById(glue ?? '').cleanUp);
+  if (part === 'glue') return STEP_TEXTS.glue(glueWords(glue ?? '').label);
+  if (part === 'clean-up') {
+    const { label, cleanUp } = glueWords(glue ?? '');
+    return STEP_TEXTS['clean-up'](label, cleanUp);
+  }
   return STEP_TEXTS[part];
 }
 

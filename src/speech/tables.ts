@@ -4,7 +4,8 @@ import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
 import { formatNumber, unitLabel } from './quantity.ts';
 import { MARK_WORDS } from './en/sources.ts';
 import { TABLE_WORDS } from './en/plan-tables.ts';
-import { metalName, quantityName } from './quantity-names.ts';
+import { metalName } from './names.ts';
+import { quantityName } from './quantity-names.ts';
 
 /** The name of a column without its unit. */
 export function columnName(key: ColumnKey): string {

@@ -1,7 +1,7 @@
 /** Woher Grenzen, Hinweise und Angaben kommen. */
 import type * as english from '../en/sources.ts';
 
-export const SOURCE_WORDS: typeof english.SOURCE_WORDS = {
+export const BASIS_WORDS: typeof english.BASIS_WORDS = {
   practice: 'Werkstattbrauch, ohne Quelle',
   assumption: 'Annahme des Programms, ohne Quelle',
   geometry: 'Geometrie dieses Entwurfs',

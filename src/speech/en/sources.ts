@@ -3,7 +3,7 @@ import type { SourceCode } from '../../fretwork/facts.ts';
 import type { Mark } from '../../neck/sources.ts';
 import { words } from '../language.ts';
 
-export const SOURCE_WORDS = words('SOURCE_WORDS', {
+export const BASIS_WORDS = words('BASIS_WORDS', {
   practice: 'common practice, no source',
   assumption: 'assumption of the program, no source',
   geometry: 'geometry of this build',

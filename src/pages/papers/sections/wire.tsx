@@ -6,7 +6,6 @@ import { METAL_FACTS } from '../../../fretwork/plan/metal-comparison.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
 import { cuttingTable, metalTable, wireTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/papers.ts';
-import { MARK_WORDS } from '../../../speech/en/sources.ts';
 import { WRONG_RADIUS_TEXTS } from '../../../speech/en/wire.ts';
 import { metalFactSource, metalFactText } from '../../../speech/metal-facts.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
