@@ -85,6 +85,15 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   wearLifeRatio: 'Haltbarkeit, gewählte = 1',
   modulusGPa: 'Steifigkeit',
   yieldMPa: 'Streckgrenze',
+  meanWedgeForceN: 'Keilkraft, im Mittel',
+  wedgeForceStrungN: 'Keilkraft, besaitet',
+  atXMm: 'Am größten bei',
+  atFret7Mm: 'Halskrümmung am 7. Bund',
+  atFret8Mm: 'Halskrümmung am 8. Bund',
+  levellingReliefMm: 'Halskrümmung beim Abrichten',
+  missMm: 'Abstand zur gewünschten Halskrümmung',
+  stringTensionN: 'Zugkraft',
+  stringStressMPa: 'Spannung in der Saite',
 };
 
 /** One number out of several of its kind. */

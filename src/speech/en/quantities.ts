@@ -86,6 +86,15 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   wearLifeRatio: 'Wear life over the chosen',
   modulusGPa: 'Stiffness',
   yieldMPa: 'Yield strength',
+  meanWedgeForceN: 'Wedge force, mean',
+  wedgeForceStrungN: 'Wedge force, strung',
+  atXMm: 'Greatest at',
+  atFret7Mm: 'Relief at fret 7',
+  atFret8Mm: 'Relief at fret 8',
+  levellingReliefMm: 'Relief when levelled',
+  missMm: 'Off the relief wanted',
+  stringTensionN: 'Tension',
+  stringStressMPa: 'Stress in the string',
 } satisfies Readonly<Record<ComputedKey, string>>);
 
 /** One number out of several of its kind. */
