@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { createBenchLogSlice, type BenchLogSlice } from './bench-log/bench-log-slice.ts';
 import { createBuildSlice, type BuildSlice } from './build-slice.ts';
+import { createComparisonSlice, type ComparisonSlice } from './compare/comparison-slice.ts';
 import { createDialogSlice, type DialogSlice } from './dialog-slice.ts';
 import { createLessonSlice, type LessonSlice } from './lesson-slice.ts';
 import { loadPreferences, type Preferences } from './preferences.ts';
@@ -15,6 +16,7 @@ export type BackbowState = BuildSlice &
   RailSlice &
   SolutionSlice &
   DialogSlice &
+  ComparisonSlice &
   LessonSlice &
   BenchLogSlice;
 export type BackbowStore = StoreApi<BackbowState>;
@@ -27,6 +29,7 @@ export function createBackbowStore(preferences: Preferences = loadPreferences())
     ...createRailSlice(...api),
     ...createSolutionSlice(...api),
     ...createDialogSlice(...api),
+    ...createComparisonSlice()(...api),
     ...createBenchLogSlice()(...api),
     ...createLessonSlice(...api),
   }));

@@ -9,7 +9,8 @@ import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { METHOD_WORDS } from '../../src/speech/en/workshop.ts';
 import { bowText } from '../../src/speech/bow.ts';
-import { writeLink } from '../../src/state/share/link.ts';
+import { routeOf } from '../../src/state/share/address.ts';
+import { readLink, writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';
 
@@ -174,6 +175,56 @@ test('any two necks: settings are copied in one step, by keyboard alone', async 
   expect(await copy.count()).toBeLessThanOrEqual(1);
   await app.page.keyboard.press('Escape');
   await dialog(app).waitFor({ state: 'detached' });
+  expect(app.troubles).toEqual([]);
+});
+
+test('ways of seating follow the bench, what is kept says of when it is, and the link is that of what is shown', async () => {
+  const app = await openApp({ viewport: { width: 1280, height: 860 } });
+  await app.context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(app);
+  await bandsHere(app);
+  const before = await cells(app, 'fretted');
+  await dialog(app).getByRole('button', { name: 'Keep glue fit as it is' }).click();
+  await app.page.keyboard.press('Escape');
+  await dialog(app).waitFor({ state: 'detached' });
+  const kerf = app.page.getByLabel('Kerf', { exact: true });
+  for (let step = 0; step < 4; step += 1) await app.afterChange(() => kerf.press('ArrowUp'));
+  await open(app);
+  await bandsHere(app);
+  await app.settle();
+  await app.screenshot('compare/kept');
+  await dialog(app).getByText('Share this comparison').click();
+  await dialog(app).getByRole('button', { name: 'Copy the link' }).click();
+  await dialog(app).getByText('The link is copied.').waitFor();
+  const address = await app.page.evaluate(() => navigator.clipboard.readText());
+  const read = readLink(routeOf(new URL(address).hash)!.link);
+  if (!read.ok) throw new Error(read.trouble.code);
+  const { builds } = read.shared;
+  const wide = builds[0]!.kerfMm;
+  expect(wide).toBeGreaterThan(first.kerfMm);
+  expect(builds.map(({ method: way, kerfMm }) => [way, kerfMm])).toEqual([
+    ['press', wide],
+    ['glue', first.kerfMm],
+    ['both', wide],
+  ]);
+  const predictor = createPredictor();
+  const shown = builds.map((build) => {
+    const { methods } = predictor.predict(build);
+    return bowText(methods[build.method].fretted.extremeMm, 'metric');
+  });
+  expect(await cells(app, 'fretted')).toEqual(shown);
+  expect(shown[0]).not.toBe(before[0]);
+  const headers = await dialog(app).getByRole('columnheader').allTextContents();
+  expect(headers[1]).toMatch(/, as of \d\d:\d\d$/);
+  await dialog(app)
+    .getByRole('button', { name: /^Keep .* as of .* as it is$/ })
+    .click();
+  await bandsHere(app);
+  expect(await dialog(app).getByRole('columnheader').allTextContents()).toEqual([
+    'press fit',
+    'glue fit',
+    'press and glue',
+  ]);
   expect(app.troubles).toEqual([]);
 });
 

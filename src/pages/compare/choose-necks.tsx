@@ -1,19 +1,25 @@
 /** Which necks stand beside each other. */
 import { useEffect } from 'react';
-import type { Build } from '../../neck/build.ts';
 import { isolated } from '../../speech/isolate.ts';
 import { PRESETS } from '../../neck/presets.ts';
-import { LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison.ts';
+import {
+  columnOf,
+  LEAST_COMPARED,
+  MOST_COMPARED,
+  ON_BENCH,
+  wayColumn,
+  type Column,
+} from '../../state/compare/comparison-slice.ts';
 import { sameBuild } from '../../state/history.ts';
 import { buildOf } from '../../state/library/entry.ts';
-import { useBackbow } from '../../state/store.ts';
+import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../workshop/actions/action-button.tsx';
 import { library, useLibrary } from '../library/page-library.ts';
-import { waysOf } from '../share/shared-of.ts';
+import { waysOf } from '../../verdict/ways.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop.ts';
 import { problemTexts } from '../../speech/problems.ts';
-import { neckLabels } from './labels.ts';
-import { comparison, useComparison } from './page-comparison.ts';
+import { columnLabels } from './labels.ts';
+import { useCompared } from './use-compared.ts';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
 import { PRESET_WORDS } from '../../speech/en/necks.ts';
 import { presetBuild } from '../../speech/names.ts';
@@ -21,7 +27,7 @@ import { presetBuild } from '../../speech/names.ts';
 interface Candidate {
   readonly key: string;
   readonly label: string;
-  readonly build: Build;
+  readonly column: Column;
 }
 
 interface CandidateGroup {
@@ -40,20 +46,24 @@ function useCandidates(): readonly CandidateGroup[] {
     const checked = buildOf(entry);
     if (!checked.ok) return [];
     const { build } = checked;
-    return [{ key: `saved:${entry.id}`, label: `${isolated(build.name)}, ${METHOD_WORDS[build.method].label}`, build }];
+    return [
+      {
+        key: `saved:${entry.id}`,
+        label: `${isolated(build.name)}, ${METHOD_WORDS[build.method].label}`,
+        column: columnOf(build),
+      },
+    ];
   });
   return [
     {
       label: COMPARE_WORDS.groups.bench,
       candidates: [
-        { key: 'bench', label: COMPARE_WORDS.bench(bench.name), build: bench },
-        ...waysOf(bench)
-          .builds.filter(({ method }) => method !== bench.method)
-          .map((build) => ({
-            key: `way:${build.method}`,
-            label: COMPARE_WORDS.way(METHOD_WORDS[build.method].label),
-            build,
-          })),
+        { key: 'bench', label: COMPARE_WORDS.bench(bench.name), column: ON_BENCH },
+        ...waysOf(bench).builds.map(({ method }) => ({
+          key: `way:${method}`,
+          label: COMPARE_WORDS.way(METHOD_WORDS[method].label),
+          column: wayColumn(method),
+        })),
       ],
     },
     {
@@ -61,7 +71,7 @@ function useCandidates(): readonly CandidateGroup[] {
       candidates: PRESETS.map((preset) => ({
         key: `preset:${preset.id}`,
         label: PRESET_WORDS[preset.id].label,
-        build: presetBuild(preset),
+        column: columnOf(presetBuild(preset)),
       })),
     },
     ...(saved.length > 0 ? [{ label: COMPARE_WORDS.groups.saved, candidates: saved }] : []),
@@ -76,26 +86,36 @@ interface PlaceProps {
   readonly groups: readonly CandidateGroup[];
 }
 
+/** Does a candidate fill a column as it is filled? */
+function isSameColumn(one: Column, other: Column): boolean {
+  if (one.follows === 'nothing') {
+    return other.follows === 'nothing' && other.since === null && sameBuild(one.build, other.build);
+  }
+  return one.follows === other.follows && (one.follows === 'bench' || one.method === (other as typeof one).method);
+}
+
 function Place({ place, groups }: PlaceProps) {
-  const builds = useComparison((state) => state.builds);
-  const build = builds[place];
+  const column = useBackbow((state) => state.columns[place]);
+  const { necks } = useCompared();
+  const at = necks.findIndex((neck) => neck.place === place);
   const all = groups.flatMap(({ candidates }) => candidates);
-  const found = build && all.find((candidate) => sameBuild(candidate.build, build));
+  const found = column && all.find((candidate) => isSameColumn(candidate.column, column));
+  const { putColumn, removeColumn } = store.getState();
   const mayBeEmpty = place >= LEAST_COMPARED;
   return (
     <label className="field">
       <span>{COMPARE_WORDS.places[place]}</span>
       <select
-        value={build ? (found?.key ?? AS_IS) : NONE}
+        value={column ? (found?.key ?? AS_IS) : NONE}
         onChange={(event) => {
           const { value } = event.currentTarget;
           const chosen = all.find(({ key }) => key === value);
-          if (chosen) comparison.put(place, chosen.build);
-          else if (value === NONE && build) comparison.remove(place);
+          if (chosen) putColumn(place, chosen.column);
+          else if (value === NONE && column) removeColumn(place);
         }}
       >
         {mayBeEmpty && <option value={NONE}>{COMPARE_WORDS.none}</option>}
-        {build && !found && <option value={AS_IS}>{COMPARE_WORDS.asIs(neckLabels(builds)[place]!)}</option>}
+        {column && !found && <option value={AS_IS}>{columnLabels(necks)[at]}</option>}
         {groups.map(({ label, candidates }) => (
           <optgroup key={label} label={label}>
             {candidates.map((candidate) => (
@@ -110,12 +130,11 @@ function Place({ place, groups }: PlaceProps) {
   );
 }
 
-/** Puts the neck on the bench beside itself, seated in the other ways. @returns whether there is anything to compare */
-export function compareWays(bench: Build): boolean {
-  const { builds } = waysOf(bench);
-  if (builds.length < LEAST_COMPARED) return false;
-  comparison.compare(builds);
-  return true;
+/** Puts the neck on the bench beside itself, seated in each way, where there are at least two. */
+export function compareWays(): void {
+  const { build, setColumns } = store.getState();
+  const { builds } = waysOf(build);
+  if (builds.length >= LEAST_COMPARED) setColumns(builds.map(({ method }) => wayColumn(method)));
 }
 
 export function ChooseNecks() {
@@ -126,7 +145,7 @@ export function ChooseNecks() {
   return (
     <section aria-label={COMPARE_WORDS.necks} className="compare-choose">
       <div className="button-row">
-        <button type="button" disabled={builds.length < LEAST_COMPARED} onClick={() => compareWays(bench)}>
+        <button type="button" disabled={builds.length < LEAST_COMPARED} onClick={compareWays}>
           {COMPARE_WORDS.threeWays}
         </button>
         <span className="button-row compare-undo">

@@ -1,7 +1,7 @@
 /** Two or three necks beside each other: picture, lines, numbers with their reasons, and what can be taken over. */
 import { useEffect } from 'react';
-import type { Build } from '../../neck/build.ts';
 import { lineAt } from '../../mechanics/states.ts';
+import { LEAST_COMPARED, type Compared, type ComparedNeck } from '../../state/compare/comparison-slice.ts';
 import { momentAt } from '../../state/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
@@ -13,11 +13,11 @@ import { ChooseNecks, compareWays } from './choose-necks.tsx';
 import { CompareChart } from './compare-chart.tsx';
 import { ComparePicture } from './compare-picture.tsx';
 import { DifferenceTable } from './difference-table.tsx';
-import { neckLabels } from './labels.ts';
+import { columnLabels } from './labels.ts';
 import { lineStyles } from './line-styles.ts';
 import { MomentControl } from './moment.tsx';
 import { neckNumbers } from './numbers.ts';
-import { comparison, useComparison } from './page-comparison.ts';
+import { useCompared, useSame } from './use-compared.ts';
 import { SettingsTable } from './settings-table.tsx';
 import { ShareComparison } from './share-comparison.tsx';
 import { useSolved } from './use-solved.ts';
@@ -26,44 +26,72 @@ import './compare.css';
 
 function choose(place: number, label: string): void {
   const { notify, unitSystem } = store.getState();
-  const outcome = comparison.choose(place, COMPARE_WORDS.stepChoose(label));
+  const outcome = store.getState().chooseColumn(place, COMPARE_WORDS.stepChoose(label));
   if (outcome.ok) notify('info', COMPARE_WORDS.chosen(label));
   else notify('error', COMPARE_WORDS.refused, problemTexts(outcome.problems, unitSystem));
 }
 
-interface NecksProps {
-  readonly builds: readonly Build[];
+interface NecksProps extends Compared {
   readonly labels: readonly string[];
-  readonly bench: number | null;
+}
+
+/** Keeps a neck that follows the bench as it is now, or lets one that was kept follow it again. */
+function Keep({ neck, label }: { readonly neck: ComparedNeck; readonly label: string }) {
+  const { column, place } = neck;
+  const isKept = column.follows === 'nothing';
+  if (isKept && column.before === null) return null;
+  return (
+    <button
+      type="button"
+      aria-pressed={isKept}
+      aria-label={COMPARE_WORDS.keepName(label)}
+      onClick={() => store.getState().keepColumn(place, !isKept)}
+    >
+      {COMPARE_WORDS.keep}
+    </button>
+  );
 }
 
 /** What can be done with each neck. */
-function NeckActions({ labels, bench }: NecksProps) {
+function NeckActions({ necks, labels, bench }: NecksProps) {
   return (
     <ul className="compare-columns compare-actions" data-count={labels.length}>
-      {labels.map((label, place) => (
-        <li key={label}>
-          <h3>{label}</h3>
-          {place === bench ? (
-            <p className="quiet">{COMPARE_WORDS.onBench}</p>
-          ) : (
-            <button type="button" aria-label={COMPARE_WORDS.chooseName(label)} onClick={() => choose(place, label)}>
-              {COMPARE_WORDS.choose}
-            </button>
-          )}
-          {place > 0 && (
-            <button type="button" aria-label={COMPARE_WORDS.swapName(label)} onClick={() => comparison.swap(0, place)}>
-              {COMPARE_WORDS.swap}
-            </button>
-          )}
-        </li>
-      ))}
+      {necks.map((neck, index) => {
+        const label = labels[index]!;
+        return (
+          <li key={label}>
+            <h3>{label}</h3>
+            {index === bench ? (
+              <p className="quiet">{COMPARE_WORDS.onBench}</p>
+            ) : (
+              <button
+                type="button"
+                aria-label={COMPARE_WORDS.chooseName(label)}
+                onClick={() => choose(neck.place, label)}
+              >
+                {COMPARE_WORDS.choose}
+              </button>
+            )}
+            <Keep neck={neck} label={label} />
+            {index > 0 && (
+              <button
+                type="button"
+                aria-label={COMPARE_WORDS.swapName(label)}
+                onClick={() => store.getState().swapColumns(necks[0]!.place, neck.place)}
+              >
+                {COMPARE_WORDS.swap}
+              </button>
+            )}
+          </li>
+        );
+      })}
     </ul>
   );
 }
 
-function Compared(props: NecksProps) {
-  const { builds, labels } = props;
+function Comparison(props: NecksProps) {
+  const { necks: columns, labels } = props;
+  const builds = useSame(columns.map(({ build }) => build));
   const system = useBackbow((state) => state.unitSystem);
   const rail = useBackbow((state) => state.rail);
   const railBuild = useBackbow((state) => state.build);
@@ -114,26 +142,25 @@ function Compared(props: NecksProps) {
           system={system}
         />
       )}
-      <SettingsTable {...props} />
+      <SettingsTable {...props} builds={builds} />
       <ShareComparison builds={builds} />
     </>
   );
 }
 
 export function CompareDialog() {
-  const builds = useComparison((state) => state.builds);
-  const bench = useComparison((state) => state.bench);
+  const { necks, bench } = useCompared();
   useEffect(() => {
-    if (comparison.state.getState().builds.length === 0) compareWays(store.getState().build);
+    if (store.getState().columns.length === 0) compareWays();
   }, []);
   return (
     <Dialog title={COMPARE_WORDS.title} onClose={store.getState().closeDialog} className="compare">
       <p className="quiet">{COMPARE_WORDS.intro}</p>
       <ChooseNecks />
-      {builds.length === 0 ? (
+      {necks.length < LEAST_COMPARED ? (
         <p>{COMPARE_WORDS.onlyOneWay}</p>
       ) : (
-        <Compared builds={builds} labels={neckLabels(builds)} bench={bench} />
+        <Comparison necks={necks} labels={columnLabels(necks)} bench={bench} />
       )}
     </Dialog>
   );

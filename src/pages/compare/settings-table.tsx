@@ -1,21 +1,19 @@
 /** The settings in which the necks differ, and copying them to the neck on the bench. */
 import type { Build } from '../../neck/build.ts';
+import type { Compared } from '../../state/compare/comparison-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { problemTexts } from '../../speech/problems.ts';
-import { comparison } from './page-comparison.ts';
-import { differingSettings, settingsBetween, type DifferingGroup } from './settings.ts';
+import { differingSettings, settingsBetween, type DifferingGroup, type SettingId } from './settings.ts';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
 
-interface SettingsTableProps {
+interface SettingsTableProps extends Compared {
   readonly builds: readonly Build[];
   readonly labels: readonly string[];
-  readonly bench: number | null;
 }
 
-function copy(place: number, group: DifferingGroup, label: string, builds: readonly Build[], bench: number): void {
+function copy(place: number, settings: readonly SettingId[], group: DifferingGroup, label: string): void {
   const { notify, unitSystem } = store.getState();
-  const settings = settingsBetween(group, builds[place]!, builds[bench]!);
-  const outcome = comparison.copy(place, settings, COMPARE_WORDS.stepCopy(group.label, label));
+  const outcome = store.getState().copyFromColumn(place, settings, COMPARE_WORDS.stepCopy(group.label, label));
   if (outcome.ok) notify('info', COMPARE_WORDS.copied(group.label, label));
   else notify('error', COMPARE_WORDS.refused, problemTexts(outcome.problems, unitSystem));
 }
@@ -24,7 +22,7 @@ interface GroupProps extends SettingsTableProps {
   readonly group: DifferingGroup;
 }
 
-function Group({ group, builds, labels, bench }: GroupProps) {
+function Group({ group, necks, builds, labels, bench }: GroupProps) {
   return (
     <tbody>
       <tr>
@@ -33,18 +31,19 @@ function Group({ group, builds, labels, bench }: GroupProps) {
             {group.label}
             <span className="button-row">
               {bench !== null &&
-                builds.map((build, place) =>
-                  place === bench || settingsBetween(group, build, builds[bench]!).length === 0 ? null : (
+                necks.map(({ build, place }, index) => {
+                  const settings = settingsBetween(group, build, builds[bench]!);
+                  return index === bench || settings.length === 0 ? null : (
                     <button
                       key={place}
                       type="button"
-                      aria-label={COMPARE_WORDS.copyFromName(group.label, labels[place]!)}
-                      onClick={() => copy(place, group, labels[place]!, builds, bench)}
+                      aria-label={COMPARE_WORDS.copyFromName(group.label, labels[index]!)}
+                      onClick={() => copy(place, settings, group, labels[index]!)}
                     >
-                      {COMPARE_WORDS.copyFrom(labels[place]!)}
+                      {COMPARE_WORDS.copyFrom(labels[index]!)}
                     </button>
-                  ),
-                )}
+                  );
+                })}
             </span>
           </span>
         </th>

@@ -5,7 +5,7 @@ import { addressOf } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { MOST_SHARED } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison.ts';
+import { columnOf, LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison-slice.ts';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { LIBRARY_WORDS } from '../../speech/en/library.ts';
@@ -22,10 +22,10 @@ function customerAddress({ builds, page }: Received): string | null {
   return link.ok ? addressOf(location.href, { kind: 'customer', link: link.text }) : null;
 }
 
-async function compareAll({ builds }: Received): Promise<void> {
-  const { comparison } = await import('../compare/page-comparison.ts');
-  comparison.compare(builds.map(({ build }) => build));
-  store.getState().openDialog('compare');
+function compareAll({ builds }: Received): void {
+  const { setColumns, openDialog } = store.getState();
+  setColumns(builds.map(({ build }) => columnOf(build)));
+  openDialog('compare');
 }
 
 async function keepAll({ builds }: Received): Promise<string> {
@@ -93,7 +93,7 @@ export function ReceivedDialog() {
       )}
       <div className="button-row">
         {builds.length >= LEAST_COMPARED && builds.length <= MOST_COMPARED && (
-          <button type="button" onClick={() => void compareAll(received)}>
+          <button type="button" onClick={() => compareAll(received)}>
             {COMPARE_WORDS.open}
           </button>
         )}

@@ -21,7 +21,8 @@ import { problemTexts } from '../../speech/problems.ts';
 import { compose, composePage, useCompose, type What } from './compose-store.ts';
 import { LinkField } from './link-field.tsx';
 import { saveShared } from './save-shared.ts';
-import { sharedOf, waysOf } from './shared-of.ts';
+import { waysOf } from '../../verdict/ways.ts';
+import { sharedOf } from './shared-of.ts';
 import { SHARE_WORDS } from '../../speech/en/share.ts';
 import './share.css';
 

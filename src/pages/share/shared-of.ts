@@ -1,9 +1,8 @@
 /** From what was chosen in the dialog to what the link holds. */
 import type { Build } from '../../neck/build.ts';
-import type { Problem } from '../../neck/problems.ts';
-import { checkBuild } from '../../neck/schema.ts';
-import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
+import type { Method } from '../../mechanics/prediction-types.ts';
 import { EMPTY_PAGE, MOST_SHARED, type PageText, type Shared } from '../../state/share/shared.ts';
+import { waysOf } from '../../verdict/ways.ts';
 import type { What } from './compose-store.ts';
 
 export interface Choice {
@@ -13,27 +12,6 @@ export interface Choice {
   readonly others: readonly Build[];
   /** Null where the link is not a customer's page. */
   readonly page: PageText | null;
-}
-
-/** Why one way of seating cannot be shown with this neck. */
-export interface Impossible {
-  readonly method: Method;
-  readonly problems: readonly Problem[];
-}
-
-/** The neck seated in each way, or why it cannot be. */
-export function waysOf(build: Build): {
-  readonly builds: readonly Build[];
-  readonly impossible: readonly Impossible[];
-} {
-  const builds: Build[] = [];
-  const impossible: Impossible[] = [];
-  for (const method of METHODS) {
-    const checked = checkBuild({ ...build, method });
-    if (checked.ok) builds.push(checked.build);
-    else impossible.push({ method, problems: checked.problems });
-  }
-  return { builds, impossible };
 }
 
 /** @returns null while fewer than two are chosen to compare */

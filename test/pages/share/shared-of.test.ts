@@ -1,7 +1,8 @@
 /** What is chosen in the share dialog is what the link holds. */
 import { expect, test } from 'vitest';
 import { PRESETS } from '../../tools/presets.ts';
-import { sharedOf, waysOf, type Choice } from '../../../src/pages/share/shared-of.ts';
+import { sharedOf, type Choice } from '../../../src/pages/share/shared-of.ts';
+import { waysOf } from '../../../src/verdict/ways.ts';
 import { EMPTY_PAGE } from '../../../src/state/share/shared.ts';
 
 const { build } = PRESETS[1]!;

@@ -1,9 +1,18 @@
 /** Compared necks: which one is on the bench, and what choosing, copying and undo do to them. */
 import type { Failure } from '../../../src/speech/failures.ts';
+import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Build } from '../../../src/neck/build.ts';
 import { PRESETS } from '../../tools/presets.ts';
-import { createComparison, type PageComparison } from '../../../src/state/compare/comparison.ts';
+import {
+  columnOf,
+  comparedNecks,
+  ON_BENCH,
+  wayColumn,
+  type Column,
+} from '../../../src/state/compare/comparison-slice.ts';
+import { seatedAs, waysOf } from '../../../src/verdict/ways.ts';
+import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { createNeckLine } from '../../../src/state/compare/neck-line.ts';
 import { solveNecks, type NecksWorker, type SolvedNeck } from '../../../src/state/compare/solve-necks.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
@@ -13,46 +22,129 @@ import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore, type BackbowStore } from '../../../src/state/store.ts';
 
 let store: BackbowStore;
-let comparison: PageComparison;
+const state = () => store.getState();
 const [one, two, three] = PRESETS.slice(0, 3).map(({ build }) => build) as [Build, Build, Build];
-const names = () => comparison.state.getState().builds.map(({ name }) => name);
-const bench = () => comparison.state.getState().bench;
+const compared = () => comparedNecks(state().columns, state().build);
+const builds = () => compared().necks.map(({ build }) => build);
+const names = () => builds().map(({ name }) => name);
+const bench = () => compared().bench;
 
 beforeEach(() => {
   store = createBackbowStore(STANDARD_PREFERENCES);
-  store.getState().replaceBuild(one, 'Start');
-  comparison = createComparison(store);
-  comparison.compare([one, two, three]);
+  state().replaceBuild(one, 'Start');
+  state().setColumns([ON_BENCH, columnOf(two), columnOf(three)]);
+});
+
+describe('columns that follow the bench', () => {
+  const ways = () => state().setColumns(METHODS.map(wayColumn));
+
+  test('are the neck on the bench in each way of seating, whatever is done to it (seed 141)', () => {
+    ways();
+    const change = fc.oneof(
+      fc.record({ kerfMm: fc.double({ min: 0.5, max: 0.75, noNaN: true }) }),
+      fc.record({ method: fc.constantFrom(...METHODS) }),
+      fc.record({ boardThicknessMm: fc.double({ min: 5, max: 8, noNaN: true }) }),
+    );
+    const step = fc.oneof(
+      change.map((changed) => () => void state().change(changed, 'Change')),
+      fc.constantFrom(...PRESETS).map(
+        ({ build }) =>
+          () =>
+            void state().replaceBuild(build, 'Another neck'),
+      ),
+      fc.constantFrom(0, 1, 2).map((place) => () => {
+        if (compared().necks.some((neck) => neck.place === place)) state().chooseColumn(place, 'Choose');
+      }),
+      fc.constant(() => state().undo()),
+      fc.constant(() => state().redo()),
+    );
+    let moved = 0;
+    fc.assert(
+      fc.property(fc.array(step, { minLength: 1, maxLength: 12 }), (steps) => {
+        for (const take of steps) {
+          const before = state().build;
+          take();
+          if (state().build !== before) moved += 1;
+          const { build } = state();
+          expect(builds()).toEqual(waysOf(build).builds);
+          expect(compared().necks[bench()!]!.build).toBe(build);
+        }
+      }),
+      { numRuns: 200, seed: 141 },
+    );
+    expect(moved).toBeGreaterThan(300);
+  });
+
+  test('one that is kept stays, says since when, and can follow again', () => {
+    ways();
+    const started = Date.now();
+    const glued = seatedAs(one, 'glue')!;
+    state().keepColumn(1, true);
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    expect(builds()).toEqual([seatedAs(state().build, 'press'), glued, seatedAs(state().build, 'both')]);
+    const { column } = compared().necks[1]!;
+    if (column.follows !== 'nothing') throw new Error('it is kept');
+    expect(column.since).toBeGreaterThanOrEqual(started);
+    expect(column.since).toBeLessThanOrEqual(Date.now());
+    state().keepColumn(1, false);
+    expect(builds()).toEqual(waysOf(state().build).builds);
+  });
 });
 
 describe('the neck on the bench', () => {
   test('is known among the others, and follows what is changed and undone', () => {
     expect(bench()).toBe(0);
-    store.getState().change({ kerfMm: 0.6 }, 'Kerf');
-    expect(comparison.state.getState().builds[0]!.kerfMm).toBe(0.6);
-    store.getState().undo();
-    expect(comparison.state.getState().builds).toEqual([one, two, three]);
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    expect(builds()[0]!.kerfMm).toBe(0.6);
+    state().undo();
+    expect(builds()).toEqual([one, two, three]);
   });
 
   test('may be none of them; then nothing follows it', () => {
-    comparison.compare([two, three]);
+    state().setColumns([columnOf(two), columnOf(three)]);
     expect(bench()).toBeNull();
-    store.getState().change({ kerfMm: 0.6 }, 'Kerf');
-    expect(comparison.state.getState().builds).toEqual([two, three]);
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    expect(builds()).toEqual([two, three]);
+  });
+
+  test('is one that came from elsewhere as long as the two are the same, and no longer', () => {
+    state().setColumns([columnOf(two), columnOf(one)]);
+    expect(bench()).toBe(1);
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    expect([builds(), bench()]).toEqual([[two, one], null]);
   });
 });
 
 describe('choosing', () => {
   test('is one step, and undo gives the bench back with all necks in their places', () => {
-    const steps = store.getState().history.past.length;
-    expect(comparison.choose(1, 'Choose').ok).toBe(true);
-    expect(store.getState().build).toEqual(two);
-    expect(store.getState().history.past.length).toBe(steps + 1);
+    const steps = state().history.past.length;
+    expect(state().chooseColumn(1, 'Choose').ok).toBe(true);
+    expect(state().build).toEqual(two);
+    expect(state().history.past.length).toBe(steps + 1);
     expect([names(), bench()]).toEqual([[one.name, two.name, three.name], 1]);
-    store.getState().undo();
-    expect(store.getState().build).toEqual(one);
+    state().undo();
+    expect(state().build).toEqual(one);
     expect([names(), bench()]).toEqual([[one.name, two.name, three.name], 0]);
-    store.getState().redo();
+    state().redo();
+    expect([names(), bench()]).toEqual([[one.name, two.name, three.name], 1]);
+    state().undo();
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    expect(builds()).toEqual([{ ...one, kerfMm: 0.6 }, two, three]);
+  });
+
+  test('another neck keeps the ways of the one before beside it', () => {
+    state().setColumns([wayColumn('press'), wayColumn('glue'), columnOf(two)]);
+    const before = builds();
+    state().chooseColumn(2, 'Choose');
+    expect([builds(), bench()]).toEqual([before, 2]);
+    state().change({ kerfMm: 0.6 }, 'Kerf');
+    expect(builds()).toEqual([before[0], before[1], { ...two, kerfMm: 0.6 }]);
+  });
+
+  test('another way leaves the neck as it was beside it', () => {
+    state().setColumns([ON_BENCH, wayColumn('glue')]);
+    state().chooseColumn(1, 'Choose');
+    expect(builds()).toEqual([seatedAs(one, 'press'), seatedAs(one, 'glue')]);
     expect(bench()).toBe(1);
   });
 });
@@ -60,44 +152,46 @@ describe('choosing', () => {
 describe('copying', () => {
   test('gives the bench those settings and no others, as one step', () => {
     const wanted: Build = { ...one, name: 'Other', kerfMm: 0.61, chamferMm: 0.3 };
-    comparison.put(1, wanted);
-    const steps = store.getState().history.past.length;
-    expect(comparison.copy(1, ['kerfMm', 'chamferMm'], 'Copy').ok).toBe(true);
-    expect(store.getState().build).toEqual({ ...one, kerfMm: 0.61, chamferMm: 0.3 });
-    expect(store.getState().history.past.length).toBe(steps + 1);
-    expect(comparison.state.getState().builds[0]).toEqual(store.getState().build);
-    store.getState().undo();
-    expect(comparison.state.getState().builds).toEqual([one, wanted, three]);
+    state().putColumn(1, columnOf(wanted));
+    const steps = state().history.past.length;
+    expect(state().copyFromColumn(1, ['kerfMm', 'chamferMm'], 'Copy').ok).toBe(true);
+    expect(state().build).toEqual({ ...one, kerfMm: 0.61, chamferMm: 0.3 });
+    expect(state().history.past.length).toBe(steps + 1);
+    expect(builds()[0]).toEqual(state().build);
+    state().undo();
+    expect(builds()).toEqual([one, wanted, three]);
   });
 
   test('what cannot be built is refused whole, with its reason', () => {
     // A slot that is deeper than the bench's board.
-    comparison.put(1, { ...one, boardThicknessMm: 9, slotDepthMm: 8 });
-    const before = store.getState().build;
-    const outcome = comparison.copy(1, ['slotDepthMm'], 'Copy');
+    state().putColumn(1, columnOf({ ...one, boardThicknessMm: 9, slotDepthMm: 8 }));
+    const before = state().build;
+    const outcome = state().copyFromColumn(1, ['slotDepthMm'], 'Copy');
     expect(outcome.ok).toBe(false);
     expect(outcome.ok ? [] : outcome.problems.map(({ parameter }) => parameter)).toContain('slotDepthMm');
-    expect(store.getState().build).toBe(before);
+    expect(state().build).toBe(before);
   });
 });
 
 describe('places', () => {
   test('are swapped, filled and emptied; the bench goes along', () => {
-    comparison.swap(0, 2);
+    state().swapColumns(0, 2);
     expect([names(), bench()]).toEqual([[three.name, two.name, one.name], 2]);
-    comparison.remove(1);
+    state().removeColumn(1);
     expect([names(), bench()]).toEqual([[three.name, one.name], 1]);
-    comparison.put(2, two);
+    state().putColumn(2, columnOf(two));
     expect(names()).toEqual([three.name, one.name, two.name]);
   });
 
   test('that are not there, one neck, and four necks are refused', () => {
-    expect(() => comparison.compare([one])).toThrow(RangeError);
-    expect(() => comparison.compare([one, two, three, one])).toThrow(RangeError);
-    expect(() => comparison.put(3, one)).toThrow(RangeError);
-    expect(() => comparison.swap(0, 3)).toThrow(RangeError);
-    comparison.remove(2);
-    expect(() => comparison.remove(1)).toThrow(RangeError);
+    const { setColumns, putColumn, swapColumns, removeColumn } = state();
+    const [first, second, third] = state().columns as [Column, Column, Column];
+    expect(() => setColumns([first])).toThrow(RangeError);
+    expect(() => setColumns([first, second, third, first])).toThrow(RangeError);
+    expect(() => putColumn(3, first)).toThrow(RangeError);
+    expect(() => swapColumns(0, 3)).toThrow(RangeError);
+    removeColumn(2);
+    expect(() => removeColumn(1)).toThrow(RangeError);
     expect(names()).toEqual([one.name, two.name]);
   });
 });
