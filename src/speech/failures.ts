@@ -1,6 +1,6 @@
 /** Why something could not be computed or drawn, in words. */
 import type { UnitSystem } from '../neck/units.ts';
-import { formatNumber, formatQuantity } from './quantity.ts';
+import { formatQuantity, formatShort } from './quantity.ts';
 import { refusalOf, type Refusal } from '../mechanics/refusal.ts';
 import { FAILURE_WORDS } from './en/failures.ts';
 
@@ -16,10 +16,8 @@ export function failureOf(error: unknown): Failure {
   return refusalOf(error) ?? { code: 'unforeseen', message: error instanceof Error ? error.message : String(error) };
 }
 
-/** A number with the digits that it has, at most six after the point. */
-function plain(value: number): string {
-  return formatNumber(value, /\.(\d+)$/.exec(String(Number(value.toFixed(6))))?.[1]?.length ?? 0);
-}
+/** A plain number with the digits that it has. */
+const plain = (value: number): string => formatShort(value, 6);
 
 /** The reason in the middle of a sentence: small at its start, no full stop. */
 export function failureText(failure: Failure, system: UnitSystem): string {

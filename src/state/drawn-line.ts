@@ -5,7 +5,7 @@
 import { lineAt } from '../mechanics/states.ts';
 import type { ReliefLine } from '../mechanics/prediction-types.ts';
 import type { DrawnLine, LineSource } from '../scene/types.ts';
-import { momentAt } from './rail.ts';
+import { momentAt } from '../verdict/rail.ts';
 import type { BackbowState } from './store.ts';
 import { drawnBowFactor } from './view-slice.ts';
 

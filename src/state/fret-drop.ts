@@ -5,7 +5,7 @@
 import type { DrawnLine, LineSource } from '../scene/types.ts';
 import { seatingSequence } from '../fretwork/plan/seating-order.ts';
 import { createDrawnLine } from './drawn-line.ts';
-import { fretsInAt, type RailPosition } from './rail.ts';
+import { fretsInAt, type RailPosition } from '../verdict/rail.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 
 /** From how high a fret drops, mm, and how long that takes, ms: less than a stop of the rail lasts when it is played. */

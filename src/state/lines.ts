@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import { lineAt } from '../mechanics/states.ts';
 import { METHODS, type Method, type ReliefLine } from '../mechanics/prediction-types.ts';
 import { bandAt, type LineBand } from '../mechanics/uncertainty/band-at.ts';
-import { momentAt } from './rail.ts';
+import { momentAt } from '../verdict/rail.ts';
 import { useBackbow, type BackbowState } from './store.ts';
 
 export type Lines = Readonly<Record<Method, ReliefLine>>;

@@ -1,6 +1,6 @@
 /** Where on the rail the job stands, and playing it. The clock belongs to the panel; here is only what is so. */
 import type { StateCreator } from 'zustand/vanilla';
-import { railStops, stopIndex, type RailPosition } from './rail.ts';
+import { railStops, stopIndex, type RailPosition } from '../verdict/rail.ts';
 import type { BackbowState } from './store.ts';
 
 export interface RailSlice {

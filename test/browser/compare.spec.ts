@@ -187,7 +187,7 @@ test('ways of seating follow the bench, what is kept says of when it is, and the
   await dialog(app).getByRole('button', { name: 'Keep glue fit as it is' }).click();
   await app.page.keyboard.press('Escape');
   await dialog(app).waitFor({ state: 'detached' });
-  const kerf = app.page.getByLabel('Kerf', { exact: true });
+  const kerf = app.page.getByRole('slider', { name: /^Kerf/ });
   for (let step = 0; step < 4; step += 1) await app.afterChange(() => kerf.press('ArrowUp'));
   await open(app);
   await bandsHere(app);

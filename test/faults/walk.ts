@@ -24,7 +24,7 @@ import { figuresOf } from '../../src/pages/workshop/readouts/figures.ts';
 import type { Outcome } from '../../src/state/build-slice.ts';
 import { MAX_STEPS, sameBuild } from '../../src/state/history.ts';
 import { linesOf } from '../../src/state/lines.ts';
-import { railStops, stopIndex } from '../../src/state/rail.ts';
+import { railStops, stopIndex } from '../../src/verdict/rail.ts';
 import type { BackbowStore } from '../../src/state/store.ts';
 import { BOW_FACTOR } from '../../src/state/view-slice.ts';
 import { hold, holdFinite, holdText } from '../sweep/invariant.ts';

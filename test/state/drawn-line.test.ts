@@ -4,7 +4,7 @@ import { METHODS, type Prediction } from '../../src/mechanics/prediction-types.t
 import { createDrawnLine } from '../../src/state/drawn-line.ts';
 import { linesOf } from '../../src/state/lines.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
-import { railStops } from '../../src/state/rail.ts';
+import { railStops } from '../../src/verdict/rail.ts';
 import { createBackbowStore, type BackbowStore } from '../../src/state/store.ts';
 import { expectNear, expectNothing } from '../expect-near.ts';
 

@@ -5,7 +5,7 @@ import type { Prediction } from '../../src/mechanics/prediction-types.ts';
 import { createDrawnLine } from '../../src/state/drawn-line.ts';
 import { createFretDrop, DROP_MM, DROP_MS, type DropClock } from '../../src/state/fret-drop.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
-import type { RailPosition } from '../../src/state/rail.ts';
+import type { RailPosition } from '../../src/verdict/rail.ts';
 import { createBackbowStore, type BackbowStore } from '../../src/state/store.ts';
 
 let store: BackbowStore;

@@ -9,7 +9,7 @@ import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';
 import type { Band } from '../../src/mechanics/uncertainty/band.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { ReadoutBand } from '../../src/mechanics/uncertainty/types.ts';
-import { momentAt, railStops } from '../../src/state/rail.ts';
+import { momentAt, railStops } from '../../src/verdict/rail.ts';
 import { hold, holdFinite, type Invariant } from './invariant.ts';
 
 function holdOrder({ p05, p50, p95 }: Band, what: string): void {

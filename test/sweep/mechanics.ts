@@ -12,7 +12,7 @@ import { REPORT_SHAPE } from '../../src/verdict/report-shape.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 import { contactsOf } from '../../src/mechanics/seating/wire-contact.ts';
-import { momentAt, railStops } from '../../src/state/rail.ts';
+import { momentAt, railStops } from '../../src/verdict/rail.ts';
 import { forcesOf } from '../mechanics/load-cases.ts';
 import { hold, holdFinite, largest, type Invariant, type Subject } from './invariant.ts';
 

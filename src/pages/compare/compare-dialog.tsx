@@ -2,7 +2,7 @@
 import { useEffect } from 'react';
 import { lineAt } from '../../mechanics/states.ts';
 import { LEAST_COMPARED, type Compared, type ComparedNeck } from '../../state/compare/comparison-slice.ts';
-import { momentAt } from '../../state/rail.ts';
+import { momentAt } from '../../verdict/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';
@@ -16,7 +16,7 @@ import { DifferenceTable } from './difference-table.tsx';
 import { columnLabels } from './labels.ts';
 import { lineStyles } from './line-styles.ts';
 import { MomentControl } from './moment.tsx';
-import { neckNumbers } from './numbers.ts';
+import { neckNumbers } from '../../verdict/compared-numbers.ts';
 import { useCompared, useSame } from './use-compared.ts';
 import { SettingsTable } from './settings-table.tsx';
 import { ShareComparison } from './share-comparison.tsx';

@@ -1,6 +1,6 @@
 /** What differs between the necks, number by number, and why. */
 import type { UnitSystem } from '../../neck/units.ts';
-import type { NeckNumbers } from './numbers.ts';
+import type { NeckNumbers } from '../../verdict/compared-numbers.ts';
 import { bandText, differenceRows, isSame, type Cell, type Row } from './rows.ts';
 import { COMPARE_WORDS } from '../../speech/en/compare.ts';
 

@@ -1,5 +1,5 @@
 /** The moment of the job that all necks are shown at: the same as on the rail. */
-import { railStops, stopIndex } from '../../state/rail.ts';
+import { railStops, stopIndex } from '../../verdict/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../workshop/actions/action-button.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';

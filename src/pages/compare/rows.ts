@@ -3,7 +3,7 @@ import { toDisplay, type UnitSystem } from '../../neck/units.ts';
 import { formatNumber, formatRange, unitLabel } from '../../speech/quantity.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
-import type { Bow, NeckNumbers } from './numbers.ts';
+import type { Bow, NeckNumbers } from '../../verdict/compared-numbers.ts';
 import * as reasons from './reasons.ts';
 import type { Reason } from './reasons.ts';
 import { CELL_WORDS, COMPARE_WORDS, ORDER_WORDS, RISK_WORDS, ROW_WORDS } from '../../speech/en/compare.ts';

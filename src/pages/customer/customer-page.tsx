@@ -8,7 +8,7 @@ import { readLink } from '../../state/share/link.ts';
 import type { LinkTrouble, Shared } from '../../state/share/shared.ts';
 import { troubleTexts } from '../share/trouble-text.ts';
 import { ChoiceSection, MeansLine } from './choice-section.tsx';
-import { choiceFacts } from './facts.ts';
+import { choiceFacts } from '../../verdict/choice-facts.ts';
 import { GlanceTable } from './glance-table.tsx';
 import { choiceLabels } from './labels.ts';
 import { choiceSentences, MEANS, sharedMeans } from './sentences.ts';

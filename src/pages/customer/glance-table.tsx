@@ -1,7 +1,7 @@
 /** The choices side by side, in a few words each. */
 import type { UnitSystem } from '../../neck/units.ts';
 import { bowKind } from '../../speech/bow.ts';
-import type { ChoiceFacts } from './facts.ts';
+import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
 import { daysText, sizeText } from './sentences.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
 

@@ -1,7 +1,7 @@
 /** Does what a step says, by the program's own means. */
 import type { Build } from '../../neck/build.ts';
 import { PRESETS } from '../../neck/presets.ts';
-import { railStops, stopIndex } from '../../state/rail.ts';
+import { railStops, stopIndex } from '../../verdict/rail.ts';
 import type { BackbowStore } from '../../state/store.ts';
 import type { Act } from './types.ts';
 import { presetBuild } from '../../speech/names.ts';

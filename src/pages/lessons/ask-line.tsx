@@ -1,7 +1,7 @@
 /** Drag the line of the fret tops to where it is expected; the computed one is drawn over it. */
 import { useMemo, useRef, useState, type PointerEvent } from 'react';
 import { lineAt } from '../../mechanics/states.ts';
-import { momentAt } from '../../state/rail.ts';
+import { momentAt } from '../../verdict/rail.ts';
 import { useBackbow } from '../../state/store.ts';
 import { nearestFret } from '../workshop/readouts/figures.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';

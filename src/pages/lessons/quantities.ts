@@ -7,7 +7,7 @@ import { fretEnd } from '../../fretwork/ends.ts';
 import { seatingSequence } from '../../fretwork/plan/seating-order.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
 import { lineAt } from '../../mechanics/states.ts';
-import { momentAt } from '../../state/rail.ts';
+import { momentAt } from '../../verdict/rail.ts';
 import { bowText } from '../../speech/bow.ts';
 import type { NeckQuantity, Quantity } from './types.ts';
 

@@ -6,7 +6,7 @@ import type { Build } from '../../neck/build.ts';
 import type { ParameterId } from '../../neck/parameters.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { SceneView } from '../../scene/types.ts';
-import type { RailPosition } from '../../state/rail.ts';
+import type { RailPosition } from '../../verdict/rail.ts';
 
 /**
  * A number of the neck on the bench, computed when it is asked for; how it is written is known before. `method` is the

@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { bandAt, type LineBand } from '../../mechanics/uncertainty/band-at.ts';
-import { momentAt, type RailPosition } from '../../state/rail.ts';
+import { momentAt, type RailPosition } from '../../verdict/rail.ts';
 import { useBackbow } from '../../state/store.ts';
 import { LESSON_WORDS } from '../../speech/en/lessons.ts';
 import { SOLVER_WORDS } from '../../speech/en/solver.ts';

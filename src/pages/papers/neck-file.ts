@@ -5,7 +5,7 @@ import { writeGlb } from '../../geometry/export/glb.ts';
 import { neckSurfaces } from '../../geometry/export/neck-surfaces.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { figureOf } from '../../scene/wood-figure.ts';
-import { momentAt } from '../../state/rail.ts';
+import { momentAt } from '../../verdict/rail.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
 import { railText } from '../workshop/rail/rail-text.ts';

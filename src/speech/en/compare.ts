@@ -2,7 +2,7 @@
 import { words } from '../language.ts';
 import type { Build } from '../../neck/build.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
-import type { Refret } from '../../pages/customer/facts.ts';
+import type { Refret } from '../../verdict/choice-facts.ts';
 
 export const COMPARE_WORDS = words('COMPARE_WORDS', {
   title: 'Compare',

@@ -1,7 +1,7 @@
 /** Words of the customer's page: for somebody who has never heard of a tang. */
 import { words } from '../language.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
-import type { Movement, Nickel, Refret, RodTask } from '../../pages/customer/facts.ts';
+import type { Movement, Nickel, Refret, RodTask } from '../../verdict/choice-facts.ts';
 
 export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   titleOne: 'Your neck',

@@ -12,7 +12,7 @@ import { createEstimator } from '../../../src/mechanics/uncertainty/estimate.ts'
 import type { Uncertainty } from '../../../src/mechanics/uncertainty/types.ts';
 import { neckLabels } from '../../../src/pages/compare/labels.ts';
 import { lineStyles } from '../../../src/pages/compare/line-styles.ts';
-import { neckNumbers, type NeckNumbers } from '../../../src/pages/compare/numbers.ts';
+import { neckNumbers, type NeckNumbers } from '../../../src/verdict/compared-numbers.ts';
 import { flexibleText } from '../../../src/pages/compare/reasons.ts';
 import { differenceRows, isSame, type RowId } from '../../../src/pages/compare/rows.ts';
 import { differingSettings, settingsBetween } from '../../../src/pages/compare/settings.ts';

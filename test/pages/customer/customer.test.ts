@@ -13,7 +13,7 @@ import {
   refretOf,
   rodTaskOf,
   type ChoiceFacts,
-} from '../../../src/pages/customer/facts.ts';
+} from '../../../src/verdict/choice-facts.ts';
 import { choiceLabels } from '../../../src/pages/customer/labels.ts';
 import { choiceSentences, daysText, sharedMeans, wearSentence } from '../../../src/pages/customer/sentences.ts';
 import { CUSTOMER_WORDS } from '../../../src/speech/en/customer.ts';

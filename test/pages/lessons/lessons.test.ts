@@ -11,7 +11,7 @@ import { filled, measure, measureText, type Bench, type Measure } from '../../..
 import { LESSON_TEXTS, textOf } from '../../../src/speech/en/lesson-texts.ts';
 import type { Lesson, Step } from '../../../src/pages/lessons/types.ts';
 import type { StepText } from '../../../src/speech/lesson-text.ts';
-import { railStops, stopIndex } from '../../../src/state/rail.ts';
+import { railStops, stopIndex } from '../../../src/verdict/rail.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore } from '../../../src/state/store.ts';
 

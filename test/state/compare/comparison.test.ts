@@ -17,7 +17,7 @@ import { createNeckLine } from '../../../src/state/compare/neck-line.ts';
 import { solveNecks, type NecksWorker, type SolvedNeck } from '../../../src/state/compare/solve-necks.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
-import { momentAt } from '../../../src/state/rail.ts';
+import { momentAt } from '../../../src/verdict/rail.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore, type BackbowStore } from '../../../src/state/store.ts';
 

@@ -3,7 +3,7 @@ import { useMemo, useRef } from 'react';
 import type { Method } from '../../../mechanics/prediction-types.ts';
 import { currentBands, type Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { momentAt } from '../../../state/rail.ts';
+import { momentAt } from '../../../verdict/rail.ts';
 import { useSize } from '../chart/use-size.ts';
 import { useRailText } from '../rail/rail-text.ts';
 import { bowText } from '../../../speech/bow.ts';

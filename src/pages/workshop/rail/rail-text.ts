@@ -1,7 +1,7 @@
 /** A moment on the rail, in words. */
 import type { Build } from '../../../neck/build.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
-import { fretsInAt, type RailPosition } from '../../../state/rail.ts';
+import { fretsInAt, type RailPosition } from '../../../verdict/rail.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { RAIL_WORDS } from '../../../speech/en/workshop.ts';
 import { timeText } from '../../../speech/times.ts';

@@ -5,7 +5,7 @@ import { seatingSequence } from '../../../fretwork/plan/seating-order.ts';
 import { useLines } from '../../../state/lines.ts';
 import { lineAt } from '../../../mechanics/states.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
-import { fretsInAt, momentAt, railStops, stopIndex, type Phase, type RailPosition } from '../../../state/rail.ts';
+import { fretsInAt, momentAt, railStops, stopIndex, type Phase, type RailPosition } from '../../../verdict/rail.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { stepsOfKey } from '../../../kit/step-keys.ts';

@@ -1,5 +1,5 @@
 /** Where the stops of the rail lie along its track: the frets get room to be seen going in, the rest is spread evenly. */
-import { PHASES, type Phase, type RailPosition } from '../../../state/rail.ts';
+import { PHASES, type Phase, type RailPosition } from '../../../verdict/rail.ts';
 
 /** Start and end of each phase, as shares of the track. */
 const SPANS: Readonly<Record<Phase, readonly [number, number]>> = {

@@ -3,7 +3,7 @@ import { toDisplay, type UnitSystem } from '../../../neck/units.ts';
 import { formatNumber, formatQuantity, unitLabel } from '../../../speech/quantity.ts';
 import type { ReliefLine } from '../../../mechanics/prediction-types.ts';
 import type { ReadoutBand, Uncertainty } from '../../../mechanics/uncertainty/types.ts';
-import type { Phase } from '../../../state/rail.ts';
+import type { Phase } from '../../../verdict/rail.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/bow.ts';
 import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';

@@ -1,7 +1,7 @@
 /** What the neck does, in large numbers. */
 import { currentBands } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import type { Phase, RailPosition } from '../../../state/rail.ts';
+import type { Phase, RailPosition } from '../../../verdict/rail.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
 import { Figure } from './figure.tsx';

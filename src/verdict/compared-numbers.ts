@@ -1,14 +1,14 @@
 /** What a compared neck comes to, in numbers: those of the library, and means and sums of them. */
-import type { Build } from '../../neck/build.ts';
-import { glueById } from '../../neck/glues.ts';
-import { glueNeeded } from '../../fretwork/glue.ts';
-import { fretworkSteps, type StepId } from '../../fretwork/plan/steps.ts';
-import type { Method, Moment, Prediction } from '../../mechanics/prediction-types.ts';
-import { describeLine, lineAt, momentShares } from '../../mechanics/states.ts';
-import { bandAt } from '../../mechanics/uncertainty/band-at.ts';
-import type { Band } from '../../mechanics/uncertainty/band.ts';
-import type { RodSettingBand, Uncertainty } from '../../mechanics/uncertainty/types.ts';
-import { refretOf, type Refret } from '../customer/facts.ts';
+import type { Build } from '../neck/build.ts';
+import { glueById } from '../neck/glues.ts';
+import { glueNeeded } from '../fretwork/glue.ts';
+import { fretworkSteps, type StepId } from '../fretwork/plan/steps.ts';
+import type { Method, Moment, Prediction } from '../mechanics/prediction-types.ts';
+import { describeLine, lineAt, momentShares } from '../mechanics/states.ts';
+import { bandAt } from '../mechanics/uncertainty/band-at.ts';
+import type { Band } from '../mechanics/uncertainty/band.ts';
+import type { RodSettingBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
+import { refretOf, type Refret } from './choice-facts.ts';
 
 /** Relief of greatest size with its sign, mm, and its band; null while that is being computed. */
 export interface Bow {
@@ -63,8 +63,8 @@ export interface NeckNumbers {
   readonly waitDays: number;
   readonly refretRisk: Refret;
   readonly chamferMm: number;
-  /** How the glue lets go; null without glue. */
-  readonly glue: string | null;
+  /** Id of the glue; null where none is used. */
+  readonly glue: Build['glueKind'] | null;
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -1,9 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { fretsInAt, momentAt, PHASES, railStops, stopIndex, type RailPosition } from '../../src/state/rail.ts';
-import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
-import { createBackbowStore } from '../../src/state/store.ts';
+import { fretsInAt, momentAt, PHASES, railStops, stopIndex, type RailPosition } from '../../src/verdict/rail.ts';
 
 const build = defaultBuild();
 
@@ -63,32 +60,4 @@ describe('the moment to compute', () => {
     expect(at({ phase: 'rod' }, { ...change, rodKind: 'none' }).rodPercent).toBe(0);
     expect(at({ phase: 'weeks', days: 7 }, change)).toEqual({ strung: true, days: 7, rodPercent: 0 });
   });
-});
-
-test('seed 2: stepping stays on the rail and moves by whole stops', () => {
-  fc.assert(
-    fc.property(fc.array(fc.integer({ min: -40, max: 40 }), { maxLength: 30 }), (steps) => {
-      const store = createBackbowStore(STANDARD_PREFERENCES);
-      const stops = railStops(store.getState().build);
-      let expected = stopIndex(stops, store.getState().rail);
-      for (const step of steps) {
-        const before = expected;
-        expected = Math.max(0, Math.min(stops.length - 1, expected + step));
-        expect(store.getState().stepRail(step)).toBe(expected !== before);
-        expect(stopIndex(stops, store.getState().rail)).toBe(expected);
-      }
-    }),
-    { seed: 2, numRuns: 50 },
-  );
-});
-
-test('playing from the end begins again at the bare board', () => {
-  const store = createBackbowStore(STANDARD_PREFERENCES);
-  store.getState().setRail({ phase: 'rod' });
-  store.getState().setPlaying(true);
-  expect(store.getState().rail).toEqual({ phase: 'bare' });
-  store.getState().setPlaying(false);
-  store.getState().setRail({ phase: 'strung' });
-  store.getState().setPlaying(true);
-  expect(store.getState().rail).toEqual({ phase: 'strung' });
 });

@@ -4,14 +4,14 @@
  * The limits between the classes are common practice, no source: a player feels about a twentieth of a millimetre in the
  * height of the strings over the middle of the neck, and a rod is turned again when the relief is off by a tenth.
  */
-import type { Build } from '../../neck/build.ts';
-import { glueById } from '../../neck/glues.ts';
-import { metalById } from '../../neck/metals.ts';
-import { LEAST_CHAMFER_MM } from '../../fretwork/checks/limits.ts';
-import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
-import { lineAt } from '../../mechanics/states.ts';
-import type { Band } from '../../mechanics/uncertainty/band.ts';
-import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
+import type { Build } from '../neck/build.ts';
+import { glueById } from '../neck/glues.ts';
+import { metalById } from '../neck/metals.ts';
+import { LEAST_CHAMFER_MM } from '../fretwork/checks/limits.ts';
+import type { Method, Prediction } from '../mechanics/prediction-types.ts';
+import { lineAt } from '../mechanics/states.ts';
+import type { Band } from '../mechanics/uncertainty/band.ts';
+import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
 /** How much the neck moves while it settles. */
 export type Movement = 'hardly' | 'a-little' | 'clearly';
@@ -54,7 +54,7 @@ export interface ChoiceFacts {
   /** Hardness of the wire over that of common nickel silver: about how much longer it lasts. */
   readonly wearRatio: number;
   /** Id of its metal. */
-  readonly wire: string;
+  readonly wire: Build['wireMetal'];
 }
 
 /** Relief that moves less than this is not felt; more than the second is. */
