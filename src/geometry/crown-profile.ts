@@ -41,13 +41,3 @@ export function crownArc(widthMm: number, heightMm: number, segments: number): C
     return { along: end ?? half * sine, up, normalAlong: sine / half, normalUp: cosine / rise };
   });
 }
-
-/** Area of the crown's cross-section, mm². */
-export function crownAreaMm2(widthMm: number, heightMm: number): number {
-  const foot = crownFootMm(heightMm);
-  const rise = heightMm - foot;
-  const half = widthMm / 2;
-  if (rise > half) return foot * widthMm + (Math.PI / 2) * half * rise;
-  const rho = (half * half + rise * rise) / (2 * rise);
-  return foot * widthMm + rho * rho * Math.asin(half / rho) - (rho - rise) * half;
-}

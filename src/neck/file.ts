@@ -1,5 +1,5 @@
 /** The project file: JSON of our own, `{ "format": "backbow project", "version": 1, "build": { … } }`. */
-import { defaultBuild, type Build } from './build.ts';
+import type { Build } from './build.ts';
 import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
@@ -45,6 +45,3 @@ export function checkProject(data: unknown): CheckedBuild {
   const build = MIGRATIONS.slice(version - 1).reduce((old, migrate) => migrate(old), stored as Record<string, unknown>);
   return checkBuild(build);
 }
-
-/** The keys of a build, in the order of the file. */
-export const BUILD_KEYS = Object.keys(defaultBuild()) as (keyof Build)[];

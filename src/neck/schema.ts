@@ -192,9 +192,3 @@ export function checkBuild(value: unknown): CheckedBuild {
   const problems = findImpossible(build);
   return problems.length === 0 ? { ok: true, build } : { ok: false, problems };
 }
-
-/** The problem with giving one parameter this value in this build, or undefined. The build itself must be valid. */
-export function checkChange(build: Build, change: Partial<Build>): readonly Problem[] {
-  const checked = checkBuild({ ...build, ...change });
-  return checked.ok ? [] : checked.problems;
-}

@@ -74,9 +74,3 @@ export function fromDisplay(value: number, unit: Unit, system: UnitSystem): numb
 export function displayDigits(metricDigits: number, unit: Unit, system: UnitSystem): number {
   return Math.max(0, metricDigits + displayUnit(unit, system).extraDigits);
 }
-
-/** A number for files: fixed digits, a point, a hyphen for minus, and never "-0.00". */
-export function plainNumber(value: number, digits: number): string {
-  const fixed = value.toFixed(digits);
-  return Number(fixed) === 0 ? fixed.replace('-', '') : fixed;
-}

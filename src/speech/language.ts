@@ -116,11 +116,6 @@ export function words<const T>(id: string, english: T): Widened<T> {
   return live as Widened<T>;
 }
 
-/** What the language of the page has instead of texts that stand elsewhere, such as in a row of data; none in English. */
-export function translation<T>(id: string): T | undefined {
-  return tables[id] as T | undefined;
-}
-
 /** Id of the table of sentences that stand where they are made. */
 export const SENTENCES = 'SENTENCES';
 

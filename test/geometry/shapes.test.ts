@@ -14,7 +14,7 @@ import { arcMm } from '../../src/fretwork/arc.ts';
 import { fretEnd, fretEnds } from '../../src/fretwork/ends.ts';
 import { workingKerfMm } from '../../src/fretwork/kerf.ts';
 import { bindingMeshes, boardMesh } from '../../src/geometry/board.ts';
-import { crownAreaMm2 } from '../../src/geometry/crown-profile.ts';
+import { crownAreaMm2 } from './areas.ts';
 import { crownMesh, fretsMesh, tangMesh } from '../../src/geometry/frets.ts';
 import type { Mesh } from '../../src/geometry/mesh.ts';
 import { neckMesh } from '../../src/geometry/neck.ts';

@@ -3,7 +3,7 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { useState } from 'react';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { defaultBuild, MOST_NAME, MOST_NOTES } from '../../src/neck/build.ts';
-import { checkChange } from '../../src/neck/schema.ts';
+import { checkChange } from '../tools/check-change.ts';
 import { LimitedText } from '../../src/kit/limited-text.tsx';
 import { NeckCard } from '../../src/pages/library/neck-card.tsx';
 import { ProjectBar } from '../../src/pages/workshop/project/project-bar.tsx';

@@ -2,11 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { BUILD_KEYS, PROJECT_FORMAT, PROJECT_VERSION, readProject, writeProject } from '../../src/neck/file.ts';
+import { PROJECT_FORMAT, PROJECT_VERSION, readProject, writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
 import { problemText, problemTexts } from '../../src/speech/problems.ts';
+
+const BUILD_KEYS = Object.keys(defaultBuild());
 
 const file = (change: Record<string, unknown>) =>
   JSON.stringify({ format: PROJECT_FORMAT, version: PROJECT_VERSION, build: defaultBuild(), ...change });

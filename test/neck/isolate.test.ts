@@ -11,7 +11,7 @@ import { neckLabels } from '../../src/pages/compare/labels.ts';
 import { choiceLabels } from '../../src/pages/customer/labels.ts';
 import { LIBRARY_WORDS } from '../../src/speech/en/library.ts';
 import { defaultBuild } from '../../src/neck/build.ts';
-import { checkChange } from '../../src/neck/schema.ts';
+import { checkChange } from '../tools/check-change.ts';
 import { HOSTILE_TEXTS } from '../faults/hostile.ts';
 import { problemText } from '../../src/speech/problems.ts';
 

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { unit as quantity } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { displayUnit, fromDisplay, plainNumber, toDisplay, type Unit } from '../../src/neck/units.ts';
+import { displayUnit, fromDisplay, toDisplay, type Unit } from '../../src/neck/units.ts';
 import { expectNear } from '../expect-near.ts';
 
 const CONVERTED: readonly (readonly [stored: Unit, theirs: string, shown: string])[] = [
@@ -39,17 +39,5 @@ describe('inches and pounds (seed 1604)', () => {
   it('a thousandth of an inch is 25.4 micrometres, by definition', () => {
     expectNear(toDisplay(25.4, 'µm', 'inch'), 1, 1e-15, 'exact');
     expectNear(fromDisplay(1, 'mm', 'inch'), 25.4, 1e-15, 'exact');
-  });
-});
-
-describe('numbers for files', () => {
-  it.each([
-    [0.291, 2, '0.29'],
-    [-0.291, 2, '-0.29'],
-    [-0.001, 2, '0.00'],
-    [0, 0, '0'],
-    [1234567.5, 1, '1234567.5'],
-  ])('%d with %d digits is %s', (value, digits, text) => {
-    expect(plainNumber(value, digits)).toBe(text);
   });
 });

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import type { NumberParameter } from '../../src/neck/parameter-kinds.ts';
 import { parameterById } from '../../src/neck/parameters.ts';
-import { checkChange } from '../../src/neck/schema.ts';
+import { checkChange } from '../tools/check-change.ts';
 import type { UnitSystem } from '../../src/neck/units.ts';
 import { NumberControl } from '../../src/pages/workshop/controls/number-control.tsx';
 import { parameterWords } from '../../src/speech/names.ts';

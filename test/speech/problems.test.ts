@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { readProject } from '../../src/neck/file.ts';
-import { checkBuild, checkChange } from '../../src/neck/schema.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import { checkChange } from '../tools/check-change.ts';
 import { givenText, placeText, problemTexts } from '../../src/speech/problems.ts';
 
 const said = (change: object, system: 'metric' | 'inch') =>

@@ -2,7 +2,8 @@
 import { checkBuild } from '../../src/neck/schema.ts';
 import { reliefAtGoal } from '../../src/mechanics/inversion/goal.ts';
 import { kerfRange } from '../../src/mechanics/inversion/kerf.ts';
-import { goalOf, solveTarget } from '../../src/mechanics/inversion/solve.ts';
+import { goalOf } from '../../src/mechanics/inversion/goal.ts';
+import { solveTarget } from '../mechanics/inversion/every-way.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';

@@ -8,7 +8,7 @@ import type { SourceFile } from './source-files.ts';
 
 const LANGUAGE_FILE = 'src/speech/language.ts';
 /** What reads the language whenever it is called, and the ways in which a sentence is made on the spot. */
-const ASKING = ['spokenLanguage', 'spokenLocale', 'say', 'sayText', 'withinSentence', 'translation'];
+const ASKING = ['spokenLanguage', 'spokenLocale', 'say', 'sayText', 'withinSentence'];
 
 interface Module {
   readonly path: string;

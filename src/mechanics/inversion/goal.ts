@@ -1,4 +1,5 @@
 /** What the maker wants: a relief under the strings, at once or settled, with the rod at a setting. */
+import type { Build } from '../../neck/build.ts';
 import { Refused } from '../refusal.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { lineAt } from '../states.ts';
@@ -40,3 +41,8 @@ export function reliefAtGoal(prediction: Prediction, method: Method, goal: Relie
  * relief of greatest size (a line as humped as it is hollow) misses by more.
  */
 export const CLOSE_ENOUGH_MM = 1e-4;
+
+/** The goal that a build itself states: its relief wanted, settled, rod neutral. */
+export function goalOf(build: Pick<Build, 'targetReliefMm'>): ReliefGoal {
+  return { reliefMm: build.targetReliefMm, when: 'settled', rodPercent: 0 };
+}

@@ -6,7 +6,6 @@
  */
 import { Refused } from '../refusal.ts';
 import type { Method, Moment } from '../prediction-types.ts';
-import { sampleLine } from '../relief.ts';
 import { bandOf, type Band } from './band.ts';
 import { stringLineGrowthOf, wedgeLineLeftOf } from './time-factors.ts';
 import type { Sampled } from './types.ts';
@@ -201,13 +200,4 @@ export function bandAt(sampled: Sampled, method: Method, moment: Moment): LineBa
     p95Mm[j] = band.p95;
   });
   return { xMm: sampled.xMm, p05Mm, p50Mm, p95Mm, extreme: bandOf(extremes) };
-}
-
-/** The band at one place along the neck, linear between the points. */
-export function bandOfLineAt(band: LineBand, xMm: number): Band {
-  return {
-    p05: sampleLine(band.xMm, band.p05Mm, xMm),
-    p50: sampleLine(band.xMm, band.p50Mm, xMm),
-    p95: sampleLine(band.xMm, band.p95Mm, xMm),
-  };
 }

@@ -2,7 +2,7 @@
 import { useId, useState } from 'react';
 import type { Build } from '../../../neck/build.ts';
 import { parameterById } from '../../../neck/parameters.ts';
-import { goalOf } from '../../../mechanics/inversion/solve.ts';
+import { goalOf } from '../../../mechanics/inversion/goal.ts';
 import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import type { TangChoice } from '../../../mechanics/seating/refret.ts';
 import type { TangWish } from '../../../mechanics/seating/refret-answers.ts';

@@ -1,6 +1,6 @@
 /** The other way round: from the relief wanted to what leads there. */
 import { useState } from 'react';
-import { goalOf } from '../../../mechanics/inversion/solve.ts';
+import { goalOf } from '../../../mechanics/inversion/goal.ts';
 import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
 import { biteLogSpreadOf } from '../../../state/bench-log/adopted.ts';

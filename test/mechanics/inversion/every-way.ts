@@ -1,11 +1,11 @@
-/** Every way to a wanted relief at once, for one build. */
-import type { Build } from '../../neck/build.ts';
-import type { Predictor } from '../predict.ts';
-import { checkGoal, type ReliefGoal } from './goal.ts';
-import { solveKerf, type KerfAnswer } from './kerf.ts';
-import { rankMethods, type MethodAnswer } from './methods.ts';
-import { planPlaning, type PlaningPlan } from './planing.ts';
-import { solveRod, type RodAnswer } from './rod.ts';
+/** Every way to a wanted relief at once, for one build: what tests and the bench ask for. */
+import type { Build } from '../../../src/neck/build.ts';
+import type { Predictor } from '../../../src/mechanics/predict.ts';
+import { checkGoal, goalOf, type ReliefGoal } from '../../../src/mechanics/inversion/goal.ts';
+import { solveKerf, type KerfAnswer } from '../../../src/mechanics/inversion/kerf.ts';
+import { rankMethods, type MethodAnswer } from '../../../src/mechanics/inversion/methods.ts';
+import { planPlaning, type PlaningPlan } from '../../../src/mechanics/inversion/planing.ts';
+import { solveRod, type RodAnswer } from '../../../src/mechanics/inversion/rod.ts';
 
 export interface TargetAnswer {
   readonly goal: ReliefGoal;
@@ -18,11 +18,6 @@ export interface TargetAnswer {
   /** For the build's own method. */
   readonly rod: RodAnswer;
   readonly planing: PlaningPlan;
-}
-
-/** The goal that a build itself states: its relief wanted, settled, rod neutral. */
-export function goalOf(build: Pick<Build, 'targetReliefMm'>): ReliefGoal {
-  return { reliefMm: build.targetReliefMm, when: 'settled', rodPercent: 0 };
 }
 
 /** @throws {RangeError} for a goal that cannot be meant, or wire that no kerf fits. */
