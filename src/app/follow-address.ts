@@ -1,7 +1,7 @@
 /** Opens the neck that the address names, now and whenever another link is pasted into the same page. */
 import { routeOf } from '../state/share/address.ts';
 import type { BackbowStore } from '../state/store.ts';
-import { APP_WORDS } from '../speech/en/app.ts';
+import { APP_WORDS } from '../speech/en/workshop/app.ts';
 
 /**
  * The link is taken out of the address once it has been opened, so that a reload brings back the work and not the link. One

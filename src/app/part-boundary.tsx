@@ -4,7 +4,7 @@
  */
 import type { ReactNode } from 'react';
 import { Boundary } from '../kit/boundary.tsx';
-import { APP_WORDS } from '../speech/en/app.ts';
+import { APP_WORDS } from '../speech/en/workshop/app.ts';
 
 const missing = (): ReactNode => (
   <div className="part-missing" role="alert">

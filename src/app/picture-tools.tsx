@@ -4,7 +4,7 @@ import { store, useBackbow } from '../state/store.ts';
 import { isCutOpen } from '../state/stress-view.ts';
 import { ActionButton } from '../pages/workshop/actions/action-button.tsx';
 import { BowFactor } from '../pages/workshop/picture/bow-factor.tsx';
-import { PICTURE_WORDS } from '../speech/en/workshop.ts';
+import { PICTURE_WORDS } from '../speech/en/workshop/workshop.ts';
 
 function FretInView() {
   const fret = useBackbow((state) => Math.min(state.selectedFret, state.build.fretCount));

@@ -1,6 +1,6 @@
 /** A text that is longer than can be kept: it stays as it was typed or pasted, and is refused in words until it is mended. */
 import { formatNumber } from '../speech/quantity.ts';
-import { CONTROL_WORDS } from '../speech/en/controls.ts';
+import { CONTROL_WORDS } from '../speech/en/workshop/controls.ts';
 
 /**
  * @param label what the text is, at the head of the sentence

@@ -1,6 +1,6 @@
 /** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
 import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
-import { BOW_WORDS, type BowKind } from './en/bow.ts';
+import { BOW_WORDS, type BowKind } from './en/workshop/bow.ts';
 import { formatNumber, formatQuantity, formatRange } from './quantity.ts';
 
 /** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */

@@ -1,6 +1,6 @@
 /** A caution in words. */
 import type { Caution } from '../fretwork/checks/cautions.ts';
-import { CAUTION_TEXTS } from './en/cautions.ts';
+import { CAUTION_TEXTS } from './en/fretwork/cautions.ts';
 import { glueWords, woodName } from './names.ts';
 import { listed } from './quantity-names.ts';
 

@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../neck/units.ts';
 import { formatQuantity, formatShort } from './quantity.ts';
 import { refusalOf, type Refusal } from '../mechanics/refusal.ts';
-import { FAILURE_WORDS } from './en/failures.ts';
+import { FAILURE_WORDS } from './en/workshop/failures.ts';
 
 /** What the library refused, what became of its worker, or an error that nobody foresaw, as its message. */
 export type Failure =

@@ -1,5 +1,5 @@
 /** Messages of the bench log in the reader's units. */
-import { RANGE_WORDS } from './en/quantity.ts';
+import { RANGE_WORDS } from './en/neck/quantity.ts';
 import { fromDisplay, toDisplay, type Unit, type UnitSystem } from '../neck/units.ts';
 import { unitLabel, withDecimalSign } from './quantity.ts';
 

@@ -2,8 +2,8 @@
 import { NICKEL_RELEASE_LIMIT } from '../fretwork/checks/limits.ts';
 import type { MetalFact } from '../fretwork/plan/metal-comparison.ts';
 import { formatNumber } from './quantity.ts';
-import { MARK_WORDS, BASIS_WORDS } from './en/sources.ts';
-import { METAL_FACT_TEXTS } from './en/wire.ts';
+import { MARK_WORDS, BASIS_WORDS } from './en/neck/sources.ts';
+import { METAL_FACT_TEXTS } from './en/fretwork/wire.ts';
 
 /** For posts in pierced skin, µg per cm² per week: REACH, Annex XVII, entry 27. */
 const PIERCED_LIMIT = 0.2;

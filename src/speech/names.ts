@@ -5,9 +5,9 @@ import { metalById, type Metal, type MetalId } from '../neck/metals.ts';
 import { parameterById, type ParameterId } from '../neck/parameters.ts';
 import type { Preset, PresetId } from '../neck/presets.ts';
 import type { OWN_WOOD_ID, WoodId } from '../neck/woods.ts';
-import { GLUE_WORDS, METAL_SOURCE_WORDS, METAL_WORDS, WOOD_WORDS } from './en/materials.ts';
-import { NOTE_WORDS, PRESET_WORDS } from './en/necks.ts';
-import { GROUP_WORDS, PARAMETER_WORDS, SOURCE_WORDS } from './en/parameters.ts';
+import { GLUE_WORDS, METAL_SOURCE_WORDS, METAL_WORDS, WOOD_WORDS } from './en/neck/materials.ts';
+import { NOTE_WORDS, PRESET_WORDS } from './en/neck/necks.ts';
+import { GROUP_WORDS, PARAMETER_WORDS, SOURCE_WORDS } from './en/neck/parameters.ts';
 import type { GroupId } from '../neck/parameter-kinds.ts';
 
 export function woodName(id: string): string {

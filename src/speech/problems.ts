@@ -3,8 +3,8 @@ import { PROJECT_FORMAT } from '../neck/file.ts';
 import type { Limits, Problem, Quantity } from '../neck/problems.ts';
 import { PARAMETERS, type ParameterId } from '../neck/parameters.ts';
 import { displayDigits, toDisplay, type Unit, type UnitSystem } from '../neck/units.ts';
-import { ENTRY_WORDS, IMPOSSIBLE_WORDS, KIND_WORDS, PLACE_WORDS, PROBLEM_WORDS } from './en/problems.ts';
-import { PARAMETER_WORDS } from './en/parameters.ts';
+import { ENTRY_WORDS, IMPOSSIBLE_WORDS, KIND_WORDS, PLACE_WORDS, PROBLEM_WORDS } from './en/neck/problems.ts';
+import { PARAMETER_WORDS } from './en/neck/parameters.ts';
 import { formatRange, formatShort, unitLabel, withDecimalSign, withUnit } from './quantity.ts';
 
 /** Most digits after the point, in the stored unit. */

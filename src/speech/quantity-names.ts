@@ -1,6 +1,6 @@
 /** Names of quantities, in the language of the page. */
 import { isComputed, type QuantityKey } from '../neck/quantities.ts';
-import { QUANTITY_WORDS } from './en/quantities.ts';
+import { QUANTITY_WORDS } from './en/neck/quantities.ts';
 import { spokenLocale } from './language.ts';
 import { parameterName } from './names.ts';
 

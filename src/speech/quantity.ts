@@ -1,6 +1,6 @@
 /** Quantities as people read them: in their units, with the decimal sign of their language. */
 import { displayDigits, displayUnit, toDisplay, type ShownUnit, type Unit, type UnitSystem } from '../neck/units.ts';
-import { NUMBER_SIGNS, RANGE_WORDS, UNIT_WORDS } from './en/quantity.ts';
+import { NUMBER_SIGNS, RANGE_WORDS, UNIT_WORDS } from './en/neck/quantity.ts';
 
 function isWord(unit: ShownUnit): unit is 'day' | '% MC' {
   return unit === 'day' || unit === '% MC';

@@ -1,7 +1,7 @@
 /** Why a wish was refused, as one sentence naming the value, its range and its unit, and what is kept. */
 import type { Problem } from '../neck/problems.ts';
 import type { UnitSystem } from '../neck/units.ts';
-import { CONTROL_WORDS } from './en/controls.ts';
+import { CONTROL_WORDS } from './en/workshop/controls.ts';
 import { problemTexts } from './problems.ts';
 import { displayScale, quantityText, rangeText, type Scaled } from './scale.ts';
 

@@ -2,8 +2,8 @@
 import { columnQuantity, isCodeColumn, type Cell, type ColumnKey, type Table } from '../fretwork/plan/tables.ts';
 import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
 import { formatNumber, unitLabel } from './quantity.ts';
-import { MARK_WORDS } from './en/sources.ts';
-import { TABLE_WORDS } from './en/plan-tables.ts';
+import { MARK_WORDS } from './en/neck/sources.ts';
+import { TABLE_WORDS } from './en/fretwork/plan-tables.ts';
 import { metalName } from './names.ts';
 import { quantityName } from './quantity-names.ts';
 

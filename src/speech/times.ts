@@ -1,5 +1,5 @@
 /** A span of days as people say it. */
-import { TIME_WORDS } from './en/workshop.ts';
+import { TIME_WORDS } from './en/workshop/workshop.ts';
 
 const DAYS_PER_MONTH = 30;
 const DAYS_PER_YEAR = 365;

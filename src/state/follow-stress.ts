@@ -8,7 +8,7 @@ import type { Solution } from './solution-slice.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { slotUnderStress } from './stress-view.ts';
 import { failureOf, failureText } from '../speech/failures.ts';
-import { SOLVER_WORDS } from '../speech/en/solver.ts';
+import { SOLVER_WORDS } from '../speech/en/workshop/solver.ts';
 
 /** What to ask: of a solution rather than a build, so that it is asked again when a worker was lost and another one solved. */
 interface Wish {

@@ -7,7 +7,7 @@ import { followStress } from './follow-stress.ts';
 import { startSolverWorker } from './running-worker.ts';
 import { createSolver, type Solver, type SolverWorker } from './solver-client.ts';
 import { failureText } from '../speech/failures.ts';
-import { SOLVER_WORDS } from '../speech/en/solver.ts';
+import { SOLVER_WORDS } from '../speech/en/workshop/solver.ts';
 
 /** @param biteLogSpread of a build: the bench log's where it holds, else undefined */
 function startWorker(biteLogSpread: (build: Build) => number | undefined): SolverWorker {

@@ -7,7 +7,7 @@ import { PRESETS } from '../tools/presets.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
-import { METHOD_WORDS } from '../../src/speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../src/speech/en/workshop/workshop.ts';
 import { bowText } from '../../src/speech/bow.ts';
 import { routeOf } from '../../src/state/share/address.ts';
 import { readLink, writeLink } from '../../src/state/share/link.ts';

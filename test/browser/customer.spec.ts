@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../tools/presets.ts';
-import { CUSTOMER_WORDS } from '../../src/speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../src/speech/en/pages/customer.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE, type Shared } from '../../src/state/share/shared.ts';
 import { withBrowser, type App, type OpenOptions } from './harness.ts';

@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../src/speech/de/index.ts';
-import { WANTED_WORDS } from '../../src/speech/en/answers.ts';
+import { WANTED_WORDS } from '../../src/speech/en/pages/answers.ts';
 import { START_WORDS } from '../../src/speech/start-words.ts';
 import { PRESETS } from '../tools/presets.ts';
 import { LESSONS } from '../../src/pages/lessons/lessons/index.ts';

@@ -5,7 +5,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { LESSONS } from '../../src/pages/lessons/lessons/index.ts';
-import { LESSON_TEXTS } from '../../src/speech/en/lesson-texts.ts';
+import { LESSON_TEXTS } from '../../src/speech/en/pages/lesson-texts.ts';
 import { drawWithFingers } from './finger.ts';
 import { DESK, withBrowser, type App } from './harness.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { METALS, metalById, type Metal } from '../../src/neck/metals.ts';
 import { bendFor, fretBends, bendTo, endMisfitMm, springbackRatio, WRONG_RADII } from '../../src/fretwork/bending.ts';
 import { FLAT_CUT_TIGHT, UNBOUND_FLAT } from './boards.ts';
-import { WRONG_RADIUS_TEXTS } from '../../src/speech/en/wire.ts';
+import { WRONG_RADIUS_TEXTS } from '../../src/speech/en/fretwork/wire.ts';
 import { expectNear, ROUNDING } from './near.ts';
 
 /** Radius that wire has after being bent and let go: the springback formula forwards, as a check on its inverse. */

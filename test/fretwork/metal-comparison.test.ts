@@ -3,7 +3,7 @@ import { METALS } from '../../src/neck/metals.ts';
 import { bendFor } from '../../src/fretwork/bending.ts';
 import { NICKEL_RELEASE_LIMIT } from '../../src/fretwork/checks/limits.ts';
 import { compareMetals, METAL_FACTS, tightestRadiusMm } from '../../src/fretwork/plan/metal-comparison.ts';
-import { BASIS_WORDS } from '../../src/speech/en/sources.ts';
+import { BASIS_WORDS } from '../../src/speech/en/neck/sources.ts';
 import { metalFactText } from '../../src/speech/metal-facts.ts';
 import { BOUND_CONICAL, FLAT_CUT_TIGHT, UNBOUND_FLAT } from './boards.ts';
 import { expectNear, ROUNDING } from './near.ts';

@@ -12,7 +12,7 @@ import { workingKerfMm as mechanicsKerfMm } from '../../src/mechanics/seating/wi
 import type { QuantityKey } from '../../src/neck/quantities.ts';
 import type { Statistic } from '../../src/fretwork/quantity.ts';
 import { cautionText } from '../../src/speech/cautions.ts';
-import { RUN_AHEAD_TEXTS } from '../../src/speech/en/run-ahead.ts';
+import { RUN_AHEAD_TEXTS } from '../../src/speech/en/fretwork/run-ahead.ts';
 import { stepQuantityText, stepText, stepTitle } from '../../src/speech/steps.ts';
 import { validBuild } from './arbitrary-build.ts';
 import { BOUND_CONICAL, UNBOUND_FLAT } from './boards.ts';

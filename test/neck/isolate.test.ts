@@ -9,7 +9,7 @@ import { isolated } from '../../src/speech/isolate.ts';
 import { say, words } from '../../src/speech/language.ts';
 import { neckLabels } from '../../src/pages/compare/labels.ts';
 import { choiceLabels } from '../../src/pages/customer/labels.ts';
-import { LIBRARY_WORDS } from '../../src/speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../src/speech/en/pages/library.ts';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { checkChange } from '../tools/check-change.ts';
 import { HOSTILE_TEXTS } from '../faults/hostile.ts';

@@ -15,7 +15,7 @@ import {
 } from '../../src/neck/woods.ts';
 import { expectNear } from '../expect-near.ts';
 import { parseCsv, readCsv } from '../reference/csv.ts';
-import { PRESET_WORDS } from '../../src/speech/en/necks.ts';
+import { PRESET_WORDS } from '../../src/speech/en/neck/necks.ts';
 import { glueWords, pitchName, presetBuild, woodName } from '../../src/speech/names.ts';
 
 describe('woods', () => {

@@ -27,7 +27,7 @@ function frameOf(width: number, height: number, pxPerMm: number, xMm: number, su
 async function annotationsIn(language: 'en' | 'de', units: UnitSystem, fret = 7): Promise<Annotations> {
   vi.resetModules();
   const { speak } = await import('../../src/speech/language.ts');
-  const german = await import('../../src/speech/de/scene.ts');
+  const german = await import('../../src/speech/de/workshop/scene.ts');
   if (language === 'de') speak('de', { ...german });
   const { slotAnnotations } = await import('../../src/scene/section/slot-annotations.ts');
   return slotAnnotations(build, fret, 0, prediction, units, false);

@@ -9,7 +9,7 @@ import { inBothLanguages } from './house.ts';
 const { english, german } = await inBothLanguages(async () => ({
   checks: await import('../../src/speech/checks.ts'),
   apart: await import('../../src/speech/shown-apart.ts'),
-  texts: await import('../../src/speech/en/checks.ts'),
+  texts: await import('../../src/speech/en/fretwork/checks.ts'),
 }));
 
 const QUIET = { ...defaultBuild(), boardWood: 'sugar-maple' };

@@ -47,9 +47,9 @@ test.each(LANGUAGES.filter((language) => language !== 'en'))('nor with the words
 });
 
 test('files that speak are told from those that do not', () => {
-  expect(speaking(loadedWith('src/app/workshop.tsx'))).toContain('src/speech/en/quantity.ts');
-  expect(speaking(new Set(['src/speech/en/quantity.ts', 'src/state/preferences.ts']))).toEqual([
-    'src/speech/en/quantity.ts',
+  expect(speaking(loadedWith('src/app/workshop.tsx'))).toContain('src/speech/en/neck/quantity.ts');
+  expect(speaking(new Set(['src/speech/en/neck/quantity.ts', 'src/state/preferences.ts']))).toEqual([
+    'src/speech/en/neck/quantity.ts',
   ]);
 });
 

@@ -5,7 +5,7 @@ import { readLog } from '../../mechanics/bench-log/csv.ts';
 import { bitePosterior, type BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../../mechanics/predict.ts';
 import { createEstimator } from '../../mechanics/uncertainty/estimate.ts';
-import { PREDICT_WORDS } from '../../speech/en/predict.ts';
+import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { biteFactorOf } from '../../state/bench-log/adopted.ts';
 import { predictionReport } from '../../verdict/report.ts';

@@ -1,5 +1,5 @@
 /** What `predict` refuses, in words for a terminal. */
-import { PREDICT_WORDS } from '../../speech/en/predict.ts';
+import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
 import type { UsageTrouble } from './arguments.ts';
 import type { FileTrouble } from './read-file.ts';
 

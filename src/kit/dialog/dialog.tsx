@@ -1,6 +1,6 @@
 /** A dialog of the page: named, closed by its button, by Escape and by the browser's own means. */
 import { useEffect, useId, useRef, type ReactNode } from 'react';
-import { NOTICE_WORDS } from '../../speech/en/workshop.ts';
+import { NOTICE_WORDS } from '../../speech/en/workshop/workshop.ts';
 import './dialog.css';
 
 interface DialogProps {

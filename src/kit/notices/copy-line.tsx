@@ -1,7 +1,7 @@
 /** A text to be copied, by a button or by hand: it is shown, since not every browser lets a page copy. */
 import { useRef, useState } from 'react';
 import { copyText } from '../copy-text.ts';
-import { NOTICE_WORDS } from '../../speech/en/workshop.ts';
+import { NOTICE_WORDS } from '../../speech/en/workshop/workshop.ts';
 
 export function CopyLine({ label, text }: { readonly label: string; readonly text: string }) {
   const field = useRef<HTMLInputElement>(null);

@@ -1,7 +1,7 @@
 /** Passing messages. They stay until they are closed: nobody is hurried. */
 import { store, useBackbow } from '../../state/store.ts';
 import { CopyLine } from './copy-line.tsx';
-import { NOTICE_WORDS } from '../../speech/en/workshop.ts';
+import { NOTICE_WORDS } from '../../speech/en/workshop/workshop.ts';
 import './notices.css';
 
 export function Notices() {

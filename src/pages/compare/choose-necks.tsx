@@ -16,12 +16,12 @@ import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../workshop/actions/action-button.tsx';
 import { library, useLibrary } from '../library/page-library.ts';
 import { waysOf } from '../../verdict/ways.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { columnLabels } from './labels.ts';
 import { useCompared } from './use-compared.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
-import { PRESET_WORDS } from '../../speech/en/necks.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
+import { PRESET_WORDS } from '../../speech/en/neck/necks.ts';
 import { presetBuild } from '../../speech/names.ts';
 
 interface Candidate {

@@ -6,9 +6,9 @@ import { reliefAtFret } from '../workshop/chart/chart-cursor.tsx';
 import { useHoveredFret } from '../workshop/chart/use-hovered-fret.ts';
 import { useSize } from '../workshop/chart/use-size.ts';
 import { bowText } from '../../speech/bow.ts';
-import { CHART_WORDS } from '../../speech/en/workshop.ts';
+import { CHART_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { CompareDrawing, type ChartedNeck } from './compare-drawing.tsx';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 import '../workshop/chart/chart.css';
 
 /** What a neck does at the fret that is pointed at; written by hand, like the cursor in the drawing. */

@@ -21,7 +21,7 @@ import { useCompared, useSame } from './use-compared.ts';
 import { SettingsTable } from './settings-table.tsx';
 import { ShareComparison } from './share-comparison.tsx';
 import { useSolved } from './use-solved.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 import './compare.css';
 
 function choose(place: number, label: string): void {

@@ -8,7 +8,7 @@ import { ChartCursor } from '../workshop/chart/chart-cursor.tsx';
 import { chartScales, type ChartScales, type ChartSize } from '../workshop/chart/chart-scales.ts';
 import { useFretPointer } from '../workshop/chart/use-fret-pointer.ts';
 import { nearestFret } from '../workshop/readouts/figures.ts';
-import { CHART_WORDS } from '../../speech/en/workshop.ts';
+import { CHART_WORDS } from '../../speech/en/workshop/workshop.ts';
 
 export interface ChartedNeck {
   readonly label: string;

@@ -10,9 +10,9 @@ import { Boundary } from '../../kit/boundary.tsx';
 import { BowFactor } from '../workshop/picture/bow-factor.tsx';
 import { hasWebGl } from '../workshop/picture/web-gl.ts';
 import { useMedia } from '../../kit/use-media.ts';
-import { VIEW_WORDS } from '../../speech/en/workshop.ts';
+import { VIEW_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { usePalette } from './use-palette.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 const NeckScene = lazy(async () => ({ default: (await import('../../scene/index.ts')).NeckScene }));
 

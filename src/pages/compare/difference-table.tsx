@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import type { NeckNumbers } from '../../verdict/compared-numbers.ts';
 import { bandText, differenceRows, isSame, type Cell, type Row } from './rows.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 interface DifferenceTableProps {
   readonly labels: readonly string[];

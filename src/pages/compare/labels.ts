@@ -3,9 +3,9 @@ import type { Build } from '../../neck/build.ts';
 import { isolated } from '../../speech/isolate.ts';
 import type { ComparedNeck } from '../../state/compare/comparison-slice.ts';
 import { formatWhen } from '../../state/library/when.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 import { sameBuild } from '../../state/history.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 
 export function neckLabels(builds: readonly Build[]): string[] {
   const [first] = builds;

@@ -3,8 +3,8 @@ import { railStops, stopIndex } from '../../verdict/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../workshop/actions/action-button.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';
-import { RAIL_WORDS } from '../../speech/en/workshop.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { RAIL_WORDS } from '../../speech/en/workshop/workshop.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 export function MomentControl() {
   const build = useBackbow((state) => state.build);

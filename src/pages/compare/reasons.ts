@@ -6,7 +6,7 @@ import { LEAST_CHAMFER_MM } from '../../fretwork/checks/limits.ts';
 import { bowSize, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
 import type { NeckNumbers } from '../../verdict/compared-numbers.ts';
-import { CELL_WORDS, ORDER_WORDS, REASON_WORDS as SAY, SLOT_WORDS } from '../../speech/en/compare.ts';
+import { CELL_WORDS, ORDER_WORDS, REASON_WORDS as SAY, SLOT_WORDS } from '../../speech/en/pages/compare.ts';
 import { glueWords } from '../../speech/names.ts';
 
 export type Reason = (neck: NeckNumbers, first: NeckNumbers, system: UnitSystem) => string[];

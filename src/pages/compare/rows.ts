@@ -6,7 +6,7 @@ import { timeText } from '../../speech/times.ts';
 import type { Bow, NeckNumbers } from '../../verdict/compared-numbers.ts';
 import * as reasons from './reasons.ts';
 import type { Reason } from './reasons.ts';
-import { CELL_WORDS, COMPARE_WORDS, ORDER_WORDS, RISK_WORDS, ROW_WORDS } from '../../speech/en/compare.ts';
+import { CELL_WORDS, COMPARE_WORDS, ORDER_WORDS, RISK_WORDS, ROW_WORDS } from '../../speech/en/pages/compare.ts';
 
 export interface Cell {
   readonly value: string;

@@ -4,7 +4,7 @@ import { chartFile, CHART_FILE_SIZE, saveChartFile } from '../workshop/chart/cha
 import { fileName } from '../../kit/file-name.ts';
 import { bowText } from '../../speech/bow.ts';
 import { CompareDrawing, type ChartedNeck } from './compare-drawing.tsx';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 export interface SavedComparison {
   readonly necks: readonly ChartedNeck[];

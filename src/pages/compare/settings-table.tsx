@@ -4,7 +4,7 @@ import type { Compared } from '../../state/compare/comparison-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { differingSettings, settingsBetween, type DifferingGroup, type SettingId } from './settings.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 interface SettingsTableProps extends Compared {
   readonly builds: readonly Build[];

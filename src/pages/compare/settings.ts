@@ -5,9 +5,9 @@ import { PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { displayScale, quantityText } from '../../speech/scale.ts';
 import { valueRows } from '../papers/value-text.ts';
-import { CONTROL_WORDS } from '../../speech/en/controls.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { CONTROL_WORDS } from '../../speech/en/workshop/controls.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 import { groupName, optionName, parameterName } from '../../speech/names.ts';
 
 type ListId = 'laminates' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';

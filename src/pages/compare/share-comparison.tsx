@@ -6,10 +6,10 @@ import { writeLink } from '../../state/share/link.ts';
 import { fitsPage } from '../../state/share/page-text.ts';
 import { EMPTY_PAGE } from '../../state/share/shared.ts';
 import { useBackbow } from '../../state/store.ts';
-import { SHARE_WORDS } from '../../speech/en/share.ts';
+import { SHARE_WORDS } from '../../speech/en/pages/share.ts';
 import { useCompose } from '../share/compose-store.ts';
 import { LinkField } from '../share/link-field.tsx';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 import '../share/share.css';
 
 export function ShareComparison({ builds }: { readonly builds: readonly Build[] }) {

@@ -1,5 +1,5 @@
 /** One choice: its picture, its story, its price, and what it means. */
-import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import type { ChoiceSentences, MeansId } from './sentences.ts';
 
 interface ChoiceSectionProps {

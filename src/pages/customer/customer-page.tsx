@@ -14,7 +14,7 @@ import { choiceLabels } from './labels.ts';
 import { choiceSentences, MEANS, sharedMeans } from './sentences.ts';
 import { usePictures } from './use-pictures.tsx';
 import { useSolved } from './use-solved.ts';
-import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import './customer.css';
 
 /** The bend is far too small to be seen; so many times larger it is clear, and necks still look like necks. */

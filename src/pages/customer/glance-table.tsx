@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { bowKind } from '../../speech/bow.ts';
 import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
 import { daysText, sizeText } from './sentences.ts';
-import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 
 type Row = readonly [label: string, say: (facts: ChoiceFacts) => string];
 

@@ -3,7 +3,7 @@ import type { Build } from '../../neck/build.ts';
 import { withinSentence } from '../../speech/language.ts';
 import { isolated } from '../../speech/isolate.ts';
 import { sameBuild } from '../../state/history.ts';
-import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 
 /** By the way of seating where nothing else differs, else by name; never two alike. */
 export function choiceLabels(builds: readonly Build[]): string[] {

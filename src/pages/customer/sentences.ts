@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
 import { bowKind, bowSize } from '../../speech/bow.ts';
 import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
-import { CUSTOMER_WORDS } from '../../speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import { metalShortName } from '../../speech/names.ts';
 
 /** Thickness of a sheet of writing paper, mm (80 g/m², from memory). */

@@ -5,13 +5,13 @@ import { momentAt } from '../../verdict/rail.ts';
 import { useBackbow } from '../../state/store.ts';
 import { nearestFret } from '../workshop/readouts/figures.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
-import { CHART_WORDS } from '../../speech/en/workshop.ts';
+import { CHART_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { guess as makeGuess, useGuesses, type LineGuess } from './guesses.ts';
 import { bandPath, bowedThrough, BOX, extremeOf, guessPath, HANDLES, lineScales, truthPath } from './line-curve.ts';
 import type { Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
 import { useBand, useComing } from './use-bench.ts';
-import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
 
 type LineAsk = Extract<Ask, { kind: 'line' }>;
 

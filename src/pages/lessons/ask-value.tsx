@@ -5,7 +5,7 @@ import { guess as makeGuess, useGuesses } from './guesses.ts';
 import { formOf, measure, measureText, type Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
 import { useBand, useComing } from './use-bench.ts';
-import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
 
 type ValueAsk = Extract<Ask, { kind: 'value' }>;
 

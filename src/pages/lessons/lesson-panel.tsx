@@ -9,11 +9,11 @@ import { FIGURES } from './figures/index.ts';
 import { remember, useGuesses } from './guesses.ts';
 import { goToStep, leaveLesson, lessonById, revealStep, takeLessonNeck } from './player.ts';
 import { measure, type Bench } from './quantities.ts';
-import { textOf } from '../../speech/en/lesson-texts.ts';
+import { textOf } from '../../speech/en/pages/lesson-texts.ts';
 import type { Step } from './types.ts';
 import type { StepText } from '../../speech/lesson-text.ts';
 import { useBench } from './use-bench.ts';
-import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
 import './lessons.css';
 
 /** Keeps the numbers that later steps speak of. */

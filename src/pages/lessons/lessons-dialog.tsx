@@ -3,8 +3,8 @@ import { store } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { LESSONS } from './lessons/index.ts';
 import { beginLesson } from './player.ts';
-import { textOf } from '../../speech/en/lesson-texts.ts';
-import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import { textOf } from '../../speech/en/pages/lesson-texts.ts';
+import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
 import './lessons.css';
 
 export function LessonsDialog() {

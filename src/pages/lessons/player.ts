@@ -3,7 +3,7 @@ import { store } from '../../state/store.ts';
 import { act } from './acts.ts';
 import { forgetGuesses } from './guesses.ts';
 import { LESSONS } from './lessons/index.ts';
-import { LESSON_WORDS } from '../../speech/en/lessons.ts';
+import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
 import type { Lesson, Step } from './types.ts';
 
 function reducedMotion(): boolean {

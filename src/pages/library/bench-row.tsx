@@ -5,7 +5,7 @@ import type { Build } from '../../neck/build.ts';
 import { EarlierStates } from './earlier-states.tsx';
 import { keepBench } from './keep.ts';
 import { library, useLibrary } from './page-library.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 
 export function BenchRow() {
   const name = useBackbow((state) => state.build.name);

@@ -1,7 +1,7 @@
 /** What was deleted, to be brought back or let go for good. */
 import { useState } from 'react';
 import type { LibraryEntry } from '../../state/library/types.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 
 interface DeletedNecksProps {
   readonly entries: readonly LibraryEntry[];

@@ -2,7 +2,7 @@
 import type { Build } from '../../neck/build.ts';
 import { readStanding, type NeckRecord } from '../../state/journal/record.ts';
 import { formatWhen } from '../../state/library/when.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 
 interface EarlierStatesProps {
   readonly record: NeckRecord;

@@ -6,7 +6,7 @@ import { looksLikeCollection, readCollection, type ReadCollection } from '../../
 import { EMPTY_PAGE } from '../../state/share/shared.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { library } from './page-library.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 
 /** Room for a few thousand necks. */
 const MOST_BYTES = 40_000_000;

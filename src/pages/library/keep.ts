@@ -2,7 +2,7 @@
 import type { BackbowStore } from '../../state/store.ts';
 import { library } from './page-library.ts';
 import { benchPicture } from './thumbnail.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 
 /** @returns whether it is kept */
 export async function keepBench(store: BackbowStore, asNew = false): Promise<boolean> {

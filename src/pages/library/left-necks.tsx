@@ -6,7 +6,7 @@ import type { LeftNeck } from '../../state/journal/keep-bench.ts';
 import { benchKeeper } from '../../state/journal/page-keeper.ts';
 import { latestOf } from '../../state/journal/record.ts';
 import { formatWhen } from '../../state/library/when.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 import { EarlierStates } from './earlier-states.tsx';
 
 /** When and why it left the bench. */

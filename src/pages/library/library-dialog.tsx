@@ -13,7 +13,7 @@ import { importFile, type ImportReport } from './import-file.ts';
 import { LeftNecks } from './left-necks.tsx';
 import { NeckCard, type CardActions } from './neck-card.tsx';
 import { library, useLibrary } from './page-library.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 import './library.css';
 
 /** With fewer necks than this, looking is quicker than typing. */

@@ -10,9 +10,9 @@ import { useBackbow } from '../../state/store.ts';
 import { tooLong } from '../../kit/text-limit.ts';
 import { offerDownload } from '../../kit/files.ts';
 import { fileNameOf } from '../workshop/project/project-file.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../speech/problems.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 
 export interface CardActions {
   readonly open: (entry: LibraryEntry) => void;

@@ -3,14 +3,14 @@ import { useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { bitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { SOLVER_WORDS } from '../../speech/en/solver.ts';
+import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { useNotComputed } from '../workshop/not-computed.tsx';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { BiteSection } from './bite-section.tsx';
 import { EntriesTable } from './entries-table.tsx';
 import { EntryForm } from './entry-form.tsx';
 import { bringIn, saveLog } from './log-file.ts';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import '../answers/wanted/wanted.css';
 import './bench-log.css';
 

@@ -7,7 +7,7 @@ import { area, line } from 'd3-shape';
 import { formatNumber } from '../../speech/quantity.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 const WIDTH = 420;
 const HEIGHT = 146;

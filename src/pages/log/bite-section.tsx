@@ -12,7 +12,7 @@ import { Asking } from '../answers/wanted/asking.tsx';
 import { bandText } from '../answers/wanted/goal.ts';
 import { useChange } from '../answers/wanted/use-change.tsx';
 import { BitePicture } from './bite-picture.tsx';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 const STATES = ['fretted', 'strung', 'settled'] as const;
 type StateBands = Pick<MethodUncertainty, (typeof STATES)[number]>;

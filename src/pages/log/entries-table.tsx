@@ -3,8 +3,8 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { bowText } from '../../speech/bow.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 interface EntriesTableProps {
   readonly entries: readonly LogEntry[];

@@ -5,7 +5,7 @@ import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { displayScale, numberText, parseTyped, quantityText, rangeText, type Scaled } from '../../speech/scale.ts';
 import { inReadersUnits } from '../../speech/log-messages.ts';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 export interface EntryDraft {
   readonly date: string;

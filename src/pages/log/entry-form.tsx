@@ -8,7 +8,7 @@ import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { isoDate } from '../papers/date.ts';
 import { bowText } from '../../speech/bow.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import {
   draftText,
   entryOf,
@@ -17,7 +17,7 @@ import {
   type DraftNumber,
   type EntryDraft,
 } from './entry-draft.ts';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 interface EntryFormProps {
   readonly solution: Solution;

@@ -6,7 +6,7 @@ import { BYTE_ORDER_MARK } from '../../neck/csv.ts';
 import { sameEntry } from '../../state/bench-log/log-record.ts';
 import { offerDownload, pickFile } from '../../kit/files.ts';
 import { inReadersUnits } from '../../speech/log-messages.ts';
-import { LOG_WORDS } from '../../speech/en/log.ts';
+import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 /** Problems that are listed; of more than these the number is told. */
 const MOST_LISTED = 12;

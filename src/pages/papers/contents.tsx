@@ -1,6 +1,6 @@
 /** Leads to the parts of the sheet. Buttons, not links: a link would take the place of the sheet in the address. */
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
-import { STEP_WORDS } from '../../speech/en/steps.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
+import { STEP_WORDS } from '../../speech/en/fretwork/steps.ts';
 
 /** The parts in the order of the sheet, with the ids of their sections. */
 const parts = () =>

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { ColumnKey, Table } from '../../fretwork/plan/tables.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 import { foldTable, type ShownColumn } from './folded-table.ts';
 
 export interface SheetTableProps {

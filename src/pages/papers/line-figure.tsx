@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import type { ReliefLine, Prediction } from '../../mechanics/prediction-types.ts';
 import { bowText } from '../../speech/bow.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 
 export interface NamedLine {
   readonly name: string;

@@ -9,9 +9,9 @@ import { momentAt } from '../../verdict/rail.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
 import { railText } from '../workshop/rail/rail-text.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
-import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
-import { FILES_WORDS } from '../../speech/en/papers.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
+import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
+import { FILES_WORDS } from '../../speech/en/pages/papers.ts';
 import { metalName, woodName } from '../../speech/names.ts';
 
 type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;

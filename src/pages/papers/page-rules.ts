@@ -4,7 +4,7 @@
  */
 import { useLayoutEffect } from 'react';
 import { PAPERS, type Paper } from '../../fretwork/plan/template.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 
 /** A text as a CSS string (CSS Syntax Module Level 3, "consume a string token"): what would end it is escaped. */
 export function cssString(text: string): string {

@@ -1,7 +1,7 @@
 /** A part of the sheet with its heading, and the button that saves its table. */
 import type { ReactNode } from 'react';
 import type { Table } from '../../fretwork/plan/tables.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 
 export interface SectionProps {
   readonly id: string;

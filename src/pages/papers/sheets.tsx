@@ -2,10 +2,10 @@
 import { useEffect, useLayoutEffect } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { SETTING_WORDS } from '../../speech/en/workshop.ts';
-import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
-import { SOLVER_WORDS } from '../../speech/en/solver.ts';
+import { SETTING_WORDS } from '../../speech/en/workshop/workshop.ts';
+import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
+import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { useNotComputed } from '../workshop/not-computed.tsx';
 import { FilesPage } from './files-page.tsx';
 import { PlanPage } from './plan-page.tsx';

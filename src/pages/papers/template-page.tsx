@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { PAPERS, templatePages, type Paper } from '../../fretwork/plan/template.ts';
-import { TEMPLATE_WORDS } from '../../speech/en/papers.ts';
+import { TEMPLATE_WORDS } from '../../speech/en/pages/papers.ts';
 import { useToday } from './use-today.ts';
 import { inWholePixels } from './whole-pixels.ts';
 import { templatePageRules, usePageRules } from './page-rules.ts';

@@ -4,8 +4,8 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { TemplateWords } from '../../fretwork/plan/template.ts';
-import { SHEETS_WORDS } from '../../speech/en/sheets.ts';
-import { TEMPLATE_WORDS } from '../../speech/en/papers.ts';
+import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
+import { TEMPLATE_WORDS } from '../../speech/en/pages/papers.ts';
 
 /** What is written on the template. @param date as printed */
 export function templateWords(build: Build, system: UnitSystem, date: string): TemplateWords {

@@ -6,9 +6,9 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { OWN_WOOD_ID } from '../../neck/woods.ts';
 import { displayScale, quantityText } from '../../speech/scale.ts';
-import { CONTROL_WORDS } from '../../speech/en/controls.ts';
-import { PLAN_WORDS } from '../../speech/en/papers.ts';
-import { CONSTRUCTION_WORDS } from '../../speech/en/necks.ts';
+import { CONTROL_WORDS } from '../../speech/en/workshop/controls.ts';
+import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
+import { CONSTRUCTION_WORDS } from '../../speech/en/neck/necks.ts';
 import { choiceName, groupName, parameterName, pitchName, woodName } from '../../speech/names.ts';
 
 export interface ValueRow {

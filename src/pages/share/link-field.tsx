@@ -2,7 +2,7 @@
 import { useRef, useState } from 'react';
 import { copyText } from '../../kit/copy-text.ts';
 import { QrCode } from './qr-code.tsx';
-import { SHARE_WORDS } from '../../speech/en/share.ts';
+import { SHARE_WORDS } from '../../speech/en/pages/share.ts';
 
 /** Longer links are cut by some mail and message programs (common practice, no source). */
 const LONG = 2000;

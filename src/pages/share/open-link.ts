@@ -3,7 +3,7 @@ import { readLink } from '../../state/share/link.ts';
 import type { BackbowStore } from '../../state/store.ts';
 import { keepReceived } from './received-store.ts';
 import { troubleTexts } from './trouble-text.ts';
-import { LINK_WORDS } from '../../speech/en/share.ts';
+import { LINK_WORDS } from '../../speech/en/pages/share.ts';
 
 /**
  * @param address - where the link came from: the whole of it can be copied when the link is refused

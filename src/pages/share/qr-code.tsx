@@ -1,6 +1,6 @@
 /** A QR code as one path: black on white in any appearance, with the quiet zone that readers need. */
 import { encode } from 'uqr';
-import { SHARE_WORDS } from '../../speech/en/share.ts';
+import { SHARE_WORDS } from '../../speech/en/pages/share.ts';
 
 /** More characters make modules too fine for a phone that looks at a screen. */
 export const MOST_FOR_QR = 1100;

@@ -6,13 +6,13 @@ import { writeLink } from '../../state/share/link.ts';
 import { MOST_SHARED } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { columnOf, LEAST_COMPARED, MOST_COMPARED } from '../../state/compare/comparison-slice.ts';
-import { COMPARE_WORDS } from '../../speech/en/compare.ts';
+import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { useReceived, type Received } from './received-store.ts';
-import { LINK_WORDS, RECEIVED_WORDS } from '../../speech/en/share.ts';
+import { LINK_WORDS, RECEIVED_WORDS } from '../../speech/en/pages/share.ts';
 import './share.css';
 
 /** Address of the customer's page of these necks; null where there are too many, or too much text, for a link. */

@@ -5,7 +5,7 @@ import type { Shared } from '../../state/share/shared.ts';
 import { offerDownload } from '../../kit/files.ts';
 import { fileName } from '../../kit/file-name.ts';
 import { fileNameOf } from '../workshop/project/project-file.ts';
-import { SHARE_WORDS } from '../../speech/en/share.ts';
+import { SHARE_WORDS } from '../../speech/en/pages/share.ts';
 
 export function saveShared({ builds, page }: Shared): void {
   const [first, ...others] = builds;

@@ -15,15 +15,15 @@ import { LimitedText } from '../../kit/limited-text.tsx';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { choiceLabels } from '../customer/labels.ts';
 import { library, useLibrary } from '../library/page-library.ts';
-import { LIBRARY_WORDS } from '../../speech/en/library.ts';
-import { METHOD_WORDS } from '../../speech/en/workshop.ts';
+import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
+import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { compose, composePage, useCompose, type What } from './compose-store.ts';
 import { LinkField } from './link-field.tsx';
 import { saveShared } from './save-shared.ts';
 import { waysOf } from '../../verdict/ways.ts';
 import { sharedOf } from './shared-of.ts';
-import { SHARE_WORDS } from '../../speech/en/share.ts';
+import { SHARE_WORDS } from '../../speech/en/pages/share.ts';
 import './share.css';
 
 const WHATS: readonly What[] = ['build', 'methods', 'saved'];

@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import type { LinkTrouble } from '../../state/share/shared.ts';
 import { problemTexts } from '../../speech/problems.ts';
-import { LINK_WORDS } from '../../speech/en/share.ts';
+import { LINK_WORDS } from '../../speech/en/pages/share.ts';
 
 /** Problems listed in one message. */
 const MOST_PROBLEMS = 8;

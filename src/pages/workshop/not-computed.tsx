@@ -1,5 +1,5 @@
 /** What stands where a number, a list or a chart would be when the neck on the bench could not be computed. */
-import { SOLVER_WORDS } from '../../speech/en/solver.ts';
+import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { failureText } from '../../speech/failures.ts';
 import { useBackbow } from '../../state/store.ts';
 

@@ -10,7 +10,7 @@ import { formatQuantity } from '../../speech/quantity.ts';
 import { channelFloorMm } from '../../geometry/rod.ts';
 import { stringHeightMm } from '../../geometry/strings.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import { arrowHead, stroke, write, type Ink, type Place } from './ink.ts';
 import type { Projector } from './project.ts';
 

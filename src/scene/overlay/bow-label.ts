@@ -6,7 +6,7 @@ import type { Build } from '../../neck/build.ts';
 import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
 import { withDecimalSign } from '../../speech/quantity.ts';
 import type { BowReader } from '../../geometry/bend.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import { textWidth, write, type Ink } from './ink.ts';
 
 /** 40 → "40", 2.5 → "2.5". */

@@ -5,7 +5,7 @@ import { formatQuantity } from '../../speech/quantity.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import { textWidth, write, type Ink } from './ink.ts';
 import type { Projector } from './project.ts';
 

@@ -3,7 +3,7 @@ import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import type { BowReader } from '../../geometry/bend.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import { arrowHead, stroke, write, type Ink } from './ink.ts';
 import type { Projector } from './project.ts';
 

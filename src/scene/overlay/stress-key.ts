@@ -1,7 +1,7 @@
 /** The key of the stress colours, in MPa. */
 import { withDecimalSign } from '../../speech/quantity.ts';
 import { stressCss } from '../section/stress-colours.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import { stroke, write, type Ink } from './ink.ts';
 
 const WIDTH = 180;

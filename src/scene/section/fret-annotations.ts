@@ -9,7 +9,7 @@ import { slots } from '../../fretwork/slots.ts';
 import { arcPoint } from '../../geometry/arc.ts';
 import { channelFloorMm, channelWidthMm, rodRunMm } from '../../geometry/rod.ts';
 import { createSurface } from '../../geometry/surface.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import type { Annotations, Callout, Distance, Point3 } from './annotations.ts';
 
 const distance = (from: Point3, to: Point3, up: number, text: string, aside = 0): Distance => ({

@@ -7,7 +7,7 @@ import { slots } from '../../fretwork/slots.ts';
 import { studShape } from '../../geometry/tang.ts';
 import { surfaceHeightMm } from '../../geometry/surface.ts';
 import type { MethodPrediction } from '../../mechanics/prediction-types.ts';
-import { SCENE_WORDS } from '../../speech/en/scene.ts';
+import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import type { Annotations, Callout, Distance, Point3 } from './annotations.ts';
 
 /**

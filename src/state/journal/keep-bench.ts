@@ -7,7 +7,7 @@ import type { CheckedBuild } from '../../neck/schema.ts';
 import { sameBuild } from '../history.ts';
 import type { BackbowState, BackbowStore } from '../store.ts';
 import { formatWhen } from '../library/when.ts';
-import { DRAFT_WORDS } from '../../speech/en/drafts.ts';
+import { DRAFT_WORDS } from '../../speech/en/pages/drafts.ts';
 import type { StorageTrouble } from '../device/trouble.ts';
 import { createBenchRecords, type BenchRecords } from './bench-records.ts';
 import { createJournal, idOfDraft, type Journal, type TextStorage } from './journal.ts';

@@ -16,7 +16,7 @@ import {
 } from '../../../src/verdict/choice-facts.ts';
 import { choiceLabels } from '../../../src/pages/customer/labels.ts';
 import { choiceSentences, daysText, sharedMeans, wearSentence } from '../../../src/pages/customer/sentences.ts';
-import { CUSTOMER_WORDS } from '../../../src/speech/en/customer.ts';
+import { CUSTOMER_WORDS } from '../../../src/speech/en/pages/customer.ts';
 import { metalShortName } from '../../../src/speech/names.ts';
 
 const predictor = createPredictor();

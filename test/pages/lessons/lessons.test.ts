@@ -8,7 +8,7 @@ import { answerOf } from '../../../src/pages/lessons/ask-which.tsx';
 import { FIGURES } from '../../../src/pages/lessons/figures/index.ts';
 import { LESSONS } from '../../../src/pages/lessons/lessons/index.ts';
 import { filled, measure, measureText, type Bench, type Measure } from '../../../src/pages/lessons/quantities.ts';
-import { LESSON_TEXTS, textOf } from '../../../src/speech/en/lesson-texts.ts';
+import { LESSON_TEXTS, textOf } from '../../../src/speech/en/pages/lesson-texts.ts';
 import type { Lesson, Step } from '../../../src/pages/lessons/types.ts';
 import type { StepText } from '../../../src/speech/lesson-text.ts';
 import { railStops, stopIndex } from '../../../src/verdict/rail.ts';

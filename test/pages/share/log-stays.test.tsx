@@ -4,7 +4,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { defaultBuild } from '../../../src/neck/build.ts';
 import { ShareComparison } from '../../../src/pages/compare/share-comparison.tsx';
 import { ShareDialog } from '../../../src/pages/share/share-dialog.tsx';
-import { SHARE_WORDS } from '../../../src/speech/en/share.ts';
+import { SHARE_WORDS } from '../../../src/speech/en/pages/share.ts';
 import { isNarrowed } from '../../../src/state/bench-log/adopted.ts';
 import { store } from '../../../src/state/store.ts';
 

@@ -1,6 +1,6 @@
 /** Finding words of the glossary, by the word, its other names, or what it means. */
 import { TERMS, type Term } from './terms.ts';
-import { TERM_WORDS, type TermId } from '../../../speech/en/glossary.ts';
+import { TERM_WORDS, type TermId } from '../../../speech/en/pages/glossary.ts';
 
 /** Words that begin with the text come first. */
 export function findTerms(text: string): readonly Term[] {

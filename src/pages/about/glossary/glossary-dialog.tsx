@@ -4,7 +4,7 @@ import { store } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { findTerms } from './find-terms.ts';
 import { TermDrawing } from './term-drawing.tsx';
-import { GLOSSARY_WORDS, TERM_WORDS } from '../../../speech/en/glossary.ts';
+import { GLOSSARY_WORDS, TERM_WORDS } from '../../../speech/en/pages/glossary.ts';
 import './glossary.css';
 
 export function GlossaryDialog() {

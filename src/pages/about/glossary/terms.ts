@@ -1,6 +1,6 @@
 /** The terms of the glossary, in the order of the work, each with the drawing that shows it. */
 
-import type { TermId } from '../../../speech/en/glossary.ts';
+import type { TermId } from '../../../speech/en/pages/glossary.ts';
 
 /** A slot with its fret, cut along the neck. */
 export type SectionPart = 'fret' | 'crown' | 'tang' | 'studs' | 'slot' | 'kerf' | 'chamfer' | 'bite' | 'glue';

@@ -5,7 +5,7 @@ import { comboText } from '../../workshop/actions/keys.ts';
 import { isMac } from '../../workshop/actions/platform.ts';
 import { ACTIONS } from '../../workshop/actions/table.ts';
 import { ACTION_GROUPS } from '../../workshop/actions/types.ts';
-import { ACTION_GROUP_WORDS, HELP_WORDS } from '../../../speech/en/actions.ts';
+import { ACTION_GROUP_WORDS, HELP_WORDS } from '../../../speech/en/workshop/actions.ts';
 import { ThisProgram } from './this-program.tsx';
 import './help.css';
 

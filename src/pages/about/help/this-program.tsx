@@ -4,8 +4,8 @@ import { PROGRAM_VERSION } from '../../../neck/version.ts';
 import { offlineStore } from '../../../state/offline/offline-store.ts';
 import { store } from '../../../state/store.ts';
 import { ActionButton } from '../../workshop/actions/action-button.tsx';
-import { PROGRAM_WORDS } from '../../../speech/en/licences.ts';
-import { OFFLINE_WORDS } from '../../../speech/en/offline.ts';
+import { PROGRAM_WORDS } from '../../../speech/en/pages/licences.ts';
+import { OFFLINE_WORDS } from '../../../speech/en/workshop/offline.ts';
 
 export function ThisProgram() {
   const kept = useStore(offlineStore, (offline) => offline.kept);

@@ -4,7 +4,7 @@ import { store } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { fetchLicences } from './fetch-licences.ts';
 import type { Licence } from './licence.ts';
-import { LICENCE_WORDS } from '../../../speech/en/licences.ts';
+import { LICENCE_WORDS } from '../../../speech/en/pages/licences.ts';
 import './licences.css';
 
 export function LicencesDialog() {

@@ -6,7 +6,7 @@ import { noteSection } from './model-note.ts';
 import { ModelPart } from './model-parts.tsx';
 import { ProofResults } from './proof-results.tsx';
 import { fetchResults, readResults, type Results } from './results.ts';
-import { PROOF_WORDS } from '../../../speech/en/proof.ts';
+import { PROOF_WORDS } from '../../../speech/en/pages/proof.ts';
 import '../../answers/wanted/wanted.css';
 import './proof.css';
 

@@ -1,7 +1,7 @@
 /** The results by kind and subject, what disagrees first. */
 import { disagreeing, isGood, ROW_KINDS, tallyOf, type ProofRow, type Results, type RowKind } from './results.ts';
 import { ProofRowView } from './proof-row.tsx';
-import { PROOF_WORDS } from '../../../speech/en/proof.ts';
+import { PROOF_WORDS } from '../../../speech/en/pages/proof.ts';
 
 function Disagreements({ rows }: { readonly rows: readonly ProofRow[] }) {
   if (rows.length === 0) return <p>{PROOF_WORDS.noDisagreements}</p>;

@@ -1,7 +1,7 @@
 /** One row of the table of checks: where the reference comes from, and how the library compares. Results are in English. */
 import { spokenLanguage } from '../../../speech/language.ts';
 import { isGood, type Comparison, type ProofRow, type Statement } from './results.ts';
-import { PROOF_WORDS } from '../../../speech/en/proof.ts';
+import { PROOF_WORDS } from '../../../speech/en/pages/proof.ts';
 
 function Verdict({ of }: { readonly of: Pick<Comparison, 'verdict'> }) {
   return <span className={isGood(of) ? 'verdict' : 'verdict verdict-bad'}>{of.verdict}</span>;

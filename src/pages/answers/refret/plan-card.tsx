@@ -7,11 +7,11 @@ import type { CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { StretchForces, TangPlanSummary } from '../../../mechanics/seating/refret-answers.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { checkNumbers, checkReason } from '../../../speech/checks.ts';
-import { CHECK_WORDS } from '../../../speech/en/checks.ts';
+import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { bandText, missText } from '../wanted/goal.ts';
 import { UseButton } from '../wanted/use-button.tsx';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
-import { REFRET_WORDS } from '../../../speech/en/refret.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
+import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';
 
 interface PlanCardProps {
   readonly index: number;

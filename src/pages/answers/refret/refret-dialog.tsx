@@ -14,10 +14,10 @@ import { Asking } from '../wanted/asking.tsx';
 import { GoalForm } from '../wanted/goal-form.tsx';
 import { useChange } from '../wanted/use-change.tsx';
 import { bowText } from '../../../speech/bow.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { PlanCard } from './plan-card.tsx';
 import { TangList } from './tang-list.tsx';
-import { REFRET_WORDS } from '../../../speech/en/refret.ts';
+import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';
 import '../wanted/wanted.css';
 import './refret.css';
 

@@ -4,7 +4,7 @@ import { unitLabel } from '../../../speech/quantity.ts';
 import type { TangChoice } from '../../../mechanics/seating/refret.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
-import { REFRET_WORDS } from '../../../speech/en/refret.ts';
+import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';
 
 /** With more there would be too many combinations to try. */
 const MOST_TANGS = 8;

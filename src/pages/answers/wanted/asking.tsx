@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'react';
 import type { Asked } from '../../../state/answers/use-answer.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { failureText } from '../../../speech/failures.ts';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 type AskingProps = Pick<Asked<unknown>, 'status' | 'failure' | 'progress' | 'giveUp' | 'askAgain'>;
 

@@ -5,7 +5,7 @@ import { LEAST_TARGET_MM, MOST_TARGET_MM, type ReliefGoal } from '../../../mecha
 import { useBackbow } from '../../../state/store.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { timeText } from '../../../speech/times.ts';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 const RELIEF = {
   unit: 'mm',

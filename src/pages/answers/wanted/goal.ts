@@ -3,9 +3,9 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { THINNEST_FEELER_MM } from '../../../fretwork/checks/limits.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
-import { BOW_WORDS } from '../../../speech/en/bow.ts';
+import { BOW_WORDS } from '../../../speech/en/workshop/bow.ts';
 import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 /** "as wanted", "0.09 mm too much", "0.09 mm too little". @param missMm reached less wanted */
 export function missText(missMm: number, system: UnitSystem): string {

@@ -5,10 +5,10 @@ import { formatQuantity } from '../../../speech/quantity.ts';
 import { sawableKerfMm, type WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { KerfAnswer } from '../../../mechanics/inversion/kerf.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
 import { UseButton } from './use-button.tsx';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface KerfAnswersProps {
   readonly build: Build;

@@ -4,10 +4,10 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bandText, betweenOf, missText, rodText } from './goal.ts';
 import { UseButton } from './use-button.tsx';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface MethodAnswersProps {
   readonly build: Build;

@@ -9,7 +9,7 @@ import { csvText } from '../../papers/csv-file.ts';
 import { fileName } from '../../../kit/file-name.ts';
 import { bandText } from './goal.ts';
 import { planingTable } from './planing-table.ts';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface PlaningAnswerProps {
   readonly build: Build;

@@ -7,7 +7,7 @@ import { rodBends } from '../../../mechanics/inversion/rod.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
 import { bandText, betweenOf, missText, rodText, settableRodPercent } from './goal.ts';
 import { UseButton } from './use-button.tsx';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface RodAnswerProps {
   readonly build: Build;

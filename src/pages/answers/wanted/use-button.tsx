@@ -1,5 +1,5 @@
 /** A button that takes an answer over. While a newer answer is awaited it stays in place and does nothing. */
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface UseButtonProps {
   readonly words: string;

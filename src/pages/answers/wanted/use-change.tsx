@@ -3,7 +3,7 @@ import { useState, type ReactNode } from 'react';
 import type { Build } from '../../../neck/build.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { problemTexts } from '../../../speech/problems.ts';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 type Said = { readonly title: string; readonly lines: readonly string[]; readonly undoTo?: Build };
 

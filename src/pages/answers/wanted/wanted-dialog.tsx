@@ -15,7 +15,7 @@ import { MethodAnswers } from './method-answers.tsx';
 import { PlaningAnswer } from './planing-answer.tsx';
 import { RodAnswerSection } from './rod-answer.tsx';
 import { useChange } from './use-change.tsx';
-import { WANTED_WORDS } from '../../../speech/en/answers.ts';
+import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 import './wanted.css';
 
 /** The goal as the rod of the build allows it: without a rod it is neutral. */

@@ -3,7 +3,7 @@ import { useId, useState } from 'react';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import { useBackbow } from '../../../state/store.ts';
 import type { Bench } from '../quantities.ts';
-import { LESSON_FIGURE_WORDS } from '../../../speech/en/lessons.ts';
+import { LESSON_FIGURE_WORDS } from '../../../speech/en/pages/lessons.ts';
 import { boardPath, chipPaths, chipShare, fretPaths, isSharp, VIEW, type SlotSizes } from './pulling-shapes.ts';
 
 interface SlotDrawingProps {

@@ -3,8 +3,8 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import type { Check, CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { Table } from '../../../fretwork/plan/tables.ts';
 import { checkNumbers, checkReason, checkRemedy, checkSource, checkTitle } from '../../../speech/checks.ts';
-import { CHECK_WORDS } from '../../../speech/en/checks.ts';
-import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
+import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
 
 interface ChecksProps {

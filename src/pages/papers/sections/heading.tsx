@@ -10,8 +10,8 @@ import { writeLink } from '../../../state/share/link.ts';
 import { EMPTY_PAGE } from '../../../state/share/shared.ts';
 import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { MOST_FOR_QR, qrPath } from '../../share/qr-code.tsx';
-import { SHEETS_WORDS } from '../../../speech/en/sheets.ts';
-import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { SHEETS_WORDS } from '../../../speech/en/pages/sheets.ts';
+import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { groupName } from '../../../speech/names.ts';
 
 function OpensAgain({ build }: { readonly build: Build }) {

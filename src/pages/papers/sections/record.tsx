@@ -5,8 +5,8 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
 import { groupSummary } from '../../workshop/controls/group-summary.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
-import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
 import { choiceName, glueWords, metalName, woodName } from '../../../speech/names.ts';
 

@@ -3,8 +3,8 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import type { Caution, CautionId } from '../../../fretwork/checks/cautions.ts';
 import type { Step } from '../../../fretwork/plan/steps.ts';
 import { cautionText } from '../../../speech/cautions.ts';
-import { CAUTION_WORDS } from '../../../speech/en/cautions.ts';
-import { STEP_WORDS } from '../../../speech/en/steps.ts';
+import { CAUTION_WORDS } from '../../../speech/en/fretwork/cautions.ts';
+import { STEP_WORDS } from '../../../speech/en/fretwork/steps.ts';
 import { stepQuantityText, stepText, stepTitle } from '../../../speech/steps.ts';
 import { Section } from '../section.tsx';
 

@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
 import { levellingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
-import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { DataTable } from '../data-table.tsx';
 import type { SheetPlan } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';

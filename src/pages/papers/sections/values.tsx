@@ -1,7 +1,7 @@
 /** Every value of the build, so that paper alone is enough. */
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { PLAN_WORDS } from '../../../speech/en/papers.ts';
+import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
 import { valueRows } from '../value-text.ts';
 

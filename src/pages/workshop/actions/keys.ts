@@ -2,7 +2,7 @@
 import type { BackbowStore } from '../../../state/store.ts';
 import { openSheet } from '../../papers/route.ts';
 import { ACTIONS } from './table.ts';
-import { KEY_WORDS } from '../../../speech/en/keys.ts';
+import { KEY_WORDS } from '../../../speech/en/workshop/keys.ts';
 import type { Action, KeyCombo } from './types.ts';
 
 type KeyPress = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>;

@@ -3,7 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import { fromDisplay, toDisplay, type UnitSystem } from '../../../neck/units.ts';
 import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
 import type { Prediction } from '../../../mechanics/prediction-types.ts';
-import { CHART_WORDS } from '../../../speech/en/workshop.ts';
+import { CHART_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { MARGIN, printedFrets, type ChartScales, type ChartSize } from './chart-scales.ts';
 
 interface AxisProps {

@@ -7,7 +7,7 @@ import { store } from '../../../state/store.ts';
 import type { Lines } from '../../../state/lines.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { CHART_WORDS } from '../../../speech/en/workshop.ts';
+import { CHART_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { useId } from 'react';
 import { RELIEF_TOLERANCE_MM } from '../../../fretwork/checks/limits.ts';
 import { rangeMm, wholeBoard, zoomed, type FretRange } from './fret-range.ts';

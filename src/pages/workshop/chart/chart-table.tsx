@@ -7,7 +7,7 @@ import type { Lines } from '../../../state/lines.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { BOW_DIGITS } from '../../../speech/bow.ts';
-import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 
 interface ChartTableProps {
   readonly solution: Solution;

@@ -1,8 +1,8 @@
 /** What the chart shows: over time or along the neck, all lines or one, as a table, which frets; and saving it. */
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
-import { COURSE_WORDS } from '../../../speech/en/course.ts';
-import { CHART_WORDS, PICTURE_WORDS } from '../../../speech/en/workshop.ts';
+import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
+import { CHART_WORDS, PICTURE_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { isWhole, LEAST_SPAN, wholeBoard, withFrom, withTo, type FretRange } from './fret-range.ts';
 
 interface RangeProps {

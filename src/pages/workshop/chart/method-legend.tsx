@@ -4,7 +4,7 @@ import { METHODS } from '../../../mechanics/prediction-types.ts';
 import type { Lines } from '../../../state/lines.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 
 interface MethodLegendProps {
   /** Null before the first prediction. */

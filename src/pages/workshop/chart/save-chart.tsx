@@ -1,7 +1,7 @@
 /** The chart of the build as a file, with the name of the build, the moment and a legend. */
 import type { Build } from '../../../neck/build.ts';
 import { fileName } from '../../../kit/file-name.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { chartFile, CHART_FILE_SIZE, saveChartFile } from './chart-file.tsx';
 import { ChartDrawing, type ChartDrawingProps } from './chart-drawing.tsx';

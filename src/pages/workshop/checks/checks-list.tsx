@@ -5,10 +5,10 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { useReveal } from '../controls/reveal-store.ts';
 import { checkNumbers, checkReason, checkRemedy, labelOf } from '../../../speech/checks.ts';
-import { CHECK_WORDS } from '../../../speech/en/checks.ts';
+import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { checksOf } from '../../../verdict/checks.ts';
 import { NotComputed } from '../not-computed.tsx';
-import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
+import { SOLVER_WORDS } from '../../../speech/en/workshop/solver.ts';
 import './checks.css';
 
 function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {

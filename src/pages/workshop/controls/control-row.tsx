@@ -1,7 +1,7 @@
 /** The frame of every control: label with unit, the field, the reset, the hint for assistive technology, the message. */
 import type { ReactNode } from 'react';
 import type { Parameter } from '../../../neck/parameter-kinds.ts';
-import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { useHint } from './hint-store.ts';
 import { parameterWords, type ControlWords } from '../../../speech/names.ts';
 

@@ -3,7 +3,7 @@ import { useId } from 'react';
 import type { FlagParameter } from '../../../neck/parameter-kinds.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
-import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { useRefusal } from '../../../kit/use-refusal.ts';

@@ -4,11 +4,11 @@ import type { GroupId } from '../../../neck/parameter-kinds.ts';
 import { parameterById, type ParameterId } from '../../../neck/parameters.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { setOf } from '../lists/string-choices.ts';
-import { SUMMARY_WORDS } from '../../../speech/en/controls.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { SUMMARY_WORDS } from '../../../speech/en/workshop/controls.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { displayScale, quantityText } from '../../../speech/scale.ts';
-import { STRING_SET_WORDS } from '../../../speech/en/necks.ts';
+import { STRING_SET_WORDS } from '../../../speech/en/neck/necks.ts';
 import { spokenLanguage, type Language } from '../../../speech/language.ts';
 import { choiceName, metalShortName, woodName } from '../../../speech/names.ts';
 

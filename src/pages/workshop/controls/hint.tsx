@@ -2,7 +2,7 @@
 import type { Parameter } from '../../../neck/parameter-kinds.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
+import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { displayScale, quantityText, rangeText } from '../../../speech/scale.ts';
 import { useHint } from './hint-store.ts';
 import { optionName } from '../../../speech/names.ts';

@@ -3,7 +3,7 @@ import { bindingInUse, type BindingLine } from '../../../neck/build.ts';
 import { unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { refusalText } from '../../../speech/refusal.ts';
-import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { useRefusal } from '../../../kit/use-refusal.ts';

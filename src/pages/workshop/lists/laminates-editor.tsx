@@ -4,7 +4,7 @@ import { WOOD_IDS } from '../../../neck/woods.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { NumberControl } from '../controls/number-control.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
-import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';

@@ -3,7 +3,7 @@ import { unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
-import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { useRefusal } from '../../../kit/use-refusal.ts';
 

@@ -11,13 +11,13 @@ import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import { formatQuantity, unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { refusalText } from '../../../speech/refusal.ts';
-import { LIST_WORDS } from '../../../speech/en/controls.ts';
+import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
 import { useRefusal } from '../../../kit/use-refusal.ts';
-import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/necks.ts';
+import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/neck/necks.ts';
 import { pitchName } from '../../../speech/names.ts';
 
 const { min: LOWEST, max: HIGHEST } = LIST_NUMBERS.pitch;

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
 import { offlineStore, type Offline } from '../../../state/offline/offline-store.ts';
-import { OFFLINE_WORDS } from '../../../speech/en/offline.ts';
+import { OFFLINE_WORDS } from '../../../speech/en/workshop/offline.ts';
 import './new-version.css';
 
 export function NewVersion() {

@@ -7,12 +7,12 @@ import { momentAt } from '../../../verdict/rail.ts';
 import { useSize } from '../chart/use-size.ts';
 import { useRailText } from '../rail/rail-text.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { courseOf, flatText, reliefAfter } from './course.ts';
 import { CourseDrawing } from './course-drawing.tsx';
 import { CourseTable } from './course-table.tsx';
-import { COURSE_WORDS } from '../../../speech/en/course.ts';
+import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 import './over-time.css';
 
 interface CourseChartProps {

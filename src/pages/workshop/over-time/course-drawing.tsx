@@ -10,7 +10,7 @@ import { HeightAxis } from '../chart/chart-axes.tsx';
 import { chartScales, MARGIN, type ChartSize } from '../chart/chart-scales.ts';
 import { timeText } from '../../../speech/times.ts';
 import { NAMED_DAYS, shortTime, type Course } from './course.ts';
-import { COURSE_WORDS } from '../../../speech/en/course.ts';
+import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 
 interface CourseDrawingProps {
   readonly size: ChartSize;

@@ -8,11 +8,11 @@ import type { Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { BOW_DIGITS, bowBandText } from '../../../speech/bow.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop.ts';
+import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { NAMED_DAYS, reliefAfter } from './course.ts';
-import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
-import { COURSE_WORDS } from '../../../speech/en/course.ts';
+import { SOLVER_WORDS } from '../../../speech/en/workshop/solver.ts';
+import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 
 interface CourseTableProps {
   readonly solution: Solution;

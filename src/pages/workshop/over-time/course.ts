@@ -4,7 +4,7 @@ import { lineAt } from '../../../mechanics/states.ts';
 import { courseDays, flatAfterDays } from '../../../mechanics/uncertainty/time-course.ts';
 import type { FlatCrossing } from '../../../mechanics/uncertainty/types.ts';
 import { timeText } from '../../../speech/times.ts';
-import { COURSE_WORDS } from '../../../speech/en/course.ts';
+import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 
 /** Relief of greatest size under the strings some days after stringing, rod neutral, mm. */
 export function reliefAfter(prediction: Prediction, method: Method, days: number): number {

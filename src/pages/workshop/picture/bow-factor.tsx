@@ -2,7 +2,7 @@
 import { useId } from 'react';
 import { store, useBackbow } from '../../../state/store.ts';
 import { BOW_FACTOR, drawnBowFactor } from '../../../state/view-slice.ts';
-import { PICTURE_WORDS } from '../../../speech/en/workshop.ts';
+import { PICTURE_WORDS } from '../../../speech/en/workshop/workshop.ts';
 
 export function BowFactor() {
   const id = useId();

@@ -4,7 +4,7 @@ import { ActionButton } from '../actions/action-button.tsx';
 import { comboText } from '../actions/keys.ts';
 import { isMac } from '../actions/platform.ts';
 import type { ActionGroup } from '../actions/types.ts';
-import { PROJECT_WORDS } from '../../../speech/en/workshop.ts';
+import { PROJECT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { menuActions } from './daily.ts';
 import { LanguageSwitch } from './language-switch.tsx';
 import { AppearanceSwitch, UnitSwitch } from './settings.tsx';

@@ -1,7 +1,7 @@
 /** The language of the page. It changes at once; the bench, what is open and what is typed stay as they are. */
 import { chooseLanguage } from '../../../speech/choose.ts';
 import { LANGUAGE_NAMES, LANGUAGES } from '../../../speech/language.ts';
-import { LANGUAGE_WORDS } from '../../../speech/en/languages.ts';
+import { LANGUAGE_WORDS } from '../../../speech/en/workshop/languages.ts';
 import { START_WORDS } from '../../../speech/start-words.ts';
 import { loadPreferences, pageLanguage, type Preferences } from '../../../state/preferences.ts';
 import { store, useBackbow } from '../../../state/store.ts';

@@ -7,12 +7,12 @@ import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { tooLong } from '../../../kit/text-limit.ts';
 import { useMedia } from '../../../kit/use-media.ts';
-import { CONTROL_WORDS } from '../../../speech/en/controls.ts';
-import { PROJECT_WORDS } from '../../../speech/en/workshop.ts';
+import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
+import { PROJECT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { BarMenu } from './bar-menu.tsx';
 import { DAILY, ROOMY } from './daily.ts';
 import './project-bar.css';
-import { PRESET_WORDS } from '../../../speech/en/necks.ts';
+import { PRESET_WORDS } from '../../../speech/en/neck/necks.ts';
 import { presetBuild } from '../../../speech/names.ts';
 
 function BuildName() {

@@ -2,9 +2,9 @@
 import { MOST_PROJECT_BYTES, PROJECT_EXTENSION, readProject, writeProject } from '../../../neck/file.ts';
 import { looksLikeCollection } from '../../../state/share/file.ts';
 import type { BackbowStore } from '../../../state/store.ts';
-import { LIBRARY_WORDS } from '../../../speech/en/library.ts';
+import { LIBRARY_WORDS } from '../../../speech/en/pages/library.ts';
 import { openCollection } from '../../share/open-collection.ts';
-import { PROJECT_WORDS } from '../../../speech/en/workshop.ts';
+import { PROJECT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../../speech/problems.ts';
 import { fileStem } from '../../../kit/file-name.ts';
 import { offerDownload, pickFile } from '../../../kit/files.ts';

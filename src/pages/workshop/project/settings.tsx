@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../../neck/units.ts';
 import { APPEARANCES } from '../../../state/preferences.ts';
 import { store, useBackbow } from '../../../state/store.ts';
-import { SETTING_WORDS } from '../../../speech/en/workshop.ts';
+import { SETTING_WORDS } from '../../../speech/en/workshop/workshop.ts';
 
 export function UnitSwitch() {
   const system = useBackbow((state) => state.unitSystem);

@@ -3,7 +3,7 @@ import type { Build } from '../../../neck/build.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import { fretsInAt, type RailPosition } from '../../../verdict/rail.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { RAIL_WORDS } from '../../../speech/en/workshop.ts';
+import { RAIL_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 
 export function railText(build: Build, position: RailPosition): string {

@@ -1,6 +1,6 @@
 /** One large number with its name, its unit, what it means and how sure it is. */
-import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
-import { SOLVER_WORDS } from '../../../speech/en/solver.ts';
+import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { SOLVER_WORDS } from '../../../speech/en/workshop/solver.ts';
 import type { FigureText } from './figures.ts';
 
 /** What is not computed and will not come: nothing, the band alone, or the number too. */

@@ -5,10 +5,10 @@ import type { ReliefLine } from '../../../mechanics/prediction-types.ts';
 import type { ReadoutBand, Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Phase } from '../../../verdict/rail.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
-import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/bow.ts';
+import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/workshop/bow.ts';
 import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
-import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/uncertainty.ts';
-import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
+import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/workshop/uncertainty.ts';
+import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 
 export interface FigureText {

@@ -3,7 +3,7 @@ import { currentBands } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
 import type { Phase, RailPosition } from '../../../verdict/rail.ts';
 import { ActionButton } from '../actions/action-button.tsx';
-import { READOUT_WORDS } from '../../../speech/en/workshop.ts';
+import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { Figure } from './figure.tsx';
 import { driversSentence, figuresOf, type FigureText } from './figures.ts';
 import './readouts.css';

@@ -1,7 +1,7 @@
 /** A word on the first visit. It asks for nothing, and goes away with the first change of the neck. */
 import { useEffect, useState } from 'react';
 import { store } from '../../../state/store.ts';
-import { WELCOME_WORDS } from '../../../speech/en/welcome.ts';
+import { WELCOME_WORDS } from '../../../speech/en/pages/welcome.ts';
 import './welcome.css';
 
 const KEY = 'backbow.welcomed';

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { findTerms } from '../../../../src/pages/about/glossary/find-terms.ts';
 import { TermDrawing } from '../../../../src/pages/about/glossary/term-drawing.tsx';
 import { TERMS } from '../../../../src/pages/about/glossary/terms.ts';
-import { TERM_WORDS } from '../../../../src/speech/en/glossary.ts';
+import { TERM_WORDS } from '../../../../src/speech/en/pages/glossary.ts';
 
 test('terms and words are the same set, and each is said once', () => {
   expect(TERMS.map(({ id }) => id).toSorted()).toEqual(Object.keys(TERM_WORDS).toSorted());

@@ -1,0 +1,33 @@
+/** Wörter in den Tabellen des Bundierplans. */
+import type * as english from '../../en/fretwork/plan-tables.ts';
+
+export const TABLE_WORDS: typeof english.TABLE_WORDS = {
+  columns: {
+    slotEnds: 'Schlitzenden',
+    metal: 'Legierung',
+    chosen: 'Gewählt',
+    nickel: 'Nickel',
+    figures: 'Werte',
+    severity: 'Stufe',
+    code: 'Prüfung',
+    variant: 'Art',
+    parameter: 'Größe',
+    quantity: 'Messgröße',
+    value: 'Befund',
+    limitKind: 'Art der Grenze',
+    limit: 'Grenze',
+    unit: 'Einheit',
+    source: 'Quelle',
+  },
+  cells: {
+    flat: 'flach',
+    straight: 'gerade',
+    spare: 'Ersatz',
+    open: 'offen',
+    stopped: 'abgesetzt',
+    yes: 'ja',
+    no: '',
+    free: 'nickelfrei',
+    contains: 'enthalten',
+  },
+};

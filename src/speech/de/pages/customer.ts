@@ -1,0 +1,126 @@
+/** Die Seite für den Kunden: für Leute, die von einem Bundfuß nie gehört haben. */
+import type * as english from '../../en/pages/customer.ts';
+
+export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
+  titleOne: 'Der Hals Ihres Instruments',
+  titleMany: 'Der Hals Ihres Instruments, und was Sie wählen können',
+  forWhom: (name) => `Für ${name}`,
+  noteTitle: 'Ein Wort aus der Werkstatt',
+  intro:
+    'Die Bünde aus Metall sitzen in schmalen Schlitzen quer im Griffbrett. Wie sie dort gehalten werden, biegt den Hals um Haaresbreite, die Saiten biegen ihn zurück, und das Holz braucht einige Wochen, bis es zur Ruhe kommt. All das ist winzig, und beim Spielen spüren Sie es doch.',
+  choices: 'Die Möglichkeiten',
+  methods: {
+    press: 'Bünde eingepresst',
+    glue: 'Bünde eingeleimt',
+    both: 'Bünde eingepresst und geleimt',
+  },
+  advised: 'von der Werkstatt empfohlen',
+  picture: (label) => `Bild des Halses: ${label}`,
+  pictureCaption: (factor) =>
+    `Mit allen Bünden, noch ohne Saiten. Die Biegung ist ${factor}fach vergrößert gezeichnet.`,
+  pictureComing: 'Das Bild wird gezeichnet.',
+  noPicture: 'Auf diesem Gerät lassen sich keine Bilder zeichnen; alles andere ist hier.',
+  computing: 'Es wird für diesen Hals ausgerechnet.',
+  failed: 'Es ließ sich auf diesem Gerät nicht ausrechnen.',
+  retry: 'Noch einmal versuchen',
+
+  held: {
+    press:
+      'Jeder Bund wird in einen Schlitz gepresst, der ein wenig zu schmal für ihn ist, und das Holz hält ihn fest. Mehr braucht es nicht.',
+    glue: 'Jeder Bund wird in einen Schlitz gelegt, der gerade so breit ist wie er, und von Leim gehalten, der auch den Schlitz füllt.',
+    both: 'Jeder Bund wird in einen Schlitz gepresst, der ein wenig zu schmal für ihn ist, und der Schlitz dazu mit Leim gefüllt.',
+  },
+  paper: (sheets) => `etwa die Dicke von ${sheets} Papier`,
+  sheets: (count) => (count <= 1 ? 'einem Blatt' : `${count} Blatt`),
+  lessThanPaper: 'weniger als die Dicke von einem Blatt Papier',
+  bends: (size, like) => `Alle Bünde zusammen biegen den Hals um ${size} nach hinten, ${like}.`,
+  bendsForward: (size, like) => `Mit allen Bünden ist der Hals um ${size} hohl, ${like}.`,
+  bendsNot: 'So eingesetzt, biegen die Bünde den Hals nicht.',
+  between: (low, high) =>
+    `Jedes Stück Holz ist anders: Bei neun von zehn solchen Hälsen liegt der Wert zwischen ${low} und ${high}.`,
+  stringsHollow: (size) => `Dann ziehen ihn die Saiten nach vorn, bis zu einer Mulde von ${size}.`,
+  stringsHump: (size) => `Die Saiten ziehen ihn wieder nach vorn; zunächst bleibt ein Buckel von ${size}.`,
+  stringsFlat: 'Dann ziehen ihn die Saiten gerade.',
+
+  priceTitle: 'Was es kostet',
+  time: 'Zeit',
+  risk: 'Risiko',
+  waitGlue: (days, hours) =>
+    `Auf der Werkbank kommen Zwingen und Säubern dazu, und der Leim härtet ${hours}. Sind die Bünde drin, werden die Saiten ${days} aufgezogen.`,
+  wait: (days) => `Nichts muss aushärten. Sind die Bünde drin, werden die Saiten ${days} aufgezogen.`,
+  atOnce: 'noch am selben Tag',
+  rodTasks: {
+    none: 'Dieser Hals hat keinen Stab zum Nachstellen: Was das Holz macht, das bleibt.',
+    easy: 'Den Rest richtet der Spannstab im Hals, mit weniger als der Hälfte dessen, was er kann.',
+    within: 'Den Rest richtet der Spannstab im Hals, und er braucht dafür einen guten Teil dessen, was er kann.',
+    doubtful: 'Der Spannstab im Hals kommt dabei vielleicht an seine Grenze.',
+    beyond: 'Der Spannstab im Hals bringt ihn wahrscheinlich nicht dahin, wo er sein soll. Sprechen Sie darüber.',
+  },
+  chance: (of100) => `Bei etwa ${of100} von 100 solchen Hälsen gelingt es.`,
+  chanceAll: 'Bei fast jedem solchen Hals gelingt es.',
+
+  meansTitle: 'Was es für Sie bedeutet',
+  months: 'Die ersten Monate',
+  movements: {
+    hardly: (size) =>
+      `Nach dem Besaiten bewegt sich der Hals kaum noch (${size}). Zum Nachstellen werden Sie wohl nicht wiederkommen müssen.`,
+    'a-little': (size) =>
+      `Der Hals biegt sich noch ein wenig nach vorn (${size}). Bringen Sie das Instrument nach etwa drei Monaten einmal zum Nachstellen.`,
+    clearly: (size) =>
+      `Der Hals biegt sich weiter nach vorn (${size}), und Sie werden es spüren. Rechnen Sie im ersten halben Jahr mit ein- oder zweimal Nachstellen.`,
+  },
+  noRodMonths: 'Ohne Spannstab lässt sich nur die Höhe der Saiten nachstellen.',
+  skin: 'Haut',
+  nickels: {
+    none: (wire) => `Der Draht der Bünde: ${wire}, ohne Nickel.`,
+    bound: (wire) =>
+      `Der Draht der Bünde: ${wire}. Er enthält Nickel, gibt aber kaum etwas davon ab. Wenn Ihre Haut auf Nickel reagiert, fragen Sie erst in Ihrer Arztpraxis.`,
+    contains: (wire) =>
+      `Der Draht der Bünde: ${wire}. Er enthält Nickel. Wenn Ihre Haut auf Nickel reagiert, sagen Sie es jetzt: Es gibt auch Draht ohne.`,
+  },
+  wear: 'Abnutzung',
+  wears: {
+    softer: 'Der Draht ist weicher als üblicher Bunddraht und nutzt sich eher ab.',
+    common: 'Der Draht nutzt sich ab wie üblicher Bunddraht.',
+    harder: 'Der Draht ist härter als üblicher Bunddraht und hält länger.',
+    muchHarder:
+      'Der Draht ist viel härter als üblicher Bunddraht und hält weit länger; ihn zu bearbeiten kostet die Werkstatt mehr Zeit.',
+  },
+  refret: 'Neue Bünde, eines Tages',
+  refrets: {
+    easy: 'Mit Sorgfalt kommen diese Bünde wieder heraus und lassen das Griffbrett heil.',
+    careful:
+      'Diese Bünde müssen erwärmt werden, damit sie herauskommen, und die Kanten der Schlitze wollen eine behutsame Hand.',
+    hard: 'Diese Bünde halten doppelt. Sie herauszuholen kostet Wärme und Zeit, und das Griffbrett bricht dabei leichter aus; wer das einmal macht, braucht die Aufzeichnungen der Werkstatt.',
+  },
+  forAll: 'Bei jeder Möglichkeit gleich',
+
+  glanceTitle: 'Nebeneinander',
+  glanceWhat: 'Was verglichen wird',
+  glance: {
+    bend: 'Biegung durch die Bünde',
+    moves: 'Bewegung, bis der Hals zur Ruhe kommt',
+    rod: 'Der Spannstab',
+    wait: 'Aufziehen der Saiten',
+    refret: 'Neue Bünde, eines Tages',
+  },
+  rodShort: {
+    none: 'fehlt',
+    easy: 'hat es leicht',
+    within: 'hat gut zu tun',
+    doubtful: 'reicht vielleicht nicht',
+    beyond: 'reicht nicht',
+  },
+  refretShort: { easy: 'leicht', careful: 'mit Vorsicht', hard: 'schwierig' },
+  days: (count) => (count === '1' ? 'nach einem Tag' : `nach ${count.replace('.', ',')} Tagen`),
+  hours: (count) => `${count} Stunden`,
+  none: 'keine',
+
+  sureTitle: 'Wie sicher ist das?',
+  sure: 'Die Zahlen sind für genau diesen Hals gerechnet: für seine Hölzer, seine Maße, seinen Draht. Zwei Stücke vom selben Holz unterscheiden sich trotzdem um ein Fünftel und mehr, und wie fest Holz einen Bund hält, weiß man nur ungefähr. Die Reihenfolge der Möglichkeiten ist sicherer als jede einzelne Zahl. Das letzte Wort hat das Lineal in der Werkstatt.',
+  engineering: 'Alles, mit allen Zahlen',
+  print: 'Diese Seite drucken',
+  made: 'Mit Backbow gemacht.',
+  notOpened: 'Diese Seite lässt sich nicht zeigen',
+  workshop: 'Das Programm öffnen',
+};

@@ -1,0 +1,236 @@
+/** Was neben dem Hals rechnet: über die Zeit, Neubundierung, andersherum, Nachweis, Lizenzen. */
+import type * as course from '../../en/workshop/course.ts';
+import type * as refret from '../../en/pages/refret.ts';
+import type * as licences from '../../en/pages/licences.ts';
+import type * as proof from '../../en/pages/proof.ts';
+import type * as wanted from '../../en/pages/answers.ts';
+
+export const COURSE_WORDS: typeof course.COURSE_WORDS = {
+  action: 'Halskrümmung über die Zeit',
+  toggle: 'über die Zeit',
+  title: 'Halskrümmung unter den Saiten über die Zeit, Spannstab neutral',
+  rodNeutral: 'Spannstab neutral.',
+  flat: 'gerade',
+  wanted: 'gewünscht',
+  now: 'der Stand auf der Schiene',
+  time: 'besaitet seit',
+  method: (method, start, settled, days, end) =>
+    `${method}: ${start} am Tag des Besaitens, ${settled} nach ${days}, ${end} nach zehn Jahren.`,
+  flatLater: (time, low, high) => `Gerade nach etwa ${time} (${low} bis ${high}).`,
+  flatLaterNoBand: (time) => `Gerade nach etwa ${time}.`,
+  never: 'Die Rückkrümmung überdauert zehn Jahre.',
+  neverSome: (chance) => `Die Rückkrümmung überdauert zehn Jahre; in ${chance} solchen Hälsen vergeht sie früher.`,
+  fromStart: 'Keine Rückkrümmung unter den Saiten.',
+  fromStartSome: (chance, time) =>
+    `Keine Rückkrümmung unter den Saiten; in ${chance} solchen Hälsen gibt es eine, und in 5 ist sie nach ${time} noch da.`,
+  tenYears: 'zehn Jahre',
+  ofHundred: (count) => `${count} von 100`,
+  atOnce: 'sofort',
+  beyond: 'mehr als zehn Jahre',
+  hour: 'h',
+  day: 'T',
+  week: 'W',
+  month: 'M',
+  year: 'J',
+  table: 'Halskrümmung unter den Saiten zu einigen Zeiten',
+  caption: 'Halskrümmung unter den Saiten, Spannstab neutral: minus ist ein Buckel, plus eine Mulde',
+  bandColumn: (method) => `${method}, 90 von 100 Hälsen`,
+};
+
+export const REFRET_WORDS: typeof refret.REFRET_WORDS = {
+  title: 'Bundfüße für eine Neubundierung',
+  action: 'Bundfüße für eine Neubundierung …',
+  intro:
+    'Ein dickerer Bundfuß über eine Strecke von Bünden nimmt eine alte Krümmung nach vorn aus dem Hals; ein dünnerer lässt sie zurückkommen. Sagen Sie, welche Bundfüße Sie haben, und Sie bekommen die Kombinationen, die die Bundoberkanten der gewünschten Linie am nächsten bringen. Die Schlitze behalten ihre Breite.',
+  isNew:
+    'Dieser Entwurf ist ein neuer Hals. Machen Sie eine Neubundierung daraus, und sagen Sie unter „Ein Hals, den es schon gibt“, wie er vor dem Bundieren gekrümmt ist.',
+  makeRefret: 'Eine Neubundierung daraus machen',
+  stepRefret: 'Die Arbeit: eine Neubundierung',
+  isGlue: 'Ein geleimter Bund keilt nicht: Kein Bundfuß bewegt den Hals. Die Kombinationen gelten für gepresste Bünde.',
+  method: 'Sitz',
+  stretches: 'Strecken, vom Sattel zum Korpus',
+  tangs: 'Vorhandene Bundfüße',
+  tangsCaption: 'Bundfüße zur Auswahl',
+  body: 'Steg',
+  studs: 'Über die Noppen',
+  tang: (index) => `Bundfuß ${index}`,
+  add: 'Noch ein Bundfuß',
+  remove: 'Entfernen',
+  removeName: (index) => `Bundfuß ${index} entfernen`,
+  narrow: (index) => `Bundfuß ${index} ist im Steg breiter als über die Noppen.`,
+  now: (bow) => `Mit den Bundfüßen, wie der Entwurf sie hat: ${bow}.`,
+  plans: 'Die besten Kombinationen',
+  plan: (index) => `Kombination ${index}`,
+  reaches: (bow, miss) => `Sie ergibt ${bow}: ${miss}.`,
+  fromLine: (size) => `Keine Bundoberkante liegt weiter als ${size} von der gewünschten Linie.`,
+  frets: 'Bünde',
+  fretRange: (from, to) => (from === to ? `${from}` : `${from} bis ${to}`),
+  tangSize: 'Bundfuß, Steg / Noppen',
+  force: 'Keilkraft je Bund',
+  forceRange: (low, high) => (low === high ? high : `${low} bis ${high}`),
+  pressure: 'Druck auf die Wände',
+  ofCrushing: (percent) => `${percent} der Quetschfestigkeit`,
+  studsOnly: 'nur Noppen',
+  crushes: (frets) =>
+    `Bünde ${frets}: Der Steg des Bundfußes drückt so stark auf die Wände, wie das Griffbrett trägt. Sie werden gequetscht, der Keil geht nicht weiter, und der nächste Bund sitzt dort lose.`,
+  nearCrushing: (frets) =>
+    `Bünde ${frets}: Der Steg des Bundfußes drückt mit mehr als drei Vierteln dessen auf die Wände, was das Griffbrett trägt.`,
+  use: 'Diese Kombination nehmen',
+  inUse: 'Der Entwurf hat diese Bundfüße.',
+  step: (index) => `Bundfüße der Kombination ${index}`,
+};
+
+export const LICENCE_WORDS: typeof licences.LICENCE_WORDS = {
+  title: 'Lizenzen',
+  intro: (count) =>
+    `In Backbow stecken ${count} Pakete und Schriften anderer. Sie stehen unter diesen Lizenzen; öffnen Sie eine, um ihren Text zu lesen.`,
+  loading: 'Die Liste wird geholt.',
+  missing: 'Die Liste ist nicht hier. Sie entsteht, wenn die Seite gebaut wird, und gehört zur gebauten Seite.',
+  noText: 'Diesem Paket liegt kein Lizenztext bei.',
+  by: (author) => `von ${author}`,
+};
+
+export const PROGRAM_WORDS: typeof licences.PROGRAM_WORDS = {
+  title: 'Dieses Programm',
+  version: (version) => `Backbow ${version}.`,
+  open: 'Lizenzen …',
+};
+
+export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
+  title: 'Wie gut es rechnet',
+  action: 'Wie gut es rechnet …',
+  loading: 'Die Ergebnisse werden geholt.',
+  missing:
+    'Die Ergebnisse ließen sich nicht holen. Sie entstehen im Prüflauf und gehören zur Seite; einer kopierten Seite können sie fehlen.',
+  unreadable: 'Die Ergebnisse haben eine Form, die diese Fassung nicht lesen kann.',
+  again: 'Noch einmal',
+  intro:
+    'Vom Prüflauf gemacht, aus einer Tabelle mit veröffentlichten Werten, Handbüchern, dreidimensionalen Modellen und dem, was Gitarrenbauer sagen (auf Englisch). Nichts wurde angepasst, damit es stimmt.',
+  kinds: {
+    verification: 'Verifikation: Sind die Gleichungen richtig gelöst?',
+    validation: 'Validierung: Beschreiben sie wirkliche Hälse?',
+    practice: 'Praxis: Sieht es aus wie in der Werkstatt?',
+  },
+  sums: {
+    verification: (good, all, rows) => `${good} von ${all} Vergleichen in ${rows} Zeilen stimmen.`,
+    validation: (good, all, rows) => `${good} von ${all} Vergleichen an ${rows} Hälsen stimmen.`,
+    practice: (good, all, rows) => `${good} von ${all} Aussagen in ${rows} Zeilen treffen zu.`,
+  },
+  noNecks:
+    'Noch keine: Hinter den Zahlen steht kein gemessener Hals. Dass die Gleichungen richtig gelöst sind, sagt nicht, dass es die richtigen Gleichungen sind; Ihr Messbuch ist der Ort, wo sich das zeigt.',
+  disagreements: 'Was nicht so herauskommt, wie die Quelle sagt',
+  noDisagreements: 'Alles kommt innerhalb der Toleranzen so heraus, wie die Quellen sagen.',
+  columns: {
+    reference: 'Quelle',
+    ours: 'hier',
+    difference: 'Abweichung',
+    tolerance: 'Toleranz',
+    verdict: 'Urteil',
+  },
+  statementColumns: { says: 'Aussage', seen: 'was herauskommt', verdict: 'Urteil' },
+  part: 'Teil',
+  inputs: (inputs) => `Für: ${inputs}.`,
+  source: (source, mark) => `Quelle: ${source} [${mark}].`,
+  printed: (printed) => `Gedruckt: ${printed}.`,
+  because: (reason) => `Weil: ${reason}.`,
+  subjectSum: (good, all) => `${good} von ${all}`,
+  marks: 'Die Zeichen hinter den Quellen',
+  simplified: 'Was vereinfacht ist, und was das kostet',
+  assumed: 'Was angenommen ist, und wie es sich ersetzen lässt',
+  toSimplified: 'Was im Modell vereinfacht ist, und was das kostet',
+  noModel: 'Die Beschreibung des Modells ließ sich nicht holen.',
+};
+
+export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
+  title: 'Andersherum',
+  action: 'Andersherum …',
+  intro:
+    'Sagen Sie, welche Halskrümmung der Hals haben soll, und Sie bekommen, was dahin führt: die Schlitzbreite, die Art des Sitzes, den Spannstab oder den Hobel. Jede Antwort ändert eines und lässt den Rest des Entwurfs, wie er ist.',
+  goal: 'Die gewünschte Halskrümmung',
+  relief: 'Gewünschte Halskrümmung',
+  when: 'Wann',
+  strung: 'am Tag des Besaitens',
+  settled: (days) => `gesetzt, nach ${days}`,
+  rod: 'Mit dem Spannstab auf',
+  rodNone: 'Der Hals hat keinen Spannstab.',
+  rodHint: '0 % = neutral; plus biegt nach hinten.',
+  working: 'Die Antworten werden gesucht; das dauert einige Sekunden.',
+  progress: 'Wie weit die Suche ist',
+  giveUp: 'Abbrechen',
+  givenUp: 'Abgebrochen.',
+  askAgain: 'Noch einmal suchen',
+  failed: (reason) => `Keine Antworten: ${reason}.`,
+  asItIs: 'Wie der Entwurf ist',
+  now: (bow, miss) => `${bow}: ${miss}.`,
+  band: (band) => `90 von 100 solchen Hälsen: ${band}.`,
+  exact: 'wie gewünscht',
+  tooMuch: (size) => `${size} zu viel`,
+  tooLittle: (size) => `${size} zu wenig`,
+  kerf: 'Die Schlitzbreite',
+  kerfFor: { press: 'Für gepresste Bünde', both: 'Für gepresst und geleimt' },
+  kerfFound: (kerf) => `Eine Schlitzbreite von ${kerf} ergibt sie.`,
+  kerfNarrowest: (kerf) =>
+    `Keine Schlitzbreite ergibt sie. Am nächsten kommt ${kerf}, die schmalste, die dieser Draht zulässt.`,
+  kerfWidest: (kerf) => `Keine Schlitzbreite ergibt sie. Am nächsten kommt ${kerf}, wo die Noppen nicht mehr greifen.`,
+  kerfBetween: (kerf) =>
+    `Keine Schlitzbreite ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen. Am nächsten kommt ${kerf}.`,
+  kerfFlattest: (kerf, size) =>
+    `Mit einer Schlitzbreite von ${kerf} wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,
+  kerfNoEffect:
+    'Die Schlitzbreite bewegt hier nichts: Jeder Schlitz hat seine eigene, oder die Bünde werden unter Saitenzug abgerichtet.',
+  kerfNone: (tang, least, most) =>
+    `Keine Schlitzbreite passt zu diesem Draht: Sein Bundfuß von ${tang} verlangt mindestens ${least}, Noppen und Bundkopf höchstens ${most}.`,
+  reaches: (bow, miss) => `Das ergibt ${bow}: ${miss}.`,
+  bodyWedges: (size) =>
+    `Der Steg des Bundfußes ist dann ${size} breiter als der Schlitz und keilt mit: Beachten Sie die Prüfungen.`,
+  use: 'Das nehmen',
+  takeKerf: (kerf, method) => `${kerf} nehmen, ${method}`,
+  methods: 'Die Art des Sitzes',
+  methodsCaption: 'Jede Art des Sitzes mit dem Entwurf, wie er ist, die nächstliegende zuerst',
+  method: 'Sitz',
+  reached: 'Halskrümmung',
+  off: 'Daneben',
+  spread: '90 von 100',
+  rodWould: 'Spannstab dafür',
+  chosen: 'gewählt',
+  takeMethod: (method) => `${method} nehmen`,
+  rodTitle: 'Der Spannstab',
+  rodReached: (percent, way) => `Eine Stellung von ${percent} ergibt sie${way}.`,
+  backwards: ' und biegt den Hals nach hinten',
+  forwards: ' und biegt den Hals nach vorn',
+  turns: (turns) => `Für die Mutter heißt das, von lose an, ${turns}, das Holz als starr genommen.`,
+  oneTurn: 'eine Umdrehung',
+  someTurns: (count) => `${count} Umdrehungen`,
+  rodStatus: {
+    reached: '',
+    'no-rod': 'Der Hals hat keinen Spannstab.',
+    'cannot-forward':
+      'Keine Umdrehung der Mutter ergibt sie. Ein einseitiger Spannstab biegt diesen Hals nur nach hinten, und mit loser Mutter liegt er schon zu weit hinten.',
+    'cannot-backward':
+      'Keine Umdrehung der Mutter ergibt sie. In diesem Hals geht der Zug des einseitigen Spannstabs über der Mitte des Holzes durch und biegt ihn nach vorn, und mit loser Mutter liegt er schon zu weit vorn.',
+    'too-weak': 'Der Spannstab schafft es nicht: Auch an seiner Grenze reicht es nicht.',
+    'between-shapes':
+      'Keine Stellung ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen.',
+  },
+  rodFlattest: (percent, size) =>
+    `Mit einer Stellung von ${percent} wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,
+  rodClosest: (percent) => `Am nächsten kommt ${percent}.`,
+  rodBeyond: (percent) => `Es brauchte ${percent} seines Bereichs.`,
+  takeRod: (percent) => `Spannstab auf ${percent} stellen`,
+  rodShort: (percent) => percent,
+  rodNo: 'kann nicht',
+  planing: 'Der Hobel',
+  planingIntro: (most) =>
+    `Hobeln Sie das Griffbrett vor dem Sägen der Schlitze nach dieser Tabelle, und setzen Sie die Bünde ein, wie der Entwurf sagt: So kommen die Oberkanten auf die gewünschte Linie. Abgenommen werden höchstens ${most}.`,
+  planingCaption: 'Wie viel an jedem Bund vom Griffbrett zu hobeln ist',
+  saveCsv: 'Die Tabelle als CSV sichern',
+  csvName: 'hobeln.csv',
+  thicknessNote: 'Die Dicken im Entwurf sind die nach dem Hobeln.',
+  done: (what) => `${what}. Einmal Rückgängig bringt zurück, was vorher war.`,
+  undo: 'Rückgängig',
+  undone: 'Es ist, wie es war.',
+  refused: 'Der Entwurf wurde nicht geändert.',
+  stepKerf: (kerf) => `Schlitzbreite ${kerf}`,
+  stepMethod: (method) => `Sitz: ${method}`,
+  stepRod: (percent) => `Spannstab ${percent}`,
+};

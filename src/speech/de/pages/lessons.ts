@@ -1,0 +1,342 @@
+/** Die Lektionen: was um sie herum steht, und was sie sagen. Namen in geschweiften Klammern sind gerechnete Zahlen. */
+import type * as texts from '../../en/pages/lesson-texts.ts';
+import type * as english from '../../en/pages/lessons.ts';
+
+export const LESSON_WORDS: typeof english.LESSON_WORDS = {
+  title: 'Lektionen',
+  action: 'Lektionen …',
+  intro:
+    'Erst schätzen, dann sehen, was herauskommt. Jeder Schritt geht auch ohne Schätzung, nichts wird benotet, und alle Regler bleiben in Ihrer Hand. Ihr Hals wird beiseitegelegt und kommt zurück, wenn Sie die Lektion verlassen.',
+  minutes: (count) => `etwa ${count} Minuten`,
+  begin: 'Beginnen',
+  beginName: (title) => `„${title}“ beginnen`,
+  running: (title) => `Lektion: ${title}`,
+  step: (index, count) => `Schritt ${index} von ${count}`,
+  next: 'Weiter',
+  back: 'Zurück',
+  finish: 'Beenden',
+  leave: 'Die Lektion verlassen',
+  left: 'Ihr Hals liegt wieder auf der Werkbank, wie Sie ihn verlassen haben.',
+  take: 'Mit dem Hals der Lektion weitermachen',
+  stepTake: 'Der Hals der Lektion',
+  taken: 'Der Hals der Lektion liegt auf der Werkbank. Rückgängig bringt Ihren zurück.',
+  reveal: 'Zeigen, was herauskommt',
+  skip: 'Ohne Schätzung zeigen',
+  covered: 'Solange Sie schätzen, sind die Zahlen und die Linie verdeckt.',
+  computing: 'Es wird gerechnet.',
+  yourGuess: 'Ihre Schätzung',
+  computed: 'gerechnet',
+  noGuess: 'keine Schätzung',
+  band: (band) => `5 bis 95 von 100 solchen Hälsen: ${band}`,
+  lineHint: 'Ziehen Sie die Linie, oder bewegen Sie ihre drei Griffe mit den Pfeiltasten.',
+  handle: (fret) => `Höhe der Linie nahe Bund ${fret}`,
+  lineAnswer: (guessed, truth) => `Gezeichnet: ${guessed}; gerechnet: ${truth}.`,
+  lineAnswerOnly: (truth) => `Gerechnet: ${truth}.`,
+  valueLabel: 'Ihre Schätzung',
+  valueAnswer: (guessed, truth) => `Geschätzt: ${guessed}; gerechnet: ${truth}.`,
+  answerOnly: (truth) => `Gerechnet: ${truth}.`,
+  whichAnswer: (guessed, truth) =>
+    guessed === truth ? `Ihre Antwort: ${guessed}. So ist es.` : `Ihre Antwort: ${guessed}. Richtig ist: ${truth}.`,
+  whichOnly: (truth) => `Richtig ist: ${truth}.`,
+  changed:
+    'Sie haben den Hals geändert; die Zahlen gehören zu Ihrem, und der Text spricht vielleicht von dem, mit dem die Lektion begann.',
+};
+
+export const LESSON_FIGURE_WORDS: typeof english.LESSON_FIGURE_WORDS = {
+  sharp: 'scharfe Kanten',
+  chamfered: (width) => `Fase, ${width} breit`,
+  alsoSharp: (width) => `Fase, ${width} breit: so gut wie scharf`,
+  chippedLabel: (caption) => `${caption}: die Kanten sind ausgebrochen (zur Veranschaulichung gezeichnet)`,
+  pull: 'Beide Bünde ziehen',
+  pulled: (share) => `zu ${share} heraus`,
+  illustration: 'Schlitz, Bundfuß, Bundkopf und Fase: Maße dieses Halses. Ausbrüche: zur Veranschaulichung gezeichnet.',
+};
+
+export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
+  'one-and-all': {
+    title: 'Ein Bund und vierundzwanzig',
+    about: 'Ein eingepresster Bund biegt einen Hals so gut wie gar nicht. Bei zwei Dutzend sieht es anders aus.',
+    steps: {
+      bare: {
+        title: 'Ein leeres Griffbrett',
+        says: [
+          'Die Schlitze sind gesägt, und noch steckt nichts darin. Ein Lineal liegt da, wo die Bundoberkanten sein werden, von Bund 1 bis zur Kante des Korpus.',
+          'Die Biegung im Bild ist größer gezeichnet, als sie ist; um wie viel, steht im Bild.',
+        ],
+      },
+      one: {
+        title: 'Ein Bund',
+        says: [
+          'Bund 1 ist drin. Er sitzt unter dem Ende des Lineals, wo er nichts biegen kann, was man sähe. Jetzt wird Bund {fret} eingepresst.',
+        ],
+        question: 'Wie weit biegt dieser eine Bund den Hals?',
+        after: ['{bow}. Ein Blatt Schreibpapier ist etwa 0,1 mm dick: Mit Lineal und Fühlerlehre findet das niemand.'],
+      },
+      all: {
+        title: 'Und die übrigen',
+        says: ['Die anderen folgen: erst jeder vierte Bund, dann die dazwischen.'],
+        question: 'Wo liegen die Bundoberkanten, wenn alle drin sind? Ziehen Sie die Linie.',
+        after: [
+          'Ein Bund: {one}. Alle: {all}, das ist {times} mal so viel. Jeder Bund ist ein kleines Gelenk, das sich um einige hundertstel Millimeter öffnet; zwei Dutzend Gelenke hintereinander machen einen Bogen.',
+          'Auch die Bünde jenseits der Korpuskante verkeilen ihre Schlitze, aber dort hält der Halsfuß das Griffbrett gerade.',
+        ],
+      },
+      inside: {
+        title: 'Im Schlitz',
+        says: [
+          'Über die Noppen ist der Bundfuß {studs} breit, der Schlitz {kerf}. Die Noppen greifen auf beiden Seiten ins Hirnholz und drücken die Wände auseinander, längs der Faser.',
+        ],
+        question: 'Mit wie viel Kraft drückt ein Bund, im Mittel aller Bünde?',
+        after: [
+          '{force}, um einiges mehr, als ein Mensch mit einem Daumen drücken kann. Im Bild ist ein Schlitz längs des Halses aufgeschnitten: Die Kraft greift etwa einen Millimeter unter der Spielfläche an, rund zehn Millimeter über der Mitte des Halses; dieser Abstand ist der Hebel, der ihn biegt.',
+        ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: [
+          'Ändern Sie unter „Die Schlitze“ die Schlitzbreite um zwei Hundertstel, und achten Sie auf den Buckel. Fahren Sie auf der Schiene durch die Arbeit, vor und zurück. Heben Sie einen Bund heraus, und sehen Sie sich seinen Bundfuß an.',
+          'Mit allen Bünden zeigt dieser Hals: {all}. Was die Saiten daraus machen, ist eine eigene Lektion.',
+        ],
+      },
+    },
+  },
+  'three-ways': {
+    title: 'Pressen, leimen, beides',
+    about: 'Drei Arten, dieselben Bünde in denselben Hals zu setzen, und was jede davon kostet.',
+    steps: {
+      ways: {
+        title: 'Drei Arten, einen Bund einzusetzen',
+        says: [
+          'Gepresst: Der Schlitz ist schmaler als der Bundfuß über die Noppen. Die Noppen greifen und halten, und neben dem Bundfuß bleibt Luft.',
+          'Geleimt: Der Schlitz ist so breit gesägt, dass der Bundfuß hineinfällt, und mit Leim gefüllt.',
+          'Gepresst und geleimt: erst eingepresst, dann der Schlitz gefüllt.',
+        ],
+      },
+      glued: {
+        title: 'Geleimte Bünde',
+        says: ['Derselbe Hals, die Schlitze breit genug für die Bundfüße, mit Leim gefüllt. Alle Bünde kommen hinein.'],
+        question: 'Wo wird die Linie der Bundoberkanten liegen? Ziehen Sie sie.',
+        after: ['Das Ergebnis: {glue}. Ohne Keil biegt sich nichts. Dieselben Bünde eingepresst ergeben: {press}.'],
+      },
+      air: {
+        title: 'Luft in den Schlitzen',
+        says: [
+          'Jeder Schlitz mit Luft neben dem Bundfuß ist ein Stück Balken, das fehlt. Wenn die Saiten ziehen, gibt ein solcher Hals mehr nach als derselbe Hals, bevor die Schlitze gesägt waren.',
+        ],
+        question: 'Um wie viel Prozent gibt er mehr nach?',
+        after: [
+          '{press}. Mit gefüllten Schlitzen sind es {glue}: Leim macht den Hals steifer, ob die Bünde gepresst wurden oder nicht.',
+        ],
+      },
+      strung: {
+        title: 'Saiten drauf',
+        says: [
+          'Die Saiten ziehen den Hals nach vorn. Was man dann sieht, hängt von zweierlei ab: wie groß der Buckel vorher war, und wie weit der Hals nachgibt.',
+        ],
+        question: 'Welcher Hals zeigt gleich nach dem Besaiten die größte Halskrümmung?',
+        options: { press: 'gepresst', glue: 'geleimt', both: 'gepresst und geleimt' },
+        after: [
+          'Gepresst: {press}; geleimt: {glue}; gepresst und geleimt: {both}. Der geleimte Hals war zu Beginn gerade, darum finden die Saiten keinen Buckel, den sie herausziehen müssten, obwohl er steif ist. Der gepresste und geleimte hatte zu Beginn einen Buckel und ist auch noch steif: Ihm nehmen die Saiten am wenigsten.',
+        ],
+      },
+      price: {
+        title: 'Was jede davon kostet',
+        says: [
+          'Einen Bund wieder herauszuziehen braucht etwa {press}, wenn er gepresst wurde, {glue}, wenn er geleimt wurde, und {both}, wenn beides. Leim muss vorher erwärmt oder erweicht werden, und jedes Ziehen bringt die Kanten des Schlitzes in Gefahr.',
+          'Pressen hinterlässt einen Buckel, den die Saiten herausziehen müssen und der sich noch wochenlang ändert. Leimen braucht Zwingen, Zeit und saubere Schlitze. Keine der drei ist für jeden Hals die richtige: Die Zahlen oben gelten für diesen.',
+        ],
+      },
+    },
+  },
+  strings: {
+    title: 'Warum die Saiten ihn gerade machen',
+    about: 'Ein Hals mit Buckel wird unter seinen Saiten gerade, und danach bewegt er sich weiter.',
+    steps: {
+      humped: {
+        title: 'Ein Buckel, und das ist richtig so',
+        says: ['Alle Bünde sind eingepresst, keine Saiten. Das Lineal kippelt auf einem Buckel: {bow}.'],
+      },
+      pull: {
+        title: 'Der Zug der Saiten',
+        says: ['Sechs Saiten werden auf Ton gestimmt. Jede zieht den Sattel zum Steg auf dem Korpus hin.'],
+        question: 'Wie stark ziehen sie zusammen?',
+        after: ['{pull}: so viel, als hingen {kg} kg an der Kopfplatte.'],
+      },
+      strung: {
+        title: 'Gestimmt',
+        says: ['Vorher: {before}.'],
+        question: 'Wo liegt die Linie, wenn die Saiten drauf sind? Ziehen Sie sie.',
+        after: [
+          'Vorher: {before}; nachher: {after}. Die Saiten ziehen den Buckel heraus, und bei diesem Hals noch etwas mehr.',
+        ],
+      },
+      lever: {
+        title: 'Warum sie ihn überhaupt biegen',
+        says: [
+          'Ein Zug genau durch die Mitte würde einen Stab nur stauchen. Die Saiten aber laufen über dem Griffbrett, {nut} darüber am Sattel und {twelve} am Bund 12, und die Mitte des Holzes liegt rund zehn Millimeter darunter. Dieser Hebel biegt den Hals auf seiner ganzen Länge nach vorn.',
+          'Die Pfeile zeigen den Zug der Saiten und die Keile, die andersherum drücken.',
+        ],
+      },
+      weeks: {
+        title: 'Und dann bewegt er sich weiter',
+        says: ['Die Saiten bleiben drei Monate lang drauf.'],
+        question: 'Wann ist die Halskrümmung größer?',
+        options: { now: 'gleich nach dem Besaiten', later: 'drei Monate später' },
+        after: [
+          'Zuerst: {now}; nach drei Monaten: {later}. Unter ständiger Last kriecht Holz, und die Keile lassen einen Teil ihrer Kraft los, weil sich die angegriffenen Fasern setzen. Beides wirkt in die gleiche Richtung: nach vorn.',
+          'Wer sorgfältig baut, gibt dem Hals darum Zeit, sich zu setzen, bevor der Spannstab zum letzten Mal eingestellt wird, und sagt das auch denen, die darauf spielen.',
+        ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: [
+          'Wählen Sie unter „Die Saiten“ einen stärkeren Satz, oder stimmen Sie einen Ganzton tiefer, und sehen Sie, wie viel vom Buckel bleibt. Ändern Sie unter „Zeit und Klima“ die Tage, und fahren Sie auf der Schiene durch die Wochen.',
+        ],
+      },
+    },
+  },
+  'too-stiff': {
+    title: 'Der Hals, der für seinen Spannstab zu steif ist',
+    about:
+      'Einen schlanken Hals bewegt der Spannstab weit, einen dicken kaum. Dann ist zu stramm sitzenden Bünden nicht mehr abzuhelfen.',
+    steps: {
+      slim: {
+        title: 'Ein schlanker Hals',
+        says: [
+          'Ein schlanker Hals mit zweiseitigem Spannstab, gesetzt unter seinen Saiten. Der Spannstab wird von einem Ende seines Bereichs zum anderen gedreht.',
+        ],
+        question: 'Wie weit bewegt das die Halskrümmung, von einem Ende zum anderen?',
+        after: ['Um {travel}. Am einen Ende: {least}; am anderen: {most}. Dieser Spannstab hat etwas zu sagen.'],
+      },
+      stiff: {
+        title: 'Ein dicker Hals aus dichten Hölzern',
+        says: [
+          'Fünf Streifen Wenge und Amarant, {thickness} dick am Bund 1. Die Steifigkeit wächst mit der dritten Potenz der Dicke, und diese Hölzer sind von sich aus steif.',
+        ],
+        question: 'Wie weit bewegt sein Spannstab die Halskrümmung?',
+        after: ['Um {travel}; beim schlanken Hals waren es {slim}.'],
+      },
+      tight: {
+        title: 'Ein zu schmaler Schlitz',
+        says: [
+          'Die Schlitze dieses Halses wurden {kerf} breit gesägt, für einen Bundfuß, dessen Steg {tang} dick ist. Jetzt greifen nicht nur die Noppen: Der ganze Bundfuß ist ein Keil. Die Bünde werden eingepresst und geleimt.',
+        ],
+        question: 'Wo liegt die Linie nach drei Monaten unter den Saiten? Ziehen Sie sie.',
+        after: [
+          'Jeder Bund drückt mit etwa {force}. Aus einem so steifen Hals können die Saiten das nicht herausziehen. Nach drei Monaten: {settled}.',
+        ],
+      },
+      reach: {
+        title: 'Was der Spannstab kann',
+        says: ['Gewünscht ist eine Halskrümmung von {wanted}.'],
+        question: 'Was ist mehr: die gewünschte Halskrümmung oder die größte, auf die der Spannstab den Hals bringt?',
+        options: { wanted: 'die gewünschte', reached: 'die größte, auf die der Spannstab ihn bringt' },
+        after: [
+          'Am einen Ende seines Bereichs bringt der Spannstab den Hals auf {least}, am anderen auf {most}. Gewünscht sind {wanted}.',
+        ],
+      },
+      'one-way': {
+        title: 'Mit einem einseitigen Spannstab',
+        says: [
+          'Ein einseitiger Spannstab hat nur seinen Zug, und in einem so dicken Hals geht der nahe an der Mitte des Holzes durch und biegt ihn kaum. Mit so einem liegt dieser Hals zwischen {least} (locker) und {most} (an der Grenze): ein Buckel in jeder Stellung. Keine Umdrehung der Mutter nimmt eine Rückkrümmung weg; das tun nur die Zeit, die Saiten oder ein Bund, der aus seinem Schlitz kommt.',
+        ],
+      },
+      'ways-out': {
+        title: 'Bevor es zu spät ist',
+        says: [
+          'Derselbe Hals mit einer Schlitzbreite, durch die der Steg des Bundfußes gerade noch geht, gepresst ohne Leim. Gesetzt: {settled}; und der Spannstab bringt ihn auf {least}.',
+          'Einige hundertstel Millimeter Schlitzbreite entscheiden darüber. Messen Sie den Bundfuß, den Sie gekauft haben, und den Schlitz, den Ihre Säge schneidet, bevor der erste Bund hineingeht, und prüfen Sie nach jedem Viertel der Bünde die Biegung mit dem Lineal.',
+        ],
+      },
+    },
+  },
+  chamfer: {
+    title: 'Die Fase und die nächste Neubundierung',
+    about: 'Eine kleine Schräge an den Kanten der Schlitze, die niemand sieht, bis die Bünde herausmüssen.',
+    steps: {
+      edge: {
+        title: 'Eine scharfe Kante',
+        says: [
+          'Ein Schlitz, {kerf} breit, mit scharfen Kanten, aufgeschnitten. Die Noppen des Bundes, {studs} über beide, gingen durch diese Kanten hinein und sitzen jetzt darunter im Holz.',
+        ],
+      },
+      width: {
+        title: 'Eine Schräge unter dem Bundkopf',
+        says: [
+          'Jetzt sind beide Kanten mit der Feile gebrochen: eine Fase, {now} breit. Der Bundkopf ist {crown} breit und deckt sie zu.',
+        ],
+        question: 'Wie breit dürfte die Fase werden, bevor sie neben dem Bundkopf zu sehen wäre?',
+        after: ['{room} auf jeder Seite: die Hälfte von dem, was der Bundkopf breiter ist als der Schlitz.'],
+      },
+      pull: {
+        title: 'Eines Tages kommen sie heraus',
+        says: [
+          'Bünde nutzen sich ab. Jemand, vielleicht nicht Sie, wird diesen erwärmen, mit einer Bundzange unter den Bundkopf greifen und ihn heben. So viel ist gerechnet: die Kraft, die das braucht.',
+        ],
+        question: 'Welcher Bund braucht mehr Kraft, um herauszukommen?',
+        options: { press: 'ein gepresster', both: 'ein gepresster und geleimter' },
+        after: ['Etwa {press}, wenn er gepresst wurde, und {both}, wenn er gepresst und geleimt wurde.'],
+      },
+      refrets: {
+        title: 'Zwei Neubundierungen',
+        says: [
+          'Ziehen Sie beide Bünde: Links sind die Kanten scharf, rechts haben sie eine Fase, {now} breit. Die Noppen kommen durch dieselben Kanten heraus, durch die sie hineingingen.',
+          'Was hier gerechnet ist: die Maße von Schlitz, Bundfuß und Fase, von diesem Hals, und die Kraft aus dem vorigen Schritt. Was zur Veranschaulichung gezeichnet ist: die Ausbrüche. Wann und wo Ebenholz ausbricht, hängt von dem Stück Holz ab, von der Wärme und von der Hand; keine Formel hier sagt es. Dass eine Fase hilft, ist Werkstattbrauch, und es ist einzusehen: Die Kante, die ausbrechen würde, ist nicht mehr da.',
+        ],
+      },
+      record: {
+        title: 'Sagen Sie es dem Nächsten',
+        says: [
+          'Auf dem Werkstattblatt stehen Draht, Bundfuß, Schlitzbreite, Art des Sitzes, Leim und Fase. Wer diese Bünde eines Tages zieht, arbeitet besser, wenn er es weiß.',
+          'Die Fase steht unter „Die Schlitze“; eine Prüfung meldet sich, wenn sie fehlt oder breiter ist, als der Bundkopf zudeckt.',
+        ],
+      },
+    },
+  },
+  nipping: {
+    title: 'Den Bundfuß über der Einfassung abzwicken',
+    about:
+      'Auf einem eingefassten Griffbrett muss der Bundfuß vor der Einfassung enden, die ganz bleibt, und der Bundkopf liegt darüber.',
+    steps: {
+      bound: {
+        title: 'Ein eingefasstes Griffbrett',
+        says: [
+          'Dieses Griffbrett hat an jeder Kante {lines} Lagen Einfassung. Die Säge geht durch die inneren {sawn}; {whole} bleibt ganz und schließt den Schlitz nach außen ab.',
+          'Der Bundkopf muss darüber bis an die Kante reichen; der Bundfuß darf es nicht.',
+        ],
+      },
+      nip: {
+        title: 'Wie viel abzuzwicken ist',
+        says: [
+          'Der Draht wird an jedem Ende {oversize} länger geschnitten als das Griffbrett. Unter jedem Ende wird der Bundfuß abgezwickt; der Bundkopf bleibt.',
+        ],
+        question: 'Wie lang ist das Stück Bundfuß, das an jedem Ende von Bund 12 abzuzwicken ist?',
+        after: [
+          '{nip}: die Lage, die ganz bleibt, {clearance} Luft und die {oversize}, die über die Kante stehen, längs des gebogenen Drahtes gemessen. Ist gefeilt, liegt der Bundkopf {shelf} weit auf der Einfassung.',
+        ],
+      },
+      'all-sawn': {
+        title: 'Alle Lagen durchgesägt',
+        says: [
+          'Jetzt geht die Säge durch jede Lage. Der Schlitz ist an der Kante offen, nichts wird abgezwickt ({nip}), und das Ende des Bundfußes ist von der Seite zu sehen; dort wird es bündig gefeilt oder der Schlitz gefüllt.',
+        ],
+      },
+      'none-sawn': {
+        title: 'Keine Lage durchgesägt',
+        says: ['Andersherum: Der Schlitz endet im Holz, und alle Lagen bleiben ganz.'],
+        question:
+          'Was ist länger: die Auflage des Bundkopfs auf der Einfassung oder der Draht, der vor dem Feilen über die Kante steht?',
+        options: { shelf: 'die Auflage auf der Einfassung', oversize: 'der Draht über der Kante' },
+        after: [
+          'Die Auflage ist {shelf} lang, der Überstand {oversize}; {nip} werden abgezwickt. Je mehr Bundkopf ohne Bundfuß auf der Einfassung liegt, desto mehr wollen seine Enden sich heben: Solche Enden werden geleimt und mit Vorsicht gepresst.',
+        ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: [
+          'Ändern Sie unter „Kanten und Einfassung“ Zahl und Dicke der Lagen, und sehen Sie sich das Bundende an. Im Plan steht für jeden Bund in einer Tabelle, wie viel abzuzwicken ist.',
+        ],
+      },
+    },
+  },
+};

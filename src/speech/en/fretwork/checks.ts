@@ -1,0 +1,253 @@
+/** The checks in words, by code: what it is, what goes wrong, what to do. The numbers are added by speech/checks.ts. */
+import type { CheckCode, CheckVariants, Severity } from '../../../fretwork/checks/check-types.ts';
+import { words } from '../../language.ts';
+
+export const CHECK_WORDS = words('CHECK_WORDS', {
+  title: 'Checks',
+  severities: { stop: 'Stop', warn: 'Caution', note: 'Note' } satisfies Record<Severity, string>,
+  none: 'No problems found.',
+  more: (count: number, serious: number) => {
+    if (count === 0) return 'in full';
+    const notes = count - serious;
+    const parts = [serious > 0 ? `${serious} more` : '', notes > 0 ? `${notes} ${notes === 1 ? 'note' : 'notes'}` : ''];
+    return parts.filter(Boolean).join(', ');
+  },
+  fewer: 'only the worst',
+  numbers: (name: string, value: string, where: string, kind: 'least' | 'most', limit: string) => {
+    const found = `${name} is ${value}${where === '' ? '' : ` ${where}`}`;
+    return kind === 'least' ? `${found}; it needs ${limit}.` : `${found}; it may be ${limit} at most.`;
+  },
+  /** Where the name of a quantity does not read well before a number. */
+  names: { restDays: 'Rest before stringing', wireRadiusPercent: 'Radius of the wire, of the board’s,' },
+  fret: (fret: number) => `at fret ${fret}`,
+  frets: (first: number, last: number, count: number) =>
+    count === last - first + 1 ? `at frets ${first} to ${last}` : `at ${count} frets between ${first} and ${last}`,
+  change: (label: string) => `to ${label}`,
+  lists: { strings: 'the strings', binding: 'the binding lines' },
+  source: (source: string) => `Source: ${source}.`,
+});
+
+type Reason<Code> = Code extends keyof CheckVariants
+  ? Readonly<Record<CheckVariants[Code], string>>
+  : string | ((...given: string[]) => string);
+
+/** A code without words does not compile. */
+type CheckTexts = {
+  readonly [Code in CheckCode]: { readonly title: string; readonly reason: Reason<Code>; readonly remedy: string };
+};
+
+export const CHECK_TEXTS = words('CHECK_TEXTS', {
+  'no-bite': {
+    title: 'No bite',
+    reason: 'The slot is as wide as the studs or wider: nothing bites, and the fret lifts again.',
+    remedy: 'Saw a narrower kerf, take wire with wider studs, or seat as a glue fit.',
+  },
+  'weak-bite': {
+    title: 'Weak bite',
+    reason: 'The studs hardly reach into the walls; the ends will lift with the seasons.',
+    remedy: 'Saw a narrower kerf, or glue as well.',
+  },
+  'too-tight': {
+    title: 'Too tight',
+    reason:
+      'The studs bite too deep: the board bows more than it need, chips at the slots, and can split along the grain.',
+    remedy: 'Saw a wider kerf, or take wire with narrower studs.',
+  },
+  'body-wedges': {
+    title: 'The tang itself wedges',
+    reason:
+      'The kerf is narrower than the tang’s body, so the whole body wedges. A few hundredths of that are used on purpose to bend a bowed neck back; more ruins a straight one.',
+    remedy: 'Saw the kerf at least as wide as the body of the tang, unless the neck is to be bent back.',
+  },
+  'loose-glue-fit': {
+    title: 'Loose glue fit',
+    reason: 'The gap beside the tang is so wide that the glue has to be filler; it stays soft, or shrinks and lets go.',
+    remedy: 'File the studs down, or take wire with narrower studs and saw a narrower slot.',
+  },
+  'slot-too-shallow': {
+    title: 'Slot too shallow',
+    reason: 'The tang is deeper than the slot: it hits the floor and the crown stays up.',
+    remedy: 'Saw deeper, or take wire with a shorter tang.',
+  },
+  'slot-shallow-at-edge': {
+    title: 'Slot too shallow at the edges',
+    reason:
+      'The floor of the slot is straight and the board is round: towards the edges the slot is too shallow for the tang, and the ends stand up.',
+    remedy:
+      'Saw deeper at the centre, deepen the ends so that the floor follows the radius, or take wire with a shorter tang.',
+  },
+  'little-air': {
+    title: 'Little air below the tang',
+    reason: 'There is less air below the tang than you asked for: dust or filler in the slot lifts the fret.',
+    remedy: 'Saw a little deeper, or clean the slots out to the last grain.',
+  },
+  'slot-deeper-than-needed': {
+    title: 'Slot deeper than needed',
+    reason: 'The slots are much deeper than the tang needs; depth that nothing fills only weakens the board.',
+    remedy: 'Set the depth stop higher.',
+  },
+  'little-board-left': {
+    title: 'Little board left below the slot',
+    reason:
+      'Too little of the board is left below the slot where it is thinnest: it bows like a hinge and can crack through.',
+    remedy: 'Saw less deep, take a thicker board, or cut a flat floor where the edge is the thin place.',
+  },
+  'board-edge-thin': {
+    title: 'Thin edge',
+    reason: 'The radius leaves the board thin at its edges.',
+    remedy: 'Take a thicker board or a flatter radius.',
+  },
+  'chamfer-too-wide': {
+    title: 'Chamfer too wide',
+    reason: 'The chamfer is wider than the crown’s overhang: it shows as a groove beside the fret and collects dirt.',
+    remedy: 'Break the edges less, or take wire with a wider crown.',
+  },
+  'no-chamfer': {
+    title: 'No chamfer',
+    reason:
+      'With next to no chamfer the crown may sit on raised edges, and the board chips when the frets are next pulled.',
+    remedy: 'Break both edges of every slot a little.',
+  },
+  'slot-shows': {
+    title: 'The slot shows',
+    reason: 'The filed end stops short of the slot’s end: a hole shows beside every fret.',
+    remedy: 'File the ends less far in, leave more lines whole, or fill the slot ends.',
+  },
+  'shelf-short': {
+    title: 'Short shelf',
+    reason: 'The crown hardly rests on the binding left whole; its end can be pressed into the slot.',
+    remedy: 'File the ends less far in, or leave one more line whole.',
+  },
+  'tight-nip': {
+    title: 'Tight nip',
+    reason: 'The nipped tang has no room: when the board dries it pushes the binding off.',
+    remedy: 'Nip a little more off each end.',
+  },
+  'string-near-end': {
+    title: 'String near the fret end',
+    reason: 'Bevel and inset take so much of the crown that an outer string can slip off its end.',
+    remedy: 'Bevel more steeply (a smaller angle), file the ends less far in, or set the outer strings further in.',
+  },
+  'studs-overlap': {
+    title: 'Studs overlap',
+    reason: 'Studs of this area at this pitch would cover more than the whole side of the tang.',
+    remedy: 'Measure stud and pitch on the wire again.',
+  },
+  'bend-too-flat': {
+    title: 'Wire bent too flat',
+    reason: 'The wire is flatter than the board: its ends stand up and spring up again after pressing.',
+    remedy: 'Bend it tighter than the board.',
+  },
+  'bend-too-tight': {
+    title: 'Wire bent too tight',
+    reason: 'The wire is much tighter than the board: flattening its middle spreads the ends and kinks the crown.',
+    remedy: 'Bend it less.',
+  },
+  'little-oversize': {
+    title: 'Little oversize',
+    reason: 'There is next to no wire over the edges: a fret laid in a little to one side comes out short.',
+    remedy: 'Cut the pieces longer.',
+  },
+  'short-grain-at-end': {
+    title: 'Short grain at the end of the board',
+    reason: 'The wedge of the last fret can shear off the short grain at the end of the board.',
+    remedy: 'Leave the board longer until the frets are in, or glue the last fret.',
+  },
+  'strung-too-soon': {
+    title: 'Strung too soon',
+    reason: 'The strings go on before the glue has set through: it creeps, and the slots stay open.',
+    remedy: 'Wait longer, or take a glue that sets sooner.',
+  },
+  nickel: {
+    title: 'Nickel',
+    reason: (limit: string) =>
+      `The player is sensitive to nickel and this wire contains it. The European limit of ${limit} µg per cm² per week is one of release, and keeping it is no promise to someone already sensitised.`,
+    remedy: 'Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.',
+  },
+  'string-near-breaking': {
+    title: 'String near breaking',
+    reason: 'A string is tuned close to the strength of its wire: it breaks at a bend or at the bridge, and whips.',
+    remedy:
+      'Tune it lower, shorten the scale, or take another construction. A thinner plain string carries the same stress.',
+  },
+  'blank-implausible': {
+    title: 'Measurements of a blank that cannot be right',
+    reason: {
+      neck: 'The measurements of the neck blank give a stiffness that no wood has, and the prediction is built on it.',
+      board:
+        'The measurements of the board blank give a stiffness that no wood has, and the prediction is built on it.',
+    },
+    remedy: 'Measure again: length, width, thickness, and mass with frequency or load with span and deflection.',
+  },
+  'back-bow-no-rod': {
+    title: 'Back-bow beyond the rod',
+    reason: {
+      slack:
+        'The neck stays too far back even with the rod slack. A one-way rod only bends it further back: no turn of the nut can remove this.',
+      high: 'The neck stays too far back even with the rod as tight as it may be. It pulls above the middle of this neck’s wood and bends it forward, but only a little.',
+      pushing: 'The neck stays too far back even with the rod pushing as hard as it may.',
+    },
+    remedy:
+      'Widen the kerf or seat as a glue fit, plane the difference into the board before fretting, take heavier strings, or a two-way rod. A neck that is fretted already can be bent with heat.',
+  },
+  'forward-bow-no-rod': {
+    title: 'Forward bow beyond the rod',
+    reason: {
+      high: 'The strings pull the neck too far forward, and a one-way rod cannot pull this neck back: it pulls above the middle of its wood. Forcing the nut breaks the rod.',
+      pulling:
+        'The strings pull the neck further forward than the rod may pull it back. Forcing the nut breaks the rod.',
+    },
+    remedy: 'A stronger rod, stiff bars, a thicker or stiffer neck, lighter strings, or frets that wedge more.',
+  },
+  'rod-near-limit': {
+    title: 'Rod near its limit',
+    reason: 'Nearly the whole range of the rod is spent on frets and strings; nothing is left for the seasons.',
+    remedy: 'Change kerf or way of seating, or stiffen the neck, so that the rod works in its middle.',
+  },
+  'rod-lies-high': {
+    title: 'The rod lies high',
+    reason: 'The rod lies above the middle of this neck’s wood: tightening it bends the neck forward, not back.',
+    remedy: 'A deeper channel, more curve, or a two-way rod.',
+  },
+  'channel-too-deep': {
+    title: 'Channel too deep',
+    reason:
+      'So deep a channel would leave too little wood behind the rod. Numbers and picture take it no deeper than the limit, and less where the neck is thinner.',
+    remedy: 'Rout shallower, or make the neck thicker.',
+  },
+  'no-rod': {
+    title: 'No rod to set it',
+    reason: 'The neck does not settle at the relief that you want, and there is no rod to bring it there.',
+    remedy: 'Change kerf or way of seating, plane the difference into the board before fretting, or build a rod in.',
+  },
+  'crown-too-low': {
+    title: 'Crowns too low',
+    reason: 'Levelling would take these crowns below the least height that plays well.',
+    remedy: 'Take the bow out before levelling (kerf, seating, rod, plane), or take wire with a higher crown.',
+  },
+  'last-levelling': {
+    title: 'The last levelling',
+    reason: 'After levelling, these crowns are too low to be levelled once more when they are worn.',
+    remedy: 'Take the bow out before levelling, or take wire with a higher crown.',
+  },
+  dust: {
+    title: 'Dust',
+    reason: (caution: string) => caution,
+    remedy: 'Extract, wear a mask, vacuum.',
+  },
+  'dust-sensitising': {
+    title: 'Dust that sensitises',
+    reason: (caution: string) => caution,
+    remedy: 'Cover up, and stop at the first sign of irritation.',
+  },
+  glue: {
+    title: 'Glue',
+    reason: (caution: string) => caution,
+    remedy: 'Read the data sheet of the glue in your hand.',
+  },
+  'listed-wood': {
+    title: 'Protected wood',
+    reason: (caution: string) => caution,
+    remedy: 'Check the listing before buying, selling or shipping.',
+  },
+} satisfies CheckTexts);

@@ -1,0 +1,65 @@
+/** Necks to start from, strings and notes in words. */
+import type { PresetId } from '../../../neck/presets.ts';
+import type { StringConstruction, StringSetId, TuningId } from '../../../neck/strings.ts';
+import { words } from '../../language.ts';
+
+export const PRESET_WORDS = words('PRESET_WORDS', {
+  'bolt-on-maple': {
+    label: 'Bolt-on six, hard maple',
+    description: 'One piece of hard maple, rosewood board, 22 frets pressed in; a two-way rod.',
+  },
+  'set-neck-mahogany': {
+    label: 'Set-neck six, mahogany, bound ebony',
+    description: 'Mahogany with a bound compound-radius ebony board; pressed and glued.',
+  },
+  'thick-five-piece': {
+    label: 'Thick five-piece, dense woods',
+    description: 'Wenge, purpleheart and wenge, over an inch thick, ebony board: stiff and slow to move.',
+  },
+  'slim-soft': {
+    label: 'Slim six, soft board',
+    description: 'A thin mahogany neck with a board of black walnut: easy to bow, easy to bite.',
+  },
+  'long-four': {
+    label: 'Long-scale four-string',
+    description: 'An 864 mm scale, maple and walnut laminates, stiff bars beside the rod.',
+  },
+  'nylon-flat': {
+    label: 'Wide nylon-string, flat board',
+    description: 'Spanish-cedar neck, flat ebony board 52 mm at the nut, 19 frets glued in.',
+  },
+} satisfies Record<PresetId, { readonly label: string; readonly description: string }>);
+
+export const CONSTRUCTION_WORDS = words('CONSTRUCTION_WORDS', {
+  'steel-plain': 'plain steel',
+  'steel-wound': 'steel, nickel-plated wrap',
+  'bronze-wound': 'steel, bronze wrap',
+  'nylon-plain': 'plain nylon',
+  'nylon-wound': 'nylon floss, copper wrap',
+} satisfies Record<StringConstruction, string>);
+
+export const STRING_SET_WORDS = words('STRING_SET_WORDS', {
+  'six-9-42': 'six, 9–42',
+  'six-10-46': 'six, 10–46',
+  'six-11-49': 'six, 11–49',
+  'six-12-53': 'six, bronze 12–53',
+  'seven-10-59': 'seven, 10–59',
+  'nylon-28-43': 'six nylon, 28–43',
+  'four-45-105': 'four, 45–105',
+  'five-45-130': 'five, 45–130',
+} satisfies Record<StringSetId, string>);
+
+export const TUNING_WORDS = words('TUNING_WORDS', {
+  'six-standard': 'E A D G B E',
+  'six-half-down': 'a half step down',
+  'six-whole-down': 'a whole step down',
+  'six-drop-d': 'D A D G B E',
+  'six-dadgad': 'D A D G A D',
+  'seven-standard': 'B E A D G B E',
+  'four-low': 'low E A D G',
+  'four-low-drop-d': 'low D A D G',
+  'five-low': 'low B E A D G',
+} satisfies Record<TuningId, string>);
+
+/** Note names from C on. */
+export const NOTE_WORDS = words('NOTE_WORDS', ['C', 'C♯', 'D', 'E♭', 'E', 'F', 'F♯', 'G', 'A♭', 'A', 'B♭', 'B']);

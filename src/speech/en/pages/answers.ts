@@ -1,0 +1,96 @@
+/** Words of "the other way round". */
+import { words } from '../../language.ts';
+import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
+
+export const WANTED_WORDS = words('WANTED_WORDS', {
+  title: 'The other way round',
+  action: 'The other way round …',
+  intro:
+    'Say which relief the neck shall have, and get what leads to it: the kerf, the way of seating, the rod, or the plane. Each answer changes one thing and leaves the rest of the build as it is.',
+  goal: 'The relief wanted',
+  relief: 'Relief wanted',
+  when: 'When',
+  strung: 'on the day it is strung',
+  settled: (days: string) => `settled, after ${days}`,
+  rod: 'With the rod at',
+  rodNone: 'The neck has no rod.',
+  rodHint: '0 % = neutral; plus bends backwards.',
+  working: 'Looking for answers; this takes some seconds.',
+  progress: 'How far the search is',
+  giveUp: 'Give up',
+  givenUp: 'Given up.',
+  askAgain: 'Look again',
+  failed: (reason: string) => `No answers: ${reason}.`,
+  asItIs: 'As the build is',
+  now: (bow: string, miss: string) => `${bow}: ${miss}.`,
+  band: (band: string) => `90 of 100 such necks: ${band}.`,
+  exact: 'as wanted',
+  tooMuch: (size: string) => `${size} too much`,
+  tooLittle: (size: string) => `${size} too little`,
+  kerf: 'The kerf',
+  kerfFor: { press: 'For a press fit', both: 'For press and glue' },
+  kerfFound: (kerf: string) => `A kerf of ${kerf} gives it.`,
+  kerfNarrowest: (kerf: string) => `No kerf gives it. The closest is ${kerf}, the narrowest that this wire takes.`,
+  kerfWidest: (kerf: string) => `No kerf gives it. The closest is ${kerf}, where the studs no longer bite.`,
+  kerfBetween: (kerf: string) =>
+    `No kerf gives it exactly: on the way there the line changes from a hump at one place to a hollow at another. The closest is ${kerf}.`,
+  kerfFlattest: (kerf: string, size: string) =>
+    `A kerf of ${kerf} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,
+  kerfNoEffect:
+    'The kerf does not move it here: every slot has a kerf of its own, or the crowns are levelled under string pull.',
+  kerfNone: (tang: string, least: string, most: string) =>
+    `No kerf fits this wire: its tang of ${tang} wants at least ${least}, its studs and crown at most ${most}.`,
+  reaches: (bow: string, miss: string) => `It comes to ${bow}: ${miss}.`,
+  bodyWedges: (size: string) =>
+    `The body of the tang is then ${size} wider than the kerf and wedges too: mind the checks.`,
+  use: 'Use this',
+  takeKerf: (kerf: string, method: string) => `Use ${kerf}, ${method}`,
+  methods: 'The way of seating',
+  methodsCaption: 'Each way of seating with the build as it is, the closest first',
+  method: 'Seating',
+  reached: 'Relief',
+  off: 'Off',
+  spread: '90 of 100',
+  rodWould: 'Rod for it',
+  chosen: 'chosen',
+  takeMethod: (method: string) => `Use ${method}`,
+  rodTitle: 'The rod',
+  rodReached: (percent: string, way: string) => `A setting of ${percent} gives it${way}.`,
+  backwards: ', bending the neck backwards',
+  forwards: ', bending the neck forwards',
+  turns: (turns: string) => `That is ${turns} of the nut from slack, the wood taken as rigid.`,
+  oneTurn: 'one turn',
+  someTurns: (count: string) => `${count} turns`,
+  rodStatus: {
+    reached: '',
+    'no-rod': 'The neck has no rod.',
+    'cannot-forward':
+      'No turn of the nut gives it. A one-way rod only bends this neck backwards, and with the nut loose it lies too far back already.',
+    'cannot-backward':
+      'No turn of the nut gives it. In this neck the pull of the one-way rod passes above the middle of the wood and bends it forward, and with the nut loose it lies too far forward already.',
+    'too-weak': 'The rod cannot do it: even at its limit it falls short.',
+    'between-shapes':
+      'No setting gives it exactly: on the way there the line changes from a hump at one place to a hollow at another.',
+  } satisfies Record<RodAnswer['status'], string>,
+  rodFlattest: (percent: string, size: string) =>
+    `A setting of ${percent} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,
+  rodClosest: (percent: string) => `The closest is ${percent}.`,
+  rodBeyond: (percent: string) => `It would take ${percent} of its range.`,
+  takeRod: (percent: string) => `Set the rod to ${percent}`,
+  rodShort: (percent: string) => percent,
+  rodNo: 'cannot',
+  planing: 'The plane',
+  planingIntro: (most: string) =>
+    `Plane the board to this before the slots are cut, and seat the frets as the build says: their tops come out on the wanted line. At most ${most} comes off.`,
+  planingCaption: 'How much to plane off the board at each fret',
+  saveCsv: 'Save the table as CSV',
+  csvName: 'planing.csv',
+  thicknessNote: 'The thicknesses in the build are those after planing.',
+  done: (what: string) => `${what}. One undo brings back what was there.`,
+  undo: 'Undo it',
+  undone: 'It is as it was.',
+  refused: 'The build was not changed.',
+  stepKerf: (kerf: string) => `Kerf ${kerf}`,
+  stepMethod: (method: string) => `Seating: ${method}`,
+  stepRod: (percent: string) => `Rod ${percent}`,
+});

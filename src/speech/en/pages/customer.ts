@@ -1,0 +1,127 @@
+/** Words of the customer's page: for somebody who has never heard of a tang. */
+import { words } from '../../language.ts';
+import type { Method } from '../../../mechanics/prediction-types.ts';
+import type { Movement, Nickel, Refret, RodTask } from '../../../verdict/choice-facts.ts';
+
+export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
+  titleOne: 'Your neck',
+  titleMany: 'Your neck, and what you can choose',
+  forWhom: (name: string) => `For ${name}`,
+  noteTitle: 'A word from the workshop',
+  intro:
+    'The metal frets sit in narrow slots across the fingerboard. How they are held there bends the neck by a hair, the strings bend it back, and the wood takes some weeks to come to rest. All of it is small, and you can feel it when you play.',
+  choices: 'The choices',
+  methods: {
+    press: 'Frets pressed in',
+    glue: 'Frets glued in',
+    both: 'Frets pressed in and glued',
+  } satisfies Record<Method, string>,
+  advised: 'what the workshop advises',
+  picture: (label: string) => `Picture of the neck: ${label}`,
+  pictureCaption: (factor: string) =>
+    `With all frets in, before the strings. The bend is drawn ${factor} times larger than it is.`,
+  pictureComing: 'The picture is being drawn.',
+  noPicture: 'Pictures cannot be drawn on this device; everything else is here.',
+  computing: 'It is being worked out for this neck.',
+  failed: 'It could not be worked out on this device.',
+  retry: 'Try again',
+
+  held: {
+    press:
+      'Each fret is pressed into a slot that is a little too narrow for it, and the wood holds it fast. Nothing else is needed.',
+    glue: 'Each fret is laid into a slot of just its own width and held by glue, which also fills the slot.',
+    both: 'Each fret is pressed into a slot that is a little too narrow for it, and the slot is filled with glue as well.',
+  } satisfies Record<Method, string>,
+  paper: (sheets: string) => `about ${sheets} of paper`,
+  sheets: (count: number) => (count <= 1 ? 'one sheet' : `${count} sheets`),
+  lessThanPaper: 'less than a sheet of paper',
+  bends: (size: string, like: string) => `All frets together bend the neck backwards by ${size}, ${like} thick.`,
+  bendsForward: (size: string, like: string) => `With all frets in, the neck is hollow by ${size}, ${like} thick.`,
+  bendsNot: 'Seated like this, the frets do not bend the neck.',
+  between: (low: string, high: string) =>
+    `Every piece of wood is different: in nine of ten such necks it is ${low} to ${high}.`,
+  stringsHollow: (size: string) => `The strings then pull it forward, to a hollow of ${size}.`,
+  stringsHump: (size: string) => `The strings pull it forward again; a hump of ${size} is left at first.`,
+  stringsFlat: 'The strings then pull it flat.',
+
+  priceTitle: 'What it costs',
+  time: 'Time',
+  risk: 'Risk',
+  waitGlue: (days: string, hours: string) =>
+    `Clamps and cleaning at the bench, and the glue sets for ${hours}. Strings go on ${days} after the frets.`,
+  wait: (days: string) => `Nothing has to set. Strings go on ${days} after the frets.`,
+  atOnce: 'the same day',
+  rodTasks: {
+    none: 'This neck has no adjusting rod: what the wood does, stays.',
+    easy: 'The rod in the neck puts the rest right with less than half of its range.',
+    within: 'The rod in the neck puts the rest right, and uses a good part of its range.',
+    doubtful: 'The rod in the neck may come to the end of its range.',
+    beyond: 'The rod in the neck will probably not bring it to what is wanted. Talk about this one.',
+  } satisfies Record<RodTask, string>,
+  chance: (of100: number) => `It gets there in about ${of100} of 100 such necks.`,
+  chanceAll: 'It gets there in nearly every such neck.',
+
+  meansTitle: 'What it means for you',
+  months: 'The first months',
+  movements: {
+    hardly: (size: string) =>
+      `The neck hardly moves after stringing (${size}). You will probably not have to bring it back.`,
+    'a-little': (size: string) =>
+      `The neck goes on bending forward a little (${size}). Bring it back once, after about three months, to have it set.`,
+    clearly: (size: string) =>
+      `The neck goes on bending forward (${size}), and you will feel it. Expect to have it set once or twice in the first half year.`,
+  } satisfies Record<Movement, (size: string) => string>,
+  noRodMonths: 'Without a rod it is set by the height of the strings alone.',
+  skin: 'Skin',
+  nickels: {
+    none: (wire: string) => `The wire is ${wire}, without nickel.`,
+    bound: (wire: string) =>
+      `The wire is ${wire}. It contains nickel but gives hardly any off. If your skin reacts to nickel, ask your doctor first.`,
+    contains: (wire: string) =>
+      `The wire is ${wire}, which contains nickel. If your skin reacts to nickel, say so now: there is wire without.`,
+  } satisfies Record<Nickel, (wire: string) => string>,
+  wear: 'Wear',
+  wears: {
+    softer: 'It is softer than common fret wire and wears sooner.',
+    common: 'It wears as common fret wire does.',
+    harder: 'It is harder than common fret wire and lasts longer.',
+    muchHarder:
+      'It is much harder than common fret wire and lasts far longer; dressing it takes the workshop more time.',
+  },
+  refret: 'New frets, one day',
+  refrets: {
+    easy: 'These frets come out again with care, and leave the board whole.',
+    careful: 'These frets have to be warmed to come out, and the edges of the slots want a careful hand.',
+    hard: 'These frets hold twice over. Getting them out takes heat and time, and chips in the board are likelier; the next repairer needs the record.',
+  } satisfies Record<Refret, string>,
+  forAll: 'The same with every choice',
+
+  glanceTitle: 'Side by side',
+  glanceWhat: 'What is compared',
+  glance: {
+    bend: 'Bend by the frets',
+    moves: 'Moves while it settles',
+    rod: 'The rod',
+    wait: 'Until the strings go on',
+    refret: 'New frets, one day',
+  },
+  rodShort: {
+    none: 'no rod',
+    easy: 'has an easy task',
+    within: 'is well used',
+    doubtful: 'may not be enough',
+    beyond: 'is not enough',
+  } satisfies Record<RodTask, string>,
+  refretShort: { easy: 'easy', careful: 'with care', hard: 'hard' } satisfies Record<Refret, string>,
+  days: (count: string) => (count === '1' ? 'one day' : `${count} days`),
+  hours: (count: string) => `${count} hours`,
+  none: 'none',
+
+  sureTitle: 'How sure is this?',
+  sure: 'The numbers are computed for this very neck: its woods, its sizes, its wire. Two pieces of the same wood still differ by a fifth and more, and how firmly wood grips a fret is known only roughly. The order of the choices is surer than any single number. The straightedge in the workshop has the last word.',
+  engineering: 'Everything, with all numbers',
+  print: 'Print this page',
+  made: 'Made with Backbow.',
+  notOpened: 'This page cannot be shown',
+  workshop: 'Open the program',
+});

@@ -1,0 +1,294 @@
+/** What the lessons say. Names in braces are numbers of the neck on the bench, computed when they are read. */
+import { words } from '../../language.ts';
+import type { LessonText } from '../../lesson-text.ts';
+
+export const LESSON_TEXTS = words('LESSON_TEXTS', {
+  'one-and-all': {
+    title: 'One fret and twenty-four',
+    about: 'One pressed fret bends a neck by next to nothing. Two dozen of them are another matter.',
+    steps: {
+      bare: {
+        title: 'A bare board',
+        says: [
+          'The slots are sawn and nothing is in them yet. A straightedge lies where the tops of the frets will be, from fret 1 to the edge of the body.',
+          'The bow in the picture is drawn larger than life; by how much stands in the picture.',
+        ],
+      },
+      one: {
+        title: 'One fret',
+        says: [
+          'Fret 1 is in. It sits under the end of the straightedge, where it can bend nothing that shows. Now fret {fret} is pressed in.',
+        ],
+        question: 'How far does this one fret bend the neck?',
+        after: [
+          '{bow}. A sheet of writing paper is about 0.1 mm thick: nobody finds this with a straightedge and a feeler gauge.',
+        ],
+      },
+      all: {
+        title: 'And the rest',
+        says: ['The others follow: every fourth fret first, then those between.'],
+        question: 'Where will the tops of the frets lie when all of them are in? Drag the line.',
+        after: [
+          'One fret: {one}. All of them: {all}, which is {times} times as much. Each fret is a small hinge that opens by a few hundredths of a millimetre; two dozen hinges in a row make a curve.',
+          'The frets beyond the edge of the body wedge their slots too, but there the heel holds the board straight.',
+        ],
+      },
+      inside: {
+        title: 'Inside a slot',
+        says: [
+          'Over its studs the tang is {studs} wide, and the slot is {kerf}. The studs bite into end grain on both sides and push the walls apart, along the grain.',
+        ],
+        question: 'With how much force does one fret push, on the mean of all?',
+        after: [
+          '{force}, a good deal more than a person can push with one thumb. In the picture one slot is cut open along the neck: the force acts about a millimetre below the playing surface and some ten millimetres above the middle of the neck; that distance is the lever that bends it.',
+        ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: [
+          'Change the kerf under “The slots” by two hundredths and watch the hump. Scrub the way through the job. Lift a fret out and look at its tang.',
+          'With all frets in this neck shows {all}. What the strings make of it is a lesson of its own.',
+        ],
+      },
+    },
+  },
+  'three-ways': {
+    title: 'Press, glue, both',
+    about: 'Three ways to seat the same frets in the same neck, and what each of them costs.',
+    steps: {
+      ways: {
+        title: 'Three ways to seat a fret',
+        says: [
+          'Press fit: the slot is narrower than the tang over its studs. The studs bite and hold, and air stays beside the tang.',
+          'Glue fit: the slot is sawn wide enough for the tang to drop in, and filled with glue.',
+          'Press and glue: pressed in first, then the slot is filled.',
+        ],
+      },
+      glued: {
+        title: 'Glued frets',
+        says: ['The same neck, its slots wide enough for the tangs, filled with glue. All frets go in.'],
+        question: 'Where will the line of the fret tops lie? Drag it.',
+        after: ['{glue}. Without a wedge nothing bends. The same frets pressed in give {press}.'],
+      },
+      air: {
+        title: 'Air in the slots',
+        says: [
+          'Every slot with air beside its tang is a missing piece of beam. When the strings pull, such a neck gives more than the same neck before its slots were sawn.',
+        ],
+        question: 'By how many per cent more does it give?',
+        after: [
+          '{press}. With its slots filled it is {glue}: glue makes a stiffer neck, whether or not the frets were pressed.',
+        ],
+      },
+      strung: {
+        title: 'Strings on',
+        says: [
+          'The strings pull the neck forward. Two things decide what is seen then: how large the hump was before, and how much the neck gives.',
+        ],
+        question: 'Which one shows the most relief just after stringing?',
+        options: { press: 'press fit', glue: 'glue fit', both: 'press and glue' },
+        after: [
+          'Press fit {press}, glue fit {glue}, press and glue {both}. The glued neck began flat, so the strings find no hump to take out, although it is stiff. The pressed and glued one began humped and is stiff as well: the strings take out least.',
+        ],
+      },
+      price: {
+        title: 'What each of them costs',
+        says: [
+          'Pulling one fret out again takes about {press} when it was pressed, {glue} when it was glued, {both} when it was both. Glue has to be warmed or softened first, and each pull puts the edges of the slot at risk.',
+          'Pressing leaves a hump that the strings must take out, and that goes on changing for weeks. Gluing needs clamps, time and clean slots. None of the three is right for every neck: the numbers above are of this one.',
+        ],
+      },
+    },
+  },
+  strings: {
+    title: 'Why the strings make it flat',
+    about: 'A humped neck comes flat under its strings, and then goes on moving.',
+    steps: {
+      humped: {
+        title: 'Humped, and rightly so',
+        says: ['All frets are pressed in, no strings. The straightedge rocks on a hump: {bow}.'],
+      },
+      pull: {
+        title: 'The pull of the strings',
+        says: ['Six strings are tuned up to pitch. Each pulls on the nut towards the bridge.'],
+        question: 'How hard do they pull together?',
+        after: ['{pull}: as much as {kg} kg hanging from the head.'],
+      },
+      strung: {
+        title: 'Tuned up',
+        says: ['Before: {before}.'],
+        question: 'Where does the line lie once the strings are on? Drag it.',
+        after: ['From {before} to {after}: the strings take the hump out, and on this neck a little more.'],
+      },
+      lever: {
+        title: 'Why they bend it at all',
+        says: [
+          'A pull straight through the middle of a stick would only squeeze it. The strings run above the board, {nut} over it at the nut and {twelve} at fret 12, and the middle of the wood lies some ten millimetres below it. That lever bends the neck forward along its whole length.',
+          'The arrows show the pull of the strings, and the wedges that push the other way.',
+        ],
+      },
+      weeks: {
+        title: 'And then it goes on moving',
+        says: ['The strings stay on for three months.'],
+        question: 'When is the relief larger?',
+        options: { now: 'just after stringing', later: 'three months later' },
+        after: [
+          '{now} at first, {later} after three months. Wood creeps under a steady load, and the wedges let go of a part of their force as the bitten fibres settle. Both go the same way: forward.',
+          'That is why a careful maker lets a neck settle before the last setting of the rod, and tells the player so.',
+        ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: [
+          'Under “The strings” choose a heavier set, or tune down by a whole step, and see how much of the hump is left. Under “Time and climate” change the days, and scrub the weeks.',
+        ],
+      },
+    },
+  },
+  'too-stiff': {
+    title: 'The neck too stiff for its rod',
+    about:
+      'A rod moves a slim neck a long way and a thick one hardly. Then frets that are too tight cannot be put right.',
+    steps: {
+      slim: {
+        title: 'A slim neck',
+        says: [
+          'A slim neck with a two-way rod, settled under its strings. The rod is turned from one end of its range to the other.',
+        ],
+        question: 'How far does that move the relief, from one end to the other?',
+        after: ['By {travel}: from {least} to {most}. This rod has something to say.'],
+      },
+      stiff: {
+        title: 'A thick neck of dense woods',
+        says: [
+          'Five pieces of wenge and purpleheart, {thickness} thick at fret 1. Stiffness grows with the third power of the thickness, and these woods are stiff to begin with.',
+        ],
+        question: 'How far does its rod move the relief?',
+        after: ['By {travel}; the slim neck moved by {slim}.'],
+      },
+      tight: {
+        title: 'A slot that is too narrow',
+        says: [
+          'The slots of this neck were sawn {kerf} wide for a tang whose body is {tang}. Now not only the studs bite: the whole tang is a wedge. The frets are pressed in, and glued.',
+        ],
+        question: 'Where does the line lie after three months under the strings? Drag it.',
+        after: [
+          'Each fret pushes with about {force}. The strings cannot take that out of so stiff a neck: {settled} after three months.',
+        ],
+      },
+      reach: {
+        title: 'What the rod can do',
+        says: ['The player wants {wanted} of relief.'],
+        question: 'Which is more: the relief that is wanted, or the most that the rod can give?',
+        options: { wanted: 'what is wanted', reached: 'what the rod can give' },
+        after: ['At one end of its range the rod gives {least}, at the other {most}. Wanted are {wanted}.'],
+      },
+      'one-way': {
+        title: 'With a one-way rod',
+        says: [
+          'A one-way rod has nothing but its pull, and in a neck this thick that pull passes close to the middle of the wood and hardly bends it. With such a rod this neck lies between {least}, slack, and {most}, at the limit: humped in every setting. No turn of the nut removes a back-bow; only time, strings or a fret out of its slot do.',
+        ],
+      },
+      'ways-out': {
+        title: 'Before it is too late',
+        says: [
+          'The same neck with a kerf that the tang’s body just passes, pressed without glue: {settled} once settled, and the rod reaches {least}.',
+          'A few hundredths of a millimetre in the kerf decide it. Measure the tang you have bought and the slot your saw cuts before the first fret goes in, and check the bow with the straightedge after each quarter of the frets.',
+        ],
+      },
+    },
+  },
+  chamfer: {
+    title: 'The chamfer and the next refret',
+    about: 'A small bevel on the edges of the slots that nobody sees, until the frets have to come out.',
+    steps: {
+      edge: {
+        title: 'A sharp edge',
+        says: [
+          'A slot {kerf} wide with sharp edges, cut open. The fret’s studs, {studs} across, went in through these edges and sit below them in the wood.',
+        ],
+      },
+      width: {
+        title: 'A bevel under the crown',
+        says: ['Now both edges are broken by a file: a chamfer {now} wide. The crown is {crown} wide and covers it.'],
+        question: 'How wide could the chamfer be before it showed beside the crown?',
+        after: ['{room} on each side: half of what the crown is wider than the slot.'],
+      },
+      pull: {
+        title: 'Some day they come out',
+        says: [
+          'Frets wear. Someone, perhaps not you, will warm this one, get a pair of end nippers under the crown and lift. This much is computed: the force that it takes.',
+        ],
+        question: 'Which fret needs more force to come out?',
+        options: { press: 'one that was pressed', both: 'one that was pressed and glued' },
+        after: ['About {press} when pressed, {both} when pressed and glued.'],
+      },
+      refrets: {
+        title: 'Two refrets',
+        says: [
+          'Pull both frets: on the left the edges are sharp, on the right they have a chamfer {now} wide. The studs come up through the same edges that they went in by.',
+          'What is computed here: sizes of slot, tang and chamfer, from this neck, and the force of the step before. What is drawn for illustration: the chips. When and where ebony chips depends on the piece of wood, on heat and on the hand; no formula here says so. That a chamfer helps is common practice, and it can be understood: the edge that would break away is no longer there.',
+        ],
+      },
+      record: {
+        title: 'Tell the next one',
+        says: [
+          'The bench sheet records wire, tang, kerf, way of seating, glue and chamfer. Whoever pulls these frets one day works better for knowing it.',
+          'The chamfer is under “The slots”; a check speaks up when it is missing, or wider than the crown covers.',
+        ],
+      },
+    },
+  },
+  nipping: {
+    title: 'Nipping the tang over binding',
+    about: 'On a bound board the tang must end before the binding that is left whole, and the crown lies over it.',
+    steps: {
+      bound: {
+        title: 'A bound board',
+        says: [
+          'This board has {lines} lines of binding along each edge. The saw passes through the inner {sawn}; {whole} stays whole and closes the slot to the outside.',
+          'The crown has to reach over it to the edge; the tang must not.',
+        ],
+      },
+      nip: {
+        title: 'How much to nip',
+        says: [
+          'The wire is cut {oversize} longer than the board at each end. The tang is nipped off under each end; the crown stays.',
+        ],
+        question: 'How long is the piece of tang to nip off at each end of fret 12?',
+        after: [
+          '{nip}: the line that is left whole, {clearance} of air, and the {oversize} that stand over the edge, measured along the bent wire. Once filed, {shelf} of crown rests on the binding.',
+        ],
+      },
+      'all-sawn': {
+        title: 'All lines sawn through',
+        says: [
+          'Now the saw passes through every line. The slot is open at the edge, nothing is nipped ({nip}), and the end of the tang shows from the side, where it is filed flush or the slot is filled.',
+        ],
+      },
+      'none-sawn': {
+        title: 'No line sawn through',
+        says: ['The other way: the slot stops in the wood, and all lines stay whole.'],
+        question:
+          'Which is longer: the crown’s rest on the binding, or the wire that stands over the edge before filing?',
+        options: { shelf: 'the rest on the binding', oversize: 'the wire over the edge' },
+        after: [
+          'The rest is {shelf}, the oversize {oversize}; {nip} are nipped. The more crown lies on binding with no tang below, the more its ends want to lift: such ends are glued, and pressed with care.',
+        ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: [
+          'Change the number and thickness of the lines under “Edges and binding”, and look at the fret end. The plan has the nip of every fret in a table.',
+        ],
+      },
+    },
+  },
+} as const satisfies Readonly<Record<string, LessonText>>);
+
+/** Text of a lesson. @throws {RangeError} when none has that id */
+export function textOf(id: string): LessonText {
+  const text = (LESSON_TEXTS as Readonly<Record<string, LessonText>>)[id];
+  if (!text) throw new RangeError(`lesson "${id}" has no text`);
+  return text;
+}
