@@ -77,8 +77,9 @@ export function App() {
           </Suspense>
         </PartBoundary>
       )}
-      <Notices />
-      <NewVersion />
+      <Notices>
+        <NewVersion />
+      </Notices>
       <HelpDialog />
       <PartBoundary>
         <Dialogs />

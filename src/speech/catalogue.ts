@@ -45,6 +45,7 @@ import type * as scene from './en/workshop/scene.ts';
 import type * as drafts from './en/pages/drafts.ts';
 import type * as solver from './en/workshop/solver.ts';
 import type * as app from './en/workshop/app.ts';
+import type * as stops from './en/workshop/stops.ts';
 
 /** Texts of another language by the English ones, values as {0}, {1} …; see `say` and `sayText`. */
 export type Sentences = Readonly<Record<string, string>>;
@@ -70,6 +71,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof sources> &
   TablesOf<typeof steps> &
   TablesOf<typeof wire> &
+  TablesOf<typeof stops> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &
   TablesOf<typeof failures> &

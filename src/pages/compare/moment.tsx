@@ -1,5 +1,6 @@
 /** The moment of the job that all necks are shown at: the same as on the rail. */
 import { railStops, stopIndex } from '../../verdict/rail.ts';
+import { Slider } from '../../kit/slider/slider.tsx';
 import { store, useBackbow } from '../../state/store.ts';
 import { ActionButton } from '../workshop/actions/action-button.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';
@@ -19,17 +20,16 @@ export function MomentControl() {
         <ActionButton id="step-back" />
         <ActionButton id="step-on" />
       </div>
-      <input
-        type="range"
+      <Slider
         aria-label={COMPARE_WORDS.moment}
         aria-valuetext={railText(build, stops[index]!)}
         min={0}
         max={stops.length - 1}
         step={1}
         value={index}
-        onChange={(event) => {
+        slide={(stop) => {
           setPlaying(false);
-          setRail(stops[event.currentTarget.valueAsNumber]!);
+          setRail(stops[stop]!);
         }}
       />
       <strong>{railText(build, rail)}</strong>

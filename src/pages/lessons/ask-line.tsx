@@ -1,5 +1,7 @@
 /** Drag the line of the fret tops to where it is expected; the computed one is drawn over it. */
-import { useMemo, useRef, useState, type PointerEvent } from 'react';
+import { useMemo } from 'react';
+import { Stepper } from '../../kit/steppers/stepper.tsx';
+import { useCoarse } from '../../kit/use-coarse.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../verdict/rail.ts';
 import { useBackbow } from '../../state/store.ts';
@@ -12,6 +14,7 @@ import type { Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
 import { useBand, useComing } from './use-bench.ts';
 import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
+import { useLineGrip } from './use-line-grip.ts';
 
 type LineAsk = Extract<Ask, { kind: 'line' }>;
 
@@ -34,9 +37,7 @@ function useGuess(step: string): LineGuess | null {
 }
 
 export function AskLine({ ask, step, bench, asking }: AskLineProps) {
-  const drawing = useRef<SVGSVGElement>(null);
-  const held = useRef<number | null>(null);
-  const [focused, setFocused] = useState<number | null>(null);
+  const isCoarse = useCoarse();
   const system = useBackbow((state) => state.unitSystem);
   const made = useGuess(step);
   const coming = useComing();
@@ -57,28 +58,7 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
     makeGuess(step, { kind: 'line', mm: mm.map(round) as unknown as LineGuess });
   }
 
-  /** Where the pointer is, in the drawing's own units. */
-  function placeOf(event: PointerEvent): readonly [number, number] {
-    const box = drawing.current!.getBoundingClientRect();
-    return [
-      ((event.clientX - box.left) / box.width) * BOX.width,
-      ((event.clientY - box.top) / box.height) * BOX.height,
-    ];
-  }
-
-  function drag(event: PointerEvent): void {
-    if (held.current === null) return;
-    setHandle(held.current, scales.reliefAt(placeOf(event)[1]));
-  }
-
-  function grip(event: PointerEvent<SVGSVGElement>): void {
-    if (!asking) return;
-    const share = scales.shareAt(placeOf(event)[0]);
-    const distances = HANDLES.map((at) => Math.abs(at - share));
-    held.current = distances.indexOf(Math.min(...distances));
-    event.currentTarget.setPointerCapture(event.pointerId);
-    drag(event);
-  }
+  const { drawing, chosen, setChosen, handlers } = useLineGrip(asking, scales, setHandle);
 
   function fretAt(share: number): number {
     if (!bench) return 1;
@@ -87,48 +67,59 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
     return nearestFret(fretXMm, from + share * (to - from));
   }
 
+  /** A press raises or lowers a handle by a hundredth; up is a hump, as it is drawn. */
+  const stepOf = (index: number) => ({
+    atEnd: false,
+    step: (direction: -1 | 1) => setHandle(index, shown[index]! - direction * STEP_MM),
+    begin: () => undefined,
+    end: () => undefined,
+  });
+
   const truthText = truth && bowText(truth.extremeMm, system);
   const level = scales.y(0);
   return (
     <div className="ask-line">
-      <svg
-        ref={drawing}
-        viewBox={`0 0 ${BOX.width} ${BOX.height}`}
-        aria-hidden="true"
-        data-asking={asking || undefined}
-        onPointerDown={grip}
-        onPointerMove={drag}
-        onPointerUp={() => {
-          held.current = null;
-        }}
-        onPointerCancel={() => {
-          held.current = null;
-        }}
-      >
-        <g>
-          <text className="side" x={BOX.left} y={10}>
-            ↑ {CHART_WORDS.above}
-          </text>
-          <text className="side" x={BOX.left} y={BOX.height - 4}>
-            ↓ {CHART_WORDS.below}
-          </text>
-          <line className="edge" x1={scales.x(0)} x2={scales.x(1)} y1={level} y2={level} />
-          {band && bench && <path className="band" d={bandPath(bench.prediction, band, scales)} />}
-          {(made || asking) && <path className="guess" d={guessPath(shown, scales)} />}
-          {truth && bench && <path className="truth" d={truthPath(bench.prediction, truth, scales)} />}
-        </g>
+      {/* oxlint-disable-next-line jsx-a11y/click-events-have-key-events, jsx-a11y/no-static-element-interactions -- the keys have the sliders below */}
+      <div ref={drawing} className="line-drawing" data-asking={asking || undefined} {...handlers}>
+        <svg viewBox={`0 0 ${BOX.width} ${BOX.height}`} aria-hidden="true">
+          <g>
+            <text className="side" x={BOX.left} y={10}>
+              ↑ {CHART_WORDS.above}
+            </text>
+            <text className="side" x={BOX.left} y={BOX.height - 4}>
+              ↓ {CHART_WORDS.below}
+            </text>
+            <line className="edge" x1={scales.x(0)} x2={scales.x(1)} y1={level} y2={level} />
+            {band && bench && <path className="band" d={bandPath(bench.prediction, band, scales)} />}
+            {(made || asking) && <path className="guess" d={guessPath(shown, scales)} />}
+            {truth && bench && <path className="truth" d={truthPath(bench.prediction, truth, scales)} />}
+          </g>
+          {asking &&
+            HANDLES.map((share, index) => (
+              <circle
+                key={share}
+                className="handle"
+                data-chosen={chosen === index || undefined}
+                cx={scales.x(share)}
+                cy={scales.y(shown[index]!)}
+                r={9}
+              />
+            ))}
+        </svg>
         {asking &&
           HANDLES.map((share, index) => (
-            <circle
+            <span
               key={share}
-              className="handle"
-              data-focused={focused === index || undefined}
-              cx={scales.x(share)}
-              cy={scales.y(shown[index]!)}
-              r={9}
+              className="grip"
+              data-handle={index}
+              data-chosen={chosen === index || undefined}
+              style={{
+                insetInlineStart: `${(100 * scales.x(share)) / BOX.width}%`,
+                insetBlockStart: `${(100 * scales.y(shown[index]!)) / BOX.height}%`,
+              }}
             />
           ))}
-      </svg>
+      </div>
       {asking ? (
         <>
           {HANDLES.map((share, index) => (
@@ -143,12 +134,18 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
               max={ask.rangeMm}
               step={STEP_MM}
               value={-shown[index]!}
-              onFocus={() => setFocused(index)}
-              onBlur={() => setFocused(null)}
+              onFocus={() => setChosen(index)}
               onChange={(event) => setHandle(index, -event.currentTarget.valueAsNumber)}
             />
           ))}
-          <p className="quiet">{LESSON_WORDS.lineHint}</p>
+          {isCoarse && chosen !== null && (
+            <p className="handle-steps">
+              <Stepper {...stepOf(chosen)} direction={-1} name={LESSON_WORDS.lower(fretAt(HANDLES[chosen]!))} />
+              <span>{LESSON_WORDS.handleNow(fretAt(HANDLES[chosen]!), bowText(shown[chosen]!, system))}</span>
+              <Stepper {...stepOf(chosen)} direction={1} name={LESSON_WORDS.higher(fretAt(HANDLES[chosen]!))} />
+            </p>
+          )}
+          <p className="quiet">{isCoarse ? LESSON_WORDS.lineHintTouch : LESSON_WORDS.lineHint}</p>
         </>
       ) : (
         <>

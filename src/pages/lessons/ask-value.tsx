@@ -1,4 +1,5 @@
 /** Pick a number; the computed one is shown beside it on the same scale. */
+import { Slider } from '../../kit/slider/slider.tsx';
 import { useBackbow } from '../../state/store.ts';
 import { bowBandText } from '../../speech/bow.ts';
 import { guess as makeGuess, useGuesses } from './guesses.ts';
@@ -74,15 +75,14 @@ export function AskValue({ ask, step, bench, asking }: AskValueProps) {
     return (
       <div className="ask-value">
         <p className="value">{say(made ?? middle)}</p>
-        <input
-          type="range"
+        <Slider
           aria-label={LESSON_WORDS.valueLabel}
           aria-valuetext={say(made ?? middle)}
           min={ask.min}
           max={ask.max}
           step={ask.step}
           value={made ?? middle}
-          onChange={(event) => makeGuess(step, { kind: 'value', value: event.currentTarget.valueAsNumber })}
+          slide={(value) => makeGuess(step, { kind: 'value', value })}
         />
       </div>
     );

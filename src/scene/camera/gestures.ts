@@ -106,6 +106,8 @@ export function listenForGestures(element: HTMLElement, targets: GestureTargets)
       if (event.touches.length < 2) return;
       event.preventDefault();
       fingers = twoFingers(event.touches);
+      // Whichever of the two is lifted last has not tapped a fret.
+      drag = null;
     },
     { signal, passive: false },
   );

@@ -29,6 +29,7 @@ import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
 import * as scene from './workshop/scene.ts';
 import * as share from './pages/share.ts';
 import * as signs from './neck/signs.ts';
+import * as stops from './workshop/stops.ts';
 import * as uncertainty from './workshop/uncertainty.ts';
 
 export const GERMAN: Catalogue = {
@@ -60,6 +61,7 @@ export const GERMAN: Catalogue = {
   ...scene,
   ...share,
   ...signs,
+  ...stops,
   ...uncertainty,
   SENTENCES: {
     ...MECHANICS_SENTENCES,

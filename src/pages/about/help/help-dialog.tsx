@@ -1,5 +1,5 @@
 /** What the program is, and every key, from the table of actions. */
-import { useEffect, useRef } from 'react';
+import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { store, useBackbow } from '../../../state/store.ts';
 import { comboText } from '../../workshop/actions/keys.ts';
 import { isMac } from '../../workshop/actions/platform.ts';
@@ -51,45 +51,22 @@ function Keys() {
 export function HelpDialog() {
   const open = useBackbow((state) => state.helpOpen);
   const singleKeys = useBackbow((state) => state.singleKeys);
-  const dialog = useRef<HTMLDialogElement>(null);
   const { setHelpOpen, setSingleKeys } = store.getState();
-
-  useEffect(() => {
-    const element = dialog.current!;
-    if (open && !element.open) element.showModal();
-    if (!open && element.open) element.close();
-  }, [open]);
-
+  if (!open) return null;
   return (
-    <dialog ref={dialog} className="help" aria-labelledby="help-title" onClose={() => setHelpOpen(false)}>
-      {open && (
-        <>
-          <header>
-            <h2 id="help-title">{HELP_WORDS.title}</h2>
-            <button type="button" onClick={() => setHelpOpen(false)}>
-              {HELP_WORDS.close}
-            </button>
-          </header>
-          <div className="help-body">
-            {HELP_WORDS.intro.map((text) => (
-              <p key={text}>{text}</p>
-            ))}
-            <h3>{HELP_WORDS.keys}</h3>
-            <p>{HELP_WORDS.numbers}</p>
-            <p>{HELP_WORDS.typed}</p>
-            <label className="tick">
-              <input
-                type="checkbox"
-                checked={singleKeys}
-                onChange={(event) => setSingleKeys(event.currentTarget.checked)}
-              />
-              {HELP_WORDS.singleKeys}
-            </label>
-            <Keys />
-            <ThisProgram />
-          </div>
-        </>
-      )}
-    </dialog>
+    <Dialog title={HELP_WORDS.title} className="help" onClose={() => setHelpOpen(false)}>
+      {HELP_WORDS.intro.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <h3>{HELP_WORDS.keys}</h3>
+      <p>{HELP_WORDS.numbers}</p>
+      <p>{HELP_WORDS.typed}</p>
+      <label className="tick">
+        <input type="checkbox" checked={singleKeys} onChange={(event) => setSingleKeys(event.currentTarget.checked)} />
+        {HELP_WORDS.singleKeys}
+      </label>
+      <Keys />
+      <ThisProgram />
+    </Dialog>
   );
 }

@@ -2,6 +2,7 @@
 import { useId, useState } from 'react';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import { useBackbow } from '../../../state/store.ts';
+import { Slider } from '../../../kit/slider/slider.tsx';
 import type { Bench } from '../quantities.ts';
 import { LESSON_FIGURE_WORDS } from '../../../speech/en/pages/lessons.ts';
 import { boardPath, chipPaths, chipShare, fretPaths, isSharp, VIEW, type SlotSizes } from './pulling-shapes.ts';
@@ -44,6 +45,7 @@ function SlotDrawing({ sizes, chamferMm, share, caption }: SlotDrawingProps) {
 }
 
 export function PullingFigure({ bench }: { readonly bench: Bench }) {
+  const pull = useId();
   const [share, setShare] = useState(0);
   const system = useBackbow((state) => state.unitSystem);
   const { build } = bench;
@@ -61,18 +63,18 @@ export function PullingFigure({ bench }: { readonly bench: Bench }) {
           }
         />
       </div>
-      <label className="field">
-        <span>{LESSON_FIGURE_WORDS.pull}</span>
-        <input
-          type="range"
+      <div className="field">
+        <span id={pull}>{LESSON_FIGURE_WORDS.pull}</span>
+        <Slider
+          aria-labelledby={pull}
           min={0}
           max={1}
           step={0.02}
           value={share}
           aria-valuetext={LESSON_FIGURE_WORDS.pulled(`${Math.round(100 * share)} %`)}
-          onChange={(event) => setShare(event.currentTarget.valueAsNumber)}
+          slide={setShare}
         />
-      </label>
+      </div>
       <p className="quiet">{LESSON_FIGURE_WORDS.illustration}</p>
     </div>
   );

@@ -9,6 +9,7 @@ import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { checksOf } from '../../../verdict/checks.ts';
 import { NotComputed } from '../not-computed.tsx';
 import { SOLVER_WORDS } from '../../../speech/en/workshop/solver.ts';
+import { SpokenStops } from './spoken-stops.tsx';
 import './checks.css';
 
 function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {
@@ -50,6 +51,7 @@ export function ChecksList() {
         ))}
         {serious === 0 && !all && <li className="check check-none">{CHECK_WORDS.none}</li>}
       </ul>
+      <SpokenStops checks={checks} />
       {(all || checks.length > 0) && (
         <button type="button" className="link" aria-expanded={all} onClick={() => setAll(!all)}>
           {all ? CHECK_WORDS.fewer : CHECK_WORDS.more(hidden, Math.max(0, serious - shown.length))}

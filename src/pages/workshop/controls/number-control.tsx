@@ -6,7 +6,8 @@ import type { Outcome } from '../../../state/build-slice.ts';
 import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { displayScale, quantityText } from '../../../speech/scale.ts';
-import { RangeSlider } from '../../../kit/range-slider.tsx';
+import { RangeSlider } from '../../../kit/slider/range-slider.tsx';
+import { NumberSteppers } from './number-steppers.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { useRefusal } from '../../../kit/use-refusal.ts';
@@ -48,16 +49,26 @@ export function NumberControl({ parameter, words, value, system, change, begin, 
           : { name: CONTROL_WORDS.resetName(label, standard), run: () => slide(parameter.default) }
       }
       field={
-        <TypedNumber
-          id={`${id}-field`}
-          parameter={{ ...parameter, label }}
+        <NumberSteppers
+          parameter={parameter}
+          label={label}
           value={value}
           system={system}
-          describedBy={message ? `${id}-message` : `${id}-hint`}
-          invalid={message !== undefined}
-          change={change}
-          refused={setMessage}
-        />
+          step={slide}
+          begin={begin}
+          end={end}
+        >
+          <TypedNumber
+            id={`${id}-field`}
+            parameter={{ ...parameter, label }}
+            value={value}
+            system={system}
+            describedBy={message ? `${id}-message` : `${id}-hint`}
+            invalid={message !== undefined}
+            change={change}
+            refused={setMessage}
+          />
+        </NumberSteppers>
       }
     >
       <RangeSlider

@@ -1,5 +1,6 @@
 /** How many times larger than life pictures draw the bow. */
 import { useId } from 'react';
+import { Slider } from '../../../kit/slider/slider.tsx';
 import { store, useBackbow } from '../../../state/store.ts';
 import { BOW_FACTOR, drawnBowFactor } from '../../../state/view-slice.ts';
 import { PICTURE_WORDS } from '../../../speech/en/workshop/workshop.ts';
@@ -11,15 +12,14 @@ export function BowFactor() {
   return (
     <div className="bow-factor">
       <label htmlFor={id}>{PICTURE_WORDS.enlarged(String(drawn))}</label>
-      <input
+      <Slider
         id={id}
-        type="range"
         min={BOW_FACTOR.min}
         max={BOW_FACTOR.max}
         step={1}
         value={drawn}
         aria-valuetext={PICTURE_WORDS.times(String(drawn))}
-        onChange={(event) => store.getState().setBowFactor(event.currentTarget.valueAsNumber)}
+        slide={(factor) => store.getState().setBowFactor(factor)}
       />
       <label className="tick">
         <input

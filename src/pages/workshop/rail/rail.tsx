@@ -1,5 +1,5 @@
 /** The way through the job: bare board, frets in one by one, strung, settling, rod set. Scrub it, step it, play it. */
-import { useEffect, useId, type KeyboardEvent } from 'react';
+import { useEffect, useId, type CSSProperties, type KeyboardEvent } from 'react';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import { seatingSequence } from '../../../fretwork/plan/seating-order.ts';
 import { useLines } from '../../../state/lines.ts';
@@ -8,6 +8,7 @@ import type { Solution } from '../../../state/solution-slice.ts';
 import { fretsInAt, momentAt, railStops, stopIndex, type Phase, type RailPosition } from '../../../verdict/rail.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
+import { Slider } from '../../../kit/slider/slider.tsx';
 import { stepsOfKey } from '../../../kit/step-keys.ts';
 import { bowText, changeText } from '../../../speech/bow.ts';
 import { PHASE_WORDS, RAIL_WORDS } from '../../../speech/en/workshop/workshop.ts';
@@ -90,11 +91,6 @@ function Now() {
   );
 }
 
-/** A place on the track as a length, the thumb being as wide as it is. */
-function placed(share: number): string {
-  return `calc(var(--thumb) / 2 + ${share} * (100% - var(--thumb)))`;
-}
-
 function Track({ stops, index }: { readonly stops: readonly RailPosition[]; readonly index: number }) {
   const id = useId();
   const build = useBackbow((state) => state.build);
@@ -123,16 +119,14 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
 
   return (
     <div className="rail-track">
-      <input
-        type="range"
+      <Slider
         aria-label={RAIL_WORDS.slider}
         aria-valuetext={railText(build, stops[index]!)}
         aria-describedby={id}
         min={0}
         max={1}
-        step="any"
-        value={places[index]}
-        onChange={(event) => go(nearestStop(places, event.currentTarget.valueAsNumber))}
+        value={places[index]!}
+        slide={(place) => go(nearestStop(places, place))}
         onKeyDown={onKeyDown}
       />
       <ol id={id} className="rail-phases">
@@ -141,10 +135,7 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
             key={phase}
             data-now={stops[index]!.phase === phase || undefined}
             data-place={to === 0 ? 'start' : from === 1 ? 'end' : undefined}
-            style={{
-              insetInlineStart: placed(from),
-              inlineSize: `calc(${to - from} * (100% - var(--thumb)))`,
-            }}
+            style={{ '--from': from, '--long': to - from } as CSSProperties}
           >
             <button type="button" onClick={() => go(aim(phase) ?? first)}>
               {PHASE_WORDS[phase]}

@@ -37,7 +37,7 @@ export function Readouts() {
   const figures = figuresOf(solution, uncertainty, system);
   return (
     <section className="readouts" aria-label={READOUT_WORDS.title} data-stale={stale || undefined}>
-      <dl className="figures">
+      <dl className="figures" data-keep-clear>
         {figures.map((figure) => (
           <Figure
             key={figure.id}

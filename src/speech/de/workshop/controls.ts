@@ -8,6 +8,8 @@ export const CONTROL_WORDS: typeof english.CONTROL_WORDS = {
   from: (source) => `Woher: ${source}.`,
   reset: 'zurück',
   resetName: (label, value) => `„${label}“ auf ${value} zurücksetzen`,
+  less: (label, by) => `${label}: ${by} weniger`,
+  more: (label, by) => `${label}: ${by} mehr`,
   typed: (label) => `${label}, als Zahl`,
   notANumber: (text, label, range) => `„${text}“ ist keine Zahl. „${label}“: möglich ist ${range}.`,
   outOfRange: (value, label, range) => `„${label}“ kann nicht ${value} sein: möglich ist ${range}.`,

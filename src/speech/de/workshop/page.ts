@@ -70,7 +70,6 @@ export const ACTION_GROUP_WORDS: typeof actions.ACTION_GROUP_WORDS = {
 
 export const HELP_WORDS: typeof actions.HELP_WORDS = {
   title: 'Hilfe und Tasten',
-  close: 'Schließen',
   intro: [
     'Backbow zeigt, was die Bünde mit einem bestimmten Hals machen. Stellen Sie den Hals an den Reglern ein; das Bild, die Zahlen und die Linie darunter werden sofort neu gerechnet.',
     'Jeder eingepresste Bund verkeilt seinen Schlitz ein wenig und biegt den Hals nach hinten; die Saiten ziehen ihn wieder nach vorn. Die Biegung im Bild ist größer gezeichnet, als sie ist; um wie viel, steht im Bild.',

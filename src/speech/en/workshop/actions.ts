@@ -27,7 +27,6 @@ export const ACTION_GROUP_WORDS = words('ACTION_GROUP_WORDS', {
 
 export const HELP_WORDS = words('HELP_WORDS', {
   title: 'Help and keys',
-  close: 'Close',
   intro: [
     'Backbow shows what frets do to one particular neck. Set the neck on the controls; the picture, the numbers and the line below it are computed again at once.',
     'Each pressed fret wedges its slot a little and bends the neck backwards; the strings pull it forward again. The bow in the picture is drawn larger than life, by the factor that stands in it.',

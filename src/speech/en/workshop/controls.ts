@@ -8,6 +8,8 @@ export const CONTROL_WORDS = words('CONTROL_WORDS', {
   from: (source: string) => `From: ${source}.`,
   reset: 'reset',
   resetName: (label: string, value: string) => `Reset ${label} to ${value}`,
+  less: (label: string, by: string) => `${label}: ${by} less`,
+  more: (label: string, by: string) => `${label}: ${by} more`,
   typed: (label: string) => `${label}, as a number`,
   notANumber: (text: string, label: string, range: string) => `“${text}” is not a number. ${label} takes ${range}.`,
   outOfRange: (value: string, label: string, range: string) => `${label} cannot be ${value}: it takes ${range}.`,

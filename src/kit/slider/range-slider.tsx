@@ -1,8 +1,9 @@
-/** A native range input that steps as the parameter says, names its value with its unit, and marks what is usual. */
+/** A slider of a number of the build: it steps as the parameter says, names its value with its unit, marks what is usual. */
 import { useRef, type KeyboardEvent } from 'react';
-import type { UnitSystem } from '../neck/units.ts';
-import { displayScale, quantityText, snapped, stepped, type Scaled } from '../speech/scale.ts';
-import { stepsOfKey } from './step-keys.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { displayScale, quantityText, snapped, stepped, type Scaled } from '../../speech/scale.ts';
+import { stepsOfKey } from '../step-keys.ts';
+import { Slider } from './slider.tsx';
 
 interface RangeSliderProps {
   readonly parameter: Scaled & { readonly typical?: readonly [number, number] };
@@ -45,7 +46,19 @@ export function RangeSlider(props: RangeSliderProps) {
   }
 
   return (
-    <span className="slider">
+    <Slider
+      min={min}
+      max={max}
+      value={value}
+      aria-labelledby={props.labelledBy}
+      aria-describedby={props.describedBy}
+      aria-valuetext={quantityText(value, displayScale(parameter, system), system)}
+      slide={(wanted) => slide(snapped(parameter, wanted, system))}
+      begin={begin}
+      end={end}
+      reset={props.reset}
+      onKeyDown={onKeyDown}
+    >
       {typical && (
         <span
           className="slider-usual"
@@ -56,25 +69,6 @@ export function RangeSlider(props: RangeSliderProps) {
           }}
         />
       )}
-      <input
-        type="range"
-        min={min}
-        max={max}
-        step="any"
-        value={value}
-        aria-labelledby={props.labelledBy}
-        aria-describedby={props.describedBy}
-        aria-valuetext={quantityText(value, displayScale(parameter, system), system)}
-        onChange={(event) => slide(snapped(parameter, event.currentTarget.valueAsNumber, system))}
-        onKeyDown={onKeyDown}
-        onKeyUp={end}
-        onPointerDown={begin}
-        onPointerUp={end}
-        onPointerCancel={end}
-        onLostPointerCapture={end}
-        onBlur={end}
-        onDoubleClick={props.reset}
-      />
-    </span>
+    </Slider>
   );
 }
