@@ -4,11 +4,14 @@
  *
  * Text that a spreadsheet would run as a formula (it begins with =, +, −, @, a tab or a carriage return) gets an apostrophe
  * before it, which spreadsheets take as "this is text"; numbers stay numbers. Source: OWASP, CSV Injection (from memory).
+ * A German spreadsheet parts a file at its semicolons and knows no quotes in mid-field: what would be a formula behind a
+ * semicolon, a tab or a line end within a text is guarded there too.
  */
 import Papa from 'papaparse';
 
-/** Starts that make a formula, apostrophes before them included, so that reading takes off what writing put on. */
-const FORMULA = /^'*[=+\-@\t\r]/;
+/** What would begin a formula, apostrophes before it included, so that reading takes off what writing put on. */
+const FORMULA = /(?<=^\s*|[;\t\r\n]\s*)(?='*[=+\-@])|^(?='*[\t\r])/g;
+const GUARDED = /(?<=^\s*|[;\t\r\n]\s*)'(?='*[=+\-@])|^'(?='*[\t\r])/g;
 
 /** Mark that tells spreadsheets that a file is UTF-8; put it before the text when writing a file for them. */
 export const BYTE_ORDER_MARK = '\uFEFF';
@@ -28,15 +31,16 @@ export function writeCsv(header: readonly string[], rows: readonly (readonly Csv
   const guarded = [header, ...rows].map((record) =>
     record.map((value) => (typeof value === 'string' ? guardedText(value) : value)),
   );
-  return `${Papa.unparse(guarded, { newline: '\r\n' })}\r\n`;
+  const quotes = (value: unknown) => typeof value === 'string' && /[;\t]/.test(value);
+  return `${Papa.unparse(guarded, { newline: '\r\n', quotes })}\r\n`;
 }
 
 /** A text as it is written: what would run as a formula has an apostrophe before it. */
 export function guardedText(text: string): string {
-  return FORMULA.test(text) ? `'${text}` : text;
+  return text.replace(FORMULA, "'");
 }
 
 /** A text as it was before it was written. */
 export function unguardedText(text: string): string {
-  return text.startsWith("'") && FORMULA.test(text) ? text.slice(1) : text;
+  return text.replace(GUARDED, '');
 }

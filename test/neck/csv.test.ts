@@ -48,6 +48,23 @@ test('no word is run as a formula, every word can be read back, numbers stay num
   expect(guardedText('=HYPERLINK("x")')).toBe('\'=HYPERLINK("x")');
 });
 
+test('nor behind a semicolon, as a German spreadsheet parts the file; every text can be read back (seed 4181)', () => {
+  expect(writeCsv(['neck'], [['a;=1+1']])).toBe('neck\r\n"a;\'=1+1"\r\n');
+  const text = fc.string({
+    maxLength: 20,
+    unit: fc.constantFrom(';', '=', "'", '-', '+', '\t', '\r', '\n', ' ', 'a', '@', ','),
+  });
+  fc.assert(
+    fc.property(text, (given) => {
+      const guarded = guardedText(given);
+      expect(unguardedText(guarded)).toBe(given);
+      // Parted as roughly as can be: at every semicolon, tab and line end, quoted or not.
+      for (const cell of guarded.split(/[;\t\r\n]/)) expect(/^\s*[=+\-@]/.test(cell)).toBe(false);
+    }),
+    { seed: 4181, numRuns: 3000 },
+  );
+});
+
 test('a number that is none is refused with where it stands, not written', () => {
   expect(() =>
     writeCsv(

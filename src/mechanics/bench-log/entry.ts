@@ -1,13 +1,43 @@
 /**
- * The bench log: what was measured on real necks, beside what was predicted for them at the time.
+ * The bench log: what was measured on real necks, beside what was predicted for them at the time. Each entry is a document
+ * of its own: an id that stays, what it was taken on, under which conditions, and with what (identity.ts has its hash).
  *
  * Relief is that of greatest size under the straightedge, positive hollow, negative humped, like everywhere.
  */
-import { say } from '../../speech/language.ts';
 import type { Unit } from '../../neck/units.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 
-export interface LogEntry {
+/** State of the rod while the neck was measured; the prediction is that of a slack one. */
+export const ROD_STATES = ['slack', 'snug'] as const;
+export type RodState = (typeof ROD_STATES)[number];
+
+/** What the straightedge lay on. */
+export const STRAIGHTEDGE_ON = ['frets', 'board'] as const;
+export type StraightedgeOn = (typeof STRAIGHTEDGE_ON)[number];
+
+/** What a neck was measured on, how and with what; texts are names of the workshop's own, empty where nobody said. */
+export interface Circumstances {
+  readonly workshop: string;
+  readonly wire: string;
+  readonly blade: string;
+  /** Id of the board's wood, or "own"; empty = not said. */
+  readonly wood: string;
+  readonly kerfMm: number | null;
+  readonly tangWidthMm: number | null;
+  readonly studWidthMm: number | null;
+  readonly rod: RodState;
+  readonly straightedgeOn: StraightedgeOn;
+  /** Length that the straightedge bridged, mm; null = from fret 1 to the body joint. */
+  readonly spanMm: number | null;
+  readonly humidityPercent: number | null;
+  /** Days since stringing at the strung reading. */
+  readonly strungDays: number | null;
+  readonly instrument: string;
+}
+
+export interface LogEntry extends Circumstances {
+  /** Stays with the entry for ever: through files, other devices and changes. See identity.ts. */
+  readonly id: string;
   /** yyyy-mm-dd. */
   readonly date: string;
   readonly neck: string;
@@ -38,6 +68,9 @@ export interface LogEntry {
   readonly scatterCorrelation: number;
 }
 
+/** An entry as it is before it has an id. */
+export type EntryContent = Omit<LogEntry, 'id'>;
+
 /** Scatter of an ordinary neck of unmeasured wood, from the band of the standard build. */
 export const ORDINARY_SCATTER = {
   fretShift: -0.04,
@@ -46,25 +79,55 @@ export const ORDINARY_SCATTER = {
   scatterCorrelation: 0.6,
 } as const;
 
+/** What an entry of an earlier release says of its circumstances: what was asked for then, and nothing else. */
+export const UNSAID: Circumstances = {
+  workshop: '',
+  wire: '',
+  blade: '',
+  wood: '',
+  kerfMm: null,
+  tangWidthMm: null,
+  studWidthMm: null,
+  rod: 'slack',
+  straightedgeOn: 'frets',
+  spanMm: null,
+  humidityPercent: null,
+  strungDays: null,
+  instrument: '',
+};
+
+type NumberId = {
+  [Key in keyof LogEntry]: number extends LogEntry[Key] ? Key : never;
+}[keyof LogEntry];
+
 /** A number of an entry: one column of the file. */
 export interface LogNumber {
-  readonly id: Exclude<keyof LogEntry, 'date' | 'neck' | 'method'>;
-  /** Name in the file's header, before the unit in brackets. */
+  readonly id: NumberId;
+  /** Name in the file's header, before the unit in brackets; the same in every language. */
   readonly name: string;
-  readonly unit: Extract<Unit, 'mm' | ''>;
+  readonly unit: Extract<Unit, 'mm' | '%' | 'day' | ''>;
   readonly min: number;
   readonly max: number;
   /** Value of an empty cell; undefined = the cell must not be empty. */
   readonly whenEmpty: number | null | undefined;
 }
 
-const relief = (id: LogNumber['id'], name: string): LogNumber => ({
+const relief = (id: NumberId, name: string): LogNumber => ({ id, name, unit: 'mm', min: -5, max: 5, whenEmpty: null });
+const known = (id: NumberId, name: string, unit: LogNumber['unit'], min: number, max: number): LogNumber => ({
   id,
   name,
-  unit: 'mm',
-  min: -5,
-  max: 5,
+  unit,
+  min,
+  max,
   whenEmpty: null,
+});
+const bare = (id: NumberId, name: string, min: number, max: number, whenEmpty: number): LogNumber => ({
+  id,
+  name,
+  unit: '',
+  min,
+  max,
+  whenEmpty,
 });
 
 export const LOG_NUMBERS: readonly LogNumber[] = [
@@ -75,131 +138,72 @@ export const LOG_NUMBERS: readonly LogNumber[] = [
   relief('predictedFrettedFretsMm', 'predicted with frets in, part of the frets'),
   relief('predictedStrungMm', 'predicted strung'),
   relief('predictedStrungFretsMm', 'predicted strung, part of the frets'),
-  { id: 'biteFactor', name: 'bite factor used', unit: '', min: 0.05, max: 20, whenEmpty: 1 },
-  { id: 'fretShift', name: 'shift of the frets', unit: '', min: -1, max: 1, whenEmpty: ORDINARY_SCATTER.fretShift },
-  {
-    id: 'fretScatter',
-    name: 'scatter of the frets',
-    unit: '',
-    min: 0.01,
-    max: 2,
-    whenEmpty: ORDINARY_SCATTER.fretScatter,
-  },
-  {
-    id: 'stringScatter',
-    name: 'scatter of the strings',
-    unit: '',
-    min: 0.01,
-    max: 2,
-    whenEmpty: ORDINARY_SCATTER.stringScatter,
-  },
-  {
-    id: 'scatterCorrelation',
-    name: 'correlation of the two',
-    unit: '',
-    min: -0.99,
-    max: 0.99,
-    whenEmpty: ORDINARY_SCATTER.scatterCorrelation,
-  },
+  bare('biteFactor', 'bite factor used', 0.05, 20, 1),
+  bare('fretShift', 'shift of the frets', -1, 1, ORDINARY_SCATTER.fretShift),
+  bare('fretScatter', 'scatter of the frets', 0.01, 2, ORDINARY_SCATTER.fretScatter),
+  bare('stringScatter', 'scatter of the strings', 0.01, 2, ORDINARY_SCATTER.stringScatter),
+  bare('scatterCorrelation', 'correlation of the two', -0.99, 0.99, ORDINARY_SCATTER.scatterCorrelation),
+  known('kerfMm', 'kerf', 'mm', 0.3, 1.2),
+  known('tangWidthMm', 'tang', 'mm', 0.3, 0.9),
+  known('studWidthMm', 'width over the studs', 'mm', 0.3, 1.4),
+  known('spanMm', 'span of the straightedge', 'mm', 50, 1200),
+  known('humidityPercent', 'humidity', '%', 0, 100),
+  known('strungDays', 'strung for', 'day', 0, 3650),
 ];
 
-export const MOST_NECK_CHARACTERS = 200;
-
-/** What is wrong with an entry or a file of entries. */
-export interface LogProblem {
-  readonly code: 'not-csv' | 'missing' | 'unknown' | 'wrong-type' | 'out-of-range' | 'not-an-option';
-  /** Line of the file, 1 = the header; of a single entry null. */
-  readonly row: number | null;
-  /** Name of the column as in the file's header, without the unit. */
-  readonly column: string;
-  readonly value: unknown;
-  readonly min?: number;
-  readonly max?: number;
-  readonly unit?: Unit;
-  /** One plain sentence naming the row, the column, the value, its range and its unit. */
-  readonly message: string;
+/** A text of an entry: one column of the file. */
+export interface LogText {
+  readonly id: Exclude<keyof LogEntry, NumberId>;
+  /** Name in the file's header. */
+  readonly name: string;
+  /** What it can be; without it any text. */
+  readonly options?: readonly string[];
+  /** What an empty or missing cell means; undefined = the column must be there and the cell filled. */
+  readonly whenEmpty: string | undefined;
 }
 
-const where = (row: number | null) => (row === null ? '' : say`Row ${row}: `);
+const free = (id: LogText['id'], name: string): LogText => ({ id, name, whenEmpty: '' });
 
-export function problem(
-  code: LogProblem['code'],
-  row: number | null,
-  column: string,
-  value: unknown,
-  sentence: string,
-  limits: Pick<LogProblem, 'min' | 'max' | 'unit'> = {},
-): LogProblem {
-  return { code, row, column, value, ...limits, message: `${where(row)}${sentence}` };
+/** Columns that stand first in a file. */
+export const FIRST_TEXTS: readonly LogText[] = [
+  { id: 'date', name: 'date', whenEmpty: undefined },
+  { id: 'neck', name: 'neck', whenEmpty: undefined },
+  { id: 'method', name: 'method', options: METHODS, whenEmpty: undefined },
+];
+
+/** Columns that stand last in a file. */
+export const LAST_TEXTS: readonly LogText[] = [
+  free('wire', 'wire'),
+  free('blade', 'blade'),
+  free('wood', 'wood of the board'),
+  free('workshop', 'workshop'),
+  { id: 'rod', name: 'rod', options: ROD_STATES, whenEmpty: UNSAID.rod },
+  { id: 'straightedgeOn', name: 'straightedge on', options: STRAIGHTEDGE_ON, whenEmpty: UNSAID.straightedgeOn },
+  free('instrument', 'instrument'),
+  free('id', 'id'),
+];
+
+export const LOG_TEXTS: readonly LogText[] = [...FIRST_TEXTS, ...LAST_TEXTS];
+
+export type LogColumn = LogText['id'] | LogNumber['id'];
+
+const NAMES: ReadonlyMap<LogColumn, string> = new Map(
+  [...LOG_TEXTS, ...LOG_NUMBERS].map(({ id, name }): [LogColumn, string] => [id, name]),
+);
+
+/** The name of a column in the file's header, without its unit. */
+export function columnName(column: LogColumn): string {
+  return NAMES.get(column)!;
 }
 
-/** Is it a day that the calendar has, as yyyy-mm-dd? */
-export function isDate(text: string): boolean {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (!parts) return false;
-  const [year, month, day] = parts.slice(1).map(Number) as [number, number, number];
-  const date = new Date(Date.UTC(year, month - 1, day));
-  return date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
-}
+/** Longest text in an entry, in characters. */
+export const MOST_TEXT_CHARACTERS = 200;
 
-function numberProblems(entry: LogEntry, row: number | null): LogProblem[] {
-  return LOG_NUMBERS.flatMap(({ id, name, unit, min, max, whenEmpty }) => {
-    const value = entry[id];
-    if (value === null && whenEmpty === null) return [];
-    const unitText = unit === '' ? '' : ` ${unit}`;
-    const range = say`${min} to ${max}${unitText}`;
-    const limits = { min, max, unit };
-    if (typeof value !== 'number' || !Number.isFinite(value)) {
-      return [
-        problem('wrong-type', row, name, value, say`${name} is ${String(value)}; it takes a number, ${range}.`, limits),
-      ];
-    }
-    if (value < min || value > max) {
-      return [
-        problem('out-of-range', row, name, value, say`${name} is ${value}${unitText}; it takes ${range}.`, limits),
-      ];
-    }
-    return [];
-  });
-}
-
-/** Everything that is wrong with an entry; empty when it can be used. @param row its line in a file, or null. */
-export function entryProblems(entry: LogEntry, row: number | null = null): LogProblem[] {
-  const problems: LogProblem[] = [];
-  if (!isDate(entry.date)) {
-    problems.push(
-      problem('wrong-type', row, 'date', entry.date, say`date is “${entry.date}”; it takes a day as yyyy-mm-dd.`),
-    );
-  }
-  if (entry.neck.trim() === '') problems.push(problem('missing', row, 'neck', entry.neck, say`neck has no name.`));
-  if (entry.neck.length > MOST_NECK_CHARACTERS) {
-    const sentence = say`neck has a name of ${entry.neck.length} characters; it takes at most ${MOST_NECK_CHARACTERS} characters.`;
-    problems.push(problem('out-of-range', row, 'neck', entry.neck, sentence, { max: MOST_NECK_CHARACTERS }));
-  }
-  if (!METHODS.includes(entry.method)) {
-    const sentence = say`method is “${String(entry.method)}”; it takes one of: ${METHODS.join(', ')}.`;
-    problems.push(problem('not-an-option', row, 'method', entry.method, sentence));
-  }
-  problems.push(...numberProblems(entry, row));
-  if (entry.measuredFrettedMm === null && entry.measuredStrungMm === null) {
-    const sentence = say`nothing was measured: it takes “measured with frets in”, “measured strung” or both.`;
-    problems.push(problem('missing', row, 'measured with frets in', null, sentence));
-  }
-  const needs = (measured: number | null, id: LogNumber['id'], why: string) => {
-    if (measured === null || entry[id] !== null) return;
-    const { name } = LOG_NUMBERS.find((column) => column.id === id)!;
-    problems.push(problem('missing', row, name, null, say`${name} is missing; it is needed with “${why}”.`));
-  };
-  needs(entry.measuredFrettedMm, 'predictedFrettedMm', 'measured with frets in');
-  needs(entry.measuredStrungMm, 'predictedStrungMm', 'measured strung');
-  needs(entry.measuredStrungMm, 'predictedStrungFretsMm', 'measured strung');
-  return problems;
-}
-
-/** The entries of both lists, each once, in the order of their dates. */
-export function mergeEntries(first: readonly LogEntry[], second: readonly LogEntry[]): LogEntry[] {
-  const key = (entry: LogEntry) =>
-    JSON.stringify([entry.date, entry.neck, entry.method, ...LOG_NUMBERS.map(({ id }) => entry[id])]);
-  const all = new Map([...first, ...second].map((entry) => [key(entry), entry]));
-  return [...all.values()].toSorted((a, b) => a.date.localeCompare(b.date));
+/** The entries in the order of their dates, and of their ids within a day, so that the order is the same everywhere. */
+export function byDate(entries: readonly LogEntry[]): LogEntry[] {
+  const text = (entry: LogEntry) => `${entry.date} ${entry.id}`;
+  return entries
+    .map((entry): [string, LogEntry] => [text(entry), entry])
+    .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
+    .map(([, entry]) => entry);
 }

@@ -17,6 +17,7 @@ import * as helpers from './pages/helpers.ts';
 import * as lessons from './pages/lessons.ts';
 import * as library from './pages/library.ts';
 import * as log from './pages/log.ts';
+import * as logProblems from './pages/log-problems.ts';
 import * as materials from './neck/materials.ts';
 import * as necks from './neck/necks.ts';
 import * as parameters from './neck/parameters.ts';
@@ -25,7 +26,6 @@ import * as page from './workshop/page.ts';
 import * as panels from './workshop/panels.ts';
 import * as papers from './pages/papers.ts';
 import * as predict from './workshop/predict.ts';
-import { MECHANICS_SENTENCES } from './sentences/mechanics.ts';
 import * as scene from './workshop/scene.ts';
 import * as share from './pages/share.ts';
 import * as signs from './neck/signs.ts';
@@ -50,6 +50,7 @@ export const GERMAN: Catalogue = {
   ...lessons,
   ...library,
   ...log,
+  ...logProblems,
   ...materials,
   ...necks,
   ...parameters,
@@ -64,6 +65,5 @@ export const GERMAN: Catalogue = {
   ...stops,
   ...uncertainty,
   SENTENCES: {
-    ...MECHANICS_SENTENCES,
   },
 };

@@ -1,8 +1,15 @@
-/** The bench log as it is stored: one record. What cannot be read in it stays as it is. */
-import { entryProblems, type LogEntry } from '../../mechanics/bench-log/entry.ts';
+/**
+ * The bench log as it is stored: one record. What cannot be read in it stays as it is.
+ *
+ *   version 1   entries without ids or circumstances; each gets the id that its content gives, the same on every device
+ *   version 2   entries as they are in mechanics/bench-log/entry.ts
+ */
+import { contentProblems, entryProblems } from '../../mechanics/bench-log/entry-problems.ts';
+import { byDate, UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { withContentId } from '../../mechanics/bench-log/identity.ts';
 import type { AdoptedBite } from './adopted.ts';
 
-const VERSION = 1;
+const VERSION = 2;
 
 export interface LogRecord {
   readonly version: typeof VERSION;
@@ -23,43 +30,55 @@ function isAdopted(value: unknown): value is AdoptedBite {
   );
 }
 
+/** Entries that were found sound once: they never change. */
+const sound = new WeakSet<object>();
+
+function isEntry(value: unknown): value is LogEntry {
+  if (!isObject(value)) return false;
+  if (sound.has(value)) return true;
+  if (entryProblems(value as unknown as LogEntry).length > 0) return false;
+  sound.add(value);
+  return true;
+}
+
+/** An entry of version 1 with what it lacks; anything that is none stays as it is. */
+function withId(value: unknown): unknown {
+  if (!isObject(value) || 'id' in value) return value;
+  const content = { ...UNSAID, ...(value as unknown as LogEntry) };
+  return contentProblems(content).length > 0 ? value : withContentId(content);
+}
+
 /** @returns null for a record of a newer release, or of something else: it must not be written over */
 export function recordOf(stored: unknown): LogRecord | null {
   if (stored === undefined) return EMPTY_RECORD;
-  if (!isObject(stored) || stored['version'] !== VERSION || !Array.isArray(stored['entries'])) return null;
+  if (!isObject(stored) || !Array.isArray(stored['entries'])) return null;
+  const { version } = stored;
+  if (version !== 1 && version !== VERSION) return null;
+  const entries = stored['entries'] as readonly unknown[];
   const adopted: unknown[] = Array.isArray(stored['adopted']) ? stored['adopted'] : [];
-  return { version: VERSION, entries: stored['entries'] as unknown[], adopted: adopted.filter(isAdopted) };
-}
-
-function isEntry(value: unknown): value is LogEntry {
-  if (!isObject(value) || typeof value['date'] !== 'string' || typeof value['neck'] !== 'string') return false;
-  return entryProblems(value as unknown as LogEntry).length === 0;
+  return {
+    version: VERSION,
+    entries: version === 1 ? entries.map(withId) : entries,
+    adopted: adopted.filter(isAdopted),
+  };
 }
 
 /** The entries that can be used, in the order of their dates. */
 export function readableEntries(record: LogRecord): LogEntry[] {
-  return record.entries.filter(isEntry).toSorted((a, b) => a.date.localeCompare(b.date));
+  return byDate(record.entries.filter(isEntry));
 }
 
-/** Do two entries say the same? */
-export function sameEntry(a: unknown, b: unknown): boolean {
-  const sorted = (value: unknown) =>
-    JSON.stringify(
-      isObject(value) ? Object.entries(value).toSorted(([one], [other]) => one.localeCompare(other)) : value,
-    );
-  return sorted(a) === sorted(b);
-}
+const idOf = (value: unknown): unknown => (isObject(value) ? value['id'] : undefined);
 
 /**
- * Takes some entries out and puts others in. Each is found by what it says, so that a change can be made to a list that
- * another window has changed meanwhile; one that is there already is not put in twice.
+ * Takes some entries out and puts others in. Each is found by its id, so that a change can be made to a list that another
+ * window has changed meanwhile; one that is there already is not put in twice. Entries must be free of problems.
  */
 export function changedRecord(record: LogRecord, out: readonly LogEntry[], into: readonly LogEntry[]): LogRecord {
-  const left = [...record.entries];
-  for (const entry of out) {
-    const at = left.findIndex((other) => sameEntry(other, entry));
-    if (at >= 0) left.splice(at, 1);
-  }
-  const fresh = into.filter((entry) => !left.some((other) => sameEntry(other, entry)));
+  const gone = new Set<unknown>(out.map(({ id }) => id));
+  const left = record.entries.filter((entry) => !gone.has(idOf(entry)));
+  const there = new Set(left.map(idOf));
+  const fresh = into.filter(({ id }) => !there.has(id));
+  for (const entry of fresh) sound.add(entry);
   return { ...record, entries: [...left, ...fresh] };
 }
