@@ -2,7 +2,7 @@
 import { useState, type KeyboardEvent } from 'react';
 import type { UnitSystem } from '../neck/units.ts';
 import type { Outcome } from '../state/build-slice.ts';
-import { displayScale, numberText, parseTyped, quantityText, stepped, type Scaled } from '../speech/scale.ts';
+import { displayScale, hasSign, numberText, parseTyped, quantityText, stepped, type Scaled } from '../speech/scale.ts';
 import { notANumber, outOfRange, refusalText } from '../speech/refusal.ts';
 import { stepsOfKey } from './step-keys.ts';
 
@@ -16,6 +16,8 @@ interface TypedNumberProps {
   readonly name?: string;
   readonly describedBy?: string;
   readonly invalid?: boolean;
+  /** Said to whoever types a sign, where the field takes none. */
+  readonly noSign?: string;
   readonly change: (value: number) => Outcome;
   /** Told why a value is refused, and undefined when all is well again. */
   readonly refused: (message: string | undefined) => void;
@@ -43,6 +45,10 @@ export function TypedNumber(props: TypedNumberProps) {
   /** @returns whether the field may forget what was typed */
   function commit(): boolean {
     if (draft === null || draft.trim() === shown) return true;
+    if (props.noSign !== undefined && hasSign(draft)) {
+      refused(props.noSign);
+      return false;
+    }
     const wanted = parseTyped(draft, parameter, system);
     if (wanted === undefined) {
       const kept = refusalText([], quantityText(value, scale, system), system);

@@ -16,8 +16,13 @@ const GUARDED = /(?<=^\s*|[;\t\r\n]\s*)'(?='*[=+\-@])|^'(?='*[\t\r])/g;
 /** Mark that tells spreadsheets that a file is UTF-8; put it before the text when writing a file for them. */
 export const BYTE_ORDER_MARK = '\uFEFF';
 
+/** A number in decimal digits of its own, more of them than a double prints. */
+export interface Decimal {
+  readonly decimal: string;
+}
+
 /** null = an empty field. */
-export type CsvValue = string | number | null;
+export type CsvValue = string | number | Decimal | null;
 
 /** @throws {RangeError} for a number that is not finite, naming where it stands. */
 export function writeCsv(header: readonly string[], rows: readonly (readonly CsvValue[])[]): string {
@@ -29,7 +34,10 @@ export function writeCsv(header: readonly string[], rows: readonly (readonly Csv
     }
   }
   const guarded = [header, ...rows].map((record) =>
-    record.map((value) => (typeof value === 'string' ? guardedText(value) : value)),
+    record.map((value) => {
+      if (typeof value === 'string') return guardedText(value);
+      return typeof value === 'object' && value !== null ? value.decimal : value;
+    }),
   );
   const quotes = (value: unknown) => typeof value === 'string' && /[;\t]/.test(value);
   return `${Papa.unparse(guarded, { newline: '\r\n', quotes })}\r\n`;

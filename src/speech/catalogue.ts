@@ -1,6 +1,6 @@
 /**
- * What another language has to have: every table under its id, with the type of the English one, and the sentences. A
- * table or an entry that is missing does not compile; a test holds that no table of the source is missing here.
+ * What another language has to have: every table under its id, with the type of the English one. A table
+ * or an entry that is missing does not compile; a test holds that no table of the source is missing here.
  */
 import type * as materials from './en/neck/materials.ts';
 import type * as necks from './en/neck/necks.ts';
@@ -47,9 +47,6 @@ import type * as drafts from './en/pages/drafts.ts';
 import type * as solver from './en/workshop/solver.ts';
 import type * as app from './en/workshop/app.ts';
 import type * as stops from './en/workshop/stops.ts';
-
-/** Texts of another language by the English ones, values as {0}, {1} …; see `say` and `sayText`. */
-export type Sentences = Readonly<Record<string, string>>;
 
 /** The words of one file of tables. */
 type TablesOf<Module> = Pick<
@@ -102,4 +99,4 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof scene> &
   TablesOf<typeof drafts> &
   TablesOf<typeof solver> &
-  TablesOf<typeof app> & { readonly SENTENCES: Sentences };
+  TablesOf<typeof app>;

@@ -116,23 +116,6 @@ export function words<const T>(id: string, english: T): Widened<T> {
   return live as Widened<T>;
 }
 
-/** Id of the table of sentences that stand where they are made. */
-export const SENTENCES = 'SENTENCES';
-
-/** A whole text, such as the name in a row of data, in the language of the page. */
-export function sayText(english: string): string {
-  return (tables[SENTENCES] as Readonly<Record<string, string>> | undefined)?.[english] ?? english;
-}
-
-/**
- * A sentence that stands where it is made, in the language of the page: say`Kerf is ${kerf}; it takes ${range}`. Other
- * languages find it by its English text, values as {0}, {1} …; a test holds that they have every one.
- */
-export function say(texts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
-  const english = texts.reduce((sentence, text, index) => `${sentence}{${index - 1}}${text}`);
-  return sayText(english).replace(/\{(\d+)\}/g, (_all, index: string) => isolated(String(values[Number(index)])));
-}
-
 /** A title or label as it stands within a sentence: small in English; in German a noun keeps its capital. */
 export function withinSentence(title: string): string {
   return language === 'en' ? title.toLowerCase() : title;

@@ -27,7 +27,9 @@ function limitsText({ min, max, unit }: Limits, system: UnitSystem): string {
 function unitOf(column: LogNumber['id']): string {
   const { name, unit } = LOG_NUMBERS.find(({ id }) => id === column)!;
   if (unit === 'mm') return LOG_PROBLEM_WORDS.eitherUnit(name);
-  return unit === '' ? LOG_PROBLEM_WORDS.withoutUnit(name) : LOG_PROBLEM_WORDS.withUnit(name, unit === 'day' ? 'days' : unit);
+  return unit === ''
+    ? LOG_PROBLEM_WORDS.withoutUnit(name)
+    : LOG_PROBLEM_WORDS.withUnit(name, unit === 'day' ? 'days' : unit);
 }
 
 const megabytes = (bytes: number) => LOG_PROBLEM_WORDS.megabytes(formatShort(bytes / 1e6, 1));
@@ -91,7 +93,12 @@ export function logProblemText(problem: LogProblem, system: UnitSystem): string 
 }
 
 /** Some of many problems, and how many more there are. @param count of all of them, those left out included */
-export function logProblemTexts(problems: readonly LogProblem[], count: number, most: number, system: UnitSystem): string[] {
+export function logProblemTexts(
+  problems: readonly LogProblem[],
+  count: number,
+  most: number,
+  system: UnitSystem,
+): string[] {
   const said = problems.slice(0, most).map((problem) => logProblemText(problem, system));
   return count > said.length ? [...said, LOG_PROBLEM_WORDS.more(count - said.length)] : said;
 }

@@ -114,6 +114,11 @@ const SUFFIXES: Readonly<Record<string, number>> = {
   thou: MM_PER_INCH / 1000,
 };
 
+/** Does a typed number begin with a sign, whatever that is written with? */
+export function hasSign(text: string): boolean {
+  return /^[-+−–—±﹣－＋]/.test(text.trim());
+}
+
 /**
  * Reads what was typed. Lengths may carry a unit of their own (0.58 mm, 0.023", 23 thou) and inches a fraction (1 5/8).
  * @returns the stored value, or undefined when it is no number

@@ -6,6 +6,9 @@
 import { expose } from 'comlink';
 import type { Build } from '../neck/build.ts';
 import { answerWanted, type WantedAnswer } from '../mechanics/inversion/answers.ts';
+import { bringIn, type BroughtIn } from '../mechanics/bench-log/compare.ts';
+import type { LogEntry } from '../mechanics/bench-log/entry.ts';
+import { bitePosterior, type BitePosterior } from '../mechanics/bench-log/posterior.ts';
 import type { ReliefGoal } from '../mechanics/inversion/goal.ts';
 import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
@@ -45,6 +48,10 @@ export interface SolverApi {
     options?: EstimateOptions,
     onProgress?: (share: number) => void,
   ): Promise<TangAnswer | null>;
+  /** What the bench log says of the bite; it makes nothing give up. */
+  posterior(entries: readonly LogEntry[], onProgress?: (share: number) => void): BitePosterior;
+  /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
+  bringIn(bytes: Uint8Array, present: readonly LogEntry[], onProgress?: (share: number) => void): BroughtIn;
 }
 
 const api: SolverApi = {
@@ -70,6 +77,8 @@ const api: SolverApi = {
     const mine = (latest += 1);
     return answerTangs(predictor, estimator, build, wish, options, () => mine !== latest, onProgress);
   },
+  posterior: (entries, onProgress) => bitePosterior(entries, onProgress),
+  bringIn: (bytes, present, onProgress) => bringIn(bytes, present, onProgress),
 };
 
 throwRefusals();

@@ -94,6 +94,7 @@ describe('npm run --silent predict', () => {
     const build = PRESETS[0]!.build;
     const entries = [0, 1, 2, 3].map((index) => ({
       ...ENTRY,
+      id: `bcdfghjklmnpq${'rstv'[index]}`,
       neck: `No. ${index}`,
       measuredFrettedMm: -0.24 - index / 100,
     }));
@@ -117,7 +118,7 @@ describe('npm run --silent predict', () => {
   });
 
   it.each([
-    ['a log that is none', 'date,neck\n2026-01-01,No. 1\n', /column “.*” is missing from the header/],
+    ['a log that is none', 'date,neck\n2026-01-01,No. 1\n', /Row 1: the column “method” is missing/],
     [
       'a log of glued necks only',
       writeLog([{ ...ENTRY, method: 'glue', predictedFrettedMm: 0, predictedStrungFretsMm: 0 }]),

@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import type { Build } from '../../src/neck/build.ts';
 import { PROJECT_EXTENSION, PROJECT_VERSION, writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
-import type { LogEntry } from '../../src/mechanics/bench-log/entry.ts';
+import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { addressOf, type Route } from '../../src/state/share/address.ts';
 import { COLLECTION_EXTENSION, COLLECTION_VERSION, writeCollection } from '../../src/state/share/file.ts';
@@ -49,6 +49,8 @@ const released: Released = {
   entries: [
     { ...ENTRY, neck: 'No. 41, "walnut" board' },
     {
+      ...UNSAID,
+      id: 'zxwvtsrqpnmlkj',
       date: '2026-03-01',
       neck: '=No. 42\nsecond line',
       method: 'both',

@@ -20,7 +20,9 @@ import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
-import { readLog } from '../../src/mechanics/bench-log/csv.ts';
+import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
+import { isId } from '../../src/mechanics/bench-log/identity.ts';
+import { readLog } from '../../src/mechanics/bench-log/read-csv.ts';
 import { routeOf } from '../../src/state/share/address.ts';
 import { COLLECTION_EXTENSION, COLLECTION_VERSION, readCollection } from '../../src/state/share/file.ts';
 import { LINK_VERSION, readLink } from '../../src/state/share/link.ts';
@@ -128,11 +130,14 @@ describe.each(folders)('%s', (folder) => {
 
   test.each(['mm', 'in'])('the bench log with lengths in %s comes in with every entry', (unit) => {
     const read = readLog(textOf(folder, `bench-log-${unit}.csv`));
-    if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
     // To 12 digits: from mm to inches and back a number is rounded twice, by some 1e-16 of itself.
     const rounded = (value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(12)) : value);
-    const plain = (list: Released['entries']) =>
+    const plain = (list: readonly Omit<LogEntry, 'id'>[]) =>
       list.map((entry) => Object.fromEntries(Object.entries(entry).map(([key, value]) => [key, rounded(value)])));
-    expect(plain(read.entries)).toEqual(plain(entries));
+    // What did not exist then is not said, and an entry without an id gets the one of its content.
+    for (const { id } of read.entries) expect(isId(id)).toBe(true);
+    const said = plain(read.entries.map(({ id: _id, ...entry }) => entry));
+    expect(said).toEqual(plain(entries.map(({ id: _id, ...entry }) => ({ ...UNSAID, ...entry }))));
   });
 });

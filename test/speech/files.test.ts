@@ -12,6 +12,7 @@ async function loadHouse() {
     file: await import('../../src/neck/file.ts'),
     schema: await import('../../src/neck/schema.ts'),
     log: await import('../../src/mechanics/bench-log/csv.ts'),
+    readLog: await import('../../src/mechanics/bench-log/read-csv.ts'),
     predict: await import('../../src/mechanics/predict.ts'),
     estimate: await import('../../src/mechanics/uncertainty/estimate.ts'),
     answers: await import('../../src/mechanics/inversion/answers.ts'),
@@ -103,7 +104,7 @@ describe('files', () => {
   test('of the bench log likewise', () => {
     for (const system of ['metric', 'inch'] as const) {
       expect(german.log.writeLog([ENTRY], system)).toBe(english.log.writeLog([ENTRY], system));
-      for (const [, from, to] of ways()) expect(to.log.readLog(from.log.writeLog([ENTRY])).ok).toBe(true);
+      for (const [, from, to] of ways()) expect(to.readLog.readLog(from.log.writeLog([ENTRY])).ok).toBe(true);
     }
   });
 

@@ -27,8 +27,8 @@ function loadedWith(start: string, reached = new Set<string>()): Set<string> {
 /** Those of some files that say something. */
 function speaking(some: ReadonlySet<string>): string[] {
   return [...some].filter((path) => {
-    const { tables, sentences } = spokenIn([files.get(path)!]);
-    return path !== LANGUAGE && tables.size + sentences.size > 0;
+    const { tables } = spokenIn([files.get(path)!]);
+    return path !== LANGUAGE && tables.size > 0;
   });
 }
 

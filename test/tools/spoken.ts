@@ -1,8 +1,7 @@
 /**
- * What the source says to people, read from its syntax: the ids of its tables, the sentences of `say`, the texts that go
- * to `sayText` through a function beside it, and what the functions in tables take.
+ * What the source says to people, read from its syntax: the ids of its tables, and what the functions in tables take.
  */
-import { isNode, literalText, nodesOf, parse, templateText, walk, type SyntaxNode } from './syntax.ts';
+import { isNode, literalText, nodesOf, parse, walk, type SyntaxNode } from './syntax.ts';
 import type { SourceFile } from './source-files.ts';
 
 /** What a parameter takes: any text, any number, yes or no, one of some words, a list, or something else. */
@@ -11,8 +10,6 @@ export type Takes = 'text' | 'number' | 'flag' | 'list' | 'other' | readonly str
 export interface Spoken {
   /** Ids of tables, each with its file. */
   readonly tables: ReadonlyMap<string, string>;
-  /** Sentences of `say`, and texts for `sayText`, each with its file. */
-  readonly sentences: ReadonlyMap<string, string>;
   /** What the functions in tables take, by their path: "RAIL_WORDS.frets". */
   readonly functions: ReadonlyMap<string, readonly Takes[]>;
 }
@@ -65,63 +62,16 @@ function functionsIn(path: string, value: unknown, found: Map<string, readonly T
   else if (value.type === 'ArrowFunctionExpression') found.set(path, nodesOf(value['params']).map(typeOf));
 }
 
-/** Functions of a file by name, with the names of their parameters and their bodies. */
-function helpersOf(program: SyntaxNode): Map<string, { readonly names: (string | undefined)[]; body: SyntaxNode }> {
-  const helpers = new Map<string, { names: (string | undefined)[]; body: SyntaxNode }>();
-  const note = (name: unknown, made: unknown): void => {
-    if (typeof name !== 'string' || !isNode(made)) return;
-    if (made.type !== 'ArrowFunctionExpression' && made.type !== 'FunctionDeclaration') return;
-    const names = nodesOf(made['params']).map((parameter) => {
-      const pattern = parameter.type === 'AssignmentPattern' ? (parameter['left'] as SyntaxNode) : parameter;
-      return pattern.type === 'Identifier' ? (pattern['name'] as string) : undefined;
-    });
-    helpers.set(name, { names, body: made['body'] as SyntaxNode });
-  };
-  walk(program, (node) => {
-    if (node.type === 'VariableDeclarator') note((node['id'] as SyntaxNode)['name'], node['init']);
-    if (node.type === 'FunctionDeclaration') note((node['id'] as SyntaxNode)['name'], node);
-  });
-  return helpers;
-}
-
-/** Functions of a file that hand a parameter on to `sayText`, straight or through each other: name → place of it. */
-function handingOn(program: SyntaxNode, sayText: string): Map<string, Set<number>> {
-  const places = new Map<string, Set<number>>([[sayText, new Set([0])]]);
-  const helpers = helpersOf(program);
-  for (let grew = true; grew;) {
-    grew = false;
-    for (const [name, { names, body }] of helpers)
-      walk(body, (node) => {
-        if (node.type !== 'CallExpression') return;
-        const taken = places.get((node['callee'] as SyntaxNode)['name'] as string);
-        for (const place of taken ?? []) {
-          const given = nodesOf(node['arguments'])[place];
-          const own = given?.type === 'Identifier' ? names.indexOf(given['name'] as string) : -1;
-          if (own < 0 || places.get(name)?.has(own)) continue;
-          places.set(name, (places.get(name) ?? new Set()).add(own));
-          grew = true;
-        }
-      });
-  }
-  return places;
-}
-
 /** @param files source files; those that import nothing of language.ts say nothing */
 export function spokenIn(files: readonly SourceFile[]): Spoken {
   const tables = new Map<string, string>();
-  const sentences = new Map<string, string>();
   const functions = new Map<string, readonly Takes[]>();
   for (const file of files) {
     const program = parse(file);
     const names = importedNames(program);
     if (names.size === 0) continue;
     const localOf = (exported: string) => [...names].find(([, name]) => name === exported)?.[0];
-    const sayText = localOf('sayText');
-    const places = sayText === undefined ? new Map<string, Set<number>>() : handingOn(program, sayText);
     walk(program, (node) => {
-      if (node.type === 'TaggedTemplateExpression' && (node['tag'] as SyntaxNode)['name'] === (localOf('say') ?? '')) {
-        sentences.set(templateText(node['quasi'] as SyntaxNode), file.path);
-      }
       if (node.type !== 'CallExpression') return;
       const callee = (node['callee'] as SyntaxNode)['name'];
       const given = nodesOf(node['arguments']);
@@ -131,11 +81,7 @@ export function spokenIn(files: readonly SourceFile[]): Spoken {
         tables.set(id, file.path);
         functionsIn(id, given[1], functions);
       }
-      for (const place of places.get(callee as string) ?? []) {
-        const text = literalText(given[place]);
-        if (text !== undefined) sentences.set(text, file.path);
-      }
     });
   }
-  return { tables, sentences, functions };
+  return { tables, functions };
 }

@@ -18,19 +18,9 @@ function textsUnder(node: SyntaxNode, texts: string[]): void {
   }
 }
 
-/** Keys of the objects under a node: of sentences, the English texts. */
-function keysUnder(node: SyntaxNode): string[] {
-  const keys: string[] = [];
-  walk(node, (found) => {
-    const key = found.type === 'Property' ? literalText(found['key']) : undefined;
-    if (key !== undefined) keys.push(key);
-  });
-  return keys;
-}
-
-/** English texts: what stands in tables, and the keys of the sentences of a language. */
-function englishTexts(language: string): string[] {
-  const texts = readFiles(`src/speech/${language}/sentences`, /\.ts$/).flatMap((file) => keysUnder(parse(file)));
+/** English texts: what stands in tables. */
+function englishTexts(): string[] {
+  const texts: string[] = [];
   for (const file of readFiles('src', /\.tsx?$/)) {
     if (!file.text.includes(' words(')) continue;
     walk(parse(file), (node) => {
@@ -51,7 +41,7 @@ export function onlyEnglishWords(language: string): Set<string> {
   for (const file of readFiles(`src/speech/${language}`, /\.ts$/)) textsUnder(parse(file), others);
   const known = new Set(others.flatMap(wordsIn));
   return new Set(
-    englishTexts(language)
+    englishTexts()
       .flatMap(wordsIn)
       .filter((word) => !known.has(word)),
   );

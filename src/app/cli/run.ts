@@ -1,11 +1,12 @@
 /** `predict` from its arguments to its answer; nothing is written here. */
 import type { Build } from '../../neck/build.ts';
 import { MOST_PROJECT_BYTES, readProject } from '../../neck/file.ts';
-import { readLog } from '../../mechanics/bench-log/csv.ts';
+import { MOST_LOG_BYTES, readLog } from '../../mechanics/bench-log/read-csv.ts';
 import { bitePosterior, type BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../../mechanics/predict.ts';
 import { createEstimator } from '../../mechanics/uncertainty/estimate.ts';
 import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
+import { logProblemTexts } from '../../speech/log-problems.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { biteFactorOf } from '../../state/bench-log/adopted.ts';
 import { predictionReport } from '../../verdict/report.ts';
@@ -13,9 +14,6 @@ import { reportSchema } from '../../verdict/report-shape.ts';
 import { readArguments, type Asked } from './arguments.ts';
 import { readTextFile } from './read-file.ts';
 import { asLine, fileText, nameOf, usageText } from './said.ts';
-
-/** Longest bench log that is read: some ten thousand measured necks. */
-const MOST_LOG_BYTES = 4_000_000;
 
 /** What goes to standard output and to standard error, and the exit code: see README.md. */
 export interface Answer {
@@ -50,7 +48,10 @@ function buildOf(path: string): Build {
 /** What the log leaves of the bite's scatter to this build. It is never changed to the log's factor. */
 function biteFrom(path: string, { biteFactor }: Build): BitePosterior {
   const log = readLog(textOf(path, MOST_LOG_BYTES));
-  if (!log.ok) throw new Refusal(log.problems.map(({ message }) => PREDICT_WORDS.inFile(nameOf(path), message)));
+  if (!log.ok) {
+    const texts = logProblemTexts(log.problems, log.count, log.problems.length, 'metric');
+    throw new Refusal(texts.map((text) => PREDICT_WORDS.inFile(nameOf(path), text)));
+  }
   const posterior = bitePosterior(log.entries);
   if (posterior.necks === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(nameOf(path))]);
   const measured = biteFactorOf(posterior);

@@ -1,6 +1,7 @@
 /** Entries that come in, beside those that are there: which are new, which say something else under an id that is known. */
 import type { LogEntry } from './entry.ts';
 import { contentHash } from './identity.ts';
+import { readLogBytes, type ReadLog } from './read-csv.ts';
 
 export interface ComparedEntries {
   /** Not there yet. */
@@ -29,4 +30,12 @@ export function compareEntries(present: readonly LogEntry[], coming: readonly Lo
     }
   }
   return { fresh, changed, known };
+}
+
+export type BroughtIn = ({ readonly ok: true } & ComparedEntries) | Extract<ReadLog, { readonly ok: false }>;
+
+/** Reads a file and compares what is in it; the work of a worker. @param told how far it is, 0 to 1 */
+export function bringIn(bytes: Uint8Array, present: readonly LogEntry[], told?: (share: number) => void): BroughtIn {
+  const read = readLogBytes(bytes, told);
+  return read.ok ? { ok: true, ...compareEntries(present, read.entries) } : read;
 }

@@ -37,17 +37,21 @@ export function mmOfInches(text: string): number {
 function inchesTo(valueMm: number, digits: number): string {
   if (digits <= SPREADSHEET_DIGITS) return String(Number((valueMm / MM_PER_INCH).toPrecision(digits)));
   const [, sign, whole = '', part = '', exponent = '0'] = PLAIN.exec(String(valueMm))!;
-  // Enough zeros behind the number that the whole division has the digits wanted.
-  const scaled = BigInt(`${whole}${part}${'0'.repeat(digits)}`) * 10n;
-  const power = Number(exponent) - part.length - digits;
-  return `${sign}${plainDecimal(String((scaled + 127n) / 254n), power)}`;
+  const given = BigInt(`${whole}${part}`);
+  // Zeros behind the number, or digits off its end, so that the quotient has as many as are wanted, or one more.
+  const zeros = digits + 2 - String(given).length;
+  const quotient = (given * 10n ** BigInt(zeros + 1)) / 254n;
+  const surplus = String(quotient).length - digits;
+  const power = Number(exponent) - part.length - zeros + surplus;
+  const unit = 10n ** BigInt(surplus);
+  return `${sign}${plainDecimal(String((quotient + unit / 2n) / unit), power)}`;
 }
 
 /** digits × 10^power without an exponent. */
 function plainDecimal(digits: string, power: number): string {
   if (power >= 0) return `${digits}${'0'.repeat(power)}`;
   const padded = digits.padStart(1 - power, '0');
-  return `${padded.slice(0, power)}.${padded.slice(power)}`.replace(/\.?0+$/, '');
+  return `${padded.slice(0, power)}.${padded.slice(power)}`;
 }
 
 /** The shortest decimal text, in inches, that `mmOfInches` reads as this length. */

@@ -16,7 +16,7 @@ function headerOf({ name, unit }: LogNumber, system: UnitSystem): string {
 export function writeLog(entries: readonly LogEntry[], system: UnitSystem = 'metric'): string {
   const number = ({ id, unit }: LogNumber, entry: LogEntry) => {
     const value = entry[id];
-    return value !== null && unit === 'mm' && system === 'inch' ? inchesText(value) : value;
+    return value !== null && unit === 'mm' && system === 'inch' ? { decimal: inchesText(value) } : value;
   };
   const rows = entries.map((entry) => [
     ...FIRST_TEXTS.map(({ id }) => entry[id]),

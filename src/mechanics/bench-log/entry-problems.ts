@@ -61,18 +61,25 @@ export function limitsOf({ min, max, unit }: LogNumber): Limits {
   return { min, max, unit };
 }
 
+/** A value of a kind that has no place there, as it is shown. */
+function given(value: unknown): string {
+  return typeof value === 'string' || typeof value === 'number'
+    ? String(value)
+    : (JSON.stringify(value) ?? typeof value);
+}
+
 function numberFault(entry: EntryContent, column: LogNumber): EntryFault | undefined {
   const value: unknown = entry[column.id];
   const at = { column: column.id, ...limitsOf(column) };
   if (value === null) return column.whenEmpty === null ? undefined : { code: 'empty', ...at };
-  if (typeof value !== 'number' || !Number.isFinite(value)) return { code: 'no-number', value: String(value), ...at };
+  if (typeof value !== 'number' || !Number.isFinite(value)) return { code: 'no-number', value: given(value), ...at };
   return value < column.min || value > column.max ? { code: 'out-of-range', value, ...at } : undefined;
 }
 
 function textFault(entry: EntryContent, { id, options }: LogText): EntryFault | undefined {
   if (id === 'id') return undefined;
   const value: unknown = entry[id];
-  const text = typeof value === 'string' ? value : String(value);
+  const text = given(value);
   if (options) {
     return options.includes(text) && text === value
       ? undefined
@@ -111,7 +118,7 @@ export function contentProblems(entry: EntryContent, row: number | null = null):
 }
 
 export function idProblems(id: unknown, row: number | null = null): LogProblem[] {
-  return isId(id) ? [] : [{ row, code: 'not-an-id', column: 'id', value: String(id) }];
+  return isId(id) ? [] : [{ row, code: 'not-an-id', column: 'id', value: given(id) }];
 }
 
 /** Everything that is wrong with an entry; empty when it can be used. */

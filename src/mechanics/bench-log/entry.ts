@@ -199,11 +199,7 @@ export function columnName(column: LogColumn): string {
 /** Longest text in an entry, in characters. */
 export const MOST_TEXT_CHARACTERS = 200;
 
-/** The entries in the order of their dates, and of their ids within a day, so that the order is the same everywhere. */
+/** The entries in the order of their dates, those of one day as they came. */
 export function byDate(entries: readonly LogEntry[]): LogEntry[] {
-  const text = (entry: LogEntry) => `${entry.date} ${entry.id}`;
-  return entries
-    .map((entry): [string, LogEntry] => [text(entry), entry])
-    .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
-    .map(([, entry]) => entry);
+  return entries.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }

@@ -1,7 +1,10 @@
 /** The bench log: measured necks, and what they say of the next one. */
 import { useEffect, useMemo, useState } from 'react';
-import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
-import { bitePosterior } from '../../mechanics/bench-log/posterior.ts';
+import type { BroughtIn } from '../../mechanics/bench-log/compare.ts';
+import type { EntryContent, LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { newId } from '../../mechanics/bench-log/identity.ts';
+import { logProblemTexts } from '../../speech/log-problems.ts';
+import { Asking } from '../answers/wanted/asking.tsx';
 import { store, useBackbow } from '../../state/store.ts';
 import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { useNotComputed } from '../workshop/not-computed.tsx';
@@ -9,7 +12,8 @@ import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { BiteSection } from './bite-section.tsx';
 import { EntriesTable } from './entries-table.tsx';
 import { EntryForm } from './entry-form.tsx';
-import { bringIn, saveLog } from './log-file.ts';
+import { saveLog, useBringing } from './log-file.ts';
+import { usePosterior } from './use-posterior.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import '../answers/wanted/wanted.css';
 import './bench-log.css';
@@ -19,7 +23,12 @@ interface Said {
   readonly title: string;
   readonly lines?: readonly string[];
   readonly undo?: () => Promise<void>;
+  /** What else can be done. */
+  readonly more?: { readonly label: string; readonly run: () => void };
 }
+
+/** Problems of a file that are listed; of more than these the number is told. */
+const MOST_LISTED = 12;
 
 function SaidLine({ said, say }: { readonly said: Said | null; readonly say: (said: Said) => void }) {
   return (
@@ -31,6 +40,11 @@ function SaidLine({ said, say }: { readonly said: Said | null; readonly say: (sa
             {said.undo && (
               <button type="button" onClick={() => void said.undo!().then(() => say({ title: LOG_WORDS.undone }))}>
                 {LOG_WORDS.undo}
+              </button>
+            )}{' '}
+            {said.more && (
+              <button type="button" onClick={said.more.run}>
+                {said.more.label}
               </button>
             )}
           </p>
@@ -61,13 +75,18 @@ export function BenchLogDialog() {
     void store.getState().readBenchLog();
   }, []);
   const entries = useMemo(() => log ?? [], [log]);
-  const posterior = useMemo(() => bitePosterior(entries), [entries]);
+  const asked = usePosterior(log);
   const { changeBenchLog } = store.getState();
 
   /** Changes the log and says so. */
-  async function change(out: readonly LogEntry[], into: readonly LogEntry[], title: string): Promise<void> {
+  async function change(
+    out: readonly LogEntry[],
+    into: readonly LogEntry[],
+    title: string,
+    more?: Said['more'],
+  ): Promise<void> {
     await changeBenchLog(out, into);
-    setSaid({ title, undo: () => changeBenchLog(into, out) });
+    setSaid({ title, undo: () => changeBenchLog(into, out), ...(more ? { more } : {}) });
   }
 
   function openForm(entry: LogEntry | null): void {
@@ -75,19 +94,36 @@ export function BenchLogDialog() {
     setFormCount(formCount + 1);
   }
 
-  async function save(entry: LogEntry): Promise<void> {
+  async function save(content: EntryContent): Promise<void> {
+    const entry = { ...content, id: editing?.id ?? newId() };
     if (editing) await change([editing], [entry], LOG_WORDS.changed(entry.neck));
     else await change([], [entry], LOG_WORDS.added(entry.neck));
     openForm(null);
   }
 
-  async function bring(): Promise<void> {
-    const brought = await bringIn(entries, system);
-    if (!brought) return;
-    if (!brought.ok) setSaid({ title: LOG_WORDS.notImported(brought.file), lines: brought.lines });
-    else if (brought.fresh.length === 0) setSaid({ title: LOG_WORDS.imported(0) });
-    else await change([], brought.fresh, LOG_WORDS.imported(brought.fresh.length));
+  async function take(brought: BroughtIn, file: string): Promise<void> {
+    if (!brought.ok) {
+      const lines = logProblemTexts(brought.problems, brought.count, MOST_LISTED, system);
+      setSaid({ title: LOG_WORDS.notImported(file), lines });
+      return;
+    }
+    const { fresh, changed } = brought;
+    const theirs = () =>
+      void change(
+        changed.map(([there]) => there),
+        changed.map(([, coming]) => coming),
+        LOG_WORDS.tookTheirs(changed.length),
+      );
+    const more = changed.length > 0 ? { label: LOG_WORDS.takeTheirs(changed.length), run: theirs } : undefined;
+    const title = [
+      ...(fresh.length > 0 || changed.length === 0 ? [LOG_WORDS.imported(fresh.length)] : []),
+      ...(changed.length > 0 ? [LOG_WORDS.otherwise(changed.length)] : []),
+    ].join(' ');
+    if (fresh.length > 0) await change([], fresh, title, more);
+    else setSaid({ title, ...(more ? { more } : {}) });
   }
+
+  const bringing = useBringing(entries, (brought, file) => void take(brought, file));
 
   return (
     <Dialog title={LOG_WORDS.title} onClose={store.getState().closeDialog} className="bench-log">
@@ -98,13 +134,14 @@ export function BenchLogDialog() {
         </p>
       )}
       <div className="button-row">
-        <button type="button" onClick={() => void bring()}>
+        <button type="button" disabled={log === null} onClick={bringing.pick}>
           {LOG_WORDS.importFile}
         </button>
         <button type="button" disabled={entries.length === 0} onClick={() => saveLog(entries, system)}>
           {LOG_WORDS.exportFile}
         </button>
       </div>
+      <Asking {...bringing.asked} working={LOG_WORDS.fileReading} />
       <SaidLine said={said} say={setSaid} />
       {log === null ? (
         <p className="quiet">{LOG_WORDS.reading}</p>
@@ -122,12 +159,14 @@ export function BenchLogDialog() {
         />
       )}
       {unreadable > 0 && <p className="quiet">{LOG_WORDS.unreadable(unreadable)}</p>}
-      {log !== null && <BiteSection entries={entries} posterior={posterior} system={system} />}
+      {log !== null && <BiteSection entries={entries} asked={asked} system={system} />}
       {solution ? (
         <EntryForm
           key={`${formCount} ${system}`}
           solution={solution}
           entry={editing}
+          entries={entries}
+          posterior={asked.value}
           save={(entry) => void save(entry)}
           cancel={() => openForm(null)}
         />

@@ -5,12 +5,13 @@ import { formatNumber } from '../../speech/quantity.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import type { MethodUncertainty } from '../../mechanics/uncertainty/types.ts';
-import { useAnswer } from '../../state/answers/use-answer.ts';
+import { useAnswer, type Asked } from '../../state/answers/use-answer.ts';
 import { adoptedFor, biteFactorOf } from '../../state/bench-log/adopted.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
 import { bandText } from '../answers/wanted/goal.ts';
 import { useChange } from '../answers/wanted/use-change.tsx';
+import { doubtText } from './doubt-text.ts';
 import { BitePicture } from './bite-picture.tsx';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
@@ -24,7 +25,7 @@ interface Effect {
 
 interface BiteSectionProps {
   readonly entries: readonly LogEntry[];
-  readonly posterior: BitePosterior;
+  readonly asked: Asked<BitePosterior>;
   readonly system: UnitSystem;
 }
 
@@ -75,12 +76,52 @@ function EffectTable({ effect, system }: { readonly effect: Effect; readonly sys
   );
 }
 
-export function BiteSection({ entries, posterior, system }: BiteSectionProps) {
+export function BiteSection({ entries, asked, system }: BiteSectionProps) {
+  const posterior = asked.value;
+  return (
+    <section aria-labelledby="log-bite" className="log-bite">
+      <h3 id="log-bite">{LOG_WORDS.biteTitle}</h3>
+      <Asking {...asked} working={LOG_WORDS.posteriorWorking} />
+      {posterior && <BiteFound entries={entries} posterior={posterior} system={system} />}
+    </section>
+  );
+}
+
+interface BiteFoundProps {
+  readonly entries: readonly LogEntry[];
+  readonly posterior: BitePosterior;
+  readonly system: UnitSystem;
+}
+
+function BiteFound({ entries, posterior, system }: BiteFoundProps) {
+  const { necks, p05, p95, doubts } = posterior;
+  const factor = formatNumber(biteFactorOf(posterior), 2);
+  const isAnswer = !doubts.some(({ code }) => code === 'end-of-grid');
+  return (
+    <>
+      <p className="bite-says">
+        {necks === 0
+          ? LOG_WORDS.biteNone
+          : isAnswer && LOG_WORDS.biteSays(necks, factor, formatNumber(p05, 2), formatNumber(p95, 2))}{' '}
+        {necks === 0 && entries.length > 0 && LOG_WORDS.saysNothing}
+      </p>
+      {doubts.map((doubt) => (
+        <p key={doubt.code} className="bite-doubt">
+          {doubtText(doubt, necks)}
+        </p>
+      ))}
+      {isAnswer && <BitePicture posterior={posterior} />}
+      {necks > 0 && isAnswer && <BiteEffect posterior={posterior} system={system} />}
+    </>
+  );
+}
+
+function BiteEffect({ posterior, system }: Omit<BiteFoundProps, 'entries'>) {
   const build = useBackbow((state) => state.build);
   const adopted = useBackbow((state) => adoptedFor(state.adoptedBites, state.build));
   const asked = useEffectOnBands(build, posterior);
   const { use, said } = useChange();
-  const { necks, logSpread, p05, p95 } = posterior;
+  const { necks, logSpread } = posterior;
   const biteFactor = biteFactorOf(posterior);
   const factor = formatNumber(biteFactor, 2);
   const isInUse = adopted !== undefined && adopted.biteFactor === biteFactor && adopted.logSpread === logSpread;
@@ -93,30 +134,18 @@ export function BiteSection({ entries, posterior, system }: BiteSectionProps) {
   }
 
   return (
-    <section aria-labelledby="log-bite" className="log-bite">
-      <h3 id="log-bite">{LOG_WORDS.biteTitle}</h3>
-      <p className="bite-says">
-        {necks === 0
-          ? LOG_WORDS.biteNone
-          : LOG_WORDS.biteSays(necks, factor, formatNumber(p05, 2), formatNumber(p95, 2))}{' '}
-        {necks === 0 && entries.length > 0 && LOG_WORDS.gluedOnly}
-      </p>
-      <BitePicture posterior={posterior} />
-      {necks > 0 && (
-        <>
-          {build.method === 'glue' ? <p className="quiet">{LOG_WORDS.glueNoEffect}</p> : <h4>{LOG_WORDS.effect}</h4>}
-          <Asking {...asked} />
-          {asked.value && <EffectTable effect={asked.value} system={system} />}
-          {isInUse ? (
-            <p>{LOG_WORDS.inUse(factor)}</p>
-          ) : (
-            <button type="button" onClick={take}>
-              {LOG_WORDS.takeBite(factor)}
-            </button>
-          )}
-          {said}
-        </>
+    <>
+      {build.method === 'glue' ? <p className="quiet">{LOG_WORDS.glueNoEffect}</p> : <h4>{LOG_WORDS.effect}</h4>}
+      <Asking {...asked} />
+      {asked.value && <EffectTable effect={asked.value} system={system} />}
+      {isInUse ? (
+        <p>{LOG_WORDS.inUse(factor)}</p>
+      ) : (
+        <button type="button" onClick={take}>
+          {LOG_WORDS.takeBite(factor)}
+        </button>
       )}
-    </section>
+      {said}
+    </>
   );
 }

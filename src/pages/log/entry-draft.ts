@@ -1,102 +1,186 @@
 /** An entry while it is being typed: texts, which become an entry or the reasons why not. */
+import { reliefOf, wayOf, type BowWay } from '../../neck/bow-way.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { entryProblems, LOG_NUMBERS, type LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { LOG_NUMBERS, type Circumstances, type EntryContent } from '../../mechanics/bench-log/entry.ts';
+import { contentProblems } from '../../mechanics/bench-log/entry-problems.ts';
 import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
-import { displayScale, numberText, parseTyped, quantityText, rangeText, type Scaled } from '../../speech/scale.ts';
-import { inReadersUnits } from '../../speech/log-messages.ts';
+import { bowSize } from '../../speech/bow.ts';
+import {
+  displayScale,
+  hasSign,
+  numberText,
+  parseTyped,
+  quantityText,
+  rangeText,
+  type Scaled,
+} from '../../speech/scale.ts';
+import { logProblemText } from '../../speech/log-problems.ts';
+import { BOW_ENTRY_WORDS } from '../../speech/en/workshop/bow.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
-export interface EntryDraft {
+export type DraftBow = 'measuredFrettedMm' | 'measuredStrungMm';
+export type DraftNumber = DraftBow | 'gaugeErrorMm' | 'humidityPercent' | 'days';
+
+/** Texts as typed; of a bow only its size. */
+export type DraftTexts = Readonly<Record<DraftNumber, string>>;
+
+/** What is said of a neck that is not in the build: names of the workshop's own, and how it was measured. */
+export type DraftCircumstances = Pick<
+  Circumstances,
+  'workshop' | 'wire' | 'blade' | 'instrument' | 'rod' | 'straightedgeOn'
+>;
+
+export interface EntryDraft extends DraftTexts, DraftCircumstances {
   readonly date: string;
   readonly neck: string;
   readonly method: Method;
-  readonly measuredFrettedMm: string;
-  readonly measuredStrungMm: string;
-  readonly gaugeErrorMm: string;
-  /** Days since stringing at which the strung neck was measured. */
-  readonly days: string;
+  /** Hump or hollow; null while neither was chosen. */
+  readonly ways: Readonly<Record<DraftBow, BowWay | null>>;
 }
-
-export type DraftNumber = 'measuredFrettedMm' | 'measuredStrungMm' | 'gaugeErrorMm' | 'days';
 
 /** What a pair of feelers and a good straightedge give, common practice, no source. */
 export const USUAL_GAUGE_ERROR_MM = 0.02;
 
+/** What the numbers are before anything is typed: those of the entry that is changed. */
+export type StoredNumbers = Readonly<Record<DraftNumber, number | null>>;
+export const NOTHING_STORED: StoredNumbers = {
+  measuredFrettedMm: null,
+  measuredStrungMm: null,
+  gaugeErrorMm: null,
+  humidityPercent: null,
+  days: null,
+};
+
+const isBow = (id: DraftNumber): id is DraftBow => id === 'measuredFrettedMm' || id === 'measuredStrungMm';
+
 function scaledOf(id: DraftNumber): Scaled {
-  if (id === 'days') return { unit: 'day', min: 0, max: 3650, step: 1, digits: 0 };
-  const { min, max } = LOG_NUMBERS.find((column) => column.id === id)!;
-  return { unit: 'mm', min, max, step: 0.01, digits: id === 'gaugeErrorMm' ? 3 : 2 };
+  const column = LOG_NUMBERS.find((each) => each.id === (id === 'days' ? 'strungDays' : id))!;
+  const { unit, max } = column;
+  const min = isBow(id) ? 0 : column.min;
+  if (id === 'days' || id === 'humidityPercent') return { unit, min, max, step: 1, digits: 0 };
+  return { unit, min, max, step: 0.01, digits: id === 'gaugeErrorMm' ? 3 : 2 };
 }
 
-/** A stored number as a text to go on typing in; empty for null. */
+/** A stored number as a text to go on typing in, of a bow its size; empty for null. */
 export function draftText(id: DraftNumber, stored: number | null, system: UnitSystem): string {
-  return stored === null ? '' : numberText(stored, displayScale(scaledOf(id), system), system);
+  if (stored === null) return '';
+  return numberText(isBow(id) ? Math.abs(stored) : stored, displayScale(scaledOf(id), system), system);
 }
 
 export interface ReadDraft {
-  readonly numbers: Readonly<Record<DraftNumber, number | null>>;
+  readonly numbers: StoredNumbers;
   /** What is wrong, a sentence each; empty when all is well. */
   readonly problems: readonly string[];
 }
 
+type Read = { readonly value: number | null; readonly problem?: string };
+
+/** A number as it was typed, without a sign. What was not touched keeps all the digits that it had. */
+function readNumber(id: DraftNumber, draft: EntryDraft, stored: StoredNumbers, system: UnitSystem): Read {
+  const scaled = scaledOf(id);
+  const scale = displayScale(scaled, system);
+  const range = rangeText(scaled.min, scaled.max, scale, system);
+  const text = draft[id].trim();
+  const field = LOG_WORDS.fields[id];
+  const isNeeded = id === 'gaugeErrorMm' || (id === 'days' && draft.measuredStrungMm.trim() !== '');
+  if (text === '') return isNeeded ? { value: null, problem: LOG_WORDS.needsNumber(field, range) } : { value: null };
+  if (text === draftText(id, stored[id], system)) return { value: isBow(id) ? Math.abs(stored[id]!) : stored[id] };
+  if (isBow(id) && hasSign(text)) return { value: null, problem: LOG_WORDS.inField(field, BOW_ENTRY_WORDS.noSign) };
+  const value = parseTyped(text, scaled, system);
+  if (value === undefined) return { value: null, problem: LOG_WORDS.notNumber(text, field, range) };
+  if (value < scaled.min || value > scaled.max) {
+    return { value: null, problem: LOG_WORDS.outOfRange(quantityText(value, scale, system), field, range) };
+  }
+  return { value };
+}
+
 /** The numbers of a draft. Empty is null, except where a number is needed. */
-export function readDraft(draft: EntryDraft, system: UnitSystem): ReadDraft {
+export function readDraft(draft: EntryDraft, system: UnitSystem, stored: StoredNumbers = NOTHING_STORED): ReadDraft {
   const problems: string[] = [];
-  const read = (id: DraftNumber, needed: boolean): number | null => {
-    const scaled = scaledOf(id);
-    const scale = displayScale(scaled, system);
-    const range = rangeText(scaled.min, scaled.max, scale, system);
-    const text = draft[id].trim();
-    const field = LOG_WORDS.fields[id];
-    if (text === '') {
-      if (needed) problems.push(LOG_WORDS.needsNumber(field, range));
-      return null;
-    }
-    const value = parseTyped(text, scaled, system);
-    if (value === undefined) {
-      problems.push(LOG_WORDS.notNumber(text, field, range));
-      return null;
-    }
-    if (value < scaled.min || value > scaled.max) {
-      problems.push(LOG_WORDS.outOfRange(quantityText(value, scale, system), field, range));
-      return null;
-    }
-    return value;
+  const read = (id: DraftNumber): number | null => {
+    const { value, problem } = readNumber(id, draft, stored, system);
+    if (problem !== undefined) problems.push(problem);
+    if (value === null || value === 0 || !isBow(id)) return value;
+    const way = draft.ways[id];
+    if (way !== null) return reliefOf(way, value);
+    problems.push(LOG_WORDS.inField(LOG_WORDS.fields[id], BOW_ENTRY_WORDS.whichWay(bowSize(value, system))));
+    return null;
   };
   const numbers = {
-    measuredFrettedMm: read('measuredFrettedMm', false),
-    measuredStrungMm: read('measuredStrungMm', false),
-    gaugeErrorMm: read('gaugeErrorMm', true),
-    days: read('days', draft.measuredStrungMm.trim() !== ''),
+    measuredFrettedMm: read('measuredFrettedMm'),
+    measuredStrungMm: read('measuredStrungMm'),
+    gaugeErrorMm: read('gaugeErrorMm'),
+    humidityPercent: read('humidityPercent'),
+    days: read('days'),
   };
   return { numbers, problems };
 }
 
+/** The ways of an entry's bows. */
+export function waysOf(entry: Pick<EntryContent, DraftBow> | null): EntryDraft['ways'] {
+  const way = (relief: number | null | undefined) => (relief === null || relief === undefined ? null : wayOf(relief));
+  return {
+    measuredFrettedMm: way(entry?.measuredFrettedMm),
+    measuredStrungMm: way(entry?.measuredStrungMm),
+  };
+}
+
 export type Made =
-  { readonly ok: true; readonly entry: LogEntry } | { readonly ok: false; readonly problems: readonly string[] };
+  { readonly ok: true; readonly entry: EntryContent } | { readonly ok: false; readonly problems: readonly string[] };
+
+/** What an entry takes from the build: what was predicted for it, and what it was measured on. */
+export type FromBuild = PredictedPart &
+  Pick<Circumstances, 'wood' | 'kerfMm' | 'tangWidthMm' | 'studWidthMm' | 'spanMm'>;
+
+/** Digits after the point that a prediction keeps in the log. */
+const PREDICTED_DIGITS = 6;
+
+function rounded(part: FromBuild): FromBuild {
+  return Object.fromEntries(
+    Object.entries(part).map(([key, value]) => [
+      key,
+      typeof value === 'number' ? Number(value.toFixed(PREDICTED_DIGITS)) + 0 : value,
+    ]),
+  ) as unknown as FromBuild;
+}
 
 /**
- * @param predicted what was predicted for the neck, at these days since stringing
+ * @param fromBuild what was predicted for the neck, at these days since stringing, and what it is made of
  * @param system of the typed numbers
+ * @param stored numbers of the entry that is changed
  */
-export function entryOf(draft: EntryDraft, predicted: (days: number) => PredictedPart, system: UnitSystem): Made {
-  const { numbers, problems } = readDraft(draft, system);
+export function entryOf(
+  draft: EntryDraft,
+  fromBuild: (days: number) => FromBuild,
+  system: UnitSystem,
+  stored: StoredNumbers = NOTHING_STORED,
+): Made {
+  const { numbers, problems } = readDraft(draft, system, stored);
   if (problems.length > 0) return { ok: false, problems };
-  const { measuredFrettedMm, measuredStrungMm, gaugeErrorMm, days } = numbers;
-  const of = predicted(days ?? 0);
-  const entry: LogEntry = {
-    ...of,
+  const { measuredFrettedMm, measuredStrungMm, gaugeErrorMm, humidityPercent, days } = numbers;
+  const { workshop, wire, blade, instrument, rod, straightedgeOn } = draft;
+  const entry: EntryContent = {
+    ...rounded(fromBuild(days ?? 0)),
     date: draft.date,
     neck: draft.neck.trim(),
     method: draft.method,
+    workshop: workshop.trim(),
+    wire: wire.trim(),
+    blade: blade.trim(),
+    instrument: instrument.trim(),
+    rod,
+    straightedgeOn,
     measuredFrettedMm,
     measuredStrungMm,
     gaugeErrorMm: gaugeErrorMm!,
+    humidityPercent,
+    strungDays: measuredStrungMm === null ? null : days,
     ...(measuredFrettedMm === null ? { predictedFrettedMm: null, predictedFrettedFretsMm: null } : {}),
     ...(measuredStrungMm === null ? { predictedStrungMm: null, predictedStrungFretsMm: null } : {}),
   };
-  const wrong = entryProblems(entry);
-  if (wrong.length > 0) return { ok: false, problems: wrong.map(({ message }) => inReadersUnits(message, system)) };
-  return { ok: true, entry };
+  const wrong = contentProblems(entry);
+  return wrong.length > 0
+    ? { ok: false, problems: wrong.map((problem) => logProblemText(problem, system)) }
+    : { ok: true, entry };
 }

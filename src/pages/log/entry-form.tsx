@@ -1,163 +1,114 @@
 /** The form of one entry: a new one of the neck in hand, or one that is changed. */
-import { useId, useState, type ReactNode, type SyntheticEvent } from 'react';
+import { useId, useRef, useState, type SyntheticEvent } from 'react';
 import { unitLabel } from '../../speech/quantity.ts';
-import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
-import { predictedPart, type PredictedPart } from '../../mechanics/bench-log/predicted.ts';
-import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
+import type { EntryContent, LogEntry } from '../../mechanics/bench-log/entry.ts';
+import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
+import { predictedPart } from '../../mechanics/bench-log/predicted.ts';
+import { questionsOf, type Question } from '../../mechanics/bench-log/question.ts';
+import { METHODS } from '../../mechanics/prediction-types.ts';
+import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
-import { isoDate } from '../papers/date.ts';
 import { bowText } from '../../speech/bow.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
-import {
-  draftText,
-  entryOf,
-  readDraft,
-  USUAL_GAUGE_ERROR_MM,
-  type DraftNumber,
-  type EntryDraft,
-} from './entry-draft.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
+import { CircumstancesFields } from './circumstances-fields.tsx';
+import { draftOf, fromBuild, keptOf, storedNumbers } from './draft-of.ts';
+import { entryOf, readDraft, type DraftBow, type DraftNumber, type EntryDraft, type FromBuild } from './entry-draft.ts';
+import { ChoiceField, Field, NumberField, TextField } from './form-fields.tsx';
+import { Questions } from './questions.tsx';
 
 interface EntryFormProps {
   readonly solution: Solution;
   /** The entry to change; null for a new one. */
   readonly entry: LogEntry | null;
-  readonly save: (entry: LogEntry) => void;
+  readonly entries: readonly LogEntry[];
+  /** What the log says of the bite; null while that is being computed. */
+  readonly posterior: BitePosterior | null;
+  readonly save: (entry: EntryContent) => void;
   readonly cancel: () => void;
 }
 
-function predictedOf(entry: LogEntry): PredictedPart {
-  const {
-    date: _d,
-    neck: _n,
-    method: _m,
-    measuredFrettedMm: _f,
-    measuredStrungMm: _s,
-    gaugeErrorMm: _g,
-    ...rest
-  } = entry;
-  return rest;
+/** Before the log says anything. */
+const UNMEASURED = { median: 1, logSpread: BITE_LOG_SPREAD };
+
+interface Asked {
+  readonly entry: EntryContent;
+  readonly questions: readonly Question[];
 }
 
-interface FieldProps {
-  readonly label: string;
-  readonly hint?: string | undefined;
-  readonly children: (id: string, hintId: string | undefined) => ReactNode;
-}
-
-function Field({ label, hint, children }: FieldProps) {
-  const id = useId();
-  return (
-    <div className="log-field">
-      <label htmlFor={id}>{label}</label>
-      {children(id, hint === undefined ? undefined : `${id}-hint`)}
-      {hint !== undefined && (
-        <span id={`${id}-hint`} className="quiet">
-          {hint}
-        </span>
-      )}
-    </div>
-  );
-}
-
-export function EntryForm({ solution, entry, save, cancel }: EntryFormProps) {
-  const id = useId();
+function useDraft({ solution: { build, prediction }, entry, entries }: EntryFormProps) {
   const system = useBackbow((state) => state.unitSystem);
   const bands = useBackbow(currentBands);
-  const { build, prediction } = solution;
-  const [draft, setDraft] = useState<EntryDraft>(() => ({
-    date: entry?.date ?? isoDate(new Date()),
-    neck: entry?.neck ?? build.name,
-    method: entry?.method ?? build.method,
-    measuredFrettedMm: draftText('measuredFrettedMm', entry?.measuredFrettedMm ?? null, system),
-    measuredStrungMm: draftText('measuredStrungMm', entry?.measuredStrungMm ?? null, system),
-    gaugeErrorMm: draftText('gaugeErrorMm', entry?.gaugeErrorMm ?? USUAL_GAUGE_ERROR_MM, system),
-    days: '0',
-  }));
-  const [problems, setProblems] = useState<readonly string[]>([]);
-  const set = (change: Partial<EntryDraft>) => setDraft({ ...draft, ...change });
-  const predicted = (days: number): PredictedPart =>
+  const [draft, setDraft] = useState<EntryDraft>(() => draftOf(build, entry, entries.at(-1), system));
+  const stored = storedNumbers(entry);
+  const from = (days: number): FromBuild =>
     entry
-      ? predictedOf(entry)
-      : predictedPart(prediction, draft.method, build.biteFactor, days, bands?.methods[draft.method].scatter);
-  const shown = predicted(readDraft(draft, system).numbers.days ?? 0);
-  const bow = (reliefMm: number | null) =>
-    reliefMm === null ? undefined : LOG_WORDS.predicted(bowText(reliefMm, system));
-  const unit = unitLabel('mm', system);
+      ? keptOf(entry)
+      : fromBuild(
+          build,
+          predictedPart(prediction, draft.method, build.biteFactor, days, bands?.methods[draft.method].scatter),
+        );
+  return { system, draft, setDraft, stored, from, shown: from(readDraft(draft, system, stored).numbers.days ?? 0) };
+}
+
+export function EntryForm(props: EntryFormProps) {
+  const { entry, posterior, save, cancel } = props;
+  const id = useId();
+  const form = useRef<HTMLFormElement>(null);
+  const { system, draft, setDraft, stored, from, shown } = useDraft(props);
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [asked, setAsked] = useState<Asked | null>(null);
+  const set = (change: Partial<EntryDraft>) => {
+    setDraft({ ...draft, ...change });
+    // What was asked about is no longer what is typed.
+    setAsked(null);
+  };
 
   function submit(event: SyntheticEvent): void {
     event.preventDefault();
-    const made = entryOf(draft, predicted, system);
+    const made = entryOf(draft, from, system, stored);
     setProblems(made.ok ? [] : made.problems);
-    if (made.ok) save(made.entry);
+    setAsked(null);
+    if (!made.ok) return;
+    const questions = questionsOf(made.entry, posterior ?? UNMEASURED);
+    if (questions.length === 0) save(made.entry);
+    else setAsked({ entry: made.entry, questions });
   }
 
-  const number = (field: DraftNumber, label: string, hint?: string) => (
-    <Field label={label} hint={hint}>
-      {(fieldId, hintId) => (
-        <input
-          id={fieldId}
-          className="typed-number"
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          aria-describedby={hintId}
-          value={draft[field]}
-          onChange={(event) => set({ [field]: event.currentTarget.value })}
-        />
-      )}
-    </Field>
-  );
+  function correct(): void {
+    const reading = asked?.questions[0]?.reading;
+    setAsked(null);
+    form.current?.querySelector<HTMLInputElement>(`[data-reading="${reading}"] input.typed-number`)?.focus();
+  }
 
+  const unit = unitLabel('mm', system);
+  const number = (field: DraftNumber, label: string) => (
+    <NumberField label={label} value={draft[field]} change={(value) => set({ [field]: value })} />
+  );
+  const bow = (field: DraftBow, label: string, predictedMm: number | null) => (
+    <div data-reading={field}>
+      <NumberField
+        label={label}
+        hint={predictedMm === null ? undefined : LOG_WORDS.predicted(bowText(predictedMm, system))}
+        value={draft[field]}
+        change={(value) => set({ [field]: value })}
+        bow={{ way: draft.ways[field], choose: (way) => set({ ways: { ...draft.ways, [field]: way } }) }}
+      />
+    </div>
+  );
   return (
-    <form className="log-form" aria-labelledby={`${id}-title`} onSubmit={submit} noValidate>
+    <form ref={form} className="log-form" aria-labelledby={`${id}-title`} onSubmit={submit} noValidate>
       <h3 id={`${id}-title`}>{entry ? LOG_WORDS.editTitle(entry.neck) : LOG_WORDS.addTitle}</h3>
       <p className="quiet">{entry ? LOG_WORDS.editIntro : LOG_WORDS.addIntro}</p>
       <div className="log-fields">
-        <Field label={LOG_WORDS.date}>
-          {(fieldId) => (
-            <input
-              id={fieldId}
-              type="date"
-              value={draft.date}
-              onChange={(event) => set({ date: event.currentTarget.value })}
-            />
-          )}
-        </Field>
-        <Field label={LOG_WORDS.neck}>
-          {(fieldId) => (
-            <input
-              id={fieldId}
-              type="text"
-              autoComplete="off"
-              value={draft.neck}
-              onChange={(event) => set({ neck: event.currentTarget.value })}
-            />
-          )}
-        </Field>
-        {!entry && (
-          <Field label={LOG_WORDS.method}>
-            {(fieldId) => (
-              <select
-                id={fieldId}
-                value={draft.method}
-                onChange={(event) => set({ method: event.currentTarget.value as Method })}
-              >
-                {METHODS.map((method) => (
-                  <option key={method} value={method}>
-                    {METHOD_WORDS[method].label}
-                  </option>
-                ))}
-              </select>
-            )}
-          </Field>
-        )}
-        {number('measuredFrettedMm', LOG_WORDS.measuredFretted(unit), bow(shown.predictedFrettedMm))}
-        {number('measuredStrungMm', LOG_WORDS.measuredStrung(unit), bow(shown.predictedStrungMm))}
+        <DateAndNeck draft={draft} set={set} isNew={!entry} />
+        {bow('measuredFrettedMm', LOG_WORDS.measuredFretted(unit), shown.predictedFrettedMm)}
+        {bow('measuredStrungMm', LOG_WORDS.measuredStrung(unit), shown.predictedStrungMm)}
         {!entry && number('days', LOG_WORDS.strungDays)}
         {number('gaugeErrorMm', LOG_WORDS.gaugeError(unit))}
       </div>
+      <CircumstancesFields draft={draft} set={set} />
       <div role="alert">
         {problems.map((problem) => (
           <p key={problem} className="refusal">
@@ -165,14 +116,51 @@ export function EntryForm({ solution, entry, save, cancel }: EntryFormProps) {
           </p>
         ))}
       </div>
-      <div className="button-row">
-        <button type="submit">{entry ? LOG_WORDS.saveChange : LOG_WORDS.save}</button>
-        {entry && (
-          <button type="button" onClick={cancel}>
-            {LOG_WORDS.cancel}
-          </button>
-        )}
-      </div>
+      {asked ? (
+        <Questions questions={asked.questions} system={system} keep={() => save(asked.entry)} correct={correct} />
+      ) : (
+        <div className="button-row">
+          <button type="submit">{entry ? LOG_WORDS.saveChange : LOG_WORDS.save}</button>
+          {entry && (
+            <button type="button" onClick={cancel}>
+              {LOG_WORDS.cancel}
+            </button>
+          )}
+        </div>
+      )}
     </form>
+  );
+}
+
+interface DateAndNeckProps {
+  readonly draft: EntryDraft;
+  readonly set: (change: Partial<EntryDraft>) => void;
+  readonly isNew: boolean;
+}
+
+function DateAndNeck({ draft, set, isNew }: DateAndNeckProps) {
+  return (
+    <>
+      <Field label={LOG_WORDS.date}>
+        {(id) => (
+          <input
+            id={id}
+            type="date"
+            value={draft.date}
+            onChange={(event) => set({ date: event.currentTarget.value })}
+          />
+        )}
+      </Field>
+      <TextField label={LOG_WORDS.neck} value={draft.neck} change={(neck) => set({ neck })} />
+      {isNew && (
+        <ChoiceField
+          label={LOG_WORDS.method}
+          value={draft.method}
+          options={METHODS}
+          nameOf={(method) => METHOD_WORDS[method].label}
+          change={(method) => set({ method })}
+        />
+      )}
+    </>
   );
 }

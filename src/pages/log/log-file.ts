@@ -1,47 +1,67 @@
-/** The log as a CSV file, out and in. */
+/** The log as a CSV file, out and in. A worker reads it. */
+import { transfer } from 'comlink';
+import { useEffect, useState } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
-import { readLog, writeLog } from '../../mechanics/bench-log/csv.ts';
-import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { BYTE_ORDER_MARK } from '../../neck/csv.ts';
-import { sameEntry } from '../../state/bench-log/log-record.ts';
+import type { BroughtIn } from '../../mechanics/bench-log/compare.ts';
+import { writeLog } from '../../mechanics/bench-log/csv.ts';
+import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { MOST_LOG_BYTES } from '../../mechanics/bench-log/read-csv.ts';
 import { offerDownload, pickFile } from '../../kit/files.ts';
-import { inReadersUnits } from '../../speech/log-messages.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
-
-/** Problems that are listed; of more than these the number is told. */
-const MOST_LISTED = 12;
+import { useAnswer, type Asked } from '../../state/answers/use-answer.ts';
 
 export function saveLog(entries: readonly LogEntry[], system: UnitSystem): void {
   offerDownload(LOG_WORDS.fileName, BYTE_ORDER_MARK + writeLog(entries, system), 'text/csv;charset=utf-8');
 }
 
-export type BroughtIn =
-  | { readonly ok: true; readonly fresh: readonly LogEntry[] }
-  | { readonly ok: false; readonly file: string; readonly lines: readonly string[] };
-
-/** Entries of a text that are not in the log yet, or why the file is refused. */
-export function freshEntries(text: string, file: string, known: readonly LogEntry[], system: UnitSystem): BroughtIn {
-  const read = readLog(text);
-  if (!read.ok) {
-    const lines = read.problems.slice(0, MOST_LISTED).map(({ message }) => inReadersUnits(message, system));
-    const more = read.problems.length - lines.length;
-    return { ok: false, file, lines: more > 0 ? [...lines, LOG_WORDS.moreProblems(more)] : lines };
-  }
-  const fresh = read.entries.filter(
-    (entry, at) =>
-      !known.some((other) => sameEntry(other, entry)) &&
-      read.entries.findIndex((other) => sameEntry(other, entry)) === at,
-  );
-  return { ok: true, fresh };
+interface Coming {
+  readonly file: File;
+  readonly count: number;
 }
 
-/** Asks for a file. @returns null when the person thinks better of it */
-export async function bringIn(known: readonly LogEntry[], system: UnitSystem): Promise<BroughtIn | null> {
-  const file = await pickFile('.csv,text/csv');
-  if (!file) return null;
-  try {
-    return freshEntries(await file.text(), file.name, known, system);
-  } catch {
-    return { ok: false, file: file.name, lines: [LOG_WORDS.unreadableFile] };
-  }
+export interface Bringing {
+  /** How far the reading is. */
+  readonly asked: Asked<BroughtIn>;
+  /** Asks for a file. */
+  readonly pick: () => void;
+}
+
+/**
+ * Brings in a file beside the entries that are there.
+ * @param take what is done with it when it has been read
+ */
+export function useBringing(
+  entries: readonly LogEntry[],
+  take: (brought: BroughtIn, fileName: string) => void,
+): Bringing {
+  const [coming, setComing] = useState<Coming | null>(null);
+  const [count, setCount] = useState(0);
+  const key = coming === null ? null : String(coming.count);
+  const asked = useAnswer<BroughtIn>(key, async (api, told) => {
+    const { file } = coming!;
+    if (file.size > MOST_LOG_BYTES) {
+      const problem = { row: null, code: 'file-too-large', bytes: file.size, mostBytes: MOST_LOG_BYTES } as const;
+      return { ok: false, problems: [problem], count: 1 };
+    }
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    return api.bringIn(transfer(bytes, [bytes.buffer]), entries, told);
+  });
+  const { value } = asked;
+  const isDone = coming !== null && value !== null && asked.status === 'done' && asked.key === key;
+  useEffect(() => {
+    if (!isDone) return;
+    take(value, coming.file.name);
+    setComing(null);
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- once for each file that has been read
+  }, [isDone]);
+  return {
+    asked,
+    pick: () =>
+      void pickFile('.csv,.txt,text/csv').then((file) => {
+        if (!file) return;
+        setComing({ file, count });
+        setCount(count + 1);
+      }),
+  };
 }

@@ -64,6 +64,4 @@ export const GERMAN: Catalogue = {
   ...signs,
   ...stops,
   ...uncertainty,
-  SENTENCES: {
-  },
 };

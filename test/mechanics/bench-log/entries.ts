@@ -1,7 +1,9 @@
 /** Entries for the tests: an invented workshop. */
-import { ORDINARY_SCATTER, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
+import { ORDINARY_SCATTER, UNSAID, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 
 export const ENTRY: LogEntry = {
+  ...UNSAID,
+  id: 'bcdfghjklmnpqr',
   date: '2026-02-14',
   neck: 'No. 41, walnut board',
   method: 'press',

@@ -1,30 +1,44 @@
-/** From what is typed to an entry of the log, or to the reasons why not; the log as a file. */
+/** From what is typed to an entry of the log, or to the reasons why not. */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { BYTE_ORDER_MARK } from '../../../src/neck/csv.ts';
-import { writeLog } from '../../../src/mechanics/bench-log/csv.ts';
-import { ORDINARY_SCATTER } from '../../../src/mechanics/bench-log/entry.ts';
-import type { PredictedPart } from '../../../src/mechanics/bench-log/predicted.ts';
-import { draftText, entryOf, type EntryDraft } from '../../../src/pages/log/entry-draft.ts';
-import { freshEntries } from '../../../src/pages/log/log-file.ts';
+import { ORDINARY_SCATTER, UNSAID } from '../../../src/mechanics/bench-log/entry.ts';
+import { contentHash } from '../../../src/mechanics/bench-log/identity.ts';
+import { draftOf, keptOf, storedNumbers } from '../../../src/pages/log/draft-of.ts';
+import { draftText, entryOf, type EntryDraft, type FromBuild } from '../../../src/pages/log/entry-draft.ts';
+import { defaultBuild } from '../../../src/neck/build.ts';
+import { arbitraryEntry } from '../../mechanics/bench-log/arbitrary-entries.ts';
 import { expectNear } from '../../expect-near.ts';
-import { entry } from '../../state/bench-log/entries.ts';
 
-const PREDICTED: PredictedPart = {
+const PREDICTED: FromBuild = {
   predictedFrettedMm: -0.21,
   predictedFrettedFretsMm: -0.21,
   predictedStrungMm: 0.11,
   predictedStrungFretsMm: -0.2,
   biteFactor: 1,
   ...ORDINARY_SCATTER,
+  wood: 'indian-rosewood',
+  kerfMm: 0.58,
+  tangWidthMm: 0.5,
+  studWidthMm: 0.76,
+  spanMm: null,
 };
+const { workshop, wire, blade, instrument, rod, straightedgeOn } = UNSAID;
 const DRAFT: EntryDraft = {
   date: '2026-05-04',
   neck: 'Number 12',
   method: 'press',
-  measuredFrettedMm: '-0.28',
+  measuredFrettedMm: '0.28',
   measuredStrungMm: '',
   gaugeErrorMm: '0.02',
+  humidityPercent: '',
   days: '0',
+  ways: { measuredFrettedMm: 'hump', measuredStrungMm: null },
+  workshop,
+  wire,
+  blade,
+  instrument,
+  rod,
+  straightedgeOn,
 };
 const made = (change: Partial<EntryDraft>, system: 'metric' | 'inch' = 'metric') =>
   entryOf({ ...DRAFT, ...change }, () => PREDICTED, system);
@@ -32,85 +46,150 @@ const problems = (change: Partial<EntryDraft>, system: 'metric' | 'inch' = 'metr
   const result = made(change, system);
   return result.ok ? [] : result.problems;
 };
+const fretted = (measuredFrettedMm: string, way: 'hump' | 'hollow' | null, system: 'metric' | 'inch' = 'metric') =>
+  made(
+    {
+      measuredFrettedMm,
+      ways: { measuredFrettedMm: way, measuredStrungMm: null },
+      ...(system === 'inch' ? { gaugeErrorMm: '0.001' } : {}),
+    },
+    system,
+  );
 
 describe('an entry that is typed', () => {
   test('keeps what was predicted for what was measured, and nothing for what was not', () => {
-    const result = made({});
-    expect(result).toMatchObject({
+    expect(made({})).toMatchObject({
       ok: true,
-      entry: { measuredFrettedMm: -0.28, predictedFrettedMm: -0.21, measuredStrungMm: null, predictedStrungMm: null },
+      entry: {
+        measuredFrettedMm: -0.28,
+        predictedFrettedMm: -0.21,
+        measuredStrungMm: null,
+        predictedStrungMm: null,
+        kerfMm: 0.58,
+        wood: 'indian-rosewood',
+        rod: 'slack',
+        strungDays: null,
+      },
     });
   });
 
-  test('takes a true minus, a comma, a unit of its own, and inches', () => {
-    const fretted = (text: string, system: 'metric' | 'inch' = 'metric') => {
-      const result = made({ measuredFrettedMm: text, ...(system === 'inch' ? { gaugeErrorMm: '0.001' } : {}) }, system);
+  test('keeps a prediction to a millionth: a nanometre', () => {
+    const result = entryOf(DRAFT, () => ({ ...PREDICTED, predictedFrettedMm: -0.21234567891 }), 'metric');
+    expect(result.ok && result.entry.predictedFrettedMm).toBe(-0.212346);
+  });
+
+  test('takes a comma, a unit of its own, and inches', () => {
+    const relief = (...given: Parameters<typeof fretted>) => {
+      const result = fretted(...given);
       if (!result.ok) throw new Error(result.problems.join(' '));
       return result.entry.measuredFrettedMm!;
     };
-    expect(fretted('−0,28')).toBe(-0.28);
-    expectNear(fretted('-11 thou'), -0.2794, 1e-9, '1 in = 25.4 mm exactly');
-    expectNear(fretted('-0.011', 'inch'), -0.2794, 1e-9, '1 in = 25.4 mm exactly');
+    expect(relief('0,28', 'hump')).toBe(-0.28);
+    expectNear(relief('11 thou', 'hump'), -0.2794, 1e-9, '1 in = 25.4 mm exactly');
+    expectNear(relief('0.011', 'hollow', 'inch'), 0.2794, 1e-9, '1 in = 25.4 mm exactly');
+    expect(relief('0', null)).toBe(0);
   });
 
   test('asks for the days since stringing at which a strung neck was measured', () => {
     const days: number[] = [];
-    entryOf({ ...DRAFT, measuredStrungMm: '0.1', days: '14' }, (at) => (days.push(at), PREDICTED), 'metric');
+    const strung = { ...DRAFT, measuredStrungMm: '0.1', ways: { ...DRAFT.ways, measuredStrungMm: 'hollow' } } as const;
+    const result = entryOf({ ...strung, days: '14' }, (at) => (days.push(at), PREDICTED), 'metric');
     expect(days).toEqual([14]);
-    expect(problems({ measuredStrungMm: '0.1', days: '' }).join(' ')).toMatch(/days since it was strung is empty/);
+    expect(result.ok && result.entry.strungDays).toBe(14);
+    expect(problems({ ...strung, days: '' }).join(' ')).toMatch(/days since it was strung is empty/);
   });
 
   test.each([
     [
       'no number',
       { measuredFrettedMm: 'a hair' },
-      /“a hair” is no number for measured with frets in: it takes −5 to 5/,
+      /“a hair” is not a number for measured with frets in: it takes 0 to 5/,
     ],
-    ['far too much', { measuredFrettedMm: '7' }, /7\.00\u00a0mm for measured with frets in: it takes −5 to 5/],
+    ['far too much', { measuredFrettedMm: '7' }, /7\.00\u00a0mm for measured with frets in: it takes 0 to 5/],
     ['no gauge error', { gaugeErrorMm: '' }, /is empty; it takes 0\.001 to 0\.5/],
     ['nothing measured', { measuredFrettedMm: '' }, /nothing was measured/],
     ['no day', { date: '' }, /takes a day/],
-    ['no name', { neck: ' ' }, /no name/],
+    ['no name', { neck: ' ' }, /needs a name/],
   ])('is refused with the reason: %s', (_why, change, message) => {
     expect(problems(change).join(' ')).toMatch(message);
   });
 
   test('says ranges in inches to whoever reads inches', () => {
     expect(problems({ measuredFrettedMm: '1', gaugeErrorMm: '0.001' }, 'inch').join(' ')).toMatch(
-      /1\.0000\u00a0in .*−0\.1968 to 0\.1968\u00a0in/,
+      /1\.0000\u00a0in .*0 to 0\.1968\u00a0in/,
     );
-  });
-
-  test('goes back into the form as it was typed', () => {
-    expect([draftText('measuredFrettedMm', -0.28, 'metric'), draftText('measuredStrungMm', null, 'metric')]).toEqual([
-      '−0.28',
-      '',
-    ]);
   });
 });
 
-describe('the log as a file', () => {
-  test('comes back from a file with the mark that spreadsheets want', () => {
-    const file = BYTE_ORDER_MARK + writeLog([entry('A'), entry('Ä, second')]);
-    expect(freshEntries(file, 'log.csv', [], 'metric')).toEqual({ ok: true, fresh: [entry('A'), entry('Ä, second')] });
+describe('hump or hollow', () => {
+  test('is asked for, and a sign is taken for neither', () => {
+    expect(problems({ ways: { measuredFrettedMm: null, measuredStrungMm: null } })).toEqual([
+      'measured with frets in: 0.28\u00a0mm: is it a hump or a hollow?',
+    ]);
+    for (const sign of ['-', '−', '+', '–']) {
+      const result = fretted(`${sign}0.14`, 'hump');
+      expect(result.ok ? [] : result.problems).toEqual([
+        'measured with frets in: Choose hump or hollow; the size takes no sign.',
+      ]);
+    }
   });
 
-  test('brings in only what is not there yet', () => {
-    const file = writeLog([entry('A'), entry('B'), entry('B')]);
-    expect(freshEntries(file, 'log.csv', [entry('A')], 'metric')).toEqual({ ok: true, fresh: [entry('B')] });
+  test('whatever is typed, a hump never becomes relief nor a hollow a back-bow (seed 1408)', () => {
+    const sign = fc.constantFrom('', '', '-', '+', '−', '–', '- ', '--', '±');
+    const number = fc.oneof(
+      fc.integer({ min: 0, max: 500 }).map((hundredths) => (hundredths / 100).toFixed(2)),
+      fc.constantFrom('.14', ',14', '0,14', '14', '1e-1', '0.14 mm', '11 thou', '1/64"', '-0', ''),
+      fc.string({ maxLength: 6 }),
+    );
+    let kept = 0;
+    fc.assert(
+      fc.property(
+        sign,
+        number,
+        fc.constantFrom('hump' as const, 'hollow' as const, null),
+        fc.constantFrom('metric' as const, 'inch' as const),
+        (before, text, way, system) => {
+          const result = fretted(before + text, way, system);
+          if (!result.ok) return;
+          kept += 1;
+          const relief = result.entry.measuredFrettedMm!;
+          const sign = { hump: -1, hollow: 1 };
+          expect([0, way === null ? 0 : sign[way]]).toContain(Math.sign(relief) + 0);
+          expect(before).toBe('');
+        },
+      ),
+      { seed: 1408, numRuns: 3000 },
+    );
+    expect(kept).toBeGreaterThan(100);
+  });
+});
+
+describe('an entry that is changed', () => {
+  test('goes into the form as it was typed', () => {
+    expect(draftText('measuredFrettedMm', -0.28, 'metric')).toBe('0.28');
+    expect(draftText('measuredStrungMm', null, 'metric')).toBe('');
   });
 
-  test('is refused row by row, and not at endless length', () => {
-    const rows = Array.from({ length: 30 }, () => '2026-13-01,A,press,-0.2,0.02,-0.2');
-    const text = [
-      'date,neck,method,measured with frets in (mm),gauge error (mm),predicted with frets in (mm)',
-      ...rows,
-    ];
-    const refused = freshEntries(text.join('\n'), 'log.csv', [], 'metric');
-    expect(refused).toMatchObject({ ok: false, file: 'log.csv' });
-    const lines = refused.ok ? [] : refused.lines;
-    expect(lines).toHaveLength(13);
-    expect(lines[0]).toMatch(/^Row 2: date is “2026-13-01”/);
-    expect(lines.at(-1)).toBe('and 18 more');
+  test('and comes out as it was where nothing was touched, in either unit (seed 1409)', () => {
+    fc.assert(
+      fc.property(arbitraryEntry, fc.constantFrom('metric' as const, 'inch' as const), (entry, system) => {
+        const draft = draftOf(defaultBuild(), entry, undefined, system);
+        const result = entryOf(draft, () => keptOf(entry), system, storedNumbers(entry));
+        if (!result.ok) throw new Error(result.problems.join(' '));
+        // Texts lose the spaces around them, and what was not measured its prediction.
+        const expected = {
+          ...entry,
+          ...Object.fromEntries(
+            (['neck', 'wire', 'blade', 'workshop', 'instrument'] as const).map((id) => [id, entry[id].trim()]),
+          ),
+          ...(entry.measuredFrettedMm === null ? { predictedFrettedMm: null, predictedFrettedFretsMm: null } : {}),
+          ...(entry.measuredStrungMm === null
+            ? { predictedStrungMm: null, predictedStrungFretsMm: null, strungDays: null }
+            : { strungDays: entry.strungDays ?? 0 }),
+        };
+        expect(contentHash(result.entry)).toBe(contentHash(expected));
+      }),
+      { seed: 1409, numRuns: 500 },
+    );
   });
 });

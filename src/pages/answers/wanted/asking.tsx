@@ -5,9 +5,12 @@ import { useBackbow } from '../../../state/store.ts';
 import { failureText } from '../../../speech/failures.ts';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
-type AskingProps = Pick<Asked<unknown>, 'status' | 'failure' | 'progress' | 'giveUp' | 'askAgain'>;
+interface AskingProps extends Pick<Asked<unknown>, 'status' | 'failure' | 'progress' | 'giveUp' | 'askAgain'> {
+  /** What it says while it works. */
+  readonly working?: string | undefined;
+}
 
-export function Asking({ status, failure, progress, giveUp, askAgain }: AskingProps) {
+export function Asking({ working, status, failure, progress, giveUp, askAgain }: AskingProps) {
   const button = useRef<HTMLButtonElement>(null);
   const hadFocus = useRef(false);
   const system = useBackbow((state) => state.unitSystem);
@@ -21,7 +24,7 @@ export function Asking({ status, failure, progress, giveUp, askAgain }: AskingPr
     <output className="asking">
       <span>
         {isWorking
-          ? WANTED_WORDS.working
+          ? (working ?? WANTED_WORDS.working)
           : failure
             ? WANTED_WORDS.failed(failureText(failure, system))
             : WANTED_WORDS.givenUp}

@@ -117,7 +117,7 @@ export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
     practice: (good, all, rows) => `${good} von ${all} Aussagen in ${rows} Zeilen treffen zu.`,
   },
   noNecks:
-    'Noch keine: Hinter den Zahlen steht kein gemessener Hals. Dass die Gleichungen richtig gelöst sind, sagt nicht, dass es die richtigen Gleichungen sind; Ihr Messbuch ist der Ort, wo sich das zeigt.',
+    'Noch keine: Hinter den Zahlen steht kein gemessener Hals. Dass die Gleichungen richtig gelöst sind, sagt nicht, dass es die richtigen Gleichungen sind; Ihr Messprotokoll ist der Ort, wo sich das zeigt.',
   disagreements: 'Was nicht so herauskommt, wie die Quelle sagt',
   noDisagreements: 'Alles kommt innerhalb der Toleranzen so heraus, wie die Quellen sagen.',
   columns: {

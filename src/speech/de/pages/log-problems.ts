@@ -16,8 +16,7 @@ export const LOG_PROBLEM_WORDS: typeof english.LOG_PROBLEM_WORDS = {
   'no-number': (column, value, range) => `„${column}“ ist „${value}“; möglich ist eine Zahl, ${range}.`,
   'out-of-range': (column, value, range) => `„${column}“ ist ${value}; möglich ist ${range}.`,
   empty: (column, range) => `„${column}“ ist leer; möglich ist ${range}.`,
-  'nothing-measured': (fretted, strung) =>
-    `Nichts ist gemessen: Nötig ist „${fretted}“, „${strung}“ oder beides.`,
+  'nothing-measured': (fretted, strung) => `Nichts ist gemessen: Nötig ist „${fretted}“, „${strung}“ oder beides.`,
   'needed-with': (column, other) => `„${column}“ fehlt; mit „${other}“ ist es nötig.`,
   'file-empty': 'Die Datei ist leer.',
   'file-too-large': (size, most) => `Die Datei hat ${size}; ein Messprotokoll hat höchstens ${most}.`,

@@ -26,7 +26,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     title: 'Was zu erwarten ist, und was gemessen wurde',
     caption: 'Erwartete und gemessene Biegung in jedem Zustand',
     note: (from, to) =>
-      `Die Halskrümmung wird unter einem Lineal auf den Bünden ${from} und ${to} gemessen, wo sie am größten ist. Rückkrümmung ist ein Buckel, Halskrümmung eine Mulde. Schreiben Sie auf, was die Fühlerlehre zeigt: Nach diesen Zahlen fragt das Messbuch.`,
+      `Die Halskrümmung wird unter einem Lineal auf den Bünden ${from} und ${to} gemessen, wo sie am größten ist. Rückkrümmung ist ein Buckel, Halskrümmung eine Mulde. Schreiben Sie auf, was die Fühlerlehre zeigt: Nach diesen Zahlen fragt das Messprotokoll.`,
     state: 'Zustand',
     predicted: 'Vorhergesagt',
     band: 'Spanne, 5 bis 95 %',
@@ -48,7 +48,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     bandFrom: (drivers) =>
       `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Was die Spanne am meisten ausmacht: ${drivers}.`,
     fromLog: (necks) =>
-      `Die Spannen sind durch das Messbuch dieser Werkstatt schmaler (${necks === 1 ? 'ein gemessener Hals' : `${necks} gemessene Hälse`}). Das Messbuch reist nicht mit dem Hals: Anderswo geöffnet, hat er breitere Spannen.`,
+      `Die Spannen sind durch das Messprotokoll dieser Werkstatt schmaler (${necks === 1 ? 'ein gemessener Hals' : `${necks} gemessene Hälse`}). Das Messprotokoll reist nicht mit dem Hals: Anderswo geöffnet, hat er breitere Spannen.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
       reached: (percent, turns, way) =>

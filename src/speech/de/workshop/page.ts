@@ -99,6 +99,14 @@ export const BOW_MEANING: typeof bow.BOW_MEANING = {
   flat: 'weder Buckel noch Mulde',
 };
 
+export const BOW_ENTRY_WORDS: typeof bow.BOW_ENTRY_WORDS = {
+  hump: 'Buckel',
+  hollow: 'Mulde',
+  wayOf: (what) => `${what}: Buckel oder Mulde`,
+  whichWay: (size) => `${size}: Ist es ein Buckel oder eine Mulde?`,
+  noSign: 'Wählen Sie Buckel oder Mulde; das Maß hat kein Vorzeichen.',
+};
+
 export const OFFLINE_WORDS: typeof offline.OFFLINE_WORDS = {
   title: 'Neue Fassung',
   waiting:

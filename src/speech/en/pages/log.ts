@@ -20,7 +20,7 @@ export const LOG_WORDS = words('LOG_WORDS', {
     `${count === 1 ? 'One entry is' : `${count} entries are`} of a kind that this release cannot read. They are left where they are.`,
   entries: 'The necks measured',
   empty: 'No neck has been measured yet.',
-  caption: 'Measured necks, the oldest first',
+  caption: 'Measured necks, the newest first',
   date: 'Date',
   neck: 'Neck',
   method: 'Seating',
@@ -36,7 +36,7 @@ export const LOG_WORDS = words('LOG_WORDS', {
   addTitle: 'Enter the neck on the bench',
   editTitle: (neck: string) => `Change the entry of ${neck}`,
   addIntro:
-    'The name, the seating and the prediction come from the build in hand. Lay the straightedge from fret 1 to the body joint; a hollow counts plus, a hump (back-bow) minus. Leave empty what you did not measure.',
+    'The name, the seating and the prediction come from the build in hand. Lay the straightedge from fret 1 to the body joint, choose hump (back-bow) or hollow, and enter how much. Leave empty what you did not measure.',
   editIntro: 'The prediction stays the one of the day on which it was entered.',
   measuredFretted: (unit: string) => `Measured with frets in, no strings, ${unit}`,
   measuredStrung: (unit: string) => `Measured strung, rod neutral, ${unit}`,
@@ -47,13 +47,16 @@ export const LOG_WORDS = words('LOG_WORDS', {
   save: 'Enter it',
   saveChange: 'Keep the change',
   cancel: 'Leave it',
-  notNumber: (text: string, field: string, range: string) => `“${text}” is no number for ${field}: it takes ${range}.`,
+  notNumber: (text: string, field: string, range: string) =>
+    `“${text}” is not a number for ${field}: it takes ${range}.`,
   outOfRange: (text: string, field: string, range: string) => `${text} for ${field}: it takes ${range}.`,
   range: (low: string, high: string) => `${low} to ${high}`,
+  inField: (field: string, sentence: string) => `${field}: ${sentence}`,
   fields: {
     measuredFrettedMm: 'measured with frets in',
     measuredStrungMm: 'measured strung',
     gaugeErrorMm: 'error of straightedge and feelers',
+    humidityPercent: 'humidity',
     days: 'days since it was strung',
   },
   needsNumber: (field: string, range: string) => `${field} is empty; it takes ${range}.`,
@@ -62,7 +65,31 @@ export const LOG_WORDS = words('LOG_WORDS', {
   removed: (neck: string) => `The entry of ${neck} is deleted.`,
   undo: 'Undo',
   undone: 'The log is as it was.',
-  alreadyThere: 'That entry is in the log already.',
+  circumstances: 'Tools and conditions',
+  circumstance: {
+    workshop: 'Workshop',
+    wire: 'Wire',
+    blade: 'Blade',
+    instrument: 'Straightedge and feelers',
+    rod: 'Rod',
+    straightedgeOn: 'Straightedge on',
+    humidity: 'Humidity of the air, %',
+  },
+  rodStates: { slack: 'slack', snug: 'snug' },
+  straightedgeOn: { frets: 'the frets', board: 'the board' },
+  snugSaysNothing:
+    'The prediction is that of a slack rod: a neck measured with the rod snug is kept, and says nothing of the bite.',
+  askTitle: 'Far from what was predicted',
+  askHarder: (bow: string, reading: string, times: string, predicted: string) =>
+    `${bow}, ${reading}? That would be a bite ${times} times as hard as predicted; predicted: ${predicted}.`,
+  askSofter: (bow: string, reading: string, times: string, predicted: string) =>
+    `${bow}, ${reading}? That would be a bite only ${times} times as hard as predicted; predicted: ${predicted}.`,
+  askNoBite: (bow: string, reading: string, predicted: string) =>
+    `${bow}, ${reading}? No bite leads there; predicted: ${predicted}. Are hump and hollow mixed up?`,
+  askWithoutBite: (bow: string, reading: string, predicted: string) =>
+    `${bow}, ${reading}? That is far from what was predicted: ${predicted}.`,
+  askKeep: 'It is right: enter it',
+  askCorrect: 'Correct it',
   importFile: 'Bring in a CSV file …',
   exportFile: 'Save as CSV',
   fileName: 'bench-log.csv',
@@ -70,15 +97,36 @@ export const LOG_WORDS = words('LOG_WORDS', {
     count === 0
       ? 'Nothing was added: every entry of the file is in the log already.'
       : `${count === 1 ? 'One entry was' : `${count} entries were`} added.`,
+  fileReading: 'The file is being read.',
+  otherwise: (count: number) =>
+    count === 1
+      ? 'One entry of the file says something else than the same entry of the log, which is as it was.'
+      : `${count} entries of the file say something else than the same entries of the log, which are as they were.`,
+  takeTheirs: (count: number) => (count === 1 ? 'Take the one of the file' : `Take the ${count} of the file`),
+  tookTheirs: (count: number) =>
+    count === 1 ? 'One entry is now that of the file.' : `${count} entries are now those of the file.`,
+  showMore: (count: number, all: number) => `Show ${count} more of ${all}`,
   notImported: (file: string) => `“${file}” was not brought in; the log is as it was:`,
-  unreadableFile: 'The file could not be read.',
-  moreProblems: (count: number) => `and ${count} more`,
   biteTitle: 'How hard your studs bite',
   biteNone:
     'No measured neck says anything of it yet. Before any measurement the studs may bite half or twice as hard as assumed.',
   biteSays: (necks: number, factor: string, low: string, high: string) =>
-    `After ${necks === 1 ? 'one neck' : `${necks} necks`}: ${factor} times as hard as assumed; between ${low} and ${high} with 90 %.`,
-  gluedOnly: 'A neck that was only glued says nothing of the bite: its frets do not wedge.',
+    `After ${necks === 1 ? 'one neck' : `${necks} necks`}: ${factor} times as hard as assumed; 90 % sure: ${low} to ${high}.`,
+  saysNothing:
+    'A neck that was only glued says nothing of the bite, because its frets do not wedge; nor does one measured with the rod snug.',
+  posteriorWorking: 'The log is being worked through.',
+  doubts: {
+    tooSoft:
+      'The log gives no answer: by these necks the studs bite less than a tenth as hard as assumed, which is beyond what is considered. Check the entries, above all hump and hollow.',
+    tooHard:
+      'The log gives no answer: by these necks the studs bite more than ten times as hard as assumed, which is beyond what is considered. Check the entries, above all hump and hollow.',
+    identical: (entries: number, necks: number) =>
+      `Caution: ${entries} of ${necks} entries share exactly the same numbers. If one neck was entered several times, the band is too narrow: delete the doubles.`,
+    unexplained: (entries: number) =>
+      `Caution: ${entries === 1 ? 'one entry' : `${entries} entries`} cannot come from any bite. Check hump and hollow there.`,
+    contradicting:
+      'Caution: the necks contradict each other by more than their scatter. They may be of different wires or blades, or one of them was misread; the band is narrower than they justify.',
+  },
   picture: (low: string, high: string) =>
     `Two curves over the bite factor: before any measurement wide, from 0.52 to 1.93; after the log from ${low} to ${high}.`,
   before: 'before',

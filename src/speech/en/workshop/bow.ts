@@ -15,3 +15,12 @@ export const BOW_MEANING: Readonly<Record<BowKind, string>> = words('BOW_MEANING
   relief: 'a hollow',
   flat: 'no hump, no hollow',
 });
+
+/** A bow that is entered: which way, then how much. */
+export const BOW_ENTRY_WORDS = words('BOW_ENTRY_WORDS', {
+  hump: 'hump',
+  hollow: 'hollow',
+  wayOf: (what: string) => `${what}: hump or hollow`,
+  whichWay: (size: string) => `${size}: is it a hump or a hollow?`,
+  noSign: 'Choose hump or hollow; the size takes no sign.',
+});

@@ -1,0 +1,96 @@
+/** The draft that a form begins with, and what an entry takes from the build in hand. */
+import type { UnitSystem } from '../../neck/units.ts';
+import type { Build } from '../../neck/build.ts';
+import { UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
+import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
+import { isoDate } from '../papers/date.ts';
+import {
+  draftText,
+  NOTHING_STORED,
+  USUAL_GAUGE_ERROR_MM,
+  waysOf,
+  type EntryDraft,
+  type FromBuild,
+  type StoredNumbers,
+} from './entry-draft.ts';
+
+/** The numbers that an entry has; of a new one only the usual error of the gauge. */
+export function storedNumbers(entry: LogEntry | null): StoredNumbers {
+  if (!entry) return { ...NOTHING_STORED, gaugeErrorMm: USUAL_GAUGE_ERROR_MM, days: 0 };
+  const { measuredFrettedMm, measuredStrungMm, gaugeErrorMm, humidityPercent, strungDays } = entry;
+  return { measuredFrettedMm, measuredStrungMm, gaugeErrorMm, humidityPercent, days: strungDays ?? 0 };
+}
+
+/** @param last the entry before: workshop and feelers are mostly the same again */
+export function draftOf(
+  build: Build,
+  entry: LogEntry | null,
+  last: LogEntry | undefined,
+  system: UnitSystem,
+): EntryDraft {
+  const stored = storedNumbers(entry);
+  const text = (id: keyof StoredNumbers) => draftText(id, stored[id], system);
+  const { workshop, wire, blade, instrument, rod, straightedgeOn } = entry ?? {
+    ...UNSAID,
+    workshop: last?.workshop ?? '',
+    instrument: last?.instrument ?? '',
+  };
+  return {
+    date: entry?.date ?? isoDate(new Date()),
+    neck: entry?.neck ?? build.name,
+    method: entry?.method ?? build.method,
+    measuredFrettedMm: text('measuredFrettedMm'),
+    measuredStrungMm: text('measuredStrungMm'),
+    gaugeErrorMm: text('gaugeErrorMm'),
+    humidityPercent: text('humidityPercent'),
+    days: text('days'),
+    ways: waysOf(entry),
+    workshop,
+    wire,
+    blade,
+    instrument,
+    rod,
+    straightedgeOn,
+  };
+}
+
+/** What an entry that is changed keeps: the prediction of its day, and the neck it was taken on. */
+export function keptOf(entry: LogEntry): FromBuild {
+  const {
+    predictedFrettedMm,
+    predictedFrettedFretsMm,
+    predictedStrungMm,
+    predictedStrungFretsMm,
+    biteFactor,
+    fretShift,
+    fretScatter,
+    stringScatter,
+    scatterCorrelation,
+    wood,
+    kerfMm,
+    tangWidthMm,
+    studWidthMm,
+    spanMm,
+  } = entry;
+  return {
+    predictedFrettedMm,
+    predictedFrettedFretsMm,
+    predictedStrungMm,
+    predictedStrungFretsMm,
+    biteFactor,
+    fretShift,
+    fretScatter,
+    stringScatter,
+    scatterCorrelation,
+    wood,
+    kerfMm,
+    tangWidthMm,
+    studWidthMm,
+    spanMm,
+  };
+}
+
+export function fromBuild(build: Build, predicted: PredictedPart): FromBuild {
+  const { boardWood, kerfMm, tangWidthMm, studWidthMm } = build;
+  return { ...predicted, wood: boardWood, kerfMm, tangWidthMm, studWidthMm, spanMm: null };
+}
