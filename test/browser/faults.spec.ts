@@ -171,7 +171,7 @@ describe('the graphics', () => {
       },
     });
     await predicted(app);
-    await app.page.getByText('This browser offers no WebGL 2').waitFor();
+    await app.page.getByText('This browser offers no WebGL, so the neck cannot be drawn').waitFor();
     const [number, drawn] = [await fretted(app), await line(app)];
     expect(Number.parseFloat(number)).toBeGreaterThan(0);
     await pressKerf(app);

@@ -10,11 +10,15 @@ import { differingPixels, shareUnlike, withBrowser, type App } from './harness.t
 
 /** A page with a red quarter drawn by WebGL under a note, and buttons that change it or go wrong. */
 const PAGE = `<!doctype html><html lang="en"><title>page</title>
-<style>body { margin: 0; background: rgb(240, 230, 220) } canvas { display: block } p { position: absolute; top: 0 }</style>
+<link rel="stylesheet" href="page.css">
 <canvas width="200" height="200"></canvas><p>A note that lies over the picture</p>
 <button id="draw">draw</button><button id="predict">predict</button><button id="wrong">wrong</button>
-<script>
-  const gl = document.querySelector('canvas').getContext('webgl2');
+<script src="page.js"></script>`;
+
+/** In files of their own, as the policy of the server asks for. */
+const STYLE = `body { margin: 0; background: rgb(240, 230, 220) } canvas { display: block } p { position: absolute; top: 0 }`;
+
+const SCRIPT = `  const gl = document.querySelector('canvas').getContext('webgl2');
   let size = 100;
   window.backbow = { frames: 0, predictionVersion: 1 };
   function draw() {
@@ -36,10 +40,12 @@ const PAGE = `<!doctype html><html lang="en"><title>page</title>
     fetch('http://elsewhere.invalid/').catch(() => undefined);
     setTimeout(() => { throw new Error('not caught'); });
   };
-</script>`;
+`;
 
 const folder = mkdtempSync(join(tmpdir(), 'backbow-'));
 writeFileSync(join(folder, 'index.html'), PAGE);
+writeFileSync(join(folder, 'page.css'), STYLE);
+writeFileSync(join(folder, 'page.js'), SCRIPT);
 writeFileSync(join(folder, 'favicon.ico'), '');
 const openApp = withBrowser(folder);
 
@@ -75,10 +81,18 @@ test('it notes errors, missing files and requests to other hosts', async () => {
   // They come in any order.
   for (const trouble of [
     /uncaught: not caught/,
-    /request failed: http:\/\/elsewhere\.invalid\//,
+    /Connecting to 'http:\/\/elsewhere\.invalid\/' violates/,
     /console: said so/,
     /answer 404: .*missing\.json/,
+  ])
+    await expect.poll(() => app.troubles.join('\n'), { timeout: 20_000 }).toMatch(trouble);
+  // The policy stops what a script asks for; a link is followed, and noticed.
+  await app.page.evaluate(() => {
+    location.href = 'http://elsewhere.invalid/';
+  });
+  for (const trouble of [
     /request to another host: http:\/\/elsewhere\.invalid\//,
+    /request failed: http:\/\/elsewhere\.invalid\//,
   ])
     await expect.poll(() => app.troubles.join('\n'), { timeout: 20_000 }).toMatch(trouble);
 });

@@ -99,7 +99,7 @@ describe('a project file', () => {
     const before = await figure(app, 'fretted');
     const bad = { ...defaultBuild(), kerfMm: 7, name: '<img src=x onerror=alert(1)>' };
     const cases: [string, string, RegExp][] = [
-      ['range.json', writeProject(bad), /Kerf.*7.*0\.3 to 1\.2 mm/],
+      ['range.json', writeProject(bad), /Kerf.*7.*0\.3 to 1\.2\smm/],
       ['broken.json', '{"format":', /not JSON/],
       ['other.json', '{"format":"something else"}', /not a project file/],
       ['newer.json', '{"format":"backbow project","version":99,"build":{}}', /version 99/],

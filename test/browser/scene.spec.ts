@@ -312,7 +312,7 @@ test('a lost context says so and comes back', async () => {
   await app.settle();
   const said = await app.page.evaluate(() => window.scene.callbacks.unavailable);
   expect(said).toHaveLength(2);
-  expect(said[0]).toContain('interrupted');
+  expect(said[0]).toBe('contextLost');
   expect(differingPixels(await picture(app), before)).toBe(0);
 });
 

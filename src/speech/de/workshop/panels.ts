@@ -122,7 +122,6 @@ export const PICTURE_WORDS: typeof english.PICTURE_WORDS = {
   loading: 'Das Bild wird vorbereitet.',
   unavailable: 'Das Bild lässt sich hier nicht zeichnen',
   unavailableWhy: (reason) => `${reason} Zahlen, Linie und Tabelle gehen trotzdem.`,
-  noWebGl: 'Dieser Browser bietet kein WebGL 2.',
   broke: 'Das Zeichnen ist abgebrochen.',
   retry: 'Neu zeichnen',
   description: (name, view, state, bow, method, shown) => `${name}, ${view}; ${method}, ${state}: ${bow}; ${shown}.`,

@@ -120,7 +120,6 @@ export const PICTURE_WORDS = words('PICTURE_WORDS', {
   loading: 'The picture is being prepared.',
   unavailable: 'The picture cannot be drawn here',
   unavailableWhy: (reason: string) => `${reason} The numbers, the chart and the table work all the same.`,
-  noWebGl: 'This browser offers no WebGL 2.',
   broke: 'The picture broke off.',
   retry: 'Draw it again',
   straight: (reason: string) => `Drawn without its bow, which could not be computed: ${reason}.`,
