@@ -2,7 +2,7 @@
 import type { Build } from '../neck/build.ts';
 import { glueById } from '../neck/glues.ts';
 import { glueNeeded } from '../fretwork/glue.ts';
-import { fretworkSteps, type StepId } from '../fretwork/plan/steps.ts';
+import { fretworkSteps, type Step } from '../fretwork/plan/steps.ts';
 import type { Method, Moment, Prediction } from '../mechanics/prediction-types.ts';
 import { describeLine, lineAt, momentShares } from '../mechanics/states.ts';
 import { bandAt } from '../mechanics/uncertainty/band-at.ts';
@@ -57,7 +57,7 @@ export interface NeckNumbers {
   readonly boardThicknessMm: number;
   readonly glueReachPercent: number;
   readonly glueMm3: number;
-  readonly steps: readonly { readonly id: StepId; readonly title: string }[];
+  readonly steps: readonly Pick<Step, 'id' | 'title'>[];
   readonly seatingOrder: Build['seatingOrder'];
   /** From the frets to the strings, days. */
   readonly waitDays: number;

@@ -1,4 +1,5 @@
 /** What differs between the necks, number by number, and why. */
+import { stepTitle } from '../../speech/steps.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { NeckNumbers } from '../../verdict/compared-numbers.ts';
 import { bandText, differenceRows, isSame, type Cell, type Row } from './rows.ts';
@@ -66,13 +67,13 @@ function StepLists({ labels, necks }: Pick<DifferenceTableProps, 'labels' | 'nec
           <section key={labels[index]} aria-label={labels[index]}>
             <h4>{labels[index]}</h4>
             <ol className="compare-steps">
-              {steps.map(({ id, title }) => (
-                <li key={id}>
-                  {isInAll(id) ? (
-                    title
+              {steps.map((step) => (
+                <li key={step.id}>
+                  {isInAll(step.id) ? (
+                    stepTitle(step)
                   ) : (
                     <>
-                      <b>{title}</b> ({COMPARE_WORDS.onlyHere})
+                      <b>{stepTitle(step)}</b> ({COMPARE_WORDS.onlyHere})
                     </>
                   )}
                 </li>

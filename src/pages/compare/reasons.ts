@@ -1,4 +1,5 @@
 /** Why a neck differs from the first one, in words made from the numbers of both. */
+import { stepTitle } from '../../speech/steps.ts';
 import { withinSentence } from '../../speech/language.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
@@ -151,7 +152,7 @@ function titlesBeyond(one: NeckNumbers, other: NeckNumbers): string {
   const ids = new Set(other.steps.map(({ id }) => id));
   return one.steps
     .filter(({ id }) => !ids.has(id))
-    .map(({ title }) => withinSentence(title))
+    .map((step) => withinSentence(stepTitle(step)))
     .join(', ');
 }
 

@@ -4,7 +4,7 @@ import type { Check } from '../../../fretwork/checks/check-types.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { useReveal } from '../controls/reveal-store.ts';
-import { checkNumbers, checkReason, checkRemedy, labelOf } from '../../../speech/checks.ts';
+import { checkNumbers, checkReason, checkRemedy, checkTitle, labelOf } from '../../../speech/checks.ts';
 import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { checksOf } from '../../../verdict/checks.ts';
 import { NotComputed } from '../not-computed.tsx';
@@ -12,14 +12,29 @@ import { SOLVER_WORDS } from '../../../speech/en/workshop/solver.ts';
 import { SpokenStops } from './spoken-stops.tsx';
 import './checks.css';
 
-function CheckItem({ check, system }: { readonly check: Check; readonly system: UnitSystem }) {
+/** @param brief its title alone, which keeps to one line while a slider moves */
+function CheckItem({
+  check,
+  system,
+  brief,
+}: {
+  readonly check: Check;
+  readonly system: UnitSystem;
+  readonly brief: boolean;
+}) {
   const reveal = useReveal((state) => state.reveal);
   const numbers = checkNumbers(check, system);
   return (
     <li className={`check check-${check.severity}`} data-check={check.code}>
       <strong>{CHECK_WORDS.severities[check.severity]}</strong>
       <p>
-        {checkReason(check)} <span className="quiet">{checkRemedy(check)}</span>
+        {brief ? (
+          `${checkTitle(check)}.`
+        ) : (
+          <>
+            {checkReason(check)} <span className="quiet">{checkRemedy(check)}</span>
+          </>
+        )}
         {numbers !== '' && <span className="check-facts"> {numbers}</span>}
       </p>
       <button type="button" className="link" onClick={() => reveal(check.parameter)}>
@@ -47,7 +62,7 @@ export function ChecksList() {
     <section className="checks" aria-label={CHECK_WORDS.title} data-all={all || undefined}>
       <ul>
         {shown.map((check, index) => (
-          <CheckItem key={`${check.code} ${index}`} check={check} system={system} />
+          <CheckItem key={`${check.code} ${index}`} check={check} system={system} brief={!all} />
         ))}
         {serious === 0 && !all && <li className="check check-none">{CHECK_WORDS.none}</li>}
       </ul>
