@@ -6,7 +6,7 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   action: 'Vergleichen …',
   open: 'Sie vergleichen',
   intro:
-    'Zwei oder drei Hälse in einem Bild, beim selben Stand der Arbeit. Die anderen werden mit dem ersten verglichen; bei jedem Unterschied steht der Grund. Dieser Hals und seine Arten des Sitzes folgen der Werkbank, bis Sie sie festhalten.',
+    'Zwei oder drei Hälse beim selben Stand der Arbeit, verglichen mit dem ersten. Dieser Hals und seine Arten des Sitzes folgen der Werkbank, bis Sie sie festhalten.',
   threeWays: 'Dieser Hals, auf jede Art bundiert',
   cannot: (label, why) => `„${label}“ geht bei diesem Hals nicht: ${why}`,
   onlyOneWay: 'Bei diesem Hals geht nur eine Art des Sitzes; es gibt nichts zu vergleichen.',

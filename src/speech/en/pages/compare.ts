@@ -9,7 +9,7 @@ export const COMPARE_WORDS = words('COMPARE_WORDS', {
   action: 'Compare …',
   open: 'Compare them',
   intro:
-    'Two or three necks in one picture, at one moment of the job. The others are compared with the first, and each difference has its reason beside it. This neck and its ways of seating follow the bench until you keep them.',
+    'Two or three necks at one moment of the job, each compared with the first. This neck and its ways of seating follow the bench until you keep them.',
   threeWays: 'This neck, seated in each way',
   cannot: (label: string, why: string) => `${label} is not possible with this neck: ${why}`,
   onlyOneWay: 'Only one way of seating is possible with this neck; there is nothing to compare.',
