@@ -7,7 +7,13 @@ import { readFiles } from './tools/source-files.ts';
 const sources = readFiles('src', /\.tsx?$/);
 
 /** Libraries whose pages are still to come, and what the bundler and tests of whole tables ask for. */
-const WAITING = [/^src\/playing\//, /^src\/mechanics\/strip\//];
+const WAITING = [
+  /^src\/playing\//,
+  /^src\/mechanics\/strip\//,
+  // A bow by its kind and size, and the hash that a build refers to its measurements by.
+  /^src\/kit\/bow-number/,
+  /bench-log\/identity\.ts: hashOfSet/,
+];
 const FOR_EVERY_ROW = ['src/neck/quantities.ts: COMPUTED_KEYS'];
 
 describe('exports', () => {

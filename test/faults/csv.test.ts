@@ -24,7 +24,8 @@ function holdHonest(read: ReadLog): void {
   if (!read.ok) {
     hold(read.problems.length > 0, () => 'refused without a reason');
     for (const problem of read.problems) {
-      const text = logProblemText(problem, 'inch');
+      // What the file itself says stands in quotes, and may say anything.
+      const text = logProblemText(problem, 'inch').replace(/“[^”]*”/g, '“”');
       hold(text.length > 5 && !/undefined|NaN\b.*takes|\[object/.test(text), () => `no sentence: “${text}”`);
     }
     return;
@@ -77,7 +78,7 @@ describe('bench logs', () => {
     // Found by the fuzz (seed 8121): the cell was looked at line by line.
     expect(readLog('"date\nneck",method\r\n1,2')).toMatchObject({
       ok: false,
-      problems: [{ code: 'unknown' }, {}, {}, {}],
+      problems: [{ code: 'column-unknown' }, {}, {}, {}],
     });
   });
 });
