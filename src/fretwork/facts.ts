@@ -13,6 +13,7 @@ const MARKS = {
   'wedge-model': 'calc',
   'wire-strength': 'practice',
   'wood-stiffness': 'calc',
+  'large-deflection': 'mem',
   'nickel-rule': 'src',
   'nickel-rule-wording': 'src',
   'nickel-coins': 'src',

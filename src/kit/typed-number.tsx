@@ -10,7 +10,8 @@ interface TypedNumberProps {
   readonly id?: string;
   /** Label and range, for the messages. */
   readonly parameter: Scaled & { readonly label: string };
-  readonly value: number;
+  /** Null where nobody has entered one yet. */
+  readonly value: number | null;
   readonly system: UnitSystem;
   /** Name for assistive technology, when no visible label belongs to the field. */
   readonly name?: string;
@@ -19,19 +20,21 @@ interface TypedNumberProps {
   /** Said to whoever types a sign, where the field takes none. */
   readonly noSign?: string;
   readonly change: (value: number) => Outcome;
+  /** Takes the value away; without it a field that is emptied keeps its value. */
+  readonly empty?: () => void;
   /** Told why a value is refused, and undefined when all is well again. */
   readonly refused: (message: string | undefined) => void;
 }
 
 export function TypedNumber(props: TypedNumberProps) {
-  const { parameter, value, system, change, refused } = props;
+  const { parameter, value, system, change, empty, refused } = props;
   const [draft, setDraft] = useState<string | null>(null);
   const scale = displayScale(parameter, system);
-  const shown = numberText(value, scale, system);
+  const shown = value === null ? '' : numberText(value, scale, system);
+  const kept = value === null ? null : quantityText(value, scale, system);
 
   /** @returns whether the value was taken */
   function propose(wanted: number): boolean {
-    const kept = quantityText(value, scale, system);
     const range = outOfRange(wanted, parameter, system);
     if (range) {
       refused(`${range} ${refusalText([], kept, system)}`);
@@ -49,10 +52,14 @@ export function TypedNumber(props: TypedNumberProps) {
       refused(props.noSign);
       return false;
     }
+    if (draft.trim() === '' && empty) {
+      empty();
+      refused(undefined);
+      return true;
+    }
     const wanted = parseTyped(draft, parameter, system);
     if (wanted === undefined) {
-      const kept = refusalText([], quantityText(value, scale, system), system);
-      refused(`${notANumber(draft, parameter, system)} ${kept}`);
+      refused(`${notANumber(draft, parameter, system)} ${refusalText([], kept, system)}`);
       return false;
     }
     return propose(wanted);
@@ -77,7 +84,8 @@ export function TypedNumber(props: TypedNumberProps) {
     if (draft !== null && !commit()) return;
     setDraft(null);
     const typed = draft === null ? undefined : parseTyped(draft, parameter, system);
-    propose(stepped(parameter, typed ?? value, steps, system));
+    const from = typed ?? value;
+    if (from !== null) propose(stepped(parameter, from, steps, system));
   }
 
   return (

@@ -1,15 +1,23 @@
 /** A build: one neck with its frets, as plain data. Everything else in the program is computed from it. */
-import type { ChoiceParameter, FlagParameter, NumberParameter, Parameter } from './parameter-kinds.ts';
+import type {
+  ChoiceParameter,
+  FlagParameter,
+  MeasuredParameter,
+  NumberParameter,
+  Parameter,
+} from './parameter-kinds.ts';
 import { PARAMETERS, type ParameterRow } from './parameters.ts';
 import { stringsOf, type StringSpec } from './strings.ts';
 
-type ValueOf<P extends Parameter> = P extends NumberParameter
-  ? number
-  : P extends FlagParameter
-    ? boolean
-    : P extends ChoiceParameter<string, infer Value>
-      ? Value
-      : never;
+type ValueOf<P extends Parameter> = P extends MeasuredParameter
+  ? number | null
+  : P extends NumberParameter
+    ? number
+    : P extends FlagParameter
+      ? boolean
+      : P extends ChoiceParameter<string, infer Value>
+        ? Value
+        : never;
 
 /** Every parameter of the table by its id. */
 export type ParameterValues = { readonly [P in ParameterRow as P['id']]: ValueOf<P> };

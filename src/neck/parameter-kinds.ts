@@ -64,7 +64,12 @@ export interface NumberParameter<Id extends string = string> extends Common<Id> 
   /** What is usual; outside is allowed. */
   readonly typical: readonly [number, number];
   readonly integer?: true;
+  /** It is null while nobody has measured it. */
+  readonly measured?: true;
 }
+
+/** A number that somebody has to measure. */
+export type MeasuredParameter<Id extends string = string> = NumberParameter<Id> & { readonly measured: true };
 
 export interface ChoiceParameter<Id extends string = string, Value extends string = string> extends Common<Id> {
   readonly kind: 'choice';

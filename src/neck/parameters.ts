@@ -9,6 +9,7 @@ import type {
   ChoiceParameter,
   FlagParameter,
   GroupId,
+  MeasuredParameter,
   NumberParameter,
   Parameter,
   ParameterSource,
@@ -72,11 +73,25 @@ function flag<const Id extends string>(
   return { kind: 'flag', id, group, default: standard, source, ...(when ? { when } : {}) };
 }
 
+/** Somebody has to measure it: null until then. The standard value stands in builds whose blank is not measured. */
+function measurement<const Id extends string>(
+  group: GroupId,
+  id: Id,
+  unit: Unit,
+  range: readonly [min: number, max: number, step: number, standard: number],
+  typical: readonly [number, number],
+  more: More,
+): MeasuredParameter<Id> {
+  return { ...number(group, id, unit, range, typical, more), measured: true };
+}
+
+export type BlankPart = 'neck' | 'board';
+
 /**
  * A wood known by its species, or measured as a blank by tapping it or by hanging a weight on it. The frequency is the
  * first one in bending, the blank hung at 22 % from both ends and tapped at its middle.
  */
-function blank<const P extends 'neck' | 'board'>(part: P, group: GroupId, size: readonly [number, number, number]) {
+function blank<const P extends BlankPart>(part: P, group: GroupId, size: readonly [number, number, number]) {
   const source = 'blank-tests';
   const measured = { source, when: { [`${part}BlankTest`]: ['tap', 'sag'] } } as const;
   const tap = { source, when: { [`${part}BlankTest`]: ['tap'] } } as const;
@@ -85,14 +100,14 @@ function blank<const P extends 'neck' | 'board'>(part: P, group: GroupId, size: 
   const massG = Math.round((size[0] * size[1] * size[2] * 0.7) / 1000);
   return [
     choice(group, `${part}BlankTest`, ['none', 'tap', 'sag'], 'none'),
-    number(group, `${part}BlankLengthMm`, 'mm', [200, 1200, 1, size[0]], [400, 900], measured),
-    number(group, `${part}BlankWidthMm`, 'mm', [20, 200, 0.5, size[1]], [50, 110], measured),
-    number(group, `${part}BlankThicknessMm`, 'mm', [3, 60, 0.1, size[2]], [6, 30], measured),
-    number(group, `${part}BlankMassG`, 'g', [20, 5000, 1, massG], [150, 2000], tap),
-    number(group, `${part}BlankFrequencyHz`, 'Hz', [10, 3000, 0.5, isNeck ? 225 : 105], [40, 400], tap),
-    number(group, `${part}BlankSpanMm`, 'mm', [150, 1200, 1, Math.round(size[0] * 0.8)], [300, 800], sag),
-    number(group, `${part}BlankLoadN`, 'N', [0.5, 500, 0.5, isNeck ? 50 : 10], [5, 100], sag),
-    number(group, `${part}BlankSagMm`, 'mm', [0.05, 50, 0.01, isNeck ? 0.6 : 2.2], [0.5, 5], sag),
+    measurement(group, `${part}BlankLengthMm`, 'mm', [200, 1200, 1, size[0]], [400, 900], measured),
+    measurement(group, `${part}BlankWidthMm`, 'mm', [20, 200, 0.5, size[1]], [50, 110], measured),
+    measurement(group, `${part}BlankThicknessMm`, 'mm', [3, 60, 0.1, size[2]], [6, 30], measured),
+    measurement(group, `${part}BlankMassG`, 'g', [20, 5000, 1, massG], [150, 2000], tap),
+    measurement(group, `${part}BlankFrequencyHz`, 'Hz', [10, 3000, 0.5, isNeck ? 225 : 105], [40, 400], tap),
+    measurement(group, `${part}BlankSpanMm`, 'mm', [150, 1200, 1, Math.round(size[0] * 0.8)], [300, 800], sag),
+    measurement(group, `${part}BlankLoadN`, 'N', [0.5, 500, 0.5, isNeck ? 50 : 10], [5, 100], sag),
+    measurement(group, `${part}BlankSagMm`, 'mm', [0.05, 50, 0.01, isNeck ? 0.6 : 2.2], [0.5, 5], sag),
   ] as const;
 }
 

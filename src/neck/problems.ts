@@ -34,7 +34,8 @@ export type ImpossibleReason =
   | 'crown-covers-regions'
   | 'reliefs-per-fret'
   | 'shares-sum'
-  | 'core-in-string';
+  | 'core-in-string'
+  | 'span-on-blank';
 
 interface Place {
   /** Parameter id, or the path of a list entry such as "strings.2.diameterMm"; "build" or "file" for the whole. */

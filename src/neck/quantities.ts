@@ -132,6 +132,8 @@ const COMPUTED = {
   levellingsLeft: count('later levellings that a crown still takes'),
   crownMeasuredMm: mm('height of a crown as measured'),
 
+  stringSpacingMm: mm('from the middle of a string to the middle of the next at the nut, evenly spread'),
+
   // Wood and metal
   blankModulusGPa: plain('GPa', 1, 'stiffness along the grain of a blank that was measured', '4. Woods'),
   hardnessHV: plain('', 0, 'Vickers hardness of a wire'),

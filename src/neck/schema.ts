@@ -30,7 +30,8 @@ function schemaOf(parameter: Parameter): z.ZodMiniType {
   switch (parameter.kind) {
     case 'number': {
       const range = [z.minimum(parameter.min), z.maximum(parameter.max)] as const;
-      return parameter.integer ? z.int().check(...range) : z.number().check(...range);
+      const value = parameter.integer ? z.int().check(...range) : z.number().check(...range);
+      return parameter.measured ? z.nullable(value) : value;
     }
     case 'choice':
       return z.enum(parameter.options);

@@ -19,6 +19,7 @@ import type * as steps from './en/fretwork/steps.ts';
 import type * as wire from './en/fretwork/wire.ts';
 import type * as compare from './en/pages/compare.ts';
 import type * as customer from './en/pages/customer.ts';
+import type * as blanks from './en/workshop/blanks.ts';
 import type * as failures from './en/workshop/failures.ts';
 import type * as uncertainty from './en/workshop/uncertainty.ts';
 import type * as glossary from './en/pages/glossary.ts';
@@ -55,6 +56,7 @@ type TablesOf<Module> = Pick<
 >;
 
 export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
+  TablesOf<typeof blanks> &
   TablesOf<typeof quantity> &
   TablesOf<typeof parameters> &
   TablesOf<typeof materials> &

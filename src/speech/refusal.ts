@@ -24,7 +24,8 @@ export function outOfRange(stored: number, parameter: Named, system: UnitSystem)
   return undefined;
 }
 
-/** The library's own reasons, and what stays. */
-export function refusalText(problems: readonly Problem[], kept: string, system: UnitSystem): string {
-  return [...problemTexts(problems, system), CONTROL_WORDS.kept(kept)].join(' ');
+/** The library's own reasons, and what stays. @param kept null where there is nothing yet */
+export function refusalText(problems: readonly Problem[], kept: string | null, system: UnitSystem): string {
+  const stays = kept === null ? CONTROL_WORDS.staysEmpty : CONTROL_WORDS.kept(kept);
+  return [...problemTexts(problems, system), stays].join(' ');
 }

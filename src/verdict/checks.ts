@@ -1,9 +1,10 @@
 /** The checks of a build with the numbers of its prediction. */
 import type { Build } from '../neck/build.ts';
+import type { BlankPart } from '../neck/parameters.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
 import { checkFretwork } from '../fretwork/checks/checks.ts';
 import type { CheckNumbers } from '../fretwork/checks/checks-from-forces.ts';
-import { measuredModulusMPa } from '../mechanics/elements/materials.ts';
+import { measuredModulusMPa, speciesModulusMPa } from '../mechanics/elements/materials.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../mechanics/states.ts';
 import type { Reckoned } from './reckoned.ts';
@@ -34,11 +35,13 @@ export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
 }
 
 function measuredModuli(build: Build): NonNullable<CheckNumbers['blankModulusGPa']> {
-  const [neck, board] = [measuredModulusMPa(build, 'neck'), measuredModulusMPa(build, 'board')];
-  return {
-    ...(neck === undefined ? {} : { neck: neck / 1000 }),
-    ...(board === undefined ? {} : { board: board / 1000 }),
+  const of = (part: BlankPart) => {
+    const measured = measuredModulusMPa(build, part);
+    return measured === undefined
+      ? {}
+      : { [part]: { measured: measured / 1000, species: speciesModulusMPa(build, part) / 1000 } };
   };
+  return { ...of('neck'), ...of('board') };
 }
 
 /** Worst first, as the library orders them. */

@@ -6,15 +6,18 @@ import { rounded } from './report-bands.ts';
 const digitsOf = ({ digits }: Check) => Math.max(4, digits + 1);
 
 export function reportCheck(check: Check) {
-  const { code, severity, parameter, limitKind, unit, frets } = check;
+  const { code, variant, severity, parameter, quantity, limitKind, unit, frets, about } = check;
   return {
     code,
+    variant,
     severity,
     parameter,
+    quantity,
     value: rounded(check.value, digitsOf(check)),
     limit: rounded(check.limit, digitsOf(check)),
     limitKind,
     unit,
     frets: [...frets],
+    about: [...about],
   };
 }

@@ -31,6 +31,10 @@ function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
 
 const values = fc.record(Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, valueOf(parameter)])));
 
+const MEASURED = (PARAMETERS as readonly Parameter[])
+  .filter((parameter) => parameter.kind === 'number' && parameter.measured)
+  .map(({ id }) => id);
+
 const wood = fc.constantFrom(...WOOD_IDS);
 
 const laminates = fc
@@ -80,6 +84,11 @@ function measured(build: Build, part: 'neck' | 'board', modulusMPa: number): Par
   ) as Partial<Build>;
 }
 
+/** One in six has a number of a blank that nobody has measured yet. */
+const unmeasured = fc
+  .nat({ max: 99 })
+  .map((at): Partial<Build> => (at < MEASURED.length ? { [MEASURED[at]!]: null } : {}));
+
 /** Where in what is left a dependent value lies. */
 const place = fc.double({ min: 0, max: 1, noNaN: true });
 const between = (least: number, most: number, at: number) => least + Math.max(0, most - least) * at;
@@ -104,46 +113,50 @@ export const anyBuild: fc.Arbitrary<Build> = fc
       fc.double({ min: 6000, max: 24_000, noNaN: true }),
       fc.double({ min: 6000, max: 24_000, noNaN: true }),
     ),
+    unmeasured,
   })
-  .map(({ values: drawn, laminates: pieces, binding: lines, strings: set, places, refret, moduli }) => {
-    const free = { ...defaultBuild(), ...drawn, laminates: pieces, binding: lines, strings: set } as Build;
-    const fretCount = Math.min(
-      free.fretCount,
-      Math.floor(12 * Math.log2(free.scaleLengthMm / (19 * (free.crownWidthMm + 1.2)))),
-    );
-    const bodyJointFret = Math.round(between(10, Math.min(24, fretCount), places.joint));
-    const sized = { ...free, fretCount: Math.max(12, fretCount), bodyJointFret };
-    const studWidthMm = Math.min(1.4, between(free.tangWidthMm, free.crownWidthMm, 0.5 * places.stud));
-    const kerfMm = between(0.3, Math.min(1.2, free.crownWidthMm - 0.2), places.kerf);
-    const tangWidthMm = free.tangWidthMm;
-    const widest = Math.min(1.4, free.crownWidthMm);
-    const regions =
-      places.region < 0.6
-        ? []
-        : [
-            {
-              fromFret: 2,
-              toFret: Math.round(between(2, sized.fretCount, places.joint)),
-              kerfMm: Math.min(kerfMm, free.crownWidthMm - 0.2),
-              tangWidthMm,
-              studWidthMm: Math.min(widest, studWidthMm + 0.02),
-            },
-          ];
-    const blanks = { ...measured(sized, 'neck', moduli[0]), ...measured(sized, 'board', moduli[1]) };
-    return {
-      ...sized,
-      ...blanks,
-      studWidthMm,
-      kerfMm,
-      slotDepthMm: between(1, free.boardThicknessMm - 2.3, places.slot),
-      linesSawnThrough: Math.min(free.linesSawnThrough, free.bindingLineCount),
-      stringEdgeMm: Math.min(free.stringEdgeMm, free.widthNutMm / 2 - 2),
-      stringHeightFret12Mm: Math.max(free.stringHeightFret12Mm, free.crownHeightMm + 0.1),
-      rodEndMm: between(200, Math.min(700, boardEndMm(sized) - 6), places.rod),
-      barDepthMm: Math.min(free.barDepthMm, 6),
-      barWidthMm: Math.min(free.barWidthMm, 3),
-      regions,
-      startingReliefMm: refret ? Array.from({ length: sized.fretCount }, (_, i) => 0.02 * ((i * 7) % 5)) : [],
-    };
-  })
+  .map(
+    ({ values: drawn, laminates: pieces, binding: lines, strings: set, places, refret, moduli, unmeasured: left }) => {
+      const free = { ...defaultBuild(), ...drawn, laminates: pieces, binding: lines, strings: set } as Build;
+      const fretCount = Math.min(
+        free.fretCount,
+        Math.floor(12 * Math.log2(free.scaleLengthMm / (19 * (free.crownWidthMm + 1.2)))),
+      );
+      const bodyJointFret = Math.round(between(10, Math.min(24, fretCount), places.joint));
+      const sized = { ...free, fretCount: Math.max(12, fretCount), bodyJointFret };
+      const studWidthMm = Math.min(1.4, between(free.tangWidthMm, free.crownWidthMm, 0.5 * places.stud));
+      const kerfMm = between(0.3, Math.min(1.2, free.crownWidthMm - 0.2), places.kerf);
+      const tangWidthMm = free.tangWidthMm;
+      const widest = Math.min(1.4, free.crownWidthMm);
+      const regions =
+        places.region < 0.6
+          ? []
+          : [
+              {
+                fromFret: 2,
+                toFret: Math.round(between(2, sized.fretCount, places.joint)),
+                kerfMm: Math.min(kerfMm, free.crownWidthMm - 0.2),
+                tangWidthMm,
+                studWidthMm: Math.min(widest, studWidthMm + 0.02),
+              },
+            ];
+      const blanks = { ...measured(sized, 'neck', moduli[0]), ...measured(sized, 'board', moduli[1]) };
+      return {
+        ...sized,
+        ...blanks,
+        ...left,
+        studWidthMm,
+        kerfMm,
+        slotDepthMm: between(1, free.boardThicknessMm - 2.3, places.slot),
+        linesSawnThrough: Math.min(free.linesSawnThrough, free.bindingLineCount),
+        stringEdgeMm: Math.min(free.stringEdgeMm, free.widthNutMm / 2 - 2),
+        stringHeightFret12Mm: Math.max(free.stringHeightFret12Mm, free.crownHeightMm + 0.1),
+        rodEndMm: between(200, Math.min(700, boardEndMm(sized) - 6), places.rod),
+        barDepthMm: Math.min(free.barDepthMm, 6),
+        barWidthMm: Math.min(free.barWidthMm, 3),
+        regions,
+        startingReliefMm: refret ? Array.from({ length: sized.fretCount }, (_, i) => 0.02 * ((i * 7) % 5)) : [],
+      };
+    },
+  )
   .filter((build) => checkBuild(build).ok);

@@ -97,7 +97,8 @@ describe.each(NUMBERS.map((parameter) => [parameter.id, parameter] as const))('%
 
   it.each([
     ['text', '1'],
-    ['nothing', null],
+    // Nothing stands for a measurement that nobody has made yet.
+    parameter.measured ? ['an object', {}] : ['nothing', null],
     ['a list', [1]],
     ['not a number', Number.NaN],
     ['infinity', Infinity],

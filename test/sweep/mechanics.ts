@@ -1,4 +1,5 @@
 /** Laws that the prediction of every build obeys. */
+import { blankIds, BLANK_PARTS } from '../../src/neck/blanks.ts';
 import type { Build } from '../../src/neck/build.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { contactForce } from '../../src/mechanics/seating/contact.ts';
@@ -342,6 +343,27 @@ export const REPEATS: readonly Invariant[] = [
       );
       const { error } = REPORT_SHAPE.safeParse(predictionReport({ build, prediction }));
       hold(error === undefined, () => `the report is not of its shape: ${error?.message}`);
+    },
+  },
+  {
+    name: 'a blank that is not wholly measured counts for nothing, whichever number is missing',
+    every: 25,
+    check: (subject) => {
+      for (const part of BLANK_PARTS) {
+        const none = changed(subject, { [`${part}BlankTest`]: 'none' })!;
+        for (const test of ['tap', 'sag'] as const) {
+          const ids = blankIds(part, test);
+          const missing = ids[subject.seed % ids.length]!;
+          const open = changed(subject, { [`${part}BlankTest`]: test, [missing]: null })!;
+          for (const method of METHODS) {
+            const [one, other] = [none, open].map((of) => of.methods[method].settled.reliefMm);
+            hold(
+              one!.every((value, i) => value === other![i]),
+              () => `${method}: it counts without ${missing}`,
+            );
+          }
+        }
+      }
     },
   },
   {

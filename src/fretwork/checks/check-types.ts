@@ -1,4 +1,4 @@
-import type { ParameterId } from '../../neck/parameters.ts';
+import type { BlankPart, ParameterId } from '../../neck/parameters.ts';
 import type { QuantityKey } from '../../neck/quantities.ts';
 import type { Unit } from '../../neck/units.ts';
 import type { Basis } from '../facts.ts';
@@ -32,11 +32,18 @@ export type CheckCode =
   | 'strung-too-soon'
   | 'nickel'
   | 'string-near-breaking'
+  | 'strings-below-frets'
+  | 'strings-too-close'
+  | 'blank-incomplete'
+  | 'blank-span'
+  | 'blank-sags-far'
   | 'blank-implausible'
+  | 'blank-unlikely'
   | 'back-bow-no-rod'
   | 'forward-bow-no-rod'
   | 'rod-near-limit'
   | 'rod-lies-high'
+  | 'rod-without-room'
   | 'channel-too-deep'
   | 'no-rod'
   | 'crown-too-low'
@@ -48,7 +55,11 @@ export type CheckCode =
 
 /** What more than its code says why a check speaks up. */
 export interface CheckVariants {
-  readonly 'blank-implausible': 'neck' | 'board';
+  readonly 'blank-incomplete': BlankPart;
+  readonly 'blank-span': BlankPart;
+  readonly 'blank-sags-far': BlankPart;
+  readonly 'blank-implausible': BlankPart;
+  readonly 'blank-unlikely': BlankPart;
   /** The rod is slack and can only make it worse; it pulls above the middle of the wood, a little; it pushes all it may. */
   readonly 'back-bow-no-rod': 'slack' | 'high' | 'pushing';
   readonly 'forward-bow-no-rod': 'high' | 'pulling';

@@ -2,17 +2,23 @@
 import type { Build } from '../../neck/build.ts';
 import { mostChannelMm } from '../../neck/neck-shape.ts';
 import { basedOn } from '../facts.ts';
-import { atLeast, atMost, check } from './check-making.ts';
+import { atLeast, atMost, check, GEOMETRY } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import type { FretEnd } from '../ends.ts';
 import { crownBudget, LATER_LEVELLING_MM } from '../levelling.ts';
 import * as limits from './limits.ts';
 
+/** What the numbers of a measured blank give, and what its species has, GPa. */
+export interface BlankModulus {
+  readonly measured: number;
+  readonly species: number;
+}
+
 export interface CheckNumbers {
   /** Stress over least strength of each string, from the highest; above 1 it breaks. */
   readonly stringStressRatios?: readonly number[];
-  /** Modulus along the grain of the blanks that were measured, GPa. */
-  readonly blankModulusGPa?: { readonly neck?: number; readonly board?: number };
+  /** Modulus along the grain of the blanks that were measured and of their species, GPa. */
+  readonly blankModulusGPa?: { readonly neck?: BlankModulus; readonly board?: BlankModulus };
   /** Relief strung and settled, mm: with the rod slack, and at both ends of its range (the same thrice without a rod). */
   readonly rod?: {
     readonly slackReliefMm: number;
@@ -34,20 +40,6 @@ export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
   const measure = atMost('stringStressPercent', limits.MOST_STRING_STRESS * 100, worst * 100);
   const severity = worst >= 1 ? 'stop' : 'warn';
   return [check('string-near-breaking', severity, 'strings', measure, basedOn('wire-strength'))];
-}
-
-/** A blank was measured, but no wood has such a stiffness: a slip in its size, mass, frequency or deflection. */
-export function blankChecks({ blankModulusGPa }: CheckNumbers): Check[] {
-  return (['neck', 'board'] as const).flatMap((part) => {
-    const modulus = blankModulusGPa?.[part];
-    if (modulus === undefined) return [];
-    const { least, most } = limits.WOOD_MODULUS_GPA;
-    if (modulus >= least && modulus <= most) return [];
-    const measure =
-      modulus < least ? atLeast('blankModulusGPa', least, modulus) : atMost('blankModulusGPa', most, modulus);
-    const parameter = `${part}BlankTest` as const;
-    return [check('blank-implausible', 'stop', parameter, measure, basedOn('wood-stiffness'), { variant: part })];
-  });
 }
 
 function withoutRod(build: Build, reliefMm: number): Check[] {
@@ -95,8 +87,14 @@ function rodPlaceChecks(build: Build, { rod }: CheckNumbers): Check[] {
   return [check('rod-lies-high', 'warn', 'channelDepthMm', measure, PREDICTION)];
 }
 
+/** Nominal diameters of the threads, ISO 261: a rod is nowhere thinner. */
+const THREAD_MM: Readonly<Record<Build['rodThread'], number>> = { M5: 5, M6: 6 };
+
 function channelChecks(build: Build): Check[] {
-  if (build.rodKind === 'none' || build.channelWidthMm === 0) return [];
+  if (build.rodKind === 'none') return [];
+  const leastMm = THREAD_MM[build.rodThread];
+  const narrow = (['channelWidthMm', 'channelDepthMm'] as const).find((id) => build[id] < leastMm);
+  if (narrow) return [check('rod-without-room', 'stop', narrow, atLeast(narrow, leastMm, build[narrow]), GEOMETRY)];
   // Deeper than the limit all along the rod: the value as it was given counts nowhere.
   const mostMm = Math.max(mostChannelMm(build, build.rodStartMm), mostChannelMm(build, build.rodEndMm));
   if (build.channelDepthMm <= mostMm) return [];

@@ -27,7 +27,8 @@ function studs(build: Build, seat: Seat, frets: readonly number[]): Check[] {
 
 function body(build: Build, seat: Seat, frets: readonly number[]): Check[] {
   const wedges = seat.tangWidthMm - seat.kerfMm;
-  if (wedges <= 0) return [];
+  // Less than a nanometre is the last digit of the arithmetic.
+  if (wedges <= 1e-6) return [];
   // In a refret the wider tang may be meant: it is how a bowed neck is bent back.
   const severity = wedges > limits.STRAIGHTENING_BODY_MM && build.job === 'new' ? 'stop' : 'warn';
   const measure = atLeast('kerfMm', seat.tangWidthMm, seat.kerfMm);

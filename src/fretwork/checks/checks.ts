@@ -7,10 +7,12 @@ import { glueById } from '../../neck/glues.ts';
 import { cautionsFor } from './cautions.ts';
 import { atLeast, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
-import { blankChecks, crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
+import { crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
+import { blankChecks } from './checks-of-blanks.ts';
 import { endChecks } from './checks-of-ends.ts';
 import { slotChecks } from './checks-of-slots.ts';
+import { stringPlaceChecks } from './checks-of-strings.ts';
 import { wireChecks } from './checks-of-wire.ts';
 import { fretEnds } from '../ends.ts';
 import { slots } from '../slots.ts';
@@ -53,7 +55,8 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...slotChecks(build, slots(build, ends)),
     ...endChecks(build, ends),
     ...wireChecks(build),
-    ...blankChecks(numbers),
+    ...blankChecks(build, numbers),
+    ...stringPlaceChecks(build),
     ...stringChecks(numbers),
     ...rodChecks(build, numbers),
     ...crownChecks(build, ends, numbers),

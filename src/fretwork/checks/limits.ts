@@ -39,6 +39,13 @@ export const THINNEST_FEELER_MM = 0.03;
 /** Share of the rod's range beyond which nothing is left for the seasons, per cent. */
 export const MOST_ROD_PERCENT = 80;
 
+/** Distance of neighbouring strings at the nut, mm. The pairs of a twelve-string lie closer, their mean distance does not. */
+export const LEAST_STRING_SPACING_MM = 3;
+/**
+ * Sag over span up to which the beam formula holds without a correction: ASTM D790, 12.3 (from memory), corrects beyond a
+ * tenth of the span.
+ */
+export const MOST_SAG_OF_SPAN = 0.1;
 /** Modulus along the grain that a measured blank of wood can have, GPa. The woods of the table lie between 10 and 25. */
 export const WOOD_MODULUS_GPA = { least: 5, most: 35 } as const;
 /** EU limit of nickel release for articles in prolonged contact with the skin, µg per cm² and week: REACH, Annex XVII, entry 27. */

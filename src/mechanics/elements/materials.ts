@@ -10,6 +10,8 @@
  *              elastic ratios of sugar maple (assumption)
  */
 import type { Build, Laminate } from '../../neck/build.ts';
+import { blankOf, type Blank } from '../../neck/blanks.ts';
+import type { BlankPart } from '../../neck/parameters.ts';
 import type { NeckWood } from '../description.ts';
 import {
   airDryDensityKgM3,
@@ -93,31 +95,35 @@ export function modulusFromSagMPa(
   return (loadN * spanMm ** 3) / (4 * widthMm * thicknessMm ** 3 * sagMm);
 }
 
-/** The modulus that a measured blank of the neck or the board gives, MPa; undefined when it was not measured. */
-export function measuredModulusMPa(build: Build, part: 'neck' | 'board'): number | undefined {
-  const value = (name: string) => build[`${part}Blank${name}` as keyof Build] as number;
-  switch (build[`${part}BlankTest`]) {
-    case 'none':
-      return undefined;
-    case 'tap':
-      return modulusFromTapMPa(
-        value('MassG'),
-        value('FrequencyHz'),
-        value('LengthMm'),
-        value('WidthMm'),
-        value('ThicknessMm'),
-      );
-    case 'sag':
-      return modulusFromSagMPa(value('LoadN'), value('SpanMm'), value('WidthMm'), value('ThicknessMm'), value('SagMm'));
+/** The modulus that a blank's own numbers give, MPa. */
+export function blankModulusMPa(blank: Extract<Blank, { state: 'whole' }>): number {
+  const { WidthMm: width, ThicknessMm: thickness } = blank.values;
+  if (blank.test === 'tap') {
+    const { MassG, FrequencyHz, LengthMm } = blank.values;
+    return modulusFromTapMPa(MassG, FrequencyHz, LengthMm, width, thickness);
   }
+  const { LoadN, SpanMm, SagMm } = blank.values;
+  return modulusFromSagMPa(LoadN, SpanMm, width, thickness, SagMm);
+}
+
+/** The modulus that a measured blank of the neck or the board gives, MPa; undefined until all of it is measured. */
+export function measuredModulusMPa(build: Build, part: BlankPart): number | undefined {
+  const blank = blankOf(build, part);
+  return blank.state === 'whole' ? blankModulusMPa(blank) : undefined;
+}
+
+/** The modulus of the neck's or the board's wood by its species, as a blank of it bends, MPa. */
+export function speciesModulusMPa(build: Build, part: BlankPart): number {
+  return part === 'neck' ? meanModulusMPa(build.laminates, build) : woodProperties(build.boardWood, build).modulusMPa;
 }
 
 /** The board's wood; a tapped board's density is its own, not its species'. */
 export function boardProperties(build: Build): WoodProperties {
   const wood = woodProperties(build.boardWood, build);
-  if (build.boardBlankTest !== 'tap') return wood;
-  const volumeMm3 = build.boardBlankLengthMm * build.boardBlankWidthMm * build.boardBlankThicknessMm;
-  return { ...wood, densityKgM3: (build.boardBlankMassG * 1e6) / volumeMm3 };
+  const blank = blankOf(build, 'board');
+  if (blank.state !== 'whole' || blank.test !== 'tap') return wood;
+  const { MassG, LengthMm, WidthMm, ThicknessMm } = blank.values;
+  return { ...wood, densityKgM3: (MassG * 1e6) / (LengthMm * WidthMm * ThicknessMm) };
 }
 
 /** Mean modulus of a blank of these laminates when it bends in the direction of the strings' pull, MPa. */

@@ -19,6 +19,7 @@
  * wood whose E was typed in counts like a species value.
  */
 import type { Build } from '../../neck/build.ts';
+import { countedTest } from '../../neck/blanks.ts';
 import { AS_STATED, type Deviations } from '../deviations.ts';
 import { woodProperties } from '../elements/materials.ts';
 
@@ -63,8 +64,9 @@ export type Spreads = Readonly<Record<UncertainInput, number>>;
 
 /** ln-spread of the neck's stiffness as a whole. */
 function neckModulusSpread(build: Build): number {
-  if (build.neckBlankTest === 'tap') return logSpread(TAPPED_ERROR);
-  if (build.neckBlankTest === 'sag') return logSpread(BENT_ERROR);
+  const test = countedTest(build, 'neck');
+  if (test === 'tap') return logSpread(TAPPED_ERROR);
+  if (test === 'sag') return logSpread(BENT_ERROR);
   const byWood = new Map<string, number>();
   let sum = 0;
   for (const { wood, share } of build.laminates) {
@@ -81,7 +83,7 @@ function neckModulusSpread(build: Build): number {
  * @param biteLogSpread of ln bite: the prior's, or what the bench log leaves of it.
  */
 export function spreadsOf(build: Build, biteLogSpread: number = BITE_LOG_SPREAD): Spreads {
-  const board = { none: MODULUS_VARIATION, tap: TAPPED_ERROR, sag: BENT_ERROR }[build.boardBlankTest];
+  const board = { none: MODULUS_VARIATION, tap: TAPPED_ERROR, sag: BENT_ERROR }[countedTest(build, 'board')];
   return {
     boardModulus: logSpread(board),
     neckModulus: neckModulusSpread(build),

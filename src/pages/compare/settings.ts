@@ -45,6 +45,7 @@ function differs(builds: readonly Build[], id: SettingId): boolean {
 
 function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {
   const value = build[parameter.id];
+  if (value === null) return CONTROL_WORDS.notMeasured;
   if (parameter.kind === 'number') return quantityText(value as number, displayScale(parameter, system), system);
   if (parameter.kind === 'flag') return value === true ? CONTROL_WORDS.yes : CONTROL_WORDS.no;
   return optionName(parameter.id, String(value));

@@ -84,13 +84,15 @@ export function valueRows(build: Build, system: UnitSystem): { id: GroupId; labe
       ).map((parameter): ValueRow => {
         const value = build[parameter.id];
         const text =
-          parameter.kind === 'number'
-            ? quantityText(value as number, displayScale(parameter, system), system)
-            : parameter.kind === 'flag'
-              ? value === true
-                ? CONTROL_WORDS.yes
-                : CONTROL_WORDS.no
-              : choiceName(build, parameter.id);
+          value === null
+            ? CONTROL_WORDS.notMeasured
+            : parameter.kind === 'number'
+              ? quantityText(value as number, displayScale(parameter, system), system)
+              : parameter.kind === 'flag'
+                ? value === true
+                  ? CONTROL_WORDS.yes
+                  : CONTROL_WORDS.no
+                : choiceName(build, parameter.id);
         return { label: parameterName(parameter.id), text };
       }),
       ...listRows(id, build, system),

@@ -8,6 +8,7 @@ import * as runAhead from './fretwork/run-ahead.ts';
 import * as sources from './neck/sources.ts';
 import * as steps from './fretwork/steps.ts';
 import * as wire from './fretwork/wire.ts';
+import * as blanks from './workshop/blanks.ts';
 import * as compare from './pages/compare.ts';
 import * as controls from './workshop/controls.ts';
 import * as customer from './pages/customer.ts';
@@ -41,6 +42,7 @@ export const GERMAN: Catalogue = {
   ...sources,
   ...steps,
   ...wire,
+  ...blanks,
   ...compare,
   ...controls,
   ...customer,

@@ -1,4 +1,5 @@
 /** Changing one parameter of the build from a control. */
+import { blankPartOf, choosingTest, type BlankTest } from '../../../neck/blanks.ts';
 import type { Build } from '../../../neck/build.ts';
 import type { Parameter } from '../../../neck/parameter-kinds.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
@@ -6,5 +7,8 @@ import { store } from '../../../state/store.ts';
 import { parameterName } from '../../../speech/names.ts';
 
 export function changeParameter(parameter: Parameter, value: number | string | boolean): Outcome {
-  return store.getState().change({ [parameter.id]: value } as Partial<Build>, parameterName(parameter.id));
+  const { build, change } = store.getState();
+  const part = parameter.id.endsWith('BlankTest') ? blankPartOf(parameter.id) : undefined;
+  const wanted = part ? choosingTest(build, part, value as BlankTest) : ({ [parameter.id]: value } as Partial<Build>);
+  return change(wanted, parameterName(parameter.id));
 }

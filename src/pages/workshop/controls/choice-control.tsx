@@ -1,5 +1,5 @@
 /** One choice of the build, as a native select. */
-import { useId } from 'react';
+import { useId, type ReactNode } from 'react';
 import type { ChoiceParameter } from '../../../neck/parameter-kinds.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
@@ -14,9 +14,11 @@ interface ChoiceControlProps {
   readonly value: string;
   readonly system: UnitSystem;
   readonly change: (value: string) => Outcome;
+  /** What has to be said under it. */
+  readonly children?: ReactNode;
 }
 
-export function ChoiceControl({ parameter, value, system, change }: ChoiceControlProps) {
+export function ChoiceControl({ parameter, value, system, change, children }: ChoiceControlProps) {
   const id = useId();
   const [message, setMessage] = useRefusal();
   const labelOf = (wanted: string) => optionName(parameter.id, wanted);
@@ -54,6 +56,8 @@ export function ChoiceControl({ parameter, value, system, change }: ChoiceContro
           ))}
         </select>
       }
-    />
+    >
+      {children}
+    </ControlRow>
   );
 }

@@ -12,6 +12,7 @@ function usual(parameter: Parameter, system: UnitSystem): string {
     case 'number': {
       const scale = displayScale(parameter, system);
       const range = rangeText(parameter.typical[0], parameter.typical[1], scale, system);
+      if (parameter.measured) return CONTROL_WORDS.usual(range);
       return `${CONTROL_WORDS.usual(range)} ${CONTROL_WORDS.standard(quantityText(parameter.default, scale, system))}`;
     }
     case 'choice':

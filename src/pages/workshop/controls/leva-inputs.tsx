@@ -6,9 +6,12 @@
 import { createPlugin, useInputContext, type LevaInputProps } from 'leva/plugin';
 import type { ChoiceParameter, FlagParameter, NumberParameter, Parameter } from '../../../neck/parameter-kinds.ts';
 import { useLanguage } from '../../../kit/use-language.ts';
-import { useBackbow } from '../../../state/store.ts';
+import { store, useBackbow } from '../../../state/store.ts';
+import { parameterName } from '../../../speech/names.ts';
+import { BlankState } from './blank-state.tsx';
 import { ChoiceControl } from './choice-control.tsx';
 import { FlagControl } from './flag-control.tsx';
+import { MeasuredControl } from './measured-control.tsx';
 import { NumberControl } from './number-control.tsx';
 import { changeParameter } from './change-parameter.ts';
 
@@ -40,6 +43,23 @@ function NumberInput() {
   );
 }
 
+/** leva knows no empty number: it keeps an empty text in its place, and the value is read from the build. */
+function MeasuredInput() {
+  const { settings } = useInputContext<LevaInputProps<number | string, Settings<NumberParameter>>>();
+  const system = useBackbow((state) => state.unitSystem);
+  const build = useBackbow((state) => state.build);
+  useLanguage();
+  const { parameter } = settings;
+  return (
+    <MeasuredControl
+      parameter={parameter}
+      build={build}
+      system={system}
+      change={(change) => store.getState().change(change, parameterName(parameter.id))}
+    />
+  );
+}
+
 function ChoiceInput() {
   const { value, settings } = useInputContext<LevaInputProps<string, Settings<ChoiceParameter>>>();
   const system = useBackbow((state) => state.unitSystem);
@@ -51,7 +71,9 @@ function ChoiceInput() {
       value={value}
       system={system}
       change={(wanted) => changeParameter(parameter, wanted)}
-    />
+    >
+      <BlankState parameter={parameter} />
+    </ChoiceControl>
   );
 }
 
@@ -75,5 +97,9 @@ function normalize<P extends Parameter, Value>({ parameter, stored }: Input<P, V
 }
 
 export const numberInput = createPlugin({ component: NumberInput, normalize: normalize<NumberParameter, number> });
+export const measuredInput = createPlugin({
+  component: MeasuredInput,
+  normalize: normalize<NumberParameter, number | string>,
+});
 export const choiceInput = createPlugin({ component: ChoiceInput, normalize: normalize<ChoiceParameter, string> });
 export const flagInput = createPlugin({ component: FlagInput, normalize: normalize<FlagParameter, boolean> });

@@ -5,7 +5,7 @@ import type { Build } from '../../../neck/build.ts';
 import type { GroupId, Parameter } from '../../../neck/parameter-kinds.ts';
 import { isRelevant, PARAMETERS } from '../../../neck/parameters.ts';
 import { store } from '../../../state/store.ts';
-import { choiceInput, flagInput, numberInput } from './leva-inputs.tsx';
+import { choiceInput, flagInput, measuredInput, numberInput } from './leva-inputs.tsx';
 import { LEVA_THEME } from './leva-theme.ts';
 import { parameterName } from '../../../speech/names.ts';
 
@@ -18,6 +18,7 @@ function inputOf(parameter: Parameter, build: Build) {
   const value: unknown = build[parameter.id as keyof Build];
   switch (parameter.kind) {
     case 'number':
+      if (parameter.measured) return measuredInput({ parameter, stored: (value as number | null) ?? '' });
       return numberInput({ parameter, stored: value as number });
     case 'choice':
       return choiceInput({ parameter, stored: value as string });
@@ -46,7 +47,7 @@ function schemaOf(parameters: readonly Parameter[], build: Build) {
 
 /** The values of a group, by parameter. */
 function valuesOf(parameters: readonly Parameter[], build: Build): Record<string, unknown> {
-  return Object.fromEntries(parameters.map(({ id }) => [id, build[id as keyof Build]]));
+  return Object.fromEntries(parameters.map(({ id }) => [id, build[id as keyof Build] ?? '']));
 }
 
 /**

@@ -176,6 +176,50 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     remedy:
       'Tiefer stimmen, die Mensur verkürzen oder eine andere Machart nehmen. Eine dünnere blanke Saite steht unter derselben Spannung.',
   },
+  'strings-below-frets': {
+    title: 'Saiten am Sattel tiefer als die Bünde',
+    reason: 'Der Sattel hält die Saiten tiefer, als die Bünde hoch sind: Leere Saiten liegen auf dem ersten Bund auf.',
+    remedy: 'Ein höherer Sattel oder eine niedrigere Krone.',
+  },
+  'strings-too-close': {
+    title: 'Saiten am Sattel zu eng',
+    reason: 'So viele Saiten auf so schmalem Sattel lassen zwischen sich keinen Platz für eine Fingerkuppe.',
+    remedy: 'Ein breiterer Sattel, weniger Saiten oder die äußeren Saiten näher an die Kante.',
+  },
+  'blank-incomplete': {
+    title: 'Rohling nicht fertig gemessen',
+    reason: {
+      neck: 'Vom Halsrohling fehlen noch Messwerte. Bis alle da sind, gilt die Steifigkeit der Holzart.',
+      board: 'Vom Griffbrettrohling fehlen noch Messwerte. Bis alle da sind, gilt die Steifigkeit der Holzart.',
+    },
+    remedy: 'Eintragen, was fehlt, oder zum Wert der Holzart zurückkehren.',
+  },
+  'blank-span': {
+    title: 'Stützweite länger als der Rohling',
+    reason: {
+      neck: 'Die Auflager stehen weiter auseinander, als der Halsrohling lang ist, und die Vorhersage baut darauf.',
+      board:
+        'Die Auflager stehen weiter auseinander, als der Griffbrettrohling lang ist, und die Vorhersage baut darauf.',
+    },
+    remedy: 'Den Abstand der Auflager noch einmal messen, und die Länge des Rohlings.',
+  },
+  'blank-sags-far': {
+    title: 'Rohling zu weit gebogen',
+    reason: {
+      neck: 'Der Halsrohling hat sich so weit gesenkt, dass Last und Durchbiegung nicht mehr im gleichen Verhältnis stehen.',
+      board:
+        'Der Griffbrettrohling hat sich so weit gesenkt, dass Last und Durchbiegung nicht mehr im gleichen Verhältnis stehen.',
+    },
+    remedy: 'Mit einem leichteren Gewicht noch einmal messen.',
+  },
+  'blank-unlikely': {
+    title: 'Rohling weit von seiner Holzart',
+    reason: {
+      neck: 'Die Messwerte machen den Halsrohling weit steifer oder weit weicher, als sein Holz es sonst ist.',
+      board: 'Die Messwerte machen den Griffbrettrohling weit steifer oder weit weicher, als sein Holz es sonst ist.',
+    },
+    remedy: 'Noch einmal messen oder prüfen, ob es ein anderes Holz ist.',
+  },
   'blank-implausible': {
     title: 'Messwerte eines Rohlings, die nicht stimmen können',
     reason: {
@@ -217,6 +261,11 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     reason:
       'Der Spannstab liegt über der Mitte des Holzes dieses Halses: Anziehen biegt den Hals nach vorn, nicht zurück.',
     remedy: 'Eine tiefere Spannstabnut, mehr Krümmung des Stabs oder ein zweifach wirkender Halsspannstab.',
+  },
+  'rod-without-room': {
+    title: 'Kein Platz für den Spannstab',
+    reason: 'Die Spannstabnut ist kleiner als das Gewinde des Stabs: Der Stab geht nicht hinein.',
+    remedy: 'Breiter oder tiefer fräsen oder einen dünneren Stab nehmen.',
   },
   'channel-too-deep': {
     title: 'Spannstabnut zu tief',

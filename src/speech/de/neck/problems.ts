@@ -73,6 +73,7 @@ export const IMPOSSIBLE_WORDS: typeof english.IMPOSSIBLE_WORDS = {
   'shares-sum': (sum) => `Die Anteile der Streifen des Halses ergeben zusammen ${sum}; es muss 1 sein.`,
   'core-in-string': (string, core, diameter, least) =>
     `Saite ${string} hat einen Kern von ${core} bei einem Durchmesser von ${diameter}; der Kern muss mindestens ${least} dünner sein.`,
+  'span-on-blank': () => 'der Rohling muss über beide Auflager reichen',
 };
 
 export const PROBLEM_WORDS: typeof english.PROBLEM_WORDS = {

@@ -80,6 +80,7 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   levellingsLeft: 'Spätere Abrichtungen',
   crownMeasuredMm: 'Bundkopf gemessen',
 
+  stringSpacingMm: 'Saitenabstand am Sattel',
   blankModulusGPa: 'Steifigkeit des Rohlings',
   hardnessHV: 'Härte HV',
   wearLifeRatio: 'Haltbarkeit, gewählte = 1',

@@ -11,6 +11,8 @@ export const BASIS_WORDS: typeof english.BASIS_WORDS = {
   springback: 'Biegen eines Rechteckquerschnitts über die Streckgrenze, und seine Rückfederung',
   'wedge-model': 'wie Noppen und Bundfuß auf die Schlitzwände drücken, wie dieses Programm es rechnet',
   'wire-strength': 'kleinste Zugfestigkeiten nach ASTM A228; Abstand: Werkstattbrauch',
+  'large-deflection':
+    'ASTM D790, 12.3 (aus dem Gedächtnis): Biegung über ein Zehntel der Stützweite braucht eine Korrektur',
   'wood-stiffness':
     'Bereich der Hölzer in der Tabelle (Wood Handbook, Tropix), mit einem Spielraum von etwa der Hälfte',
   'nickel-rule': 'Verordnung (EG) Nr. 1907/2006 (REACH), Anhang XVII, Eintrag 27; EN 1811',

@@ -170,6 +170,48 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     remedy:
       'Tune it lower, shorten the scale, or take another construction. A thinner plain string carries the same stress.',
   },
+  'strings-below-frets': {
+    title: 'Strings below the frets at the nut',
+    reason: 'The nut holds the strings lower than the frets are high: open strings lie on the first fret.',
+    remedy: 'A higher nut, or a lower crown.',
+  },
+  'strings-too-close': {
+    title: 'Strings too close at the nut',
+    reason: 'So many strings on so narrow a nut leave no room for a fingertip between them.',
+    remedy: 'A wider nut, fewer strings, or the outer strings nearer to the edge.',
+  },
+  'blank-incomplete': {
+    title: 'Blank not wholly measured',
+    reason: {
+      neck: 'Numbers of the neck blank are still missing. Until all are there, the stiffness of the species counts.',
+      board: 'Numbers of the board blank are still missing. Until all are there, the stiffness of the species counts.',
+    },
+    remedy: 'Enter what is missing, or go back to the value of the species.',
+  },
+  'blank-span': {
+    title: 'Span longer than the blank',
+    reason: {
+      neck: 'The supports stand further apart than the neck blank is long, and the prediction is built on it.',
+      board: 'The supports stand further apart than the board blank is long, and the prediction is built on it.',
+    },
+    remedy: 'Measure the distance between the supports again, and the length of the blank.',
+  },
+  'blank-sags-far': {
+    title: 'Blank bent too far',
+    reason: {
+      neck: 'The neck blank went down so far that load and deflection are no longer in proportion.',
+      board: 'The board blank went down so far that load and deflection are no longer in proportion.',
+    },
+    remedy: 'Measure again with a lighter weight.',
+  },
+  'blank-unlikely': {
+    title: 'Blank far from its species',
+    reason: {
+      neck: 'The measurements of the neck blank make it far stiffer or far softer than its wood usually is.',
+      board: 'The measurements of the board blank make it far stiffer or far softer than its wood usually is.',
+    },
+    remedy: 'Measure again, or see whether it is another wood.',
+  },
   'blank-implausible': {
     title: 'Measurements of a blank that cannot be right',
     reason: {
@@ -208,6 +250,11 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     title: 'The rod lies high',
     reason: 'The rod lies above the middle of this neck’s wood: tightening it bends the neck forward, not back.',
     remedy: 'A deeper channel, more curve, or a two-way rod.',
+  },
+  'rod-without-room': {
+    title: 'No room for the rod',
+    reason: 'The channel is smaller than the thread of the rod: the rod does not go in.',
+    remedy: 'Rout it wider or deeper, or take a thinner rod.',
   },
   'channel-too-deep': {
     title: 'Channel too deep',

@@ -81,6 +81,7 @@ export const IMPOSSIBLE_WORDS = words('IMPOSSIBLE_WORDS', {
   'shares-sum': (sum: string) => `The shares of the neck’s laminates sum to ${sum}; they must sum to 1.`,
   'core-in-string': (string: string, core: string, diameter: string, least: string) =>
     `String ${string} has a core of ${core} in a diameter of ${diameter}; the core must be at least ${least} less.`,
+  'span-on-blank': () => 'the blank must reach over both supports',
 } satisfies Record<ImpossibleReason, (...quantities: string[]) => string>);
 
 export const PROBLEM_WORDS = words('PROBLEM_WORDS', {

@@ -81,6 +81,7 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   levellingsLeft: 'Later levellings left',
   crownMeasuredMm: 'Crown measured',
 
+  stringSpacingMm: 'Distance of the strings at the nut',
   blankModulusGPa: 'Stiffness of the blank',
   hardnessHV: 'Hardness HV',
   wearLifeRatio: 'Wear life over the chosen',

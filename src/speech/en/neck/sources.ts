@@ -13,6 +13,7 @@ export const BASIS_WORDS = words('BASIS_WORDS', {
   springback: 'bending of a rectangular section past its yield strength, and its springback',
   'wedge-model': 'how studs and tang press on the walls of the slot, as this program computes it',
   'wire-strength': 'ASTM A228 least tensile strengths; margin: common practice',
+  'large-deflection': 'ASTM D790, 12.3 (from memory): bending beyond a tenth of the span needs a correction',
   'wood-stiffness': 'range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half',
   'nickel-rule': 'Regulation (EC) No 1907/2006 (REACH), Annex XVII, entry 27; EN 1811',
   'nickel-rule-wording': 'wording of entry 27; the entry does not define prolonged contact (ECHA, 2014 and 2017)',

@@ -18,6 +18,9 @@ export const CONTROL_WORDS = words('CONTROL_WORDS', {
   tooLong: (label: string, length: string, most: string) =>
     `${label} has ${length} characters; it takes at most ${most} characters.`,
   kept: (value: string) => `${value} is kept.`,
+  staysEmpty: 'The field stays empty.',
+  notMeasured: 'not measured yet',
+  emptyName: (label: string) => `Empty ${label}`,
   range: (min: string, max: string) => `${min} to ${max}`,
   yes: 'yes',
   no: 'no',

@@ -1,0 +1,39 @@
+/** Checks of where the strings lie. What they pull and whether they hold is in checks-from-forces.ts. */
+import type { Build } from '../../neck/build.ts';
+import { atLeast, check, GEOMETRY, PRACTICE } from './check-making.ts';
+import type { Check } from './check-types.ts';
+import { LEAST_STRING_SPACING_MM } from './limits.ts';
+
+/** From the middle of a string to the middle of the next at the nut, evenly spread, mm; undefined for a single one. */
+function spacingAtNutMm({ strings, widthNutMm, stringEdgeMm }: Build): number | undefined {
+  return strings.length < 2 ? undefined : (widthNutMm - 2 * stringEdgeMm) / (strings.length - 1);
+}
+
+export function stringPlaceChecks(build: Build): Check[] {
+  const spacing = spacingAtNutMm(build);
+  const { stringHeightNutMm, crownHeightMm } = build;
+  return [
+    ...(stringHeightNutMm < crownHeightMm
+      ? [
+          check(
+            'strings-below-frets',
+            'stop',
+            'stringHeightNutMm',
+            atLeast('stringHeightNutMm', crownHeightMm, stringHeightNutMm),
+            GEOMETRY,
+          ),
+        ]
+      : []),
+    ...(spacing !== undefined && spacing < LEAST_STRING_SPACING_MM
+      ? [
+          check(
+            'strings-too-close',
+            'warn',
+            'strings',
+            atLeast('stringSpacingMm', LEAST_STRING_SPACING_MM, spacing),
+            PRACTICE,
+          ),
+        ]
+      : []),
+  ];
+}
