@@ -5,16 +5,21 @@
  *
  * Where k has one sign under the straightedge, e falls (k < 0) or rises (k > 0) with p throughout, and p lies between the
  * least and the greatest of (T − a_j)/k_j: bisection between them. Where k changes sign, the settings out to ±`WIDEST` are
- * searched in steps for the crossing nearest to zero. e jumps where the line is humped as much as it is hollow: a target
- * inside the jump has no solution; the p at the jump is given, and e there tells.
+ * searched in steps for crossings. e jumps where the line is humped as much as it is hollow: a target inside the jump has no
+ * solution. Then p stands at that side of the jump where e is nearer to the target, and e there tells; of several crossings
+ * the nearest to the target is taken, and of those that give it the one nearest to zero.
  */
 
 /** Greatest size of p that is searched where k changes sign. */
 const WIDEST = 5;
 const STEPS = 100;
-const BISECTIONS = 60;
+/** To a millionth of a millionth of the bracket: to the last digit, and turning a share into per cent could cross a jump. */
+const BISECTIONS = 40;
 /** Relief at the ends of the straightedge is zero but for rounding: no setting moves it. In parts of the largest value. */
 const NOTHING = 1e-9;
+
+/** Misses below this are none, mm: of two settings that give the target the smaller one is taken. */
+const SAME_MM = 1e-5;
 
 /** A line under the straightedge: `value(j)` for from ≤ j ≤ to. */
 export interface SpanLine {
@@ -39,7 +44,7 @@ export function extremeOfSum(a: SpanLine, k: SpanLine, factor: number, from: num
 
 /**
  * p, or undefined when no p within reach brings the relief to the target.
- * @param bisections how closely: 60 for full precision, 20 for a millionth of the bracket.
+ * @param bisections how closely: 20 for a millionth of the bracket.
  */
 export function shareForTarget(
   a: SpanLine,
@@ -65,29 +70,42 @@ export function shareForTarget(
     low = Math.min(low, p);
     high = Math.max(high, p);
   }
-  const over = (p: number) => extremeOfSum(a, k, p, from, to) > target;
+  const missAt = (p: number) => extremeOfSum(a, k, p, from, to) - target;
+  const over = (p: number) => missAt(p) > 0;
   // At one end of the bracket e is at least T, at the other at most: no need to ask there, where it may just equal T.
-  if (positive !== negative) return bisect((p) => over(p) === negative, low, high, bisections);
-  let found: number | undefined;
+  if (positive !== negative) return bisect(missAt, negative, low, high, bisections);
+  let found: { readonly p: number; readonly missMm: number } | undefined;
+  let before = over(-WIDEST);
   for (let step = 1; step <= 2 * STEPS; step += 1) {
+    const after = over(((step - STEPS) / STEPS) * WIDEST);
+    if (after === before) continue;
     const p0 = ((step - 1 - STEPS) / STEPS) * WIDEST;
-    const p1 = ((step - STEPS) / STEPS) * WIDEST;
-    if (over(p0) === over(p1)) continue;
-    const before = over(p0);
-    const p = bisect((middle) => over(middle) === before, p0, p1, bisections);
-    if (found === undefined || Math.abs(p) < Math.abs(found)) found = p;
+    const p = bisect(missAt, before, p0, p0 + WIDEST / STEPS, bisections);
+    before = after;
+    const missMm = Math.max(Math.abs(missAt(p)), SAME_MM);
+    if (!found || missMm < found.missMm || (missMm === found.missMm && Math.abs(p) < Math.abs(found.p)))
+      found = { p, missMm };
   }
-  return found;
+  return found?.p;
 }
 
-/** Where `test` goes from true, at `from`, to false, at `to`. */
-function bisect(test: (p: number) => boolean, from: number, to: number, bisections: number): number {
+/**
+ * Where e goes over the target, from above at `from` (or from below) to the other side at `to`: at a jump, that side of it
+ * which is nearer to the target.
+ */
+function bisect(
+  missAt: (p: number) => number,
+  fromAbove: boolean,
+  from: number,
+  to: number,
+  bisections: number,
+): number {
   let low = from;
   let high = to;
   for (let i = 0; i < bisections; i += 1) {
     const middle = (low + high) / 2;
-    if (test(middle)) low = middle;
+    if (missAt(middle) > 0 === fromAbove) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  return Math.abs(missAt(low)) < Math.abs(missAt(high)) ? low : high;
 }
