@@ -19,7 +19,7 @@ function describe(state: BackbowState): string {
   return PICTURE_WORDS.description(
     build.name,
     VIEW_WORDS[view].says,
-    railText(build, rail),
+    railText(build, rail, solution?.prediction),
     bow,
     METHOD_WORDS[build.method].label,
     factor === 1 ? PICTURE_WORDS.trueShown : PICTURE_WORDS.shown(String(factor)),

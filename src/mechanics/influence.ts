@@ -37,7 +37,11 @@ export interface Influence {
   readonly lineMm: Float64Array;
   /** Mean opening of each slot over the contact depth: loads × slots. */
   readonly openingMm: Float64Array;
+  /** Work of the rod's unit loads in the displacements of each other, N·mm: 3 × 3, in the order of `ROD_CASES`. */
+  readonly rodWorkNmm: Float64Array;
 }
+
+export const ROD_CASES = ['rodPull', 'rodCouple', 'rodCurve'] as const;
 
 /**
  * Room for the matrix that is being factorised: a solve is done with it before the next begins. Two megabytes made anew for
@@ -93,6 +97,8 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
   const weights = Array.from({ length: slots }, (_, slot) => contactWeights(mesh, slot));
   const lineMm = new Float64Array(loads.cases.length * stations);
   const openingMm = new Float64Array(loads.cases.length * slots);
+  const rodWorkNmm = new Float64Array(ROD_CASES.length ** 2);
+  const rodForces = ROD_CASES.map((name) => loads.cases[caseColumn(loads.wedges, name)]!);
   solveCases(assembly, loads, factor, (loadCase, block, lane) => {
     const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)]!;
     for (let station = 0; station < stations; station += 1)
@@ -104,8 +110,16 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
         opening += weights[slot]![row]! * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
       openingMm[loadCase * slots + slot] = opening;
     }
+    const ofRod = rodForces.indexOf(loads.cases[loadCase]!);
+    if (ofRod < 0) return;
+    rodForces.forEach(({ freedoms, forceN }, by) => {
+      rodWorkNmm[ofRod * ROD_CASES.length + by] = freedoms.reduce(
+        (work, freedom, k) => work + forceN[k]! * block[blockIndex(freedom, lane)]!,
+        0,
+      );
+    });
   });
-  return { stationXMm: mesh.columnXMm, slots, wedges: loads.wedges, lineMm, openingMm };
+  return { stationXMm: mesh.columnXMm, slots, wedges: loads.wedges, lineMm, openingMm, rodWorkNmm };
 }
 
 /** A combination of load cases: wedge forces in N, and an amount of each named case. */
@@ -143,4 +157,15 @@ export function combineOpening(influence: Influence, combination: Combination): 
 /** The strings as a combination: pull in N, height above the crown at the nut, rise per mm along the neck. */
 export function stringCases(pullN: number, heightNutMm: number, slope: number): Combination['cases'] {
   return { pull: pullN, couple: -heightNutMm * pullN, slope: -slope * pullN };
+}
+
+/** Work of a rod's loads in the displacements that they cause, N·mm. */
+export function rodWork(influence: Influence, cases: Combination['cases']): number {
+  const amounts = ROD_CASES.map((name) => cases?.[name] ?? 0);
+  return amounts.reduce(
+    (sum, amount, i) =>
+      sum +
+      amounts.reduce((work, other, j) => work + amount * other * influence.rodWorkNmm[i * amounts.length + j]!, 0),
+    0,
+  );
 }

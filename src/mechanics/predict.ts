@@ -19,6 +19,7 @@ import {
   combineLine,
   combineOpening,
   createNeckModel,
+  rodWork,
   solveInfluence,
   stringCases,
   type Combination,
@@ -28,7 +29,8 @@ import {
 import { METHODS, type Method, type MethodPrediction, type Prediction } from './prediction-types.ts';
 import { extractionForceN, seatingForceN } from './seating/forces.ts';
 import { extremeRelief, reliefFromDepth } from './relief.ts';
-import { predictRod, rodCases } from './rod.ts';
+import { rodSetting } from './inversion/rod.ts';
+import { predictRod, rodCases, turnsAtLimit } from './rod.ts';
 import { startingRelief } from './starting.ts';
 import { seat, type Seating } from './seating/seating.ts';
 import { filedLine, lineWithAllFrets, straightedgeOf, sumWedges } from './states.ts';
@@ -150,6 +152,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     const response = (cases: Combination['cases']) => respond(influence, cases, springs);
     const underStrings = response(pull);
 
+    const underRod = response(rodAtLimit);
     const stringsMm = underStrings.line;
     const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
     const forceInputs = { build, method, wedgeForceN: seating.forceN, biteMm: bite, tangLengthMm };
@@ -167,10 +170,11 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       seatingForceN: seatingForceN(forceInputs),
       pullOutForceN: extractionForceN(forceInputs),
       extraFlexibility: bowOf(stringsMm) / uncutBow - 1,
+      rodTurnsAtLimit: turnsAtLimit(build, rod, workOfRod(influence, rodAtLimit, underRod.forceN, seating.forceN)),
       basis: {
         wedgeMm: presses ? pressedWedgeMm : new Float64Array(pressedWedgeMm.length),
         stringsMm,
-        rodMm: response(rodAtLimit).line,
+        rodMm: underRod.line,
         climateMm: response({ boardStrain: strain }).line,
       },
     };
@@ -228,6 +232,18 @@ function springsOf(contacts: readonly Contact[], seating: Seating, flexibility: 
   };
 }
 
+/** Work of the rod's loads at its limit in the displacements of the wood, N·mm: studs that answer as springs hold some back. */
+function workOfRod(
+  influence: Influence,
+  cases: Combination['cases'],
+  forceN: Float64Array | undefined,
+  seatedN: Float64Array,
+): number {
+  const opening = forceN && combineOpening(influence, { cases });
+  const ofStuds = opening ? opening.reduce((work, mm, i) => work + mm * (forceN[i]! - seatedN[i]!), 0) : 0;
+  return rodWork(influence, cases) + ofStuds;
+}
+
 /** What named loads add to the line, and the wedge forces under them where studs answer as springs. */
 function respond(
   influence: Influence,
@@ -244,7 +260,7 @@ function respond(
 /** @param wedgesMm what all frets do together, over the stations. */
 function withStates(
   head: Omit<Prediction, 'methods'>,
-  partial: Omit<MethodPrediction, 'fretted' | 'strung' | 'settled' | 'rodSet'>,
+  partial: Omit<MethodPrediction, 'fretted' | 'strung' | 'settled' | 'rodSet' | 'rodSetPercent'>,
   wedgesMm: Float64Array,
   build: Build,
 ): MethodPrediction {
@@ -252,11 +268,17 @@ function withStates(
   const filedMm = filedLine(parts, wedgesMm);
   const at = (strung: boolean, days: number, rodPercent: number) =>
     lineWithAllFrets(parts, { strung, days, rodPercent }, wedgesMm, filedMm);
+  const settled = at(true, build.settleDays, 0);
+  const rodSetPercent =
+    build.rodKind === 'none'
+      ? 0
+      : build.rodSettingPercent || rodSetting(parts, settled, partial.basis.rodMm, build.targetReliefMm).percent;
   return {
     ...partial,
     fretted: at(false, 0, 0),
     strung: at(true, 0, 0),
-    settled: at(true, build.settleDays, 0),
-    rodSet: at(true, build.settleDays, build.rodKind === 'none' ? 0 : build.rodSettingPercent),
+    settled,
+    rodSet: at(true, build.settleDays, rodSetPercent),
+    rodSetPercent,
   };
 }

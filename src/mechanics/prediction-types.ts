@@ -56,7 +56,15 @@ export interface MethodPrediction {
   readonly fretted: ReliefLine;
   readonly strung: ReliefLine;
   readonly settled: ReliefLine;
+  /** Settled, with the rod as it is set. */
   readonly rodSet: ReliefLine;
+  /**
+   * How the rod is set there, per cent of its range: as the build says, or, where it says nothing (0), so that the settled
+   * neck has the relief wanted, or comes as near to it as the rod can bring it.
+   */
+  readonly rodSetPercent: number;
+  /** Turns of the nut from snug to the rod's limit; 0 without a rod. */
+  readonly rodTurnsAtLimit: number;
   /** The relief lines that make every state (see states.ts), over the stations. */
   readonly basis: {
     /** frets × stations: row i is what fret i + 1 does by itself, with its seating force. */
@@ -88,8 +96,8 @@ export interface RodPrediction {
   /** The settings it can take, per cent of its limit. */
   readonly leastPercent: number;
   readonly mostPercent: number;
-  /** Turns of the nut from slack to the limit, wood taken as rigid; null where it cannot be computed. */
-  readonly turnsAtLimit: number | null;
+  /** On the nut at that pull, N·m. */
+  readonly torqueAtLimitNm: number;
 }
 
 /** What the states need to know of time. */

@@ -117,7 +117,11 @@ const COMPUTED = {
 
   // Rod and strings
   rodRangePercent: plain('%', 0, 'share of the range of the rod that the relief wanted takes', ROD),
-  turnsOfNut: plain('', 1, 'turns of the nut from slack', ROD),
+  turnsOfNut: plain('', 2, 'turns of the nut from where it is snug', ROD),
+  rodTurnsAtLimit: plain('', 2, 'turns of the nut from where it is snug to the limit of the rod', ROD),
+  rodSetPercent: plain('%', 0, 'how the rod is set: as the build says, else for the relief wanted', ROD),
+  nutTorqueNm: plain('N·m', 1, 'torque on the nut', ROD),
+  quarterTurnReliefMm: mm('what each quarter turn of the nut adds to the relief', 2, ROD),
   stringTensionN: force('tension of a string', '10. Strings'),
   stringStressMPa: plain('MPa', 0, 'stress in the wire of a string, or in its core', '10. Strings'),
   stringStressPercent: plain('%', 0, 'stress over the least strength of the wire of a string', '10. Strings'),

@@ -43,6 +43,7 @@ import type * as offline from './en/workshop/offline.ts';
 import type * as panels from './en/workshop/workshop.ts';
 import type * as papers from './en/pages/sheets.ts';
 import type * as sheets from './en/pages/papers.ts';
+import type * as rod from './en/workshop/rod.ts';
 import type * as scene from './en/workshop/scene.ts';
 import type * as drafts from './en/pages/drafts.ts';
 import type * as solver from './en/workshop/solver.ts';
@@ -98,6 +99,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof panels> &
   TablesOf<typeof papers> &
   TablesOf<typeof sheets> &
+  TablesOf<typeof rod> &
   TablesOf<typeof scene> &
   TablesOf<typeof drafts> &
   TablesOf<typeof solver> &

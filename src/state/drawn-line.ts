@@ -5,7 +5,7 @@
 import { lineAt } from '../mechanics/states.ts';
 import type { ReliefLine } from '../mechanics/prediction-types.ts';
 import type { DrawnLine, LineSource } from '../scene/types.ts';
-import { momentAt } from '../verdict/rail.ts';
+import { momentOf } from '../verdict/rail.ts';
 import type { BackbowState } from './store.ts';
 import { drawnBowFactor } from './view-slice.ts';
 
@@ -37,7 +37,7 @@ export function createDrawnLine(store: DrawnFrom): LineSource {
       return true;
     }
     const { build, prediction } = solution;
-    const moment = momentAt(build, rail);
+    const moment = momentOf(solution, rail);
     const reusable = buffer?.reliefMm.length === prediction.stationXMm.length ? buffer : undefined;
     buffer = lineAt(prediction, build.method, moment, reusable);
     drawn = {

@@ -12,8 +12,10 @@ export type Lines = Readonly<Record<Method, ReliefLine>>;
 export function linesOf(state: Pick<BackbowState, 'solution' | 'rail'>): Lines | null {
   const { solution, rail } = state;
   if (!solution) return null;
-  const moment = momentAt(solution.build, rail);
-  const entries = METHODS.map((method) => [method, lineAt(solution.prediction, method, moment)]);
+  const { build, prediction } = solution;
+  // Each way of seating with its own rod set.
+  const momentFor = (method: Method) => momentAt(build, rail, prediction.methods[method].rodSetPercent);
+  const entries = METHODS.map((method) => [method, lineAt(prediction, method, momentFor(method))]);
   return Object.fromEntries(entries) as Lines;
 }
 
@@ -43,7 +45,8 @@ export function useLineBands(): LineBands {
   // At the moment of its own build, so that it is computed once while a slider moves on from that build.
   const room = useMemo(() => {
     if (method === undefined || bands?.uncertainty.kindOfFret.length !== frets) return null;
-    return bandAt(bands!.uncertainty, method, momentAt(bands!.build, rail));
+    const { build, uncertainty } = bands!;
+    return bandAt(uncertainty, method, momentAt(build, rail, uncertainty.methods[build.method].rodSetPercent));
   }, [method, frets, bands, rail]);
   return { band: bands?.build === solution?.build ? room : null, room };
 }

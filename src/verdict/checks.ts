@@ -1,4 +1,5 @@
 /** The checks of a build with the numbers of its prediction. */
+import { solveRod } from '../mechanics/inversion/rod.ts';
 import type { Build } from '../neck/build.ts';
 import type { BlankPart } from '../neck/parameters.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
@@ -27,6 +28,7 @@ export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
     stringStressRatios: prediction.strings.map((string) => string.stressRatio),
     rod: {
       slackReliefMm: settled(0),
+      neededPercent: solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' }).percent,
       leastReliefMm: Math.min(atLeast, atMost),
       mostReliefMm: Math.max(atLeast, atMost),
     },

@@ -6,6 +6,7 @@ import { fretworkSteps, type Step } from '../fretwork/plan/steps.ts';
 import type { Method, Moment, Prediction } from '../mechanics/prediction-types.ts';
 import { describeLine, lineAt, momentShares } from '../mechanics/states.ts';
 import { bandAt } from '../mechanics/uncertainty/band-at.ts';
+import { solveRod, type RodAnswer } from '../mechanics/inversion/rod.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { RodSettingBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { refretOf, type Refret } from './choice-facts.ts';
@@ -45,8 +46,7 @@ export interface NeckNumbers {
   readonly rod: {
     /** Null while it is being computed. */
     readonly setting: RodSettingBand | null;
-    readonly leastPercent: number;
-    readonly mostPercent: number;
+    readonly needed: RodAnswer;
     /** What the rod at its limit does to the relief, mm. */
     readonly reachMm: number;
   } | null;
@@ -119,8 +119,7 @@ export function neckNumbers(
         ? null
         : {
             setting: bands?.rodPercentForTarget ?? null,
-            leastPercent: prediction.rod.leastPercent,
-            mostPercent: prediction.rod.mostPercent,
+            needed: solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' }),
             reachMm: extreme(of.basis.rodMm),
           },
     extraFlexibility: of.extraFlexibility,

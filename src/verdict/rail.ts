@@ -4,6 +4,7 @@
  */
 import type { Build } from '../neck/build.ts';
 import { seatingSequence } from '../fretwork/plan/seating-order.ts';
+import type { Reckoned } from './reckoned.ts';
 import type { Moment } from '../mechanics/prediction-types.ts';
 
 /** Where the job stands. `fretsIn: 'all'` stays true when the number of frets changes. */
@@ -20,7 +21,7 @@ export const PHASES: readonly Phase[] = ['bare', 'frets', 'strung', 'weeks', 'ro
 /** Days after stringing that have a stop of their own: an hour to ten years, evenly on a log scale as people count. */
 const DAYS = [1 / 24, 1, 7, 30, 90, 365, 3650];
 
-type ForRail = Pick<Build, 'fretCount' | 'seatingOrder' | 'settleDays' | 'rodSettingPercent' | 'rodKind'>;
+type ForRail = Pick<Build, 'fretCount' | 'seatingOrder' | 'settleDays' | 'rodKind'>;
 
 /** Every stop of a build, in order. */
 export function railStops(build: ForRail): RailPosition[] {
@@ -62,8 +63,11 @@ export function fretsInAt(build: ForRail, position: RailPosition): number {
   return Math.min(position.fretsIn, build.fretCount);
 }
 
-/** The moment to compute for a position; the frets go in in the order of the build. */
-export function momentAt(build: ForRail, position: RailPosition): Moment {
+/**
+ * The moment to compute for a position; the frets go in in the order of the build.
+ * @param rodSetPercent how the rod is set at the last stop, from the prediction of the method
+ */
+export function momentAt(build: ForRail, position: RailPosition, rodSetPercent: number): Moment {
   const count = fretsInAt(build, position);
   const fretsIn = count === build.fretCount ? {} : { fretsIn: seatingSequence(build).slice(0, count) };
   switch (position.phase) {
@@ -75,10 +79,11 @@ export function momentAt(build: ForRail, position: RailPosition): Moment {
     case 'weeks':
       return { strung: true, days: position.days, rodPercent: 0 };
     case 'rod':
-      return {
-        strung: true,
-        days: build.settleDays,
-        rodPercent: build.rodKind === 'none' ? 0 : build.rodSettingPercent,
-      };
+      return { strung: true, days: build.settleDays, rodPercent: rodSetPercent };
   }
+}
+
+/** The same of a neck that was predicted, with its own way of seating. */
+export function momentOf({ build, prediction }: Reckoned, position: RailPosition): Moment {
+  return momentAt(build, position, prediction.methods[build.method].rodSetPercent);
 }

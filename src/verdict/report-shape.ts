@@ -55,6 +55,8 @@ const METHOD = z.strictObject({
   strungReliefMm: relief('strungReliefMm'),
   settledReliefMm: relief('settledReliefMm'),
   rodSetReliefMm: relief('rodSetReliefMm'),
+  rodSetPercent: told(z.number(), 'how the rod is set there: as the build says, else for the relief wanted'),
+  rodTurnsAtLimit: told(z.number(), 'turns of the nut from where it is snug to the limit of the rod'),
   rodForTarget: told(
     z.strictObject({
       status: told(
@@ -69,7 +71,10 @@ const METHOD = z.strictObject({
         }),
         'share of the range of the rod; plus bends backwards',
       ),
-      turnsOfNut: told(orNull, 'turns of the nut from slack; null where they cannot be computed'),
+      turnsOfNut: told(z.number(), 'turns of the nut from where it is snug'),
+      nutWay: told(z.enum(['clockwise', 'anticlockwise', 'none']), 'as seen from behind the wrench'),
+      nutTorqueNm: told(z.number(), 'on the nut there, in N·m'),
+      quarterTurnReliefMm: told(z.number(), 'what each quarter turn adds to the relief, in mm'),
       rodSetReliefMm: told(z.number(), 'relief at that setting, in mm'),
       missMm: quantity('missMm'),
     }),
@@ -140,7 +145,7 @@ export const REPORT_SHAPE = z.strictObject({
     limitedBy: z.enum(['none', 'wrench', 'thread']),
     leastPercent: told(z.number(), 'the settings that it can take, share of its range'),
     mostPercent: z.number(),
-    turnsAtLimit: told(orNull, 'turns of the nut from slack to the limit; null where they cannot be computed'),
+    torqueAtLimitNm: told(z.number(), 'on the nut at that pull, in N·m'),
   }),
   fretXMm: perFret('fretXMm'),
   bands: z.optional(

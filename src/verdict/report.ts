@@ -45,7 +45,10 @@ function reportRod({ prediction, build }: Reckoned, method: Method, of: MethodUn
       value: round(answer.percent, 2),
       ...(band ? { ...reportBand(band, 1), withinReachPercent: rounded(100 * band.chance, 1) } : {}),
     },
-    turnsOfNut: answer.turns === null ? null : round(answer.turns, 3),
+    turnsOfNut: round(answer.nut.turns, 3),
+    nutWay: answer.nut.way,
+    nutTorqueNm: round(answer.nut.torqueNm, 2),
+    quarterTurnReliefMm: mm(answer.quarterTurnMm),
     rodSetReliefMm: mm(answer.reliefMm),
     missMm: mm(answer.missMm),
   };
@@ -84,6 +87,8 @@ function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty |
     strungReliefMm: reportLine(method.strung, bands?.strung),
     settledReliefMm: reportLine(method.settled, bands?.settled),
     rodSetReliefMm: reportLine(method.rodSet, bands?.rodSet),
+    rodSetPercent: round(method.rodSetPercent, 2),
+    rodTurnsAtLimit: round(method.rodTurnsAtLimit, 3),
     rodForTarget: reportRod(reckoned, id, bands),
     flatAfterDays: reportFlat(reckoned, id, bands),
     meanWedgeForceN: {
@@ -129,7 +134,11 @@ export function predictionReport(
       stringStressMPa: round(string.stressMPa, 0),
       stringStressPercent: round(100 * string.stressRatio, 1),
     })),
-    rod: { ...prediction.rod, limitN: round(prediction.rod.limitN, 0) },
+    rod: {
+      ...prediction.rod,
+      limitN: round(prediction.rod.limitN, 0),
+      torqueAtLimitNm: round(prediction.rod.torqueAtLimitNm, 2),
+    },
     fretXMm: prediction.fretXMm.map(mm),
     ...(uncertainty ? { bands: reportHowBanded(uncertainty, log) } : {}),
     methods: {

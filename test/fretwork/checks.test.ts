@@ -26,9 +26,13 @@ interface Case {
   readonly limit?: number;
 }
 
-const rod = (slackReliefMm: number, leastReliefMm: number, mostReliefMm: number): CheckNumbers => ({
-  rod: { slackReliefMm, leastReliefMm, mostReliefMm },
-});
+/** For the standard's relief wanted, by a rod that moves it in proportion to its setting. */
+const rod = (slackReliefMm: number, leastReliefMm: number, mostReliefMm: number): CheckNumbers => {
+  const wanted = defaultBuild().targetReliefMm - slackReliefMm;
+  const reach = wanted < 0 ? slackReliefMm - leastReliefMm : mostReliefMm - slackReliefMm;
+  const neededPercent = reach === 0 ? 0 : Math.min(100, (100 * Math.abs(wanted)) / reach);
+  return { rod: { slackReliefMm, leastReliefMm, mostReliefMm, neededPercent } };
+};
 const levelling = (reliefMm: readonly number[]): CheckNumbers => ({ levelling: { reliefMm } });
 /** A hump of one size in the middle of 22 frets, in a straight line otherwise. */
 const hump = (size: number) => Array.from({ length: 22 }, (_, index) => (index === 10 ? -size : 0));

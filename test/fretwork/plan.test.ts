@@ -15,7 +15,7 @@ function numbersFor(frets: number): PlanNumbers {
   const each = (value: number) => Array.from({ length: frets }, (_, index) => value + index);
   return {
     stringStressRatios: [0.5],
-    rod: { slackReliefMm: 0.2, leastReliefMm: -0.2, mostReliefMm: 0.6 },
+    rod: { slackReliefMm: 0.2, neededPercent: 0, leastReliefMm: -0.2, mostReliefMm: 0.6 },
     levelling: { reliefMm: each(0).map((index) => -0.001 * index * (frets - index)) },
     seating: {
       seatingForceN: each(600),

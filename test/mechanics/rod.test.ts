@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { EMPTY, UNCUT, type NeckDescription } from '../../src/mechanics/description.ts';
-import { combineLine, createNeckModel, solveInfluence, type Combination } from '../../src/mechanics/influence.ts';
+import {
+  combineLine,
+  createNeckModel,
+  rodWork,
+  solveInfluence,
+  type Combination,
+} from '../../src/mechanics/influence.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
-import { predictRod, proofLoadN, rodCases } from '../../src/mechanics/rod.ts';
+import { predictRod, proofLoadN, rodCases, turnsAtLimit } from '../../src/mechanics/rod.ts';
 import { createSection } from '../../src/mechanics/elements/section.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 import { neckWith } from './necks.ts';
@@ -36,23 +42,37 @@ describe('the pull that a rod can take', () => {
       limitedBy: 'none',
       leastPercent: 0,
       mostPercent: 0,
-      turnsAtLimit: null,
+      torqueAtLimitNm: 0,
     });
   });
 
   it('a one-way rod only pulls one way, a two-way rod both', () => {
     expect(rodOf({ rodKind: 'one-way' })).toMatchObject({ leastPercent: 0, mostPercent: 100 });
-    expect(rodOf({ rodKind: 'two-way' })).toMatchObject({ leastPercent: -100, mostPercent: 100, turnsAtLimit: null });
+    expect(rodOf({ rodKind: 'two-way' })).toMatchObject({ leastPercent: -100, mostPercent: 100 });
   });
 
-  it('turns of a one-way nut, worked by hand', () => {
-    // 2000 N on 360 mm of M5 (14.2 mm², pitch 0.8): 2000·360/(205 000·14.2) = 0.24734 mm = 0.30917 turns
+  it('torque at the limit is the wrench’s, or what the thread bears', () => {
+    expectNear(rodOf({ wrenchTorqueNm: 2, rodThread: 'M5', rodClass: '4.8' }).torqueAtLimitNm, 2, ROUNDING, 'as given');
+    // 0.75 × 4400 N × 0.2 × 5 mm
     expectNear(
-      rodOf({ rodKind: 'one-way', rodStartMm: 5, rodEndMm: 365 }).turnsAtLimit!,
-      0.30917,
-      2e-5,
-      'worked by hand to five digits',
+      rodOf({ wrenchTorqueNm: 4, rodThread: 'M5', rodClass: '4.8' }).torqueAtLimitNm,
+      3.3,
+      ROUNDING,
+      'by hand',
     );
+  });
+
+  it('turns of a nut in rigid wood, worked by hand', () => {
+    const build = { ...defaultBuild(), rodStartMm: 5, rodEndMm: 365, rodThread: 'M5', wrenchTorqueNm: 2 } as const;
+    const turns = (kind: 'one-way' | 'two-way', workNmm: number, pitchMm?: number) =>
+      turnsAtLimit({ ...build, rodKind: kind }, { kind, limitN: 2000 }, workNmm, pitchMm);
+    // 2000 N on 360 mm of M5 (14.2 mm², pitch 0.8): 2000·360/(205 000·14.2) = 0.24734 mm = 0.30917 turns
+    expectNear(turns('one-way', 0), 0.30917, 2e-5, 'worked by hand to five digits');
+    expectNear(turns('two-way', 0), 0.61834, 2e-5, 'two bars, one pulled, one pushed');
+    // Wood that lets the anchors come 0.4 mm together: half a turn more.
+    expectNear(turns('one-way', 800), 0.80917, 2e-5, 'worked by hand to five digits');
+    expectNear(turns('one-way', 800, 1.6), 0.80917 / 2, 2e-5, 'a double thread');
+    expect(turnsAtLimit({ ...build, rodKind: 'none' }, { kind: 'none', limitN: 0 }, 0)).toBe(0);
   });
 });
 
@@ -172,5 +192,24 @@ describe('on a plain strip, beside beam theory', () => {
     const bending = (5 * 1000 * 3 * span ** 2) / (48 * STIFFNESS);
     expectNear(Math.abs(offset({ rodCurve: 1000 * 3 })), bending + shear, 2e-3, 'chords between columns');
     expect(Math.sign(offset({ rodCurve: 1 }))).toBe(Math.sign(offset({ rodCouple: 1 })));
+  });
+
+  it('how far the wood gives: M·L/(E·I) for a couple, P·L/(E·A) + P·e²·L/(E·I) for a straight bar e off the axis', () => {
+    // Beam theory; the anchors' loads spread into the section over about its depth, twice.
+    expectNear(
+      rodWork(influence, { rodCouple: 1e4 }),
+      (1e8 * span) / STIFFNESS,
+      0.02,
+      'the anchors’ sections are disturbed',
+    );
+    const [pull, depth] = [1000, 15];
+    const axial = (pull ** 2 * span) / (MODULUS * WIDTH * HEIGHT);
+    const bending = ((pull * (depth - HEIGHT / 2)) ** 2 * span) / STIFFNESS;
+    expectNear(
+      rodWork(influence, { rodPull: pull, rodCouple: pull * depth }),
+      axial + bending,
+      0.03,
+      'the anchors’ sections are disturbed',
+    );
   });
 });

@@ -11,6 +11,7 @@ const ENDINGS = [
   ['Mm', 'mm'],
   ['GPa', 'GPa'],
   ['MPa', 'MPa'],
+  ['Nm', 'N·m'],
   ['Percent', '%'],
   ['Degrees', '°'],
   ['Days', 'day'],

@@ -60,7 +60,11 @@ test('every predicted number has its band, and a band holds its number', () => {
 describe('a rod', () => {
   test('has its setting for the relief wanted, and how likely it can do it', () => {
     expect(figure('rod')!.band).toMatch(/^possible in \d+\u00a0%$/);
-    expect(figure('rod')!.detail).toBe('for 0.15\u00a0mm relief');
+    expect(figure('rod')!.detail).toMatch(/^for 0\.15\u00a0mm relief, −?\d+\u00a0% of its range$/);
+    expect(figure('rod')).toMatchObject({
+      value: expect.stringMatching(/^\d*[⅛¼⅜½⅝¾⅞]?$/),
+      unit: expect.stringMatching(/^turns?$/),
+    });
   });
 
   test('that is not there is not shown', () => {

@@ -2,6 +2,7 @@
 import { checkBuild } from '../../src/neck/schema.ts';
 import { reliefAtGoal } from '../../src/mechanics/inversion/goal.ts';
 import { kerfRange } from '../../src/mechanics/inversion/kerf.ts';
+import { solveRod } from '../../src/mechanics/inversion/rod.ts';
 import { goalOf } from '../../src/mechanics/inversion/goal.ts';
 import { solveTarget } from '../mechanics/inversion/every-way.ts';
 import { METHODS } from '../../src/mechanics/prediction-types.ts';
@@ -10,7 +11,7 @@ import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';
 import type { Band } from '../../src/mechanics/uncertainty/band.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { ReadoutBand } from '../../src/mechanics/uncertainty/types.ts';
-import { momentAt, railStops } from '../../src/verdict/rail.ts';
+import { momentOf, railStops } from '../../src/verdict/rail.ts';
 import { hold, holdFinite, type Invariant } from './invariant.ts';
 
 function holdOrder({ p05, p50, p95 }: Band, what: string): void {
@@ -42,7 +43,7 @@ export const ANSWERS: readonly Invariant[] = [
         days.forEach((_, i) => holdOrder({ p05: p05Mm[i]!, p50: p50Mm[i]!, p95: p95Mm[i]! }, `${method} in time ${i}`));
       }
       for (const stop of railStops(build)) {
-        const band = bandAt(uncertainty, build.method, momentAt(build, stop));
+        const band = bandAt(uncertainty, build.method, momentOf({ build, prediction }, stop));
         holdFinite(band, JSON.stringify(stop));
         holdOrder(band.extreme, JSON.stringify(stop));
         band.xMm.forEach((x, i) =>
@@ -80,6 +81,44 @@ export const ANSWERS: readonly Invariant[] = [
         hold(
           Math.abs(reached - goal.reliefMm) <= 2e-4,
           () => `${method}: a kerf of ${kerfMm} mm gives ${reached} mm for ${goal.reliefMm} mm`,
+        );
+      }
+    },
+  },
+  {
+    name: 'no setting of the rod comes nearer to the relief wanted than the one that is answered, and turns follow it',
+    every: 3,
+    check: ({ build, prediction, seed }) => {
+      // Wishes on either side of flat, beside the build's own.
+      const wishes = [build.targetReliefMm, ((seed % 17) - 8) / 20];
+      for (const method of METHODS) {
+        const of = prediction.methods[method];
+        for (const reliefMm of wishes) {
+          const answer = solveRod(prediction, method, { reliefMm, when: 'settled' });
+          const missMm = Math.abs(answer.missMm);
+          const { leastPercent, mostPercent } = prediction.rod;
+          for (let step = 0; step <= 80; step += 1) {
+            const rodPercent = leastPercent + (step / 80) * (mostPercent - leastPercent);
+            const other = lineAt(prediction, method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
+            hold(
+              missMm <= Math.abs(other - reliefMm) + 1e-4,
+              () =>
+                `${method}, ${reliefMm} mm wanted: ${answer.percent} % gives ${answer.reliefMm} mm (${answer.status}), ${rodPercent} % ${other} mm`,
+            );
+          }
+          hold(answer.status !== 'reached' || missMm <= 1e-4, () => `${method}: reached, and ${missMm} mm off`);
+          const { turns, way } = answer.nut;
+          const isTurned = answer.percent !== 0;
+          hold(
+            turns >= 0 && isTurned === (way !== 'none') && (!isTurned || turns > 0),
+            () => `${method}: ${turns} turns ${way} for ${answer.percent} %`,
+          );
+        }
+        const stated = solveRod(prediction, method, { reliefMm: build.targetReliefMm, when: 'settled' });
+        const wanted = prediction.rod.kind === 'none' ? 0 : build.rodSettingPercent || stated.percent;
+        hold(
+          of.rodSetPercent === wanted,
+          () => `${method}: the rod is set to ${of.rodSetPercent} %, answered ${wanted} %`,
         );
       }
     },

@@ -13,7 +13,7 @@ import { REPORT_SHAPE } from '../../src/verdict/report-shape.ts';
 import { sampleLine } from '../../src/mechanics/relief.ts';
 import { lineAt } from '../../src/mechanics/states.ts';
 import { contactsOf } from '../../src/mechanics/seating/wire-contact.ts';
-import { momentAt, railStops } from '../../src/verdict/rail.ts';
+import { momentOf, railStops } from '../../src/verdict/rail.ts';
 import { forcesOf } from '../mechanics/load-cases.ts';
 import { hold, holdFinite, largest, type Invariant, type Subject } from './invariant.ts';
 
@@ -166,7 +166,7 @@ export const STATES: readonly Invariant[] = [
       const [from, to] = span(prediction);
       const ends = [prediction.straightedge.fromFret, prediction.straightedge.toFret];
       for (const stop of railStops(build)) {
-        const line = lineAt(prediction, build.method, momentAt(build, stop));
+        const line = lineAt(prediction, build.method, momentOf({ build, prediction }, stop));
         holdFinite(line, JSON.stringify(stop));
         for (const fret of ends) {
           const at = sampleLine(prediction.stationXMm, line.reliefMm, prediction.fretXMm[fret - 1]!);

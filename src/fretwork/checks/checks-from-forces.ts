@@ -22,6 +22,8 @@ export interface CheckNumbers {
   /** Relief strung and settled, mm: with the rod slack, and at both ends of its range (the same thrice without a rod). */
   readonly rod?: {
     readonly slackReliefMm: number;
+    /** Setting for the relief wanted, or the nearest to it, per cent of the range. */
+    readonly neededPercent: number;
     readonly leastReliefMm: number;
     readonly mostReliefMm: number;
   };
@@ -71,10 +73,9 @@ function rodReachChecks(build: Build, { rod }: CheckNumbers): Check[] {
   const most = Math.max(rod.leastReliefMm, rod.mostReliefMm, slack);
   if (most < target - limits.RELIEF_TOLERANCE_MM) return [backBow(build, slack, most)];
   if (least > target + limits.RELIEF_TOLERANCE_MM) return [forwardBow(build, slack, least)];
-  const range = target < slack ? slack - least : most - slack;
-  const needed = range === 0 ? 0 : (100 * Math.abs(slack - target)) / range;
+  const needed = Math.abs(rod.neededPercent);
   if (needed <= limits.MOST_ROD_PERCENT) return [];
-  const measure = atMost('rodRangePercent', limits.MOST_ROD_PERCENT, Math.min(100, needed));
+  const measure = atMost('rodRangePercent', limits.MOST_ROD_PERCENT, needed);
   return [check('rod-near-limit', 'warn', 'rodSettingPercent', measure, basedOn('prediction-and-margin'))];
 }
 

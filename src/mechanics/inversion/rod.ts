@@ -8,7 +8,8 @@
  * above the middle of the wood (a thick neck, a rod that is curved little or much out of it) it bends forward, a little: then
  * it is the neck that is too hollow with the nut loose that is beyond it. Which of the two it is the computed line k tells.
  */
-import type { Method, Prediction } from '../prediction-types.ts';
+import type { Method, Prediction, ReliefLine } from '../prediction-types.ts';
+import { nutTurn, type NutTurn } from '../rod.ts';
 import { describeLine, lineAt } from '../states.ts';
 import { checkGoal, CLOSE_ENOUGH_MM, goalMoment, type ReliefGoal } from './goal.ts';
 import { extremeOfSum, shareForTarget } from './rod-share.ts';
@@ -31,8 +32,10 @@ export interface RodAnswer {
   readonly wantedPercent: number | null;
   /** Share of the range in use, 0 to 1. */
   readonly shareOfRange: number;
-  /** Turns of the nut from slack; null where they cannot be computed. */
-  readonly turns: number | null;
+  /** The same as turns of the nut. */
+  readonly nut: NutTurn;
+  /** What a quarter turn adds to the relief of greatest size, with its sign: of the rod's line by itself, mm; 0 without a rod. */
+  readonly quarterTurnMm: number;
   /** Relief at that setting, and how far it is from the wanted one (relief − target), mm. */
   readonly reliefMm: number;
   readonly missMm: number;
@@ -40,48 +43,62 @@ export interface RodAnswer {
   readonly neutralMm: number;
 }
 
-/** @param goal its rod setting is not used. @throws {RangeError} for a relief that cannot be meant. */
-export function solveRod(prediction: Prediction, method: Method, goal: Omit<ReliefGoal, 'rodPercent'>): RodAnswer {
-  checkGoal({ ...goal, rodPercent: 0 });
-  const { rod, stationXMm, fretXMm, straightedge } = prediction;
-  const neutral = lineAt(prediction, method, goalMoment({ ...goal, rodPercent: 0 }, prediction.time));
-  const { rodMm } = prediction.methods[method].basis;
+type RodParts = Pick<Prediction, 'rod' | 'stationXMm' | 'fretXMm' | 'straightedge'>;
+
+/**
+ * The setting that gives a relief, or comes closest.
+ * @param neutral the line with the rod neutral; @param rodMm what the rod adds at its limit
+ */
+export function rodSetting(
+  parts: RodParts,
+  neutral: Pick<ReliefLine, 'reliefMm' | 'extremeMm'>,
+  rodMm: Float64Array,
+  targetMm: number,
+): Pick<RodAnswer, 'status' | 'percent' | 'wantedPercent'> {
+  const { rod, stationXMm, fretXMm, straightedge } = parts;
+  if (rod.kind === 'none') return { status: 'no-rod', percent: 0, wantedPercent: null };
   const fromXMm = fretXMm[straightedge.fromFret - 1]!;
   const toXMm = fretXMm[straightedge.toFret - 1]!;
   const from = stationXMm.findIndex((x) => x >= fromXMm);
   const to = stationXMm.findLastIndex((x) => x <= toXMm);
   const line = { values: neutral.reliefMm };
   const perLimit = { values: rodMm };
-  const answer = (status: RodAnswer['status'], percent: number, wantedPercent: number | null): RodAnswer => {
-    const reliefMm = describeLine(
-      prediction,
-      neutral.reliefMm.map((value, i) => value + (percent / 100) * rodMm[i]!),
-    ).extremeMm;
-    return {
-      status,
-      percent,
-      wantedPercent,
-      shareOfRange: Math.abs(percent) / 100,
-      turns: rod.turnsAtLimit === null ? null : (rod.turnsAtLimit * Math.abs(percent)) / 100,
-      reliefMm,
-      missMm: reliefMm - goal.reliefMm,
-      neutralMm: neutral.extremeMm,
-    };
-  };
-  if (rod.kind === 'none') return answer('no-rod', 0, null);
-
-  const share = shareForTarget(line, perLimit, from, to, goal.reliefMm);
-  const wanted = share === undefined ? null : 100 * share;
+  const missAt = (percent: number) => Math.abs(extremeOfSum(line, perLimit, percent / 100, from, to) - targetMm);
+  const share = shareForTarget(line, perLimit, from, to, targetMm);
+  const wantedPercent = share === undefined ? null : 100 * share;
   // A setting that rounding puts just outside the range is its limit.
-  const inRange = wanted === null ? Number.NaN : Math.min(Math.max(wanted, rod.leastPercent), rod.mostPercent);
-  if (wanted !== null && Math.abs(inRange - wanted) < ROUNDING_PERCENT) {
-    const found = answer('reached', inRange, wanted);
-    return Math.abs(found.missMm) <= CLOSE_ENOUGH_MM ? found : { ...found, status: 'between-shapes' };
+  const inRange =
+    wantedPercent === null ? Number.NaN : Math.min(Math.max(wantedPercent, rod.leastPercent), rod.mostPercent);
+  if (wantedPercent !== null && Math.abs(inRange - wantedPercent) < ROUNDING_PERCENT) {
+    const status = missAt(inRange) <= CLOSE_ENOUGH_MM ? 'reached' : 'between-shapes';
+    return { status, percent: inRange, wantedPercent };
   }
-  const missAt = (percent: number) => Math.abs(extremeOfSum(line, perLimit, percent / 100, from, to) - goal.reliefMm);
-  const closest = missAt(rod.leastPercent) <= missAt(rod.mostPercent) ? rod.leastPercent : rod.mostPercent;
+  const percent = missAt(rod.leastPercent) <= missAt(rod.mostPercent) ? rod.leastPercent : rod.mostPercent;
   const atLimitMm = extremeOfSum(line, perLimit, rod.mostPercent / 100, from, to);
-  return answer(statusBeyond(rod.kind === 'one-way', neutral.extremeMm, atLimitMm, goal.reliefMm), closest, wanted);
+  const status = statusBeyond(rod.kind === 'one-way', neutral.extremeMm, atLimitMm, targetMm);
+  return { status, percent, wantedPercent };
+}
+
+/** @param goal its rod setting is not used. @throws {RangeError} for a relief that cannot be meant. */
+export function solveRod(prediction: Prediction, method: Method, goal: Omit<ReliefGoal, 'rodPercent'>): RodAnswer {
+  checkGoal({ ...goal, rodPercent: 0 });
+  const neutral = lineAt(prediction, method, goalMoment({ ...goal, rodPercent: 0 }, prediction.time));
+  const { basis, rodTurnsAtLimit } = prediction.methods[method];
+  const setting = rodSetting(prediction, neutral, basis.rodMm, goal.reliefMm);
+  const { percent } = setting;
+  const { extremeMm } = describeLine(
+    prediction,
+    neutral.reliefMm.map((value, i) => value + (percent / 100) * basis.rodMm[i]!),
+  );
+  return {
+    ...setting,
+    shareOfRange: Math.abs(percent) / 100,
+    nut: nutTurn(prediction, method, percent),
+    quarterTurnMm: rodTurnsAtLimit === 0 ? 0 : describeLine(prediction, basis.rodMm).extremeMm / (4 * rodTurnsAtLimit),
+    reliefMm: extremeMm,
+    missMm: extremeMm - goal.reliefMm,
+    neutralMm: neutral.extremeMm,
+  };
 }
 
 /** Why a relief is out of reach: a rod that only pulls may bend the neck the other way, and any may be too weak. */

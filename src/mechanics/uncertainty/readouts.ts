@@ -11,7 +11,7 @@ import type { MethodUncertainty, ReadoutBand, RodSettingBand, Scatter } from './
 
 type Readouts = Pick<
   MethodUncertainty,
-  'fretted' | 'strung' | 'settled' | 'rodSet' | 'wedgeForceN' | 'rodPercentForTarget' | 'scatter'
+  'fretted' | 'strung' | 'settled' | 'rodSet' | 'rodSetPercent' | 'wedgeForceN' | 'rodPercentForTarget' | 'scatter'
 >;
 
 function readout(values: Float64Array, draws: Draws): ReadoutBand {
@@ -27,7 +27,8 @@ export function readoutsOf(draws: Draws, prediction: Prediction, method: Method,
     fretted: readout(extremesAt(false, 0, 0), draws),
     strung: readout(extremesAt(true, 0, 0), draws),
     settled: readout(extremesAt(true, settleDays, 0), draws),
-    rodSet: readout(extremesAt(true, settleDays, prediction.rod.kind === 'none' ? 0 : build.rodSettingPercent), draws),
+    rodSet: readout(extremesAt(true, settleDays, prediction.methods[method].rodSetPercent), draws),
+    rodSetPercent: prediction.methods[method].rodSetPercent,
     wedgeForceN: readout(force, draws),
     rodPercentForTarget: rodSettings(draws, prediction, method, build.targetReliefMm),
     scatter: scatterOf(draws, method),

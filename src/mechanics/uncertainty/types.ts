@@ -68,6 +68,8 @@ export interface MethodUncertainty {
   readonly strung: ReadoutBand;
   readonly settled: ReadoutBand;
   readonly rodSet: ReadoutBand;
+  /** How the rod is set there, as in the prediction. */
+  readonly rodSetPercent: number;
   /** Mean wedge force of the frets after seating, N. */
   readonly wedgeForceN: ReadoutBand;
   /** Null without a rod. */
@@ -111,7 +113,15 @@ export interface Uncertainty {
 /** The part of it that the band of a moment rests on. */
 export type SampledLines = Omit<
   MethodUncertainty,
-  'fretted' | 'strung' | 'settled' | 'rodSet' | 'wedgeForceN' | 'rodPercentForTarget' | 'timeCourse' | 'scatter'
+  | 'fretted'
+  | 'strung'
+  | 'settled'
+  | 'rodSet'
+  | 'rodSetPercent'
+  | 'wedgeForceN'
+  | 'rodPercentForTarget'
+  | 'timeCourse'
+  | 'scatter'
 >;
 export type Sampled = Omit<Uncertainty, 'methods' | 'seed'> & {
   readonly methods: Readonly<Record<Method, SampledLines>>;

@@ -2,7 +2,7 @@
 import { useEffect } from 'react';
 import { lineAt } from '../../mechanics/states.ts';
 import { LEAST_COMPARED, type Compared, type ComparedNeck } from '../../state/compare/comparison-slice.ts';
-import { momentAt } from '../../verdict/rail.ts';
+import { momentOf } from '../../verdict/rail.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { railText } from '../workshop/rail/rail-text.ts';
@@ -95,12 +95,13 @@ function Comparison(props: NecksProps) {
   const system = useBackbow((state) => state.unitSystem);
   const rail = useBackbow((state) => state.rail);
   const railBuild = useBackbow((state) => state.build);
+  const railPrediction = useBackbow((state) => state.solution?.prediction);
   const { necks, failure, retry } = useSolved(builds);
   const styles = lineStyles(builds);
   const known = necks.flatMap(({ prediction, uncertainty }, index) => {
     if (!prediction) return [];
     const build = builds[index]!;
-    const moment = momentAt(build, rail);
+    const moment = momentOf({ build, prediction }, rail);
     return [
       {
         build,
@@ -130,7 +131,7 @@ function Comparison(props: NecksProps) {
       {isKnown && (
         <CompareChart
           necks={known.map((neck) => ({ ...neck, band: neck.numbers.now.band }))}
-          moment={railText(railBuild, rail)}
+          moment={railText(railBuild, rail, railPrediction)}
         />
       )}
       <NeckActions {...props} />
@@ -138,7 +139,7 @@ function Comparison(props: NecksProps) {
         <DifferenceTable
           labels={labels}
           necks={known.map(({ numbers }) => numbers)}
-          moment={railText(railBuild, rail)}
+          moment={railText(railBuild, rail, railPrediction)}
           system={system}
         />
       )}

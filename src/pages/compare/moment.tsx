@@ -9,6 +9,7 @@ import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 export function MomentControl() {
   const build = useBackbow((state) => state.build);
+  const prediction = useBackbow((state) => state.solution?.prediction);
   const rail = useBackbow((state) => state.rail);
   const stops = railStops(build);
   const index = stopIndex(stops, rail);
@@ -22,7 +23,7 @@ export function MomentControl() {
       </div>
       <Slider
         aria-label={COMPARE_WORDS.moment}
-        aria-valuetext={railText(build, stops[index]!)}
+        aria-valuetext={railText(build, stops[index]!, prediction)}
         min={0}
         max={stops.length - 1}
         step={1}
@@ -32,7 +33,7 @@ export function MomentControl() {
           setRail(stops[stop]!);
         }}
       />
-      <strong>{railText(build, rail)}</strong>
+      <strong>{railText(build, rail, prediction)}</strong>
     </section>
   );
 }

@@ -1,4 +1,5 @@
 /** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
+import { rodPercentText, settingText } from '../../speech/rod.ts';
 import { toDisplay, type UnitSystem } from '../../neck/units.ts';
 import { formatNumber, formatRange, unitLabel } from '../../speech/quantity.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
@@ -51,14 +52,14 @@ function bowCell({ mm, band }: Bow, system: UnitSystem): Cell {
 
 function rodCell({ rod }: NeckNumbers): Cell {
   if (!rod) return { value: CELL_WORDS.noRod, band: null };
-  const { setting } = rod;
-  if (!setting) return { value: '…', band: undefined };
-  const percent = (value: number) => reasons.percentText(value / 100);
-  const isOut = setting.p50 < rod.leastPercent || setting.p50 > rod.mostPercent;
+  const { setting, needed } = rod;
+  const isOut = needed.status !== 'reached' && needed.status !== 'between-shapes';
+  const value = isOut ? CELL_WORDS.outOfReach : settingText(needed.nut);
+  if (!setting) return { value, band: isOut ? null : undefined };
   return {
-    value: isOut ? CELL_WORDS.outOfReach : percent(setting.p50),
-    band: isOut ? null : formatRange(formatNumber(setting.p05, 0), percent(setting.p95), ''),
-    note: CELL_WORDS.chance(reasons.percentText(setting.chance)),
+    value,
+    band: isOut ? null : formatRange(formatNumber(setting.p05, 0), rodPercentText(setting.p95), ''),
+    note: CELL_WORDS.chance(rodPercentText(100 * setting.chance)),
   };
 }
 

@@ -47,7 +47,9 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
 
   const truth = useMemo(() => {
     if (!bench || asking) return null;
-    return lineAt(bench.prediction, ask.method ?? bench.build.method, momentAt(bench.build, ask.at));
+    const method = ask.method ?? bench.build.method;
+    const { rodSetPercent } = bench.prediction.methods[method];
+    return lineAt(bench.prediction, method, momentAt(bench.build, ask.at, rodSetPercent));
   }, [bench, asking, ask]);
 
   function setHandle(index: number, wanted: number): void {

@@ -82,7 +82,8 @@ function valueOf(quantity: NeckQuantity, bench: Bench): number {
   const { leastPercent, mostPercent } = prediction.rod;
   switch (quantity.q) {
     case 'relief':
-      return lineAt(prediction, method, momentAt(build, quantity.at)).extremeMm;
+      return lineAt(prediction, method, momentAt(build, quantity.at, prediction.methods[method].rodSetPercent))
+        .extremeMm;
     case 'rodReach':
       return settledAt(bench, method, quantity.end === 'least' ? leastPercent : mostPercent);
     case 'rodTravel':

@@ -23,7 +23,9 @@ export function useBand(at: RailPosition | null, method: Method | undefined): Li
   const bands = useBackbow((state) => state.bands);
   return useMemo(() => {
     if (at === null || bands?.build !== build) return null;
-    return bandAt(bands.uncertainty, method ?? build.method, momentAt(build, at));
+    const { uncertainty } = bands;
+    const of = method ?? build.method;
+    return bandAt(uncertainty, of, momentAt(build, at, uncertainty.methods[of].rodSetPercent));
   }, [at, method, build, bands]);
 }
 

@@ -95,7 +95,7 @@ export function FilesPage({ build, solution, system }: FilesPageProps) {
           <>
             <FileRow
               title={FILES_WORDS.model}
-              says={FILES_WORDS.modelSay(shown, railText(build, rail))}
+              says={FILES_WORDS.modelSay(shown, railText(build, rail, solution?.prediction))}
               onSave={() => saveModel(store)}
             />
             <FileRow

@@ -5,7 +5,7 @@ import { writeGlb } from '../../geometry/export/glb.ts';
 import { neckSurfaces } from '../../geometry/export/neck-surfaces.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { figureOf } from '../../scene/wood-figure.ts';
-import { momentAt } from '../../verdict/rail.ts';
+import { momentOf } from '../../verdict/rail.ts';
 import type { BackbowState } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
 import { railText } from '../workshop/rail/rail-text.ts';
@@ -21,7 +21,7 @@ export async function neckFile(state: Shown): Promise<Uint8Array> {
   const { solution, rail } = state;
   if (!solution) throw new Error(SHEETS_WORDS.working);
   const { build, prediction } = solution;
-  const moment = momentAt(build, rail);
+  const moment = momentOf(solution, rail);
   const line = lineAt(prediction, build.method, moment);
   const factor = drawnBowFactor(state);
   const surfaces = neckSurfaces(build, {
@@ -36,7 +36,7 @@ export async function neckFile(state: Shown): Promise<Uint8Array> {
     programVersion: PROGRAM_VERSION,
     build: build.name,
     seating: METHOD_WORDS[build.method].label,
-    moment: railText(build, rail),
+    moment: railText(build, rail, prediction),
     phase: rail.phase,
     fretsIn: moment.fretsIn?.length ?? build.fretCount,
     strung: moment.strung,

@@ -27,6 +27,7 @@ import * as page from './workshop/page.ts';
 import * as panels from './workshop/panels.ts';
 import * as papers from './pages/papers.ts';
 import * as predict from './workshop/predict.ts';
+import * as rod from './workshop/rod.ts';
 import * as scene from './workshop/scene.ts';
 import * as share from './pages/share.ts';
 import * as signs from './neck/signs.ts';
@@ -61,6 +62,7 @@ export const GERMAN: Catalogue = {
   ...panels,
   ...papers,
   ...predict,
+  ...rod,
   ...scene,
   ...share,
   ...signs,

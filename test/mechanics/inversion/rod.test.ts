@@ -44,7 +44,12 @@ describe('what a rod cannot do', () => {
   it('a one-way rod leaves a back-bow: no turn of the nut removes it', () => {
     const humped = { rodKind: 'one-way', method: 'both', kerfMm: 0.48, stringHeightFret12Mm: 3.1 } as const;
     const answer = rodOf(humped, 0.15, 'strung');
-    expect(answer).toMatchObject({ status: 'cannot-forward', percent: 0, shareOfRange: 0, turns: 0 });
+    expect(answer).toMatchObject({
+      status: 'cannot-forward',
+      percent: 0,
+      shareOfRange: 0,
+      nut: { turns: 0, way: 'none' },
+    });
     expect(answer.neutralMm).toBeLessThan(0);
     expect(answer.missMm).toBeLessThan(-0.15);
     expect(answer.wantedPercent).toBeLessThan(0);
@@ -86,7 +91,7 @@ describe('what a rod cannot do', () => {
 
   it('a neck without one has none', () => {
     const answer = rodOf({ rodKind: 'none' }, 0.15);
-    expect(answer).toMatchObject({ status: 'no-rod', percent: 0, wantedPercent: null, turns: null });
+    expect(answer).toMatchObject({ status: 'no-rod', percent: 0, wantedPercent: null, nut: { turns: 0, way: 'none' } });
     expect(answer.reliefMm).toBe(answer.neutralMm);
   });
 
@@ -95,7 +100,12 @@ describe('what a rod cannot do', () => {
     const prediction = predictor.predict(build);
     const answer = solveRod(prediction, 'glue', { reliefMm: 0.2, when: 'settled' });
     expect(answer.status).toBe('reached');
-    expectNear(answer.turns!, (prediction.rod.turnsAtLimit! * answer.percent) / 100, 1e-12, 'in proportion');
+    const { rodTurnsAtLimit } = prediction.methods.glue;
+    expect(rodTurnsAtLimit).toBeGreaterThan(0);
+    expectNear(answer.nut.turns, (rodTurnsAtLimit * answer.percent) / 100, 1e-12, 'in proportion');
+    expect(answer.nut.way).toBe('clockwise');
+    // As many quarter turns as it takes, each with what it does: the line's place of greatest size moves a little on the way.
+    expectNear(4 * answer.nut.turns * answer.quarterTurnMm, answer.reliefMm - answer.neutralMm, 0.05, 'a straight sum');
   });
 });
 

@@ -1,6 +1,7 @@
 /** How close an answer comes, in words; the planing table as a file. */
 import { describe, expect, test } from 'vitest';
-import { bandText, missText, rodText, settableRodPercent } from '../../../src/pages/answers/wanted/goal.ts';
+import { bandText, missText } from '../../../src/pages/answers/wanted/goal.ts';
+import { settingText, torqueText, turnsText } from '../../../src/speech/rod.ts';
 import { planingTable } from '../../../src/pages/answers/wanted/planing-table.ts';
 import { shownTable } from '../../../src/speech/tables.ts';
 import { csvText } from '../../../src/pages/papers/csv-file.ts';
@@ -22,10 +23,17 @@ describe('words', () => {
     expect(bandText({ p05: -0.001, p95: 0.001 }, 'metric')).toBe('flat');
   });
 
-  test('a rod setting is said as it can be set', () => {
-    expect(settableRodPercent(10.3354)).toBe(10.3);
-    expect(rodText(-12.04)).toBe('−12\u00a0%');
-    expect(rodText(10.3354)).toBe('10.3\u00a0%');
+  test('a rod setting is said as a hand sets it, everywhere to the eighth of a turn and the per cent', () => {
+    const nut = { percent: 10.3354, turns: 0.3874, way: 'clockwise', torqueNm: 0.4, torqueAtLimitNm: 4 } as const;
+    expect(settingText(nut)).toBe('⅜\u00a0turn clockwise (10\u00a0%)');
+    expect(settingText({ ...nut, percent: -12.04, turns: 1.49, way: 'anticlockwise' })).toBe(
+      '1½\u00a0turns anticlockwise (−12\u00a0%)',
+    );
+    expect(turnsText(1.01)).toBe('1\u00a0turn');
+    expect(turnsText(1.99)).toBe('2\u00a0turns');
+    expect(turnsText(0.05)).toBe('less than ⅛\u00a0turn');
+    expect(settingText({ ...nut, percent: 0, turns: 0, way: 'none' })).toBe('nut snug, not turned');
+    expect(torqueText(nut)).toContain('0.4\u00a0N·m');
   });
 });
 

@@ -17,7 +17,7 @@ import { createNeckLine } from '../../../src/state/compare/neck-line.ts';
 import { solveNecks, type NecksWorker, type SolvedNeck } from '../../../src/state/compare/solve-necks.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
-import { momentAt } from '../../../src/verdict/rail.ts';
+import { momentOf } from '../../../src/verdict/rail.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore, type BackbowStore } from '../../../src/state/store.ts';
 
@@ -203,7 +203,7 @@ test('a compared neck’s line is the library’s at the moment on the rail, as 
   const stop = source.subscribe(() => (told += 1));
   for (const rail of [{ phase: 'strung' }, { phase: 'frets', fretsIn: 5 }, { phase: 'rod' }] as const) {
     store.getState().setRail(rail);
-    const expected = lineAt(prediction, two.method, momentAt(two, rail));
+    const expected = lineAt(prediction, two.method, momentOf({ build: two, prediction }, rail));
     expect(Array.from(source.read().reliefMm)).toEqual([...expected.reliefMm]);
   }
   store.getState().setBowFactor(80);

@@ -1,6 +1,5 @@
 /** What of a goal is said in words, here and in the refret helper. */
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber } from '../../../speech/quantity.ts';
 import { THINNEST_FEELER_MM } from '../../../fretwork/checks/limits.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
 import { BOW_WORDS } from '../../../speech/en/workshop/bow.ts';
@@ -32,14 +31,4 @@ export function bandText({ p05, p95 }: Pick<Band, 'p05' | 'p95'>, system: UnitSy
   const text = bowBandText(p05, p95, system);
   if (kinds.length === 0 || kinds.length !== kinds.filter((kind) => kind === kinds[0]).length) return text;
   return `${text} ${BOW_WORDS[kinds[0]!]}`;
-}
-
-/** A rod setting as it can be set and said: to a tenth of a per cent. */
-export function settableRodPercent(percent: number): number {
-  return Math.round(percent * 10) / 10;
-}
-
-export function rodText(percent: number): string {
-  const settable = settableRodPercent(percent);
-  return `${formatNumber(settable, Number.isInteger(settable) ? 0 : 1)}\u00a0%`;
 }

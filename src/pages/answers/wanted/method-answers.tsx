@@ -5,7 +5,8 @@ import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
-import { bandText, betweenOf, missText, rodText } from './goal.ts';
+import { settingText } from '../../../speech/rod.ts';
+import { bandText, betweenOf, missText } from './goal.ts';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
@@ -51,7 +52,7 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
                   <td>{bowText(reliefMm, system)}</td>
                   <td>{missText(missMm, system)}</td>
                   <td>{bandText(bandMm, system)}</td>
-                  {hasRod && <td>{isRodSetting(rod) ? rodText(rod.percent) : WANTED_WORDS.rodNo}</td>}
+                  {hasRod && <td>{isRodSetting(rod) ? settingText(rod.nut) : WANTED_WORDS.rodNo}</td>}
                   <td>
                     {method === build.method ? (
                       <span className="quiet">{WANTED_WORDS.chosen}</span>

@@ -1,11 +1,12 @@
 /** The rod setting that gives the relief wanted, or plainly why none does. */
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber } from '../../../speech/quantity.ts';
+import { nutText, rodPercentText, settingText, torqueText } from '../../../speech/rod.ts';
+import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import { rodBends } from '../../../mechanics/inversion/rod.ts';
-import { bowSize, bowText } from '../../../speech/bow.ts';
-import { bandText, betweenOf, missText, rodText, settableRodPercent } from './goal.ts';
+import { bowSize, bowText, changeText } from '../../../speech/bow.ts';
+import { bandText, betweenOf, missText } from './goal.ts';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
@@ -17,15 +18,10 @@ interface RodAnswerProps {
   readonly use: (change: Partial<Build>, label: string) => void;
 }
 
-function turnsText(turns: number): string {
-  const shown = formatNumber(turns, 1);
-  return WANTED_WORDS.turns(shown === '1.0' ? WANTED_WORDS.oneTurn : WANTED_WORDS.someTurns(shown));
-}
-
 export function RodAnswerSection({ build, answer, system, isStale, use }: RodAnswerProps) {
   const { rod } = answer;
-  const percent = settableRodPercent(rod.percent);
-  const said = rodText(percent);
+  const { percent } = rod;
+  const said = settingText(rod.nut);
   const between = rod.status === 'between-shapes' ? betweenOf(answer.goal.reliefMm, rod.missMm, system) : undefined;
   const isReached = rod.status === 'reached' || between === 'as-wanted';
   /** Do the first words leave open how close it comes? */
@@ -45,15 +41,17 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
         {isOpen && WANTED_WORDS.reaches(bowText(rod.reliefMm, system), missText(rod.missMm, system))}{' '}
         {rod.status === 'too-weak' &&
           rod.wantedPercent !== null &&
-          `${WANTED_WORDS.rodBeyond(rodText(rod.wantedPercent))} `}
-        {isReached && rod.turns !== null && percent !== 0 && `${turnsText(rod.turns)} `}
+          `${WANTED_WORDS.rodBeyond(rodPercentText(rod.wantedPercent))} `}
+        {isReached && percent !== 0 && `${torqueText(rod.nut)} `}
+        {isReached && ROD_WORDS.quarter(changeText(rod.quarterTurnMm, system))}{' '}
+        <span className="quiet">{ROD_WORDS.seen}</span>{' '}
         <span className="quiet">{WANTED_WORDS.band(bandText(rod.bandMm, system))}</span>
       </p>
-      {rod.status !== 'no-rod' && percent !== build.rodSettingPercent && (
+      {rod.status !== 'no-rod' && rodPercentText(percent) !== rodPercentText(build.rodSettingPercent) && (
         <UseButton
-          words={WANTED_WORDS.takeRod(said)}
+          words={WANTED_WORDS.takeRod(nutText(rod.nut))}
           isStale={isStale}
-          onUse={() => use({ rodSettingPercent: percent }, WANTED_WORDS.stepRod(said))}
+          onUse={() => use({ rodSettingPercent: percent }, WANTED_WORDS.stepRod(rodPercentText(percent)))}
         />
       )}
     </section>

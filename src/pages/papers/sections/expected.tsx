@@ -1,13 +1,16 @@
 /** What the neck should do in each state, with room for what it did. */
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
+import { formatQuantity } from '../../../speech/quantity.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
 import { narrowingBite } from '../../../state/bench-log/adopted.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { driversText } from '../../workshop/readouts/figures.ts';
 import { betweenOf } from '../../answers/wanted/goal.ts';
-import { bowBandText, bowKind, bowSize, bowText } from '../../../speech/bow.ts';
+import { nutTurn } from '../../../mechanics/rod.ts';
+import { settingText, torqueText } from '../../../speech/rod.ts';
+import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
+import { bowBandText, bowKind, bowSize, bowText, changeText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { timeText } from '../../../speech/times.ts';
@@ -17,17 +20,18 @@ import { LineFigure } from '../line-figure.tsx';
 import type { SheetPlan, StateId } from '../../../verdict/sheet-plan.ts';
 import { Section } from '../section.tsx';
 
-const percentText = (percent: number) => formatQuantity(percent, '%', 0, 'metric');
-
-export function stateText(id: StateId, { build, rod }: Pick<SheetPlan, 'build' | 'rod'>): string {
+export function stateText(
+  id: StateId,
+  { build, prediction, rod }: Pick<SheetPlan, 'build' | 'prediction' | 'rod'>,
+): string {
   switch (id) {
     case 'settled':
       return PLAN_WORDS.expected.states.settled(timeText(build.settleDays));
     case 'rodNow':
-      return PLAN_WORDS.expected.states.rodNow(percentText(build.rodSettingPercent));
+      return PLAN_WORDS.expected.states.rodNow(settingText(nutTurn(prediction, build.method, build.rodSettingPercent)));
     case 'rodWanted':
       return PLAN_WORDS.expected.states[rod?.status === 'reached' ? 'rodWanted' : 'rodNearest'](
-        percentText(rod?.percent ?? 0),
+        rod ? settingText(rod.nut) : '',
       );
     default:
       return PLAN_WORDS.expected.states[id];
@@ -43,12 +47,16 @@ export function rodText(rod: RodAnswer, targetMm: number, system: UnitSystem): s
   switch (status) {
     case 'reached':
       return PLAN_WORDS.expected.rod.reached(
-        percentText(rod.percent),
-        rod.turns === null ? '' : PLAN_WORDS.expected.rod.turns(formatNumber(rod.turns, 1)),
-        // A plus that bends forward is told from the relief itself.
-        rod.percent > 0 && rodBends(rod) === 'forward'
-          ? PLAN_WORDS.expected.rod.plusForward
-          : PLAN_WORDS.expected.rod.plusBack,
+        settingText(rod.nut),
+        [
+          torqueText(rod.nut),
+          ROD_WORDS.quarter(changeText(rod.quarterTurnMm, system)),
+          // A rod that is tightened and bends forward is told from the relief itself.
+          rod.percent > 0 && rodBends(rod) === 'forward' ? PLAN_WORDS.expected.rod.tightForward : '',
+          ROD_WORDS.seen,
+        ]
+          .filter(Boolean)
+          .join(' '),
       );
     case 'no-rod':
       return PLAN_WORDS.expected.rod.none;

@@ -40,7 +40,7 @@ function useDrawing(solution: Solution | null, lines: Lines | null) {
   const moment = useBackbow((state) => state.rail);
   if (!solution || !lines) return null;
   const { build, prediction } = solution;
-  const state = railText(build, moment);
+  const state = railText(build, moment, prediction);
   const methods = methodsDrawn(build.method, comparing);
   const said = methods.toReversed().map((method) => {
     const line = lines[method];
@@ -67,7 +67,7 @@ function useDrawing(solution: Solution | null, lines: Lines | null) {
 function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 960, height: 170 });
-  const state = useRailText(solution.build);
+  const state = useRailText(solution);
   return (
     <div className="chart-box" ref={box}>
       {asTable ? (
@@ -89,7 +89,7 @@ export function BowChart() {
   const drawing = useDrawing(solution, lines);
   const frets = solution?.prediction.fretXMm.length ?? 22;
   const rail = useBackbow((state) => state.rail);
-  const moment = solution ? railText(solution.build, rail) : '';
+  const moment = solution ? railText(solution.build, rail, solution.prediction) : '';
   const range = rangeOn(chosenRange, frets);
   const save =
     solution && drawing

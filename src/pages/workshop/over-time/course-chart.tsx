@@ -3,7 +3,7 @@ import { useMemo, useRef } from 'react';
 import type { Method } from '../../../mechanics/prediction-types.ts';
 import { currentBands, type Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { momentAt } from '../../../verdict/rail.ts';
+import { momentOf } from '../../../verdict/rail.ts';
 import { useSize } from '../chart/use-size.ts';
 import { useRailText } from '../rail/rail-text.ts';
 import { bowText } from '../../../speech/bow.ts';
@@ -27,7 +27,7 @@ export function CourseChart({ solution, methods, asTable }: CourseChartProps) {
   const system = useBackbow((state) => state.unitSystem);
   const rail = useBackbow((state) => state.rail);
   const uncertainty = useBackbow(currentBands);
-  const nowText = useRailText(build);
+  const nowText = useRailText(solution);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 960, height: 150 });
   const shown = methods.join(' ');
@@ -36,7 +36,7 @@ export function CourseChart({ solution, methods, asTable }: CourseChartProps) {
     [prediction, shown],
   );
   const band = uncertainty?.methods[build.method].timeCourse ?? null;
-  const moment = momentAt(build, rail);
+  const moment = momentOf(solution, rail);
   const flat = flatText(prediction, build.method, band?.flat ?? null);
   const said = methods
     .toReversed()

@@ -1,12 +1,16 @@
 /** A moment on the rail, in words. */
+import { nutTurn } from '../../../mechanics/rod.ts';
+import type { Prediction } from '../../../mechanics/prediction-types.ts';
 import type { Build } from '../../../neck/build.ts';
-import { formatQuantity } from '../../../speech/quantity.ts';
+import type { Reckoned } from '../../../verdict/reckoned.ts';
 import { fretsInAt, type RailPosition } from '../../../verdict/rail.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { RAIL_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { settingText } from '../../../speech/rod.ts';
 import { timeText } from '../../../speech/times.ts';
 
-export function railText(build: Build, position: RailPosition): string {
+/** @param prediction that the rod's turns are taken from; without it, the rod is set but not told how far */
+export function railText(build: Build, position: RailPosition, prediction?: Prediction): string {
   switch (position.phase) {
     case 'bare':
       return RAIL_WORDS.bare;
@@ -16,15 +20,19 @@ export function railText(build: Build, position: RailPosition): string {
       return RAIL_WORDS.strung;
     case 'weeks':
       return RAIL_WORDS.weeks(timeText(position.days));
-    case 'rod':
-      return RAIL_WORDS.rod(timeText(build.settleDays), formatQuantity(build.rodSettingPercent, '%', 0, 'metric'));
+    case 'rod': {
+      const percent = prediction?.methods[build.method].rodSetPercent;
+      const set = percent === undefined ? '' : settingText(nutTurn(prediction!, build.method, percent));
+      return RAIL_WORDS.rod(timeText(build.settleDays), set);
+    }
   }
 }
 
-/** The moment that the job is at, of this build. */
-export function useRailText(build: Build): string {
+/** The moment that the job is at, of this neck. */
+export function useRailText({ build, prediction }: Reckoned): string {
   return railText(
     build,
     useBackbow((state) => state.rail),
+    prediction,
   );
 }

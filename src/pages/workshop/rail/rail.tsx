@@ -5,7 +5,7 @@ import { seatingSequence } from '../../../fretwork/plan/seating-order.ts';
 import { useLines } from '../../../state/lines.ts';
 import { lineAt } from '../../../mechanics/states.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
-import { fretsInAt, momentAt, railStops, stopIndex, type Phase, type RailPosition } from '../../../verdict/rail.ts';
+import { fretsInAt, momentOf, railStops, stopIndex, type Phase, type RailPosition } from '../../../verdict/rail.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { Slider } from '../../../kit/slider/slider.tsx';
@@ -49,7 +49,8 @@ export function lastGoneIn({ build, prediction }: Solution, rail: RailPosition):
   const count = fretsInAt(build, rail);
   const fret = seatingSequence(build)[count - 1];
   if (fret === undefined || count === build.fretCount) return null;
-  const reliefAt = (position: RailPosition) => lineAt(prediction, build.method, momentAt(build, position)).extremeMm;
+  const reliefAt = (position: RailPosition) =>
+    lineAt(prediction, build.method, momentOf({ build, prediction }, position)).extremeMm;
   const before: RailPosition = count === 1 ? { phase: 'bare' } : { phase: 'frets', fretsIn: count - 1 };
   return {
     fret,
@@ -82,7 +83,7 @@ function Now() {
           </em>
         </span>
       ) : (
-        <span>{railText(build, rail)}</span>
+        <span>{railText(build, rail, solution?.prediction)}</span>
       )}
       {lines && <strong>{bowText(lines[build.method].extremeMm, system)}</strong>}
       {isMissing && <small>{SOLVER_WORDS.notComputed}</small>}
@@ -94,6 +95,7 @@ function Now() {
 function Track({ stops, index }: { readonly stops: readonly RailPosition[]; readonly index: number }) {
   const id = useId();
   const build = useBackbow((state) => state.build);
+  const prediction = useBackbow((state) => state.solution?.prediction);
   const { setRail, setPlaying } = store.getState();
   const places = stopPlaces(stops);
   const last = stops.length - 1;
@@ -121,7 +123,7 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
     <div className="rail-track">
       <Slider
         aria-label={RAIL_WORDS.slider}
-        aria-valuetext={railText(build, stops[index]!)}
+        aria-valuetext={railText(build, stops[index]!, prediction)}
         aria-describedby={id}
         min={0}
         max={1}

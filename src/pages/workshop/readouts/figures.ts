@@ -9,6 +9,9 @@ import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/workshop/bow.ts';
 import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
 import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/workshop/uncertainty.ts';
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { rodPercentText, turnsText } from '../../../speech/rod.ts';
+import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
+import { solveRod } from '../../../mechanics/inversion/rod.ts';
 import { timeText } from '../../../speech/times.ts';
 
 export interface FigureText {
@@ -106,21 +109,21 @@ export function driversSentence(drivers: ReadoutBand['drivers'] | undefined): st
 function rodFigure(solution: Solution | null, uncertainty: Uncertainty | null, system: UnitSystem): FigureText[] {
   if (solution && solution.prediction.rod.kind === 'none') return [];
   const base = { id: 'rod', label: READOUT_WORDS.rodNeeded, phase: 'rod' as const };
-  if (!solution || !uncertainty) return [base];
-  const band = uncertainty.methods[solution.build.method].rodPercentForTarget;
-  if (!band) return [];
-  const { leastPercent, mostPercent } = solution.prediction.rod;
-  const target = formatQuantity(solution.build.targetReliefMm, 'mm', 2, system);
-  const percent = (share: number) => formatNumber(share, 0);
-  const reach = band.p50 < leastPercent || band.p50 > mostPercent ? READOUT_WORDS.outOfReach : undefined;
+  if (!solution) return [base];
+  const { build, prediction } = solution;
+  const { nut, status } = solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' });
+  const band = uncertainty?.methods[build.method].rodPercentForTarget;
+  const target = formatQuantity(build.targetReliefMm, 'mm', 2, system);
+  const isReached = status === 'reached' || status === 'between-shapes';
   return [
     {
       ...base,
-      ...(reach ? { value: '–' } : { value: percent(band.p50), unit: '%' }),
-      ...(reach ? { word: reach } : {}),
-      detail: READOUT_WORDS.forTarget(target),
-      band: READOUT_WORDS.rodChance(`${percent(100 * band.chance)}\u00a0%`),
-      drivers: band.drivers,
+      ...(isReached
+        ? { ...parts(turnsText(nut.turns)), word: ROD_WORDS.ways[nut.way] }
+        : { value: '–', word: READOUT_WORDS.outOfReach }),
+      detail: READOUT_WORDS.forTarget(target, rodPercentText(nut.percent)),
+      band: band && READOUT_WORDS.rodChance(rodPercentText(100 * band.chance)),
+      drivers: band?.drivers,
     },
   ];
 }

@@ -69,6 +69,10 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
 
   rodRangePercent: 'Genutzter Weg des Spannstabs',
   turnsOfNut: 'Umdrehungen der Mutter',
+  rodTurnsAtLimit: 'Umdrehungen bis zur Grenze des Spannstabs',
+  rodSetPercent: 'Spannstab gestellt auf',
+  nutTorqueNm: 'Drehmoment an der Mutter',
+  quarterTurnReliefMm: 'Halskrümmung je Vierteldrehung',
   stringStressPercent: 'Spannung der Saite, von ihrer Festigkeit',
   stringPullN: 'Zug der Saiten',
   flatAfterDays: 'Eben nach',

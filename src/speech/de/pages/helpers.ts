@@ -195,12 +195,9 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   chosen: 'gewählt',
   takeMethod: (method) => `${method} nehmen`,
   rodTitle: 'Der Spannstab',
-  rodReached: (percent, way) => `Eine Stellung von ${percent} ergibt sie${way}.`,
+  rodReached: (setting, way) => `Ab angelegter Mutter: ${setting} ergibt sie${way}.`,
   backwards: ' und biegt den Hals nach hinten',
   forwards: ' und biegt den Hals nach vorn',
-  turns: (turns) => `Für die Mutter heißt das, von lose an, ${turns}, das Holz als starr genommen.`,
-  oneTurn: 'eine Umdrehung',
-  someTurns: (count) => `${count} Umdrehungen`,
   rodStatus: {
     reached: '',
     'no-rod': 'Der Hals hat keinen Spannstab.',
@@ -212,11 +209,11 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     'between-shapes':
       'Keine Stellung ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen.',
   },
-  rodFlattest: (percent, size) =>
-    `Mit einer Stellung von ${percent} wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,
-  rodClosest: (percent) => `Am nächsten kommt ${percent}.`,
+  rodFlattest: (setting, size) =>
+    `Ab angelegter Mutter ${setting}: Damit wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,
+  rodClosest: (setting) => `Am nächsten kommt, ab angelegter Mutter: ${setting}.`,
   rodBeyond: (percent) => `Es brauchte ${percent} seines Bereichs.`,
-  takeRod: (percent) => `Spannstab auf ${percent} stellen`,
+  takeRod: (setting) => `Spannstab stellen: ${setting}`,
   rodShort: (percent) => percent,
   rodNo: 'kann nicht',
   planing: 'Der Hobel',

@@ -38,9 +38,9 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
       fretted: 'Alle Bünde eingesetzt, keine Saiten',
       strung: 'Besaitet, erster Tag, Spannstab locker',
       settled: (time) => `Gesetzt, nach ${time} unter Saiten, Spannstab locker`,
-      rodNow: (percent) => `Spannstab auf ${percent}, wie in diesem Entwurf`,
-      rodNearest: (percent) => `Spannstab auf ${percent}, näher kommt er nicht`,
-      rodWanted: (percent) => `Spannstab für die gewünschte Halskrümmung, ${percent}`,
+      rodNow: (setting) => `Spannstab wie in diesem Entwurf: ${setting}`,
+      rodNearest: (setting) => `Spannstab, näher kommt er nicht: ${setting}`,
+      rodWanted: (setting) => `Spannstab für die gewünschte Halskrümmung: ${setting}`,
     },
     bandComing: 'Die Spannen werden gerechnet.',
     noBand:
@@ -51,11 +51,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
       `Die Spannen sind durch das Messprotokoll dieser Werkstatt schmaler (${necks === 1 ? 'ein gemessener Hals' : `${necks} gemessene Hälse`}). Das Messprotokoll reist nicht mit dem Hals: Anderswo geöffnet, hat er breitere Spannen.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
-      reached: (percent, turns, way) =>
-        `Der Spannstab braucht ${percent} seines Bereichs für die gewünschte Halskrümmung${turns}; ${way}.`,
-      plusBack: 'plus biegt den Hals nach hinten',
-      plusForward: 'plus biegt diesen Hals nach vorn, weil der Spannstab über der Mitte seines Holzes zieht',
-      turns: (turns) => `, von loser Mutter an mindestens ${turns} Umdrehungen`,
+      reached: (setting, more) => `Für die gewünschte Halskrümmung, ab angelegter Mutter: ${setting}. ${more}`,
+      tightForward: 'Angezogen biegt der Spannstab diesen Hals nach vorn, weil er über der Mitte seines Holzes zieht.',
       'cannot-forward': (nearest) =>
         `Ein einseitiger Spannstab kann diesen Hals nicht nach vorn biegen: Mit loser Mutter kommt der Hals auf ${nearest}, und keine Umdrehung bringt ihn zur gewünschten Halskrümmung.`,
       'cannot-backward': (nearest) =>

@@ -18,7 +18,7 @@ export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   waiting: 'Spanne …',
   perFret: (low, high) => `${low} bis ${high} je nach Bund`,
   rodNeeded: 'Spannstab',
-  forTarget: (relief) => `für ${relief} Halskrümmung`,
+  forTarget: (relief, percent) => `für ${relief} Halskrümmung, ${percent} seines Wegs`,
   outOfReach: 'unerreichbar',
   rodChance: (percent) => `bei ${percent} möglich`,
   bandMeans: 'Die kleinen Zahlen umfassen 90 von 100 solchen Hälsen.',
@@ -81,7 +81,7 @@ export const RAIL_WORDS: typeof english.RAIL_WORDS = {
   stepMeans: 'Was der letzte Bund geändert hat; minus heißt zum Buckel hin.',
   strung: 'eben besaitet',
   weeks: (time) => `seit ${time} besaitet`,
-  rod: (time, percent) => `seit ${time} besaitet, Spannstab auf ${percent}`,
+  rod: (time, set) => `seit ${time} besaitet, Spannstab eingestellt${set === '' ? '' : `: ${set}`}`,
 };
 
 /** Im dritten Fall, wie er nach „seit“ und „nach“ steht. */

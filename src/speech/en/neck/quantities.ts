@@ -70,6 +70,10 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
 
   rodRangePercent: 'Rod travel used',
   turnsOfNut: 'Turns of the nut',
+  rodTurnsAtLimit: 'Turns to the limit of the rod',
+  rodSetPercent: 'Rod set to',
+  nutTorqueNm: 'Torque on the nut',
+  quarterTurnReliefMm: 'Relief per quarter turn',
   stringStressPercent: 'Stress in the string, of its strength',
   stringPullN: 'Pull of the strings',
   flatAfterDays: 'Flat after',

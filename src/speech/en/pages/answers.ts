@@ -55,12 +55,9 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
   chosen: 'chosen',
   takeMethod: (method: string) => `Use ${method}`,
   rodTitle: 'The rod',
-  rodReached: (percent: string, way: string) => `A setting of ${percent} gives it${way}.`,
+  rodReached: (setting: string, way: string) => `From snug, ${setting} gives it${way}.`,
   backwards: ', bending the neck backwards',
   forwards: ', bending the neck forwards',
-  turns: (turns: string) => `That is ${turns} of the nut from slack, the wood taken as rigid.`,
-  oneTurn: 'one turn',
-  someTurns: (count: string) => `${count} turns`,
   rodStatus: {
     reached: '',
     'no-rod': 'The neck has no rod.',
@@ -72,11 +69,11 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
     'between-shapes':
       'No setting gives it exactly: on the way there the line changes from a hump at one place to a hollow at another.',
   } satisfies Record<RodAnswer['status'], string>,
-  rodFlattest: (percent: string, size: string) =>
-    `A setting of ${percent} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,
-  rodClosest: (percent: string) => `The closest is ${percent}.`,
+  rodFlattest: (setting: string, size: string) =>
+    `From snug, ${setting} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,
+  rodClosest: (setting: string) => `The closest, from snug: ${setting}.`,
   rodBeyond: (percent: string) => `It would take ${percent} of its range.`,
-  takeRod: (percent: string) => `Set the rod to ${percent}`,
+  takeRod: (setting: string) => `Set the rod: ${setting}`,
   rodShort: (percent: string) => percent,
   rodNo: 'cannot',
   planing: 'The plane',

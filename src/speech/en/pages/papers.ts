@@ -40,9 +40,9 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
       fretted: 'All frets in, no strings',
       strung: 'Strung, first day, rod slack',
       settled: (time: string) => `Settled, strung for ${time}, rod slack`,
-      rodNow: (percent: string) => `Rod at ${percent}, as in this build`,
-      rodNearest: (percent: string) => `Rod at ${percent}, the nearest that it comes`,
-      rodWanted: (percent: string) => `Rod set for the relief wanted, ${percent}`,
+      rodNow: (setting: string) => `Rod as in this build: ${setting}`,
+      rodNearest: (setting: string) => `Rod as near as it comes: ${setting}`,
+      rodWanted: (setting: string) => `Rod set for the relief wanted: ${setting}`,
     },
     bandComing: 'The bands are being computed.',
     noBand:
@@ -53,11 +53,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
       `The bands are narrowed by the bench log of this workshop (${necks === 1 ? 'one measured neck' : `${necks} measured necks`}). The log does not travel with the neck: opened elsewhere, it has wider bands.`,
     method: (label: string) => `Frets seated by ${label}.`,
     rod: {
-      reached: (percent: string, turns: string, way: string) =>
-        `The rod needs ${percent} of its range for the relief wanted${turns}; ${way}.`,
-      plusBack: 'plus bends the neck backwards',
-      plusForward: 'plus bends this neck forward, because the rod pulls above the middle of its wood',
-      turns: (turns: string) => `, at least ${turns} turns of the nut from slack`,
+      reached: (setting: string, more: string) => `For the relief wanted, from a snug nut: ${setting}. ${more}`,
+      tightForward: 'Tightened, the rod bends this neck forward, because it pulls above the middle of its wood.',
       'cannot-forward': (nearest: string) =>
         `A one-way rod cannot bend this neck forward: with its nut loose the neck comes to ${nearest}, and no turn of the nut brings it to the relief wanted.`,
       'cannot-backward': (nearest: string) =>

@@ -19,7 +19,7 @@ export const READOUT_WORDS = words('READOUT_WORDS', {
   waiting: 'band …',
   perFret: (low: string, high: string) => `${low} to ${high} by fret`,
   rodNeeded: 'Rod needed',
-  forTarget: (relief: string) => `for ${relief} relief`,
+  forTarget: (relief: string, percent: string) => `for ${relief} relief, ${percent} of its range`,
   outOfReach: 'out of reach',
   rodChance: (percent: string) => `possible in ${percent}`,
   bandMeans: 'The small numbers span 90 of 100 such necks.',
@@ -81,7 +81,7 @@ export const RAIL_WORDS = words('RAIL_WORDS', {
   stepMeans: 'What the last fret changed; minus is towards a hump.',
   strung: 'just strung',
   weeks: (time: string) => `strung for ${time}`,
-  rod: (time: string, percent: string) => `strung for ${time}, rod at ${percent}`,
+  rod: (time: string, set: string) => `strung for ${time}, rod set${set === '' ? '' : `: ${set}`}`,
 });
 
 export const TIME_WORDS = words('TIME_WORDS', {

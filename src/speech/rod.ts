@@ -1,0 +1,34 @@
+/** A setting of the rod in words: turns of the nut, which way, and the per cent of its range beside them. */
+import type { NutTurn } from '../mechanics/rod.ts';
+import { formatNumber, formatQuantity } from './quantity.ts';
+import { ROD_WORDS } from './en/workshop/rod.ts';
+
+const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
+
+/** To the eighth of a turn, which is as close as a hand sets it: "⅜ turn", "1½ turns". */
+export function turnsText(turns: number): string {
+  const eighths = Math.round(8 * turns);
+  if (eighths === 0) return ROD_WORDS.hardly;
+  const [whole, part] = [Math.floor(eighths / 8), EIGHTHS[eighths % 8]!];
+  return ROD_WORDS.turns(`${whole === 0 ? '' : formatNumber(whole, 0)}${part}`, eighths <= 8);
+}
+
+export function rodPercentText(percent: number): string {
+  return formatQuantity(percent, '%', 0, 'metric');
+}
+
+/** "⅜ turn clockwise". */
+export function nutText({ turns, way }: NutTurn): string {
+  return way === 'none' ? ROD_WORDS.snug : ROD_WORDS.setting(turnsText(turns), ROD_WORDS.ways[way]);
+}
+
+/** "⅜ turn clockwise (12 %)". */
+export function settingText(nut: NutTurn): string {
+  return nut.way === 'none' ? nutText(nut) : ROD_WORDS.withPercent(nutText(nut), rodPercentText(nut.percent));
+}
+
+/** What the wrench feels; nothing where the nut is not turned. */
+export function torqueText({ way, torqueNm, torqueAtLimitNm }: NutTurn): string {
+  const newtonMetres = (value: number) => formatQuantity(value, 'N·m', 1, 'metric');
+  return way === 'none' ? '' : ROD_WORDS.torque(newtonMetres(torqueNm), newtonMetres(torqueAtLimitNm));
+}
