@@ -16,7 +16,6 @@ const STEPS = {
   kerfMm: { step: 0.005, digits: 3 },
   tangWidthMm: { step: 0.005, digits: 3 },
   studWidthMm: { step: 0.005, digits: 3 },
-  startingReliefMm: { step: 0.01, digits: 2 },
 } as const satisfies Record<string, Pick<Scaled, 'step' | 'digits' | 'integer'>>;
 
 type ListNumberId = keyof typeof STEPS;

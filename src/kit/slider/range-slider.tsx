@@ -9,6 +9,8 @@ interface RangeSliderProps {
   readonly parameter: Scaled & { readonly typical?: readonly [number, number] };
   readonly value: number;
   readonly system: UnitSystem;
+  /** What the value is called, where that is more than a number with its unit. */
+  readonly valueText?: string;
   readonly labelledBy: string;
   readonly describedBy?: string;
   readonly slide: (value: number) => void;
@@ -52,7 +54,7 @@ export function RangeSlider(props: RangeSliderProps) {
       value={value}
       aria-labelledby={props.labelledBy}
       aria-describedby={props.describedBy}
-      aria-valuetext={quantityText(value, displayScale(parameter, system), system)}
+      aria-valuetext={props.valueText ?? quantityText(value, displayScale(parameter, system), system)}
       slide={(wanted) => slide(snapped(parameter, wanted, system))}
       begin={begin}
       end={end}

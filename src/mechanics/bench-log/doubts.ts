@@ -11,7 +11,7 @@
  *   unexplained       entries that no bite can explain: at the best bite of the whole range a reading still lies farther
  *                     from it than four of its own standard deviations
  *
- * The 99.9 % point is that of Wilson and Hilferty (1931; Abramowitz and Stegun 26.4.17): 3 % high at one degree, 1.2 % at five, ever less beyond.
+ * The 99.9 % point is that of Wilson and Hilferty (1931; Abramowitz and Stegun 26.4.17): 3 % high at one degree, 1.2 % at five, 0.3 % at twenty.
  */
 import type { EntryContent } from './entry.ts';
 import { LOG_NUMBERS } from './entry.ts';

@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import { unitLabel } from '../../../speech/quantity.ts';
 import { LEAST_TARGET_MM, MOST_TARGET_MM, type ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import { useBackbow } from '../../../state/store.ts';
+import { BowNumber } from '../../../kit/bow-number.tsx';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { timeText } from '../../../speech/times.ts';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
@@ -46,8 +47,9 @@ export function GoalForm({ goal, setGoal, withRod = false }: GoalFormProps) {
         <label htmlFor={`${id}-relief`}>
           {WANTED_WORDS.relief}, {unitLabel('mm', system)}
         </label>
-        <TypedNumber
+        <BowNumber
           id={`${id}-relief`}
+          presumed="hollow"
           parameter={{ label: WANTED_WORDS.relief, ...RELIEF }}
           value={goal.reliefMm}
           system={system}

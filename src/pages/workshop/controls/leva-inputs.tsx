@@ -9,6 +9,7 @@ import { useLanguage } from '../../../kit/use-language.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { parameterName } from '../../../speech/names.ts';
 import { BlankState } from './blank-state.tsx';
+import { BowControl, isBow } from './bow-control.tsx';
 import { ChoiceControl } from './choice-control.tsx';
 import { FlagControl } from './flag-control.tsx';
 import { MeasuredControl } from './measured-control.tsx';
@@ -31,8 +32,9 @@ function NumberInput() {
   const system = useBackbow((state) => state.unitSystem);
   useLanguage();
   const { parameter } = settings;
+  const Control = isBow(parameter) ? BowControl : NumberControl;
   return (
-    <NumberControl
+    <Control
       parameter={parameter}
       value={value}
       system={system}

@@ -1,11 +1,17 @@
 /** The bow that an old neck already has, measured at every fret, where there is more than one number. */
+import { useId } from 'react';
+import type { UnitSystem } from '../../../neck/units.ts';
+import type { Outcome } from '../../../state/build-slice.ts';
 import { unitLabel } from '../../../speech/quantity.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
-import { ListNumber } from '../../../kit/list-number.tsx';
+import { BowNumber } from '../../../kit/bow-number.tsx';
+import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import { useRefusal } from '../../../kit/use-refusal.ts';
+
+const RELIEF = { ...LIST_NUMBERS.startingReliefMm, step: 0.01, digits: 2 } as const;
 
 export function ReliefsEditor() {
   const reliefs = useBackbow((state) => state.build.startingReliefMm);
@@ -46,8 +52,7 @@ export function ReliefsEditor() {
           {reliefs.map((relief, index) => (
             <li key={index}>
               <span aria-hidden="true">{index + 1}</span>
-              <ListNumber
-                kind="startingReliefMm"
+              <ReliefAtFret
                 name={LIST_WORDS.reliefs.fret(index + 1)}
                 value={relief}
                 system={system}
@@ -64,5 +69,34 @@ export function ReliefsEditor() {
         <ActionButton id="refret" />
       </div>
     </fieldset>
+  );
+}
+
+interface ReliefAtFretProps {
+  readonly name: string;
+  readonly value: number;
+  readonly system: UnitSystem;
+  readonly change: (reliefMm: number) => Outcome;
+}
+
+function ReliefAtFret({ name, value, system, change }: ReliefAtFretProps) {
+  const id = useId();
+  const [message, setMessage] = useRefusal();
+  return (
+    <>
+      <BowNumber
+        parameter={{ label: name, ...RELIEF }}
+        name={name}
+        value={value}
+        system={system}
+        describedBy={`${id}-message`}
+        invalid={message !== undefined}
+        change={change}
+        refused={setMessage}
+      />
+      <span id={`${id}-message`} className="refusal" role="alert">
+        {message}
+      </span>
+    </>
   );
 }

@@ -116,7 +116,7 @@ export const PARAMETER_WORDS: typeof english.PARAMETER_WORDS = {
   levelledIn: { label: 'Bünde abgerichtet', hint: 'In welchem Zustand des Halses die Bundköpfe auf eine Linie gefeilt werden. Was die Feile nimmt, fehlt in jedem späteren Zustand.', options: { none: 'noch nicht', bare: 'auf der Werkbank, ohne Saiten', strung: 'unter nachgestelltem Saitenzug' } },
   targetReliefMm: { label: 'Gewünschte Halskrümmung', hint: 'Krümmung der Bundoberkanten nach vorn unter Saitenzug, wie sie zum Spielen gewünscht ist.' },
   job: { label: 'Die Arbeit', hint: 'Eine Neubundierung beginnt mit der Biegung, die der Hals schon hat.', options: { new: 'ein neuer Hals', refret: 'eine Neubundierung' } },
-  startingBowMm: { label: 'Biegung vor dem Bundieren', hint: 'Halskrümmung des unbundierten Griffbretts von Bund 1 bis zum Korpusansatz, ohne Saiten, wie gemessen. Plus ist eine Biegung nach vorn. Haben Sie eine Liste für jeden Bund, geht sie dieser Zahl vor.' },
+  startingBowMm: { label: 'Biegung vor dem Bundieren', hint: 'Halskrümmung des unbundierten Griffbretts von Bund 1 bis zum Korpusansatz, ohne Saiten, wie gemessen: ein Buckel (Rückbiegung) oder eine Mulde. Haben Sie eine Liste für jeden Bund, geht sie dieser Zahl vor.' },
   studSoftnessMm: { label: 'Eindrückweg der Noppen', hint: 'Etwa so tief eingedrückt, erreicht eine Noppe die volle Lochleibungsfestigkeit des Holzes.' },
   wallStiffnessNMm3: { label: 'Steifigkeit der gesägten Wand', hint: 'Wie fest gesägtes Hirnholz gegen den Steg des Bundfußes zurückdrückt.' },
   friction: { label: 'Reibung von Metall auf Holz', hint: 'Für die Einpresskraft und die Ausziehkraft.' },

@@ -137,7 +137,7 @@ export const PARAMETER_WORDS = words('PARAMETER_WORDS', {
   levelledIn: { label: 'Crowns levelled', hint: 'The state of the neck in which the crowns are filed level. What the file takes off is gone for good.', options: { none: 'not yet', bare: 'on the bench, strings off', strung: 'under simulated string pull' } },
   targetReliefMm: { label: 'Relief you want', hint: 'Forward bow of the fret tops under string tension that the player wants.' },
   job: { label: 'The job', hint: 'A refret starts from the bow that the neck already has.', options: { new: 'a new neck', refret: 'a refret' } },
-  startingBowMm: { label: 'Bow before fretting', hint: 'Relief of the bare board from fret 1 to the body joint, strings off, as measured. Plus is a forward bow. A list for each fret overrides this number.' },
+  startingBowMm: { label: 'Bow before fretting', hint: 'Relief of the bare board from fret 1 to the body joint, strings off, as measured: a hump (back-bow) or a hollow (forward bow). A list for each fret overrides this number.' },
   studSoftnessMm: { label: 'Embedding length', hint: 'Over about this bite a stud reaches the full embedding strength of the wood.' },
   wallStiffnessNMm3: { label: 'Stiffness of a sawn wall', hint: 'How firmly sawn end grain pushes back on the tang body.' },
   friction: { label: 'Friction of metal on wood', hint: 'For the seating force and the pull-out force.' },
