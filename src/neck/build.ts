@@ -1,4 +1,5 @@
 /** A build: one neck with its frets, as plain data. Everything else in the program is computed from it. */
+import type { BiteReference } from './bite-reference.ts';
 import type {
   ChoiceParameter,
   FlagParameter,
@@ -59,6 +60,8 @@ export interface Build extends ParameterValues {
   readonly regions: readonly FretRegion[];
   /** Refret: measured relief of the bare board at each fret from 1 on, mm; empty = one number, `startingBowMm`. */
   readonly startingReliefMm: readonly number[];
+  /** The measurements that `biteFactor` was taken from; absent when it was not. */
+  readonly biteReference?: BiteReference;
 }
 
 /** Longest name of a build, in characters. */

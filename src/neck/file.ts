@@ -1,4 +1,9 @@
-/** The project file: JSON of our own, `{ "format": "backbow project", "version": 1, "build": { … } }`. */
+/**
+ * The project file: JSON of our own, `{ "format": "backbow project", "version": 1, "build": { … }, "measurements": { … } }`.
+ *
+ * `measurements` holds what the build refers to, for each quantity that was measured: so far `bite`, as in
+ * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
+ */
 import type { Build } from './build.ts';
 import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
@@ -12,8 +17,9 @@ export const MOST_PROJECT_BYTES = 1_000_000;
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [];
 
-export function writeProject(build: Build): string {
-  return `${JSON.stringify({ format: PROJECT_FORMAT, version: PROJECT_VERSION, build }, null, 2)}\n`;
+export function writeProject({ biteReference, ...build }: Build): string {
+  const measurements = biteReference ? { measurements: { bite: biteReference } } : {};
+  return `${JSON.stringify({ format: PROJECT_FORMAT, version: PROJECT_VERSION, build, ...measurements }, null, 2)}\n`;
 }
 
 const refuse = (problem: Problem): CheckedBuild => ({ ok: false, problems: [problem] });
@@ -43,5 +49,12 @@ export function checkProject(data: unknown): CheckedBuild {
   const stored: unknown = 'build' in data ? data.build : undefined;
   if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return checkBuild(stored);
   const build = MIGRATIONS.slice(version - 1).reduce((old, migrate) => migrate(old), stored as Record<string, unknown>);
-  return checkBuild(build);
+  const measurements: unknown = 'measurements' in data ? data.measurements : undefined;
+  return checkBuild({ ...build, ...referenceIn(measurements) });
+}
+
+/** What the file refers to; of measurements that this release does not know, nothing. */
+function referenceIn(measurements: unknown): { readonly biteReference?: unknown } {
+  const hasBite = typeof measurements === 'object' && measurements !== null && 'bite' in measurements;
+  return hasBite ? { biteReference: measurements.bite } : {};
 }

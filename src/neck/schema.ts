@@ -12,9 +12,10 @@ import {
   MOST_NOTES,
   type Build,
 } from './build.ts';
+import { MOST_REFERRED } from './bite-reference.ts';
 import { findImpossible } from './combinations.ts';
-import { PARAMETERS } from './parameters.ts';
-import type { Parameter } from './parameter-kinds.ts';
+import { parameterById, PARAMETERS } from './parameters.ts';
+import type { NumberParameter, Parameter } from './parameter-kinds.ts';
 import type { Limits, Problem, ValueKind } from './problems.ts';
 import type { Unit } from './units.ts';
 import { CONSTRUCTIONS } from './strings.ts';
@@ -76,6 +77,20 @@ const wholeNumber = (key: ListNumber) => {
 
 const MAX_STRINGS = 12;
 
+const BITE = parameterById('biteFactor') as NumberParameter;
+/** Longest id of a measurement, in characters. */
+const MOST_ID = 40;
+/** Numbers of a reference to measurements; the spread goes far beyond that of ln bite before any of them. */
+const REFERENCE_NUMBERS: Readonly<Record<string, Limits>> = {
+  factor: { min: BITE.min, max: BITE.max, unit: '' },
+  necks: { min: 1, max: MOST_REFERRED, unit: '' },
+  logSpread: { min: 0, max: 2, unit: '' },
+};
+const referenceNumber = (key: string) => {
+  const { min = 0, max = 0 } = REFERENCE_NUMBERS[key]!;
+  return [z.minimum(min), z.maximum(max)] as const;
+};
+
 const buildSchema = z.strictObject({
   ...Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, schemaOf(parameter)])),
   name: z.string().check(z.maxLength(MOST_NAME)),
@@ -108,6 +123,15 @@ const buildSchema = z.strictObject({
     )
     .check(z.maxLength(MAX_REGIONS)),
   startingReliefMm: z.array(listNumber('startingReliefMm')).check(z.maxLength(MAX_STARTING_RELIEFS)),
+  biteReference: z.optional(
+    z.strictObject({
+      factor: z.number().check(...referenceNumber('factor')),
+      measurements: z.array(z.string().check(z.maxLength(MOST_ID))).check(z.maxLength(MOST_REFERRED)),
+      hash: z.string().check(z.regex(/^[0-9a-f]{32}$/)),
+      necks: z.int().check(...referenceNumber('necks')),
+      logSpread: z.number().check(...referenceNumber('logSpread')),
+    }),
+  ),
 });
 
 const BY_ID = new Map<string, Parameter>(PARAMETERS.map((parameter) => [parameter.id, parameter]));
@@ -139,6 +163,7 @@ function limitsAt(path: readonly PropertyKey[]): Limits {
   if (parameter) {
     return parameter.kind === 'number' ? { min: parameter.min, max: parameter.max, unit: parameter.unit } : {};
   }
+  if (head === 'biteReference') return REFERENCE_NUMBERS[String(path[1])] ?? {};
   // An entry of a list of numbers has the list's name, one of a list of objects its own.
   const name = String(typeof path.at(-1) === 'number' ? head : path.at(-1));
   return path.length > 1 && Object.hasOwn(LIST_NUMBERS, name) ? LIST_NUMBERS[name as ListNumber] : {};

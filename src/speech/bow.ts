@@ -1,6 +1,6 @@
 /** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
 import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
-import { BOW_WORDS, type BowKind } from './en/workshop/bow.ts';
+import { BOW_ENTRY_WORDS, BOW_WORDS, type BowKind } from './en/workshop/bow.ts';
 import { formatNumber, formatQuantity, formatRange } from './quantity.ts';
 
 /** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
@@ -22,6 +22,13 @@ export function bowSize(reliefMm: number, system: UnitSystem): string {
 export function bowText(reliefMm: number, system: UnitSystem): string {
   const kind = bowKind(reliefMm, system);
   return kind === 'flat' ? BOW_WORDS.flat : `${bowSize(reliefMm, system)} ${BOW_WORDS[kind]}`;
+}
+
+/** "0.29 mm hump", "0.06 mm hollow" or "flat": in the words in which a bow is entered. */
+export function enteredBowText(reliefMm: number, system: UnitSystem): string {
+  const kind = bowKind(reliefMm, system);
+  if (kind === 'flat') return BOW_WORDS.flat;
+  return `${bowSize(reliefMm, system)} ${BOW_ENTRY_WORDS[kind === 'relief' ? 'hollow' : 'hump']}`;
 }
 
 /** How a relief changes, with its sign: "−0.02 mm" is towards a hump. Nothing where nothing of it would be printed. */

@@ -1,6 +1,6 @@
 /** Joins the store and the worker: every new build of the store is computed, the answer goes back into the store. */
 import type { Build } from '../neck/build.ts';
-import { biteLogSpreadOf } from './bench-log/adopted.ts';
+import { biteLogSpreadOf } from '../mechanics/bench-log/standing.ts';
 import { changeOf } from './build-change.ts';
 import type { BackbowState, BackbowStore } from './store.ts';
 import { followStress } from './follow-stress.ts';
@@ -29,17 +29,17 @@ function startWorker(biteLogSpread: (build: Build) => number | undefined): Solve
 
 /** Has the bench log changed how sure the bite of this build is? */
 function hasOtherSpread(state: BackbowState, before: BackbowState): boolean {
-  const { adoptedBites, build } = state;
+  const { adoptedBites, benchLog, build } = state;
   return (
-    adoptedBites !== before.adoptedBites &&
-    biteLogSpreadOf(adoptedBites, build) !== biteLogSpreadOf(before.adoptedBites, build)
+    (adoptedBites !== before.adoptedBites || benchLog !== before.benchLog) &&
+    biteLogSpreadOf(state, build) !== biteLogSpreadOf(before, build)
   );
 }
 
 /** @returns a function that ends the connection and the worker */
 export function connectSolver(
   store: BackbowStore,
-  start: () => SolverWorker = () => startWorker((build) => biteLogSpreadOf(store.getState().adoptedBites, build)),
+  start: () => SolverWorker = () => startWorker((build) => biteLogSpreadOf(store.getState(), build)),
 ): () => void {
   const { setSolution, setBands, setSolverStatus, setNotComputed, notify } = store.getState();
   const solver: Solver = createSolver(start, {

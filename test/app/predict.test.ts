@@ -5,14 +5,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
-import { defaultBuild } from '../../src/neck/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../tools/presets.ts';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { bitePosterior } from '../../src/mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { REPORT_SHAPE } from '../../src/verdict/report-shape.ts';
-import { biteFactorOf } from '../../src/state/bench-log/adopted.ts';
+import { referenceTo } from '../../src/mechanics/bench-log/reference.ts';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
 import { expectNear } from '../expect-near.ts';
 
@@ -100,7 +100,8 @@ describe('npm run --silent predict', () => {
     }));
     const log = write('log.csv', writeLog(entries));
     const posterior = bitePosterior(entries);
-    const measured = { ...build, biteFactor: biteFactorOf(posterior) };
+    const reference = referenceTo(entries, posterior);
+    const measured = { ...build, biteFactor: reference.factor, biteReference: reference };
     const path = write('measured.json', writeProject(measured));
     const [plain, known] = [predict(path), predict('--log', log, path)].map(({ stdout }) =>
       REPORT_SHAPE.parse(JSON.parse(stdout)),
@@ -111,11 +112,27 @@ describe('npm run --silent predict', () => {
     };
     expect(width(known)).toBeLessThan(0.85 * width(plain));
     expect([plain!.bands!.benchLog, known!.bands!.benchLog?.necks]).toEqual([undefined, 4]);
+    const refused = (name: string, other: Build, file = log) => {
+      const { status, stdout, stderr } = predict(write(name, writeProject(other)), '--log', file);
+      expect([status, stdout]).toEqual([2, '']);
+      return stderr;
+    };
     // Another bite factor is not changed behind anybody's back.
-    const other = predict(write('other.json', writeProject(build)), '--log', log);
-    expect([other.status, other.stdout]).toEqual([2, '']);
-    expect(other.stderr).toContain(`biteFactor is 1 in the build; ${log} gives ${measured.biteFactor}.`);
-  });
+    const other = refused('other.json', { ...measured, biteFactor: 1 });
+    expect(other).toContain(`biteFactor is 1 in the build; ${log} gives ${measured.biteFactor}.`);
+    // The same factor without the reference, and with one to entries that are not there or say something else.
+    expect(refused('equal.json', { ...build, biteFactor: reference.factor })).toContain('refers to no measurements');
+    const elsewhere = write('elsewhere.csv', writeLog([{ ...ENTRY, id: 'zxwvtsrqpnmlkj' }]));
+    expect(refused('elsewhere.json', measured, elsewhere)).toContain('measurements that are not in');
+    const edited = write(
+      'edited.csv',
+      writeLog(entries.map((entry, at) => (at ? entry : { ...entry, gaugeErrorMm: 0.03 }))),
+    );
+    expect(refused('edited.json', measured, edited)).toContain('have changed');
+    // More entries beside them change nothing.
+    const more = write('more.csv', writeLog([...entries, { ...ENTRY, id: 'zxwvtsrqpnmlkj' }], 'inch'));
+    expect(predict(path, '--log', more)).toMatchObject({ status: 0, stdout: predict('--log', log, path).stdout });
+  }, 60_000);
 
   it.each([
     ['a log that is none', 'date,neck\n2026-01-01,No. 1\n', /Row 1: the column “method” is missing/],

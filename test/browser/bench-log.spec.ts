@@ -47,6 +47,16 @@ async function bandOf({ page }: App): Promise<[number, number]> {
   return [low!, high!];
 }
 
+/** The band once it is another than that. */
+async function bandUnlike(app: App, [low, high]: readonly [number, number]): Promise<[number, number]> {
+  const text = `${low.toFixed(2)} to ${high.toFixed(2)}`;
+  await app.page.waitForFunction(
+    (old) => !(document.querySelector('[data-figure="fretted"] .figure-band')?.textContent ?? old).includes(old),
+    text,
+  );
+  return bandOf(app);
+}
+
 describe('hump or hollow', () => {
   test('is asked for; a sign is refused; what no bite explains is questioned, and can be corrected or kept', async () => {
     const app = await openLog();
@@ -153,7 +163,45 @@ describe('measured necks', () => {
     await app.page.keyboard.press('j');
     await rows(app).first().waitFor();
     expect(await rows(app).count()).toBe(3);
+
+    // An entry behind the band goes: it is said, the band is the wide one, and undo brings it back.
+    await dialog(app)
+      .getByRole('button', { name: /^Delete the entry of Number 12/ })
+      .click();
+    await dialog(app)
+      .getByText('The measurement behind this band has changed: one entry is no longer in the log.')
+      .waitFor();
+    await app.page.keyboard.press('Escape');
+    await app.page.locator('.bite-notice', { hasText: 'has changed; the wide band is shown' }).waitFor();
+    const [wideLow, wideHigh] = await bandUnlike(app, [lower, higher]);
+    expect(Math.log(wideHigh / wideLow)).toBeGreaterThan(1.2 * Math.log(higher / lower));
+    await app.page.keyboard.press('j');
+    await dialog(app)
+      .getByRole('button', { name: /^Use [\d.]+ in this build/ })
+      .waitFor();
     expect(app.troubles).toEqual([]);
+  });
+
+  test('narrow nothing in a browser that does not have them: a link says what it refers to', async () => {
+    const app = await openLog();
+    await enter(app, 'Number 11', 'hump 0.25', 'hollow 0.06');
+    await enter(app, 'Number 12', 'hump 0.27');
+    const take = dialog(app).getByRole('button', { name: /^Use [\d.]+ in this build/ });
+    await app.afterChange(() => take.click());
+    await dialog(app).getByText('This build uses it').waitFor();
+    await app.page.keyboard.press('Escape');
+    const narrow = await bandOf(app);
+    await app.page.getByRole('button', { name: 'Share …' }).first().click();
+    const address = await app.page.getByLabel('Link', { exact: true }).inputValue();
+
+    const stranger = await openApp({ ...DESK, path: new URL(address).hash });
+    await stranger.page.locator('.bite-notice', { hasText: 'not on this device' }).waitFor();
+    const wide = await bandOf(stranger);
+    expect(Math.log(wide[1] / wide[0])).toBeGreaterThan(1.2 * Math.log(narrow[1] / narrow[0]));
+    await stranger.page.keyboard.press('j');
+    await dialog(stranger)
+      .getByText(/2 measured necks: bite factor [\d.]+, 90 % sure/)
+      .waitFor();
   });
 
   test('are changed, deleted and brought back', async () => {

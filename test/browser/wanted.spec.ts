@@ -46,7 +46,7 @@ describe('a relief that is wanted', () => {
     expect(await answer(app, 'kerf-press').innerText()).toMatch(/No kerf gives it\..*too little/s);
     await relief.fill('7');
     await relief.press('Enter');
-    expect(await dialog(app).getByRole('alert').filter({ hasText: '7' }).innerText()).toMatch(/−1 to 3\smm/);
+    expect(await dialog(app).getByRole('alert').filter({ hasText: '7' }).innerText()).toMatch(/0 to 3\smm/);
     await relief.fill('0.15');
     await relief.press('Enter');
     await answered(app);

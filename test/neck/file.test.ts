@@ -37,6 +37,48 @@ describe('round trips', () => {
   });
 });
 
+describe('measurements that the build refers to', () => {
+  const reference = {
+    factor: 1.18,
+    measurements: ['bcdfghjklmnpqr', 'zxwvtsrqpnmlkj'],
+    hash: '0123456789abcdef0123456789abcdef',
+    necks: 2,
+    logSpread: 0.17,
+  };
+  const referring: Build = { ...defaultBuild(), biteFactor: 1.18, biteReference: reference };
+  const data = JSON.parse(writeProject(referring)) as { build: object; measurements: { bite: object } };
+
+  it('come back, and stand beside the build, which a reader that does not know them opens all the same', () => {
+    expect(readProject(writeProject(referring))).toEqual({ ok: true, build: referring });
+    expect(data.measurements).toEqual({ bite: reference });
+    const { biteReference: _none, ...build } = referring;
+    expect(data.build).toEqual(build);
+    expect(readProject(JSON.stringify({ ...data, measurements: undefined }))).toEqual({ ok: true, build });
+  });
+
+  it('of a kind that this release does not know are passed over', () => {
+    const more = { ...data, measurements: { ...data.measurements, strip: { anything: 1 } } };
+    expect(readProject(JSON.stringify(more))).toEqual({ ok: true, build: referring });
+  });
+
+  it.each([
+    ['a hash that is none', { hash: 'abc' }],
+    ['no hash', { hash: undefined }],
+    ['a factor that no build can have', { factor: 99 }],
+    ['a spread that is none', { logSpread: -1 }],
+    ['no necks', { necks: 0 }],
+    ['too many ids', { measurements: Array.from({ length: 2001 }, () => 'bcdfghjklmnpqr') }],
+    ['something more', { more: 1 }],
+  ])('are refused with their place: %s', (_what, change) => {
+    const harmed = { ...data, measurements: { bite: { ...reference, ...change } } };
+    const read = readProject(JSON.stringify(harmed));
+    expect(read.ok ? [] : read.problems.map(({ parameter }) => parameter)).toEqual([
+      `biteReference.${Object.keys(change)[0]}`,
+    ]);
+    expect(read.ok ? '' : problemTexts(read.problems, 'metric').join(' ')).toMatch(/^Measurements behind the bite/);
+  });
+});
+
 describe('refusals', () => {
   it.each([
     ['nothing', '', 'not-json', /not a project file: it is not JSON/],

@@ -8,7 +8,7 @@ import { createEstimator } from '../../mechanics/uncertainty/estimate.ts';
 import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
 import { logProblemTexts } from '../../speech/log-problems.ts';
 import { problemTexts } from '../../speech/problems.ts';
-import { biteFactorOf } from '../../state/bench-log/adopted.ts';
+import { biteFactorOf, informing, resolveReference } from '../../mechanics/bench-log/reference.ts';
 import { predictionReport } from '../../verdict/report.ts';
 import { reportSchema } from '../../verdict/report-shape.ts';
 import { readArguments, type Asked } from './arguments.ts';
@@ -45,18 +45,25 @@ function buildOf(path: string): Build {
   return project.build;
 }
 
-/** What the log leaves of the bite's scatter to this build. It is never changed to the log's factor. */
-function biteFrom(path: string, { biteFactor }: Build): BitePosterior {
+/**
+ * What the measurements that the build refers to leave of its bite's scatter. They must be in the log and say the same: an
+ * equal bite factor proves nothing. The build is never changed to the log's factor.
+ */
+function biteFrom(path: string, { biteFactor, biteReference }: Build): BitePosterior {
   const log = readLog(textOf(path, MOST_LOG_BYTES));
   if (!log.ok) {
     const texts = logProblemTexts(log.problems, log.count, log.problems.length, 'metric');
     throw new Refusal(texts.map((text) => PREDICT_WORDS.inFile(nameOf(path), text)));
   }
-  const posterior = bitePosterior(log.entries);
-  if (posterior.necks === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(nameOf(path))]);
+  const file = nameOf(path);
+  if (informing(log.entries).length === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(file)]);
+  if (!biteReference) throw new Refusal([PREDICT_WORDS.noReference(file)]);
+  const referred = resolveReference(biteReference, log.entries);
+  if (referred.code !== 'here') throw new Refusal([PREDICT_WORDS[referred.code](file)]);
+  const posterior = bitePosterior(referred.entries);
   const measured = biteFactorOf(posterior);
   if (measured !== biteFactor) {
-    throw new Refusal([PREDICT_WORDS.otherBite(String(biteFactor), nameOf(path), String(measured))]);
+    throw new Refusal([PREDICT_WORDS.otherBite(String(biteFactor), file, String(measured))]);
   }
   return posterior;
 }

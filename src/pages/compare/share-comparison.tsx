@@ -1,6 +1,6 @@
 /** The comparison as a link: for the workshop, or as the customer's page. */
 import type { Build } from '../../neck/build.ts';
-import { isNarrowed } from '../../state/bench-log/adopted.ts';
+import { isNarrowed } from '../../mechanics/bench-log/standing.ts';
 import { addressOf } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { fitsPage } from '../../state/share/page-text.ts';
@@ -15,7 +15,7 @@ import '../share/share.css';
 export function ShareComparison({ builds }: { readonly builds: readonly Build[] }) {
   // What the workshop wrote for its last customer's page stands on this one too; its advice was of other necks.
   const page = useCompose((state) => state.page);
-  const logStays = useBackbow(({ adoptedBites }) => builds.some((build) => isNarrowed(adoptedBites, build)));
+  const logStays = useBackbow((state) => builds.some((build) => isNarrowed(state, build)));
   const link = writeLink({ builds, page: EMPTY_PAGE });
   const letter = fitsPage(page) ? writeLink({ builds, page: { ...page, advised: null } }) : null;
   return (

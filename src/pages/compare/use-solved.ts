@@ -1,10 +1,10 @@
 /** What is known of the compared necks, as it comes; what was computed before is not computed again. */
 import { useEffect, useState } from 'react';
 import type { Build } from '../../neck/build.ts';
-import { biteLogSpreadOf } from '../../state/bench-log/adopted.ts';
+import { biteLogSpreadOf } from '../../mechanics/bench-log/standing.ts';
 import { solveNecks, type SolvedNeck } from '../../state/compare/solve-necks.ts';
 import type { Failure } from '../../speech/failures.ts';
-import { useBackbow } from '../../state/store.ts';
+import { store, useBackbow } from '../../state/store.ts';
 
 const NOTHING: SolvedNeck = { prediction: null, uncertainty: null };
 
@@ -17,18 +17,19 @@ export interface SolvedNecks {
 
 export function useSolved(builds: readonly Build[]): SolvedNecks {
   const adopted = useBackbow((state) => state.adoptedBites);
+  const log = useBackbow((state) => state.benchLog);
   const [known, setKnown] = useState<ReadonlyMap<Build, SolvedNeck>>(() => new Map());
   const [failure, setFailure] = useState<Failure | null>(null);
   const [round, setRound] = useState(0);
   useEffect(() => {
     const open = [...new Set(builds)].filter((build) => !known.get(build)?.uncertainty);
-    return solveNecks(open, (build) => biteLogSpreadOf(adopted, build), {
+    return solveNecks(open, (build) => biteLogSpreadOf(store.getState(), build), {
       solved: (build, solved) => setKnown((old) => new Map(old).set(build, solved)),
       failed: setFailure,
     });
     // What arrives must not start it again.
     // oxlint-disable-next-line react/exhaustive-deps
-  }, [builds, adopted, round]);
+  }, [builds, adopted, log, round]);
   return {
     necks: builds.map((build) => known.get(build) ?? NOTHING),
     failure,

@@ -6,11 +6,15 @@ import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import type { MethodUncertainty } from '../../mechanics/uncertainty/types.ts';
 import { useAnswer, type Asked } from '../../state/answers/use-answer.ts';
-import { adoptedFor, biteFactorOf } from '../../state/bench-log/adopted.ts';
+import { useMemo } from 'react';
+import { biteFactorOf, referenceTo } from '../../mechanics/bench-log/reference.ts';
+import { MOST_REFERRED, type BiteReference } from '../../neck/bite-reference.ts';
+import { narrowingBite } from '../../mechanics/bench-log/standing.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
 import { bandText } from '../answers/wanted/goal.ts';
 import { useChange } from '../answers/wanted/use-change.tsx';
+import { StandingLine } from './standing-line.tsx';
 import { doubtText } from './doubt-text.ts';
 import { BitePicture } from './bite-picture.tsx';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
@@ -82,7 +86,10 @@ export function BiteSection({ entries, asked, system }: BiteSectionProps) {
     <section aria-labelledby="log-bite" className="log-bite">
       <h3 id="log-bite">{LOG_WORDS.biteTitle}</h3>
       <Asking {...asked} working={LOG_WORDS.posteriorWorking} />
-      {posterior && <BiteFound entries={entries} posterior={posterior} system={system} />}
+      {posterior && (
+        <BiteFound entries={entries} posterior={posterior} isCurrent={asked.status === 'done'} system={system} />
+      )}
+      <StandingLine />
     </section>
   );
 }
@@ -90,10 +97,12 @@ export function BiteSection({ entries, asked, system }: BiteSectionProps) {
 interface BiteFoundProps {
   readonly entries: readonly LogEntry[];
   readonly posterior: BitePosterior;
+  /** Is it what these entries say, and not what others said before? */
+  readonly isCurrent: boolean;
   readonly system: UnitSystem;
 }
 
-function BiteFound({ entries, posterior, system }: BiteFoundProps) {
+function BiteFound({ entries, posterior, isCurrent, system }: BiteFoundProps) {
   const { necks, p05, p95, doubts } = posterior;
   const factor = formatNumber(biteFactorOf(posterior), 2);
   const isAnswer = !doubts.some(({ code }) => code === 'end-of-grid');
@@ -111,26 +120,30 @@ function BiteFound({ entries, posterior, system }: BiteFoundProps) {
         </p>
       ))}
       {isAnswer && <BitePicture posterior={posterior} />}
-      {necks > 0 && isAnswer && <BiteEffect posterior={posterior} system={system} />}
+      {necks > 0 && isAnswer && (
+        <BiteEffect entries={entries} posterior={posterior} isCurrent={isCurrent} system={system} />
+      )}
     </>
   );
 }
 
-function BiteEffect({ posterior, system }: Omit<BiteFoundProps, 'entries'>) {
+function BiteEffect({ entries, posterior, isCurrent, system }: BiteFoundProps) {
   const build = useBackbow((state) => state.build);
-  const adopted = useBackbow((state) => adoptedFor(state.adoptedBites, state.build));
+  const inUse = useBackbow((state) => narrowingBite(state, { ...state.build, method: 'press' })?.hash);
   const asked = useEffectOnBands(build, posterior);
   const { use, said } = useChange();
-  const { necks, logSpread } = posterior;
-  const biteFactor = biteFactorOf(posterior);
-  const factor = formatNumber(biteFactor, 2);
-  const isInUse = adopted !== undefined && adopted.biteFactor === biteFactor && adopted.logSpread === logSpread;
+  const factor = formatNumber(biteFactorOf(posterior), 2);
+  const isTooMany = posterior.necks > MOST_REFERRED;
+  const reference = useMemo(
+    () => (isTooMany || !isCurrent ? null : referenceTo(entries, posterior)),
+    [entries, posterior, isTooMany, isCurrent],
+  );
 
-  function take(): void {
+  function take(taken: BiteReference): void {
     void store
       .getState()
-      .adoptBite({ biteFactor, logSpread, necks })
-      .then(() => use({ biteFactor }, LOG_WORDS.step(factor)));
+      .adoptBite(taken)
+      .then(() => use({ biteFactor: taken.factor, biteReference: taken }, LOG_WORDS.step(factor)));
   }
 
   return (
@@ -138,10 +151,10 @@ function BiteEffect({ posterior, system }: Omit<BiteFoundProps, 'entries'>) {
       {build.method === 'glue' ? <p className="quiet">{LOG_WORDS.glueNoEffect}</p> : <h4>{LOG_WORDS.effect}</h4>}
       <Asking {...asked} />
       {asked.value && <EffectTable effect={asked.value} system={system} />}
-      {isInUse ? (
-        <p>{LOG_WORDS.inUse(factor)}</p>
-      ) : (
-        <button type="button" onClick={take}>
+      {isTooMany && <p>{LOG_WORDS.tooManyToTake(MOST_REFERRED)}</p>}
+      {reference && inUse === reference.hash && <p>{LOG_WORDS.inUse(factor)}</p>}
+      {reference && inUse !== reference.hash && (
+        <button type="button" onClick={() => take(reference)}>
           {LOG_WORDS.takeBite(factor)}
         </button>
       )}

@@ -9,7 +9,7 @@ import { METHODS } from '../../mechanics/prediction-types.ts';
 import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
-import { bowText } from '../../speech/bow.ts';
+import { enteredBowText } from '../../speech/bow.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import { CircumstancesFields } from './circumstances-fields.tsx';
@@ -90,7 +90,7 @@ export function EntryForm(props: EntryFormProps) {
     <div data-reading={field}>
       <NumberField
         label={label}
-        hint={predictedMm === null ? undefined : LOG_WORDS.predicted(bowText(predictedMm, system))}
+        hint={predictedMm === null ? undefined : LOG_WORDS.predicted(enteredBowText(predictedMm, system))}
         value={draft[field]}
         change={(value) => set({ [field]: value })}
         bow={{ way: draft.ways[field], choose: (way) => set({ ways: { ...draft.ways, [field]: way } }) }}

@@ -1,21 +1,14 @@
 /** A reading far from what was predicted: what it would mean, and the two ways out. */
 import { useEffect, useRef } from 'react';
-import { wayOf } from '../../neck/bow-way.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { Question } from '../../mechanics/bench-log/question.ts';
-import { bowSize } from '../../speech/bow.ts';
-import { BOW_ENTRY_WORDS, BOW_WORDS } from '../../speech/en/workshop/bow.ts';
+import { enteredBowText } from '../../speech/bow.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import { formatShort } from '../../speech/quantity.ts';
 
-function bow(reliefMm: number, system: UnitSystem): string {
-  const way = wayOf(reliefMm);
-  return way === null ? BOW_WORDS.flat : `${bowSize(reliefMm, system)} ${BOW_ENTRY_WORDS[way]}`;
-}
-
 export function questionText(question: Question, system: UnitSystem): string {
-  const measured = bow(question.measuredMm, system);
-  const predicted = bow(question.predictedMm, system);
+  const measured = enteredBowText(question.measuredMm, system);
+  const predicted = enteredBowText(question.predictedMm, system);
   const reading = LOG_WORDS.fields[question.reading];
   const { biteTimes } = question;
   if (question.code === 'without-bite') return LOG_WORDS.askWithoutBite(measured, reading, predicted);

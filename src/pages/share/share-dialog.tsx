@@ -6,7 +6,7 @@ import { formatNumber } from '../../speech/quantity.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { addressOf, type Route } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
-import { isNarrowed } from '../../state/bench-log/adopted.ts';
+import { isNarrowed } from '../../mechanics/bench-log/standing.ts';
 import { buildOf } from '../../state/library/entry.ts';
 import { fitsPage } from '../../state/share/page-text.ts';
 import { MOST_SHARED, PAGE_LIMITS, type Shared } from '../../state/share/shared.ts';
@@ -220,7 +220,7 @@ function Result({ shared }: { readonly shared: Shared | null }) {
 export function ShareDialog() {
   const { what, as } = useCompose();
   const shared = useShared();
-  const logStays = useBackbow(({ adoptedBites }) => shared?.builds.some((build) => isNarrowed(adoptedBites, build)));
+  const logStays = useBackbow((state) => shared?.builds.some((build) => isNarrowed(state, build)));
   return (
     <Dialog title={SHARE_WORDS.title} onClose={store.getState().closeDialog} className="share">
       <WhatToShare />

@@ -17,6 +17,7 @@ import * as glossary from './pages/glossary.ts';
 import * as helpers from './pages/helpers.ts';
 import * as lessons from './pages/lessons.ts';
 import * as library from './pages/library.ts';
+import * as biteStanding from './pages/bite-standing.ts';
 import * as log from './pages/log.ts';
 import * as logProblems from './pages/log-problems.ts';
 import * as materials from './neck/materials.ts';
@@ -52,6 +53,7 @@ export const GERMAN: Catalogue = {
   ...helpers,
   ...lessons,
   ...library,
+  ...biteStanding,
   ...log,
   ...logProblems,
   ...materials,

@@ -3,7 +3,8 @@ import type { StateCreator } from 'zustand/vanilla';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BackbowState } from '../store.ts';
 import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
-import { withAdopted, type AdoptedBite } from './adopted.ts';
+import type { BiteReference } from '../../neck/bite-reference.ts';
+import { withAdopted } from './adopted.ts';
 import { changedRecord, EMPTY_RECORD, readableEntries, recordOf, type LogRecord } from './log-record.ts';
 import { deviceLogStorage, type LogStorage } from './log-storage.ts';
 
@@ -15,15 +16,17 @@ export interface BenchLogSlice {
   readonly benchLog: readonly LogEntry[] | null;
   /** Stored entries that this release cannot read. They are left where they are. */
   readonly unreadableEntries: number;
-  readonly adoptedBites: readonly AdoptedBite[];
+  readonly adoptedBites: readonly BiteReference[];
+  /** Bite factors that an earlier release took from the log, when builds did not refer to it. */
+  readonly earlierBites: readonly number[];
   /** Null while the log is kept. */
   readonly logTrouble: LogTrouble | null;
   /** Reads what is stored; called again, what other windows have changed. */
   readonly readBenchLog: () => Promise<void>;
   /** Takes entries out of the log and puts others in. The entries must be free of problems. */
   readonly changeBenchLog: (out: readonly LogEntry[], into: readonly LogEntry[]) => Promise<void>;
-  /** Remembers how sure the log was of a bite factor that goes into a build. */
-  readonly adoptBite: (bite: AdoptedBite) => Promise<void>;
+  /** Accepts measurements that a build refers to, with the spread that they left here. */
+  readonly adoptBite: (bite: BiteReference) => Promise<void>;
 }
 
 /** A record that must not be written over. */
@@ -43,6 +46,7 @@ export const createBenchLogSlice =
         benchLog: entries,
         unreadableEntries: next.entries.length - entries.length,
         ...(adopted ? {} : { adoptedBites: next.adopted }),
+        earlierBites: next.earlier,
       });
     }
 
@@ -88,6 +92,7 @@ export const createBenchLogSlice =
       benchLog: null,
       unreadableEntries: 0,
       adoptedBites: [],
+      earlierBites: [],
       logTrouble: null,
       readBenchLog: () => (reading = read()),
       changeBenchLog: (out, into) => change((before) => changedRecord(before, out, into)),

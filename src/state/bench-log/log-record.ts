@@ -1,33 +1,44 @@
 /**
  * The bench log as it is stored: one record. What cannot be read in it stays as it is.
  *
- *   version 1   entries without ids or circumstances; each gets the id that its content gives, the same on every device
- *   version 2   entries as they are in mechanics/bench-log/entry.ts
+ *   version 1   entries without ids or circumstances; each gets the id that its content gives, the same on every device.
+ *               Bite factors that were taken over, which narrowed the band of every build that happened to have one
+ *   version 2   entries as they are in mechanics/bench-log/entry.ts, and references to them that were accepted
  */
 import { contentProblems, entryProblems } from '../../mechanics/bench-log/entry-problems.ts';
 import { byDate, UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { withContentId } from '../../mechanics/bench-log/identity.ts';
-import type { AdoptedBite } from './adopted.ts';
+import type { BiteReference } from '../../neck/bite-reference.ts';
 
 const VERSION = 2;
 
 export interface LogRecord {
   readonly version: typeof VERSION;
   readonly entries: readonly unknown[];
-  readonly adopted: readonly AdoptedBite[];
+  readonly adopted: readonly BiteReference[];
+  /** Bite factors that version 1 took from the log, without saying from which entries. */
+  readonly earlier: readonly number[];
 }
 
-export const EMPTY_RECORD: LogRecord = { version: VERSION, entries: [], adopted: [] };
+export const EMPTY_RECORD: LogRecord = { version: VERSION, entries: [], adopted: [], earlier: [] };
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function isAdopted(value: unknown): value is AdoptedBite {
+function isAdopted(value: unknown): value is BiteReference {
+  if (!isObject(value) || typeof value['hash'] !== 'string' || !Array.isArray(value['measurements'])) return false;
   return (
-    isObject(value) &&
-    [value['biteFactor'], value['logSpread'], value['necks']].every((n) => typeof n === 'number' && n > 0)
+    value['measurements'].every((id) => typeof id === 'string') &&
+    [value['factor'], value['logSpread'], value['necks']].every((n) => typeof n === 'number' && n > 0)
   );
+}
+
+/** Factors that version 1 noted when they were taken from the log. */
+function factorsOf(adopted: readonly unknown[]): number[] {
+  return adopted
+    .map((value) => (isObject(value) ? value['biteFactor'] : undefined))
+    .filter((factor): factor is number => typeof factor === 'number' && factor > 0);
 }
 
 /** Entries that were found sound once: they never change. */
@@ -48,6 +59,10 @@ function withId(value: unknown): unknown {
   return contentProblems(content).length > 0 ? value : withContentId(content);
 }
 
+function numbersIn(value: unknown): number[] {
+  return Array.isArray(value) ? value.filter((each): each is number => typeof each === 'number') : [];
+}
+
 /** @returns null for a record of a newer release, or of something else: it must not be written over */
 export function recordOf(stored: unknown): LogRecord | null {
   if (stored === undefined) return EMPTY_RECORD;
@@ -60,6 +75,7 @@ export function recordOf(stored: unknown): LogRecord | null {
     version: VERSION,
     entries: version === 1 ? entries.map(withId) : entries,
     adopted: adopted.filter(isAdopted),
+    earlier: version === 1 ? factorsOf(adopted) : numbersIn(stored['earlier']),
   };
 }
 

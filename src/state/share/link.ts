@@ -43,13 +43,20 @@ export function readLink(text: string): ReadLink {
   return checkUnchecked(unchecked);
 }
 
-function checkUnchecked({ project, builds, page }: v1.Unchecked): ReadLink {
+function checkUnchecked({ project, builds, bites, page }: v1.Unchecked): ReadLink {
   if (project > PROJECT_VERSION) return refuse({ code: 'newer', version: project, newest: PROJECT_VERSION });
   const checked: Build[] = [];
   const problems: Problem[] = [];
-  for (const build of builds) {
+  for (const [index, build] of builds.entries()) {
+    const bite = bites[index] ?? undefined;
     // The project file's own reader brings builds of older releases up to date.
-    const read = readProject(JSON.stringify({ format: PROJECT_FORMAT, version: project, build }));
+    const file = {
+      format: PROJECT_FORMAT,
+      version: project,
+      build,
+      ...(bite === undefined ? {} : { measurements: { bite } }),
+    };
+    const read = readProject(JSON.stringify(file));
     if (read.ok) checked.push(read.build);
     else problems.push(...read.problems);
   }

@@ -1,14 +1,9 @@
 /** The bench log keeps what it is given, loses nothing to another window, and lives on in memory where storage is refused. */
 import { describe, expect, test } from 'vitest';
 import { createStore } from 'zustand/vanilla';
-import { defaultBuild } from '../../../src/neck/build.ts';
-import {
-  adoptedFor,
-  biteFactorOf,
-  biteLogSpreadOf,
-  MOST_ADOPTED,
-  withAdopted,
-} from '../../../src/state/bench-log/adopted.ts';
+import { UNSAID } from '../../../src/mechanics/bench-log/entry.ts';
+import { referenceTo } from '../../../src/mechanics/bench-log/reference.ts';
+import { MOST_ADOPTED, withAdopted } from '../../../src/state/bench-log/adopted.ts';
 import { createBenchLogSlice, type BenchLogSlice } from '../../../src/state/bench-log/bench-log-slice.ts';
 import type { LogStorage } from '../../../src/state/bench-log/log-storage.ts';
 import type { BackbowState } from '../../../src/state/store.ts';
@@ -97,7 +92,7 @@ describe('a log that cannot be kept', () => {
     const log = windowOf(REFUSED);
     await log().changeBenchLog([], [entry('A')]);
     await log().changeBenchLog([], [entry('B')]);
-    await log().adoptBite({ biteFactor: 1.2, logSpread: 0.1, necks: 2 });
+    await log().adoptBite({ factor: 1.2, measurements: [], hash: '0'.repeat(32), logSpread: 0.1, necks: 2 });
     await log().readBenchLog();
     expect(necks(log())).toEqual(['A', 'B']);
     expect(log().adoptedBites).toHaveLength(1);
@@ -105,7 +100,7 @@ describe('a log that cannot be kept', () => {
   });
 
   test('does not write over the record of a newer release', async () => {
-    const newer = { version: 2, pages: [] };
+    const newer = { version: 3, pages: [] };
     const storage = memory(newer);
     const log = windowOf(storage);
     await log().changeBenchLog([], [entry('A')]);
@@ -125,25 +120,65 @@ describe('a log that cannot be kept', () => {
   });
 });
 
-describe('a bite factor that was taken over', () => {
-  const build = { ...defaultBuild(), biteFactor: 1.18 };
+describe('measurements that were accepted', () => {
+  const posterior = { median: 1.18, p05: 0.9, p95: 1.5, logSpread: 0.12, necks: 2, doubts: [] };
 
-  test('brings the spread of the log, any other factor the one of an unmeasured bite', async () => {
-    const log = windowOf(memory());
-    await log().adoptBite({ biteFactor: 1.18, logSpread: 0.12, necks: 3 });
-    expect(biteLogSpreadOf(log().adoptedBites, build)).toBe(0.12);
-    expect(biteLogSpreadOf(log().adoptedBites, { biteFactor: 1.2 })).toBeUndefined();
-    await log().adoptBite({ biteFactor: 1.18, logSpread: 0.1, necks: 4 });
-    expect(adoptedFor(log().adoptedBites, build)?.necks).toBe(4);
+  test('are kept with the log', async () => {
+    const storage = memory();
+    const log = windowOf(storage);
+    const entries = [entry('A'), entry('B')];
+    await log().changeBenchLog([], entries);
+    await log().adoptBite(referenceTo(entries, posterior));
+    const other = windowOf(storage);
+    await other().readBenchLog();
+    expect(other().adoptedBites).toEqual([referenceTo(entries, posterior)]);
   });
 
-  test('is said and kept to a hundredth; the oldest of many is forgotten', () => {
-    expect(biteFactorOf({ median: 1.17643 })).toBe(1.18);
-    let adopted = withAdopted([], { biteFactor: 0.5, logSpread: 0.1, necks: 1 });
-    for (let i = 0; i < MOST_ADOPTED; i += 1) {
-      adopted = withAdopted(adopted, { biteFactor: 1 + i / 100, logSpread: 0.1, necks: 1 });
-    }
+  test('of the same set stand there once, the latest first; the oldest of many are forgotten', () => {
+    const of = (neck: string) => referenceTo([entry(neck)], posterior);
+    const first = of('first');
+    let adopted = withAdopted(withAdopted([], first), { ...first, logSpread: 0.1 });
+    expect(adopted).toEqual([{ ...first, logSpread: 0.1 }]);
+    for (let i = 0; i < MOST_ADOPTED; i += 1) adopted = withAdopted(adopted, of(`N ${i}`));
     expect(adopted).toHaveLength(MOST_ADOPTED);
-    expect(adoptedFor(adopted, { biteFactor: 0.5 })).toBeUndefined();
+    expect(adopted.some(({ hash }) => hash === first.hash)).toBe(false);
   });
+});
+
+describe('a record of the first version', () => {
+  const { id: _a, workshop: _b, ...bare } = entry('A');
+  const old = () => {
+    // As the first version wrote it: what an entry says of its circumstances did not exist.
+    const content = Object.fromEntries(Object.entries(bare).filter(([key]) => !(key in UNSAID)));
+    return { version: 1, entries: [content], adopted: [{ biteFactor: 1.18, logSpread: 0.12, necks: 3 }] };
+  };
+
+  test('opens with the same entries, which get the same ids on every device', async () => {
+    const [one, other] = [windowOf(memory(old())), windowOf(memory(old()))];
+    await one().readBenchLog();
+    await other().readBenchLog();
+    expect(one().benchLog).toEqual([entry('A')]);
+    expect(other().benchLog).toEqual(one().benchLog);
+    expect(one().unreadableEntries).toBe(0);
+  });
+
+  test('narrows nothing by the factors that it took over, and remembers which they were, also after a change', async () => {
+    const storage = memory(old());
+    const log = windowOf(storage);
+    await log().changeBenchLog([], [entry('B')]);
+    const again = windowOf(storage);
+    await again().readBenchLog();
+    expect([again().adoptedBites, again().earlierBites, necks(again())]).toEqual([[], [1.18], ['A', 'B']]);
+    expect(storage.stored).toMatchObject({ version: 2, earlier: [1.18] });
+  });
+});
+
+test('an entry that another window has changed meanwhile is found by its id', async () => {
+  const storage = memory();
+  const [one, other] = [windowOf(storage), windowOf(storage)];
+  await one().changeBenchLog([], [entry('A')]);
+  await other().readBenchLog();
+  await one().changeBenchLog([entry('A')], [entry('A', { gaugeErrorMm: 0.05 })]);
+  await other().changeBenchLog([entry('A')], []);
+  expect(other().benchLog).toEqual([]);
 });

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../tools/presets.ts';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import { MOST_CHARACTERS, readLink, writeLink } from '../../../src/state/share/link.ts';
+import { decode } from '../../../src/state/share/v1/codec.ts';
 import { EMPTY_PAGE, type Shared } from '../../../src/state/share/shared.ts';
 import { anyBuild, anyShared } from './arbitrary-shared.ts';
 
@@ -35,6 +36,28 @@ describe('a link', () => {
         expect(readLink(written(shared))).toEqual({ ok: true, shared: plain(shared) });
       }),
       { numRuns: 300, seed: 72 },
+    );
+  });
+
+  test('carries a summary of the measurements behind a bite, without their ids; a reader that knows none opens the neck', () => {
+    const reference = {
+      factor: 1.18,
+      measurements: ['bcdfghjklmnpqr', 'zxwvtsrqpnmlkj'],
+      hash: '0123456789abcdef0123456789abcdef',
+      necks: 2,
+      logSpread: 0.17,
+    };
+    const measured = { ...PRESETS[0]!.build, biteFactor: 1.18, biteReference: reference };
+    const { build: plainOne } = PRESETS[1]!;
+    const text = written({ builds: [plainOne, measured], page: EMPTY_PAGE });
+    const read = readLink(text);
+    const summary = { ...reference, measurements: [] };
+    expect(read.ok && read.shared.builds).toEqual([plainOne, { ...measured, biteReference: summary }]);
+    expect(written({ builds: [measured], page: EMPTY_PAGE }).length).toBeLessThan(600);
+    // What the builds are made of is the same with and without it.
+    const { biteReference: _none, ...bare } = measured;
+    expect(decode(text.slice(2))!.builds).toEqual(
+      decode(written({ builds: [plainOne, bare], page: EMPTY_PAGE }).slice(2))!.builds,
     );
   });
 

@@ -7,7 +7,7 @@ import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import type { TangChoice } from '../../../mechanics/seating/refret.ts';
 import type { TangWish } from '../../../mechanics/seating/refret-answers.ts';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
-import { biteLogSpreadOf } from '../../../state/bench-log/adopted.ts';
+import { biteLogSpreadOf } from '../../../mechanics/bench-log/standing.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { Asking } from '../wanted/asking.tsx';
@@ -63,7 +63,7 @@ function NotARefret() {
 function Helper({ build }: { readonly build: Build }) {
   const id = useId();
   const system = useBackbow((state) => state.unitSystem);
-  const biteLogSpread = useBackbow((state) => biteLogSpreadOf(state.adoptedBites, state.build));
+  const biteLogSpread = useBackbow((state) => biteLogSpreadOf(state, state.build));
   const [goal, setGoal] = useState<ReliefGoal>(() => goalOf(build));
   const [stretches, setStretches] = useState<number>(3);
   const [choices, setChoices] = useState<readonly TangChoice[]>(() => usualTangs(build));

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { goalOf } from '../../../mechanics/inversion/goal.ts';
 import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
-import { biteLogSpreadOf } from '../../../state/bench-log/adopted.ts';
+import { biteLogSpreadOf } from '../../../mechanics/bench-log/standing.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { bowText } from '../../../speech/bow.ts';
@@ -27,7 +27,7 @@ function possibleGoal(goal: ReliefGoal, rodKind: 'none' | 'one-way' | 'two-way')
 export function WantedDialog() {
   const build = useBackbow((state) => state.build);
   const system = useBackbow((state) => state.unitSystem);
-  const biteLogSpread = useBackbow((state) => biteLogSpreadOf(state.adoptedBites, state.build));
+  const biteLogSpread = useBackbow((state) => biteLogSpreadOf(state, state.build));
   const [wish, setGoal] = useState<ReliefGoal>(() => goalOf(build));
   const goal = possibleGoal(wish, build.rodKind);
   const key = JSON.stringify([build, goal, biteLogSpread]);

@@ -3,7 +3,7 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
-import { narrowingBite } from '../../../state/bench-log/adopted.ts';
+import { narrowingBite } from '../../../mechanics/bench-log/standing.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { driversText } from '../../workshop/readouts/figures.ts';
 import { betweenOf } from '../../answers/wanted/goal.ts';
@@ -74,7 +74,7 @@ function bandText(band: Band | undefined, system: UnitSystem): string {
 export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonly system: UnitSystem }) {
   const { build, prediction, states, rod, drivers } = sheet;
   const { fromFret, toFret } = prediction.straightedge;
-  const log = useBackbow(({ adoptedBites }) => narrowingBite(adoptedBites, build));
+  const log = useBackbow((state) => narrowingBite(state, build));
   const isMissing = useBackbow((state) => state.notComputed !== null);
   const banded = states.some(({ band }) => band);
   const columns: ShownColumn[] = [

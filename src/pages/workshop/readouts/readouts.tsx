@@ -4,6 +4,8 @@ import { useBackbow } from '../../../state/store.ts';
 import type { Phase, RailPosition } from '../../../verdict/rail.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { shortStandingText } from '../../../speech/bite-standing.ts';
+import { useStanding } from '../../../state/bench-log/use-standing.ts';
 import { Figure } from './figure.tsx';
 import { driversSentence, figuresOf, type FigureText } from './figures.ts';
 import './readouts.css';
@@ -17,6 +19,12 @@ function Drivers({ figures, phase }: { readonly figures: readonly FigureText[]; 
       {READOUT_WORDS.bandMeans} {driversSentence(drivers)}
     </p>
   );
+}
+
+/** That the band is not narrowed by the measurements that the build refers to. */
+function BiteNotice() {
+  const text = shortStandingText(useStanding());
+  return <output className="bite-notice">{text}</output>;
 }
 
 /** Is the moment on the rail one that the large numbers speak of? Only then is its number marked. */
@@ -49,6 +57,7 @@ export function Readouts() {
       </dl>
       <div className="readouts-foot">
         <Drivers figures={figures} phase={rail.phase} />
+        <BiteNotice />
         <p className="readout-actions">
           <ActionButton id="wanted" />
           <ActionButton id="bench-log" />

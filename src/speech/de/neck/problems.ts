@@ -9,6 +9,7 @@ export const PLACE_WORDS: typeof english.PLACE_WORDS = {
   strings: 'Saiten',
   regions: 'Strecken von Bünden',
   startingReliefMm: 'Gemessene Halskrümmung je Bund',
+  biteReference: 'Messungen hinter dem Griff',
   build: 'Entwurf',
   file: 'Projektdatei',
   format: 'Projektdatei',

@@ -136,6 +136,8 @@ export const LOG_WORDS: typeof english.LOG_WORDS = {
   axis: 'Greiffaktor',
   takeBite: (factor) => `${factor} in diesem Entwurf nehmen`,
   inUse: (factor) => `Dieser Entwurf nimmt ihn: Greiffaktor ${factor}, und die engeren Spannen, die dazugehören.`,
+  tooManyToTake: (most) =>
+    `Ein Entwurf bezieht sich auf höchstens ${most} gemessene Hälse. Löschen Sie die Einträge, die nicht mehr für Ihre Arbeit stehen.`,
   step: (factor) => `Greiffaktor ${factor}`,
   effect: 'Was er an diesem Entwurf ändert',
   effectCaption: 'Wo 90 von 100 solchen Hälsen liegen',

@@ -42,7 +42,7 @@ export const SHARE_WORDS: typeof english.SHARE_WORDS = {
   privacy:
     'Der Link enthält den Hals selbst, hinter dem Zeichen #, und diesen Teil behalten Browser für sich. Auf keinem Server wird etwas abgelegt; wer den Link hat, kann ihn lesen.',
   logStays:
-    'Die Spannen, die Sie sehen, sind durch Ihr Messprotokoll schmaler, und das bleibt auf diesem Gerät. Wer den Link oder die Datei öffnet, bekommt denselben Hals mit den breiteren Spannen, die ohne Messung gelten.',
+    'Die Spannen, die Sie sehen, sind durch Ihr Messprotokoll schmaler, und das bleibt auf diesem Gerät; Link und Datei sagen nur, wie viele Hälse es waren und was sie ergaben. Wer den Link oder die Datei öffnet, bekommt denselben Hals mit den breiteren Spannen, die ohne Messung gelten.',
   file: 'Als Datei sichern',
   page: 'Die Kundenseite ansehen',
   qr: 'QR-Code',

@@ -8,7 +8,7 @@ export const PREDICT_WORDS: typeof english.PREDICT_WORDS = {
     'Gibt die Vorhersage für einen Hals als JSON aus, mit ihren Prüfungen.',
     '',
     '  hals.json         der Hals, wie die Seite ihn speichert; - liest ihn von der Standardeingabe',
-    '  --log datei.csv   ein Messprotokoll, wie die Seite es speichert: seine gemessenen Hälse verengen die Bänder',
+    '  --log datei.csv   ein Messprotokoll, wie die Seite es speichert: es verengt die Bänder eines Halses,\n                    der sich auf seine Einträge bezieht, wie die Seite es in den Hals schreibt',
     '  --schema          gibt den Aufbau des Ergebnisses als JSON Schema aus',
     '  --help, -h        gibt dies aus',
     '  --                alles danach ist eine Datei',
@@ -40,6 +40,12 @@ export const PREDICT_WORDS: typeof english.PREDICT_WORDS = {
   inFile: (file, message) => `${file}: ${message}`,
   nothingOfBite: (file) =>
     `${file} sagt nichts darüber, wie fest die Noppen greifen: Bei keinem Hals darin sind die Bünde eingepresst. Lassen Sie --log weg.`,
+  noReference: (file) =>
+    `Der Hals bezieht sich auf keine Messungen, darum sagt ${file} nichts über ihn: Übernehmen Sie das Protokoll auf der Seite in den Hals und speichern Sie ihn neu, oder lassen Sie --log weg.`,
+  'not-here': (file) =>
+    `Der Hals bezieht sich auf Messungen, die nicht in ${file} stehen. Nennen Sie das Protokoll, in dem sie stehen, oder lassen Sie --log weg.`,
+  changed: (file) =>
+    `Die Messungen, auf die sich der Hals bezieht, haben sich geändert: In ${file} fehlen welche oder sagen etwas anderes. Übernehmen Sie das Protokoll auf der Seite neu in den Hals, oder lassen Sie --log weg.`,
   otherBite: (given, file, measured) =>
     `biteFactor ist im Hals ${given}; aus ${file} ergibt sich ${measured}. Die engeren Bänder gehören zu diesem Wert: Setzen Sie biteFactor im Hals auf ${measured}, oder lassen Sie --log weg.`,
   fault: (message) =>

@@ -4,7 +4,7 @@ import type { ListId, ListNumber } from '../../../neck/schema.ts';
 import { words } from '../../language.ts';
 
 /** What is typed or listed besides parameters. */
-type OtherPlace = ListId | 'name' | 'notes' | 'build' | 'file' | 'format' | 'version';
+type OtherPlace = ListId | 'biteReference' | 'name' | 'notes' | 'build' | 'file' | 'format' | 'version';
 type EntryPlace = ListNumber | 'wood' | 'colour' | 'construction';
 
 export const PLACE_WORDS = words('PLACE_WORDS', {
@@ -15,6 +15,7 @@ export const PLACE_WORDS = words('PLACE_WORDS', {
   strings: 'Strings',
   regions: 'Regions of frets',
   startingReliefMm: 'Measured relief per fret',
+  biteReference: 'Measurements behind the bite',
   build: 'Build',
   file: 'Project file',
   format: 'Project file',

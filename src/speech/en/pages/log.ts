@@ -134,6 +134,8 @@ export const LOG_WORDS = words('LOG_WORDS', {
   axis: 'bite factor',
   takeBite: (factor: string) => `Use ${factor} in this build`,
   inUse: (factor: string) => `This build uses it: bite factor ${factor}, and the narrower bands that go with it.`,
+  tooManyToTake: (most: number) =>
+    `A build refers to at most ${most} measured necks. Delete the entries that no longer speak for your work.`,
   step: (factor: string) => `Bite factor ${factor}`,
   effect: 'What it does to this build',
   effectCaption: 'Where 90 of 100 such necks lie',

@@ -41,7 +41,7 @@ export const SHARE_WORDS = words('SHARE_WORDS', {
   privacy:
     'The link holds the neck itself, after the sign #, which browsers keep to themselves. Nothing is stored on a server; whoever has the link can read it.',
   logStays:
-    'The bands you see are narrowed by your bench log, which stays on this device. Whoever opens the link or the file gets the same neck with the wider bands of an unmeasured bite.',
+    'The bands you see are narrowed by your bench log, which stays on this device; the link and the file only say how many necks it was and what they gave. Whoever opens them gets the same neck with the wider bands of an unmeasured bite.',
   file: 'Save as a file',
   page: 'Look at the customer’s page',
   qr: 'QR code',

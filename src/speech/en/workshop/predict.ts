@@ -8,7 +8,7 @@ export const PREDICT_WORDS = words('PREDICT_WORDS', {
     'Prints the prediction of one neck as JSON, with its checks.',
     '',
     '  build.json       the neck, as the page saves it; - reads it from standard input',
-    '  --log file.csv   a bench log as the page saves it: its measured necks narrow the bands',
+    '  --log file.csv   a bench log as the page saves it: it narrows the bands of a build\n                   that refers to its entries, as the page writes it into the build',
     '  --schema         prints the shape of the result as JSON Schema',
     '  --help, -h       prints this',
     '  --               everything after it is a file',
@@ -39,6 +39,12 @@ export const PREDICT_WORDS = words('PREDICT_WORDS', {
   utf32: (file: string) => `${file} is in UTF-32, which is not read. Save it as UTF-8.`,
   inFile: (file: string, message: string) => `${file}: ${message}`,
   nothingOfBite: (file: string) => `${file} says nothing of the bite: it has no neck that was pressed. Omit --log.`,
+  noReference: (file: string) =>
+    `The build refers to no measurements, so ${file} says nothing of it: use the log in the build on the page and save it again, or omit --log.`,
+  'not-here': (file: string) =>
+    `The build refers to measurements that are not in ${file}. Name the log that they are in, or omit --log.`,
+  changed: (file: string) =>
+    `The measurements that the build refers to have changed: in ${file} some are gone or say something else. Use the log in the build again on the page, or omit --log.`,
   otherBite: (given: string, file: string, measured: string) =>
     `biteFactor is ${given} in the build; ${file} gives ${measured}. The narrower bands belong to that factor: set biteFactor to ${measured} in the build, or omit --log.`,
   fault: (message: string) =>

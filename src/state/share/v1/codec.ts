@@ -2,8 +2,10 @@
  * Links of version 1.
  *
  *   text      base64url(CRC-32 of what follows, 4 bytes big-endian ‖ raw deflate of the JSON)
- *   JSON      { "project": version of the project format, "builds": [changes, …], "page": { … } }
+ *   JSON      { "project": version of the project format, "builds": [changes, …], "page": { … }, "bites": [summary, …] }
  *   changes   of the first build against the frozen base, of each other one against the first
+ *   summary   of the measurements behind each build's bite, without their ids, or null; left out where no build has any.
+ *             A reader that does not know it opens the same necks.
  *
  * Deflate starts from a frozen dictionary. Base and dictionary stand in frozen.json and never change: what later releases
  * add or rename travels as changes, and the project format's own migrations bring old builds up to date.
@@ -32,15 +34,23 @@ export interface Unchecked {
   /** Version of the project format that the builds are written in. */
   readonly project: number;
   readonly builds: readonly StoredBuild[];
+  /** One for each build, or fewer. */
+  readonly bites: readonly unknown[];
   readonly page: unknown;
 }
 
 export function encode({ builds, page }: Shared): string {
-  const [first, ...others] = builds.map((build) => ({ ...build }) as StoredBuild);
+  const [first, ...others] = builds.map(({ biteReference: _bite, ...build }) => ({ ...build }) as StoredBuild);
+  const bites = builds.map(({ biteReference }) => (biteReference ? { ...biteReference, measurements: [] } : null));
   const changes = [changesFrom(BASE, first!), ...others.map((build) => changesFrom(first!, build))];
   const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
   const json = new TextEncoder().encode(
-    JSON.stringify({ project: PROJECT_VERSION, builds: changes, ...(isPlain ? {} : { page }) }),
+    JSON.stringify({
+      project: PROJECT_VERSION,
+      builds: changes,
+      ...(isPlain ? {} : { page }),
+      ...(bites.some(Boolean) ? { bites } : {}),
+    }),
   );
   const packed = deflateSync(json, { level: 9, dictionary: DICTIONARY });
   const bytes = new Uint8Array(CHECK_BYTES + packed.length);
@@ -82,11 +92,16 @@ function unpack(text: string): unknown {
 export function decode(text: string): Unchecked | null {
   const data = unpack(text);
   if (!isRecord(data)) return null;
-  const { project, builds, page } = data;
+  const { project, builds, page, bites } = data;
   if (typeof project !== 'number' || !Number.isInteger(project) || project < 1) return null;
   if (!Array.isArray(builds) || builds.length < 1 || builds.length > MOST_SHARED || !builds.every(isChanges))
     return null;
   const [changes, ...others] = builds;
   const first = withChanges(BASE, changes!);
-  return { project, builds: [first, ...others.map((other) => withChanges(first, other))], page };
+  return {
+    project,
+    builds: [first, ...others.map((other) => withChanges(first, other))],
+    bites: Array.isArray(bites) ? bites : [],
+    page,
+  };
 }
