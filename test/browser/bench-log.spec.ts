@@ -87,6 +87,13 @@ describe('hump or hollow', () => {
     await dialog(app).getByRole('button', { name: 'It is right: enter it' }).click();
     await dialog(app).getByText('Number 11 is in the log.').waitFor();
     expect(await rows(app).innerText()).toContain('1.60\u00a0mm back-bow');
+    // Corrected to what was predicted, it is not measured by its own mistake.
+    await dialog(app)
+      .getByRole('button', { name: /^Change the entry of Number 11/ })
+      .click();
+    await size(app, fretted).fill('0.22');
+    await submit();
+    await dialog(app).getByText('The entry of Number 11 is changed.').waitFor();
   });
 });
 

@@ -71,7 +71,9 @@ export function EntryForm(props: EntryFormProps) {
     setProblems(made.ok ? [] : made.problems);
     setAsked(null);
     if (!made.ok) return;
-    const questions = questionsOf(made.entry, posterior ?? UNMEASURED);
+    // An entry that is corrected must not be judged by what it said itself, nor any by a log that is in doubt.
+    const isTrusted = !entry && posterior !== null && posterior.doubts.length === 0;
+    const questions = questionsOf(made.entry, isTrusted ? posterior : UNMEASURED);
     if (questions.length === 0) save(made.entry);
     else setAsked({ entry: made.entry, questions });
   }
