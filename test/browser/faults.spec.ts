@@ -93,7 +93,7 @@ describe('the worker', () => {
     expect(await page.locator('.figure-value').count()).toBe(0);
     await page.locator('.figures').getByText('not computed').first().waitFor();
     await page.getByRole('region', { name: 'Checks' }).getByText('Not checked').waitFor();
-    expect(await page.getByText('Nothing to object to').count()).toBe(0);
+    expect(await page.getByText('No problems found').count()).toBe(0);
     expect(await page.locator('path.fret-line, .method-bow, .rail-now strong').count()).toBe(0);
     await page.locator('.rail-now').getByText('not computed').waitFor();
     await page.locator('.picture').getByText('Drawn without its bow').waitFor();

@@ -304,6 +304,22 @@ describe('each check speaks up', () => {
   });
 });
 
+it('a value that is its limit but for the rounding of a sum is not below it', () => {
+  // 0.1 + 0.2 is 0.30000000000000004: a tang that is just as wide as the kerf does not wedge.
+  const regions = [{ fromFret: 1, toFret: 22, kerfMm: 0.3, tangWidthMm: 0.1 + 0.2, studWidthMm: 0.5 }];
+  const codes = checkFretwork({ ...QUIET, regions }).map((check) => check.code);
+  expect(codes).not.toContain('body-wedges');
+  // (0.76 − 0.7)/2 is 0.030000000000000027, (0.96 − 0.66)/2 just under 0.15: neither weak nor tight.
+  for (const change of [
+    { kerfMm: 0.7, studWidthMm: 0.76 },
+    { kerfMm: 0.66, studWidthMm: 0.96 },
+  ]) {
+    const bites = checkFretwork({ ...QUIET, ...change }).map((check) => check.code);
+    expect(bites).not.toContain('weak-bite');
+    expect(bites).not.toContain('too-tight');
+  }
+});
+
 describe('regions', () => {
   const regions = [{ fromFret: 12, toFret: 14, kerfMm: 0.8, tangWidthMm: 0.5, studWidthMm: 0.76 }];
 

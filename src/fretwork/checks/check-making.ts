@@ -3,6 +3,19 @@ import { quantityOf, type QuantityKey } from '../../neck/quantities.ts';
 import { basedOn, type Basis } from '../facts.ts';
 import type { Check, CheckCode, Measure, Severity } from './check-types.ts';
 
+/** Sums of decimals differ by this much from what they stand for: 0.76 − 0.46 is not less than 0.3. */
+const SLACK = 1e-9;
+
+/** Is the value below the limit by more than rounding? */
+export function below(value: number, limit: number): boolean {
+  return value < limit - SLACK;
+}
+
+/** Is the value above the limit by more than rounding? */
+export function above(value: number, limit: number): boolean {
+  return value > limit + SLACK;
+}
+
 export const PRACTICE = basedOn('practice');
 export const GEOMETRY = basedOn('geometry');
 

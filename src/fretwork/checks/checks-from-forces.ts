@@ -2,7 +2,7 @@
 import type { Build } from '../../neck/build.ts';
 import { mostChannelMm } from '../../neck/neck-shape.ts';
 import { basedOn } from '../facts.ts';
-import { atLeast, atMost, check, GEOMETRY } from './check-making.ts';
+import { above, atLeast, atMost, below, check, GEOMETRY } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import type { FretEnd } from '../ends.ts';
 import { crownBudget, LATER_LEVELLING_MM } from '../levelling.ts';
@@ -83,7 +83,7 @@ function rodReachChecks(build: Build, { rod }: CheckNumbers): Check[] {
 function rodPlaceChecks(build: Build, { rod }: CheckNumbers): Check[] {
   if (build.rodKind !== 'one-way' || !rod) return [];
   const tightMm = Math.max(rod.leastReliefMm, rod.mostReliefMm);
-  if (tightMm <= rod.slackReliefMm) return [];
+  if (!above(tightMm, rod.slackReliefMm)) return [];
   const measure = atMost('rodTightReliefMm', rod.slackReliefMm, tightMm);
   return [check('rod-lies-high', 'warn', 'channelDepthMm', measure, PREDICTION)];
 }
@@ -98,7 +98,7 @@ function channelChecks(build: Build): Check[] {
   if (narrow) return [check('rod-without-room', 'stop', narrow, atLeast(narrow, leastMm, build[narrow]), GEOMETRY)];
   // Deeper than the limit all along the rod: the value as it was given counts nowhere.
   const mostMm = Math.max(mostChannelMm(build, build.rodStartMm), mostChannelMm(build, build.rodEndMm));
-  if (build.channelDepthMm <= mostMm) return [];
+  if (!above(build.channelDepthMm, mostMm)) return [];
   const measure = atMost('channelDepthMm', mostMm, build.channelDepthMm);
   return [check('channel-too-deep', 'warn', 'channelDepthMm', measure, basedOn('assumption'))];
 }
@@ -113,7 +113,7 @@ export function crownChecks(build: Build, ends: readonly FretEnd[], { levelling 
   const x = ends.map((end) => end.xMm);
   const rows = crownBudget(build, x, levelling.reliefMm, levelling.targetReliefMm);
   const report = (code: 'crown-too-low' | 'last-levelling', leastMm: number): Check[] => {
-    const bad = rows.filter((row) => row.crownLeftMm < leastMm);
+    const bad = rows.filter((row) => below(row.crownLeftMm, leastMm));
     if (bad.length === 0) return [];
     const measure = atLeast('crownLeftMm', leastMm, Math.min(...bad.map((row) => row.crownLeftMm)));
     const frets = bad.map((row) => row.fret);

@@ -1,13 +1,13 @@
 /** Checks of the tang in its slot: does it bite, and how hard. Bite per wall = (width over the studs − kerf)/2. */
 import type { Build } from '../../neck/build.ts';
-import { atLeast, atMost, check, PRACTICE } from './check-making.ts';
+import { above, atLeast, atMost, below, check, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import { seatGroups, type Seat } from '../kerf.ts';
 import * as limits from './limits.ts';
 
 function glueFit(seat: Seat, frets: readonly number[]): Check[] {
   const gap = seat.kerfMm - seat.tangWidthMm;
-  if (gap <= limits.MOST_GLUE_GAP_MM) return [];
+  if (!above(gap, limits.MOST_GLUE_GAP_MM)) return [];
   const measure = atMost('glueGapMm', limits.MOST_GLUE_GAP_MM, gap);
   return [check('loose-glue-fit', 'warn', 'kerfMm', measure, PRACTICE, { frets })];
 }
@@ -15,22 +15,21 @@ function glueFit(seat: Seat, frets: readonly number[]): Check[] {
 function studs(build: Build, seat: Seat, frets: readonly number[]): Check[] {
   const bite = (seat.studWidthMm - seat.kerfMm) / 2;
   const least = atLeast('studBiteMm', limits.LEAST_BITE_MM, bite);
-  if (bite <= 0) {
+  if (!above(bite, 0)) {
     return [check('no-bite', build.method === 'press' ? 'stop' : 'warn', 'kerfMm', least, PRACTICE, { frets })];
   }
-  if (bite < limits.LEAST_BITE_MM) return [check('weak-bite', 'warn', 'kerfMm', least, PRACTICE, { frets })];
-  if (bite <= limits.MOST_BITE_MM) return [];
-  const severity = bite > limits.SPLITTING_BITE_MM ? 'stop' : 'warn';
+  if (below(bite, limits.LEAST_BITE_MM)) return [check('weak-bite', 'warn', 'kerfMm', least, PRACTICE, { frets })];
+  if (!above(bite, limits.MOST_BITE_MM)) return [];
+  const severity = above(bite, limits.SPLITTING_BITE_MM) ? 'stop' : 'warn';
   const most = atMost('studBiteMm', limits.MOST_BITE_MM, bite);
   return [check('too-tight', severity, 'kerfMm', most, PRACTICE, { frets })];
 }
 
 function body(build: Build, seat: Seat, frets: readonly number[]): Check[] {
   const wedges = seat.tangWidthMm - seat.kerfMm;
-  // Less than a nanometre is the last digit of the arithmetic.
-  if (wedges <= 1e-6) return [];
+  if (!above(wedges, 0)) return [];
   // In a refret the wider tang may be meant: it is how a bowed neck is bent back.
-  const severity = wedges > limits.STRAIGHTENING_BODY_MM && build.job === 'new' ? 'stop' : 'warn';
+  const severity = above(wedges, limits.STRAIGHTENING_BODY_MM) && build.job === 'new' ? 'stop' : 'warn';
   const measure = atLeast('kerfMm', seat.tangWidthMm, seat.kerfMm);
   return [check('body-wedges', severity, 'kerfMm', measure, PRACTICE, { frets })];
 }

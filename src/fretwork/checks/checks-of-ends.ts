@@ -1,12 +1,12 @@
 /** Checks of the fret ends: shelf, nip, bevel beside the outer strings. */
 import type { Build } from '../../neck/build.ts';
-import { atLeast, atMost, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
+import { above, atLeast, atMost, below, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import type { FretEnd } from '../ends.ts';
 import * as limits from './limits.ts';
 
 function shelf(build: Build, stopped: readonly FretEnd[]): Check[] {
-  const shows = stopped.filter((end) => end.slotUncoveredMm > 1e-9);
+  const shows = stopped.filter((end) => above(end.slotUncoveredMm, 0));
   const first = shows[0];
   if (first) {
     const measure = atMost('endInsetMm', first.wholeWidthMm, build.endInsetMm);
@@ -15,7 +15,7 @@ function shelf(build: Build, stopped: readonly FretEnd[]): Check[] {
   }
   const short = worst(
     stopped,
-    (end) => end.shelfMm < limits.LEAST_SHELF_MM,
+    (end) => below(end.shelfMm, limits.LEAST_SHELF_MM),
     (end) => end.shelfMm,
     'least',
   );
@@ -25,14 +25,14 @@ function shelf(build: Build, stopped: readonly FretEnd[]): Check[] {
 }
 
 function nip(build: Build, stopped: readonly FretEnd[]): Check[] {
-  if (stopped.length === 0 || build.nipClearanceMm >= limits.LEAST_NIP_CLEARANCE_MM) return [];
+  if (stopped.length === 0 || !below(build.nipClearanceMm, limits.LEAST_NIP_CLEARANCE_MM)) return [];
   const measure = atLeast('nipClearanceMm', limits.LEAST_NIP_CLEARANCE_MM, build.nipClearanceMm);
   return [check('tight-nip', 'warn', 'nipClearanceMm', measure, PRACTICE)];
 }
 
 function outerString(build: Build, ends: readonly FretEnd[]): Check[] {
   const beside = (end: FretEnd) => build.stringEdgeMm - (end.boardHalfMm - end.crownTopHalfMm);
-  const near = worst(ends, (end) => beside(end) < limits.LEAST_BESIDE_STRING_MM, beside, 'least');
+  const near = worst(ends, (end) => below(beside(end), limits.LEAST_BESIDE_STRING_MM), beside, 'least');
   if (!near) return [];
   const measure = atLeast('besideStringMm', limits.LEAST_BESIDE_STRING_MM, near.value);
   return [check('string-near-end', 'warn', 'endBevelDegrees', measure, PRACTICE, { frets: near.frets })];

@@ -1,32 +1,29 @@
 /** Checks of the slots: deep enough, not too deep, chamfered under the crown. */
 import type { Build } from '../../neck/build.ts';
-import { atLeast, atMost, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
+import { above, atLeast, atMost, below, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';
 import type { Slot } from '../slots.ts';
-
-/** Slack for sums of decimals, mm. */
-const SLACK_MM = 1e-9;
 
 const fretsOf = (rows: readonly Slot[], holds: (row: Slot) => boolean) => rows.filter(holds).map((row) => row.fret);
 
 function depth(build: Build, rows: readonly Slot[]): Check[] {
   const needed = Math.max(...rows.map((row) => row.depthNeededMm));
   const measure = atLeast('slotDepthMm', needed, build.slotDepthMm);
-  const shallow = fretsOf(rows, (row) => row.airAtCentreMm < -SLACK_MM);
+  const shallow = fretsOf(rows, (row) => below(row.airAtCentreMm, 0));
   if (shallow.length > 0) {
     return [check('slot-too-shallow', 'stop', 'slotDepthMm', measure, GEOMETRY, { frets: shallow })];
   }
-  const atEdge = fretsOf(rows, (row) => row.airAtTangEndMm < -SLACK_MM);
+  const atEdge = fretsOf(rows, (row) => below(row.airAtTangEndMm, 0));
   if (atEdge.length > 0) {
     return [check('slot-shallow-at-edge', 'stop', 'slotDepthMm', measure, GEOMETRY, { frets: atEdge })];
   }
-  const littleAir = fretsOf(rows, (row) => row.depthMm < row.depthNeededMm - SLACK_MM);
+  const littleAir = fretsOf(rows, (row) => below(row.depthMm, row.depthNeededMm));
   if (littleAir.length > 0) {
     return [check('little-air', 'warn', 'slotDepthMm', measure, GEOMETRY, { frets: littleAir })];
   }
   const most = needed + limits.NEEDLESS_DEPTH_MM;
-  if (build.slotDepthMm <= most) return [];
+  if (!above(build.slotDepthMm, most)) return [];
   const tooDeep = atMost('slotDepthMm', most, build.slotDepthMm);
   return [check('slot-deeper-than-needed', 'note', 'slotDepthMm', tooDeep, PRACTICE)];
 }
@@ -35,18 +32,18 @@ function boardLeft(rows: readonly Slot[]): Check[] {
   const found: Check[] = [];
   const left = worst(
     rows,
-    (row) => row.leftLeastMm < limits.WANTED_BOARD_LEFT_MM,
+    (row) => below(row.leftLeastMm, limits.WANTED_BOARD_LEFT_MM),
     (row) => row.leftLeastMm,
     'least',
   );
   if (left) {
-    const severity = left.value < limits.LEAST_BOARD_LEFT_MM ? 'stop' : 'warn';
+    const severity = below(left.value, limits.LEAST_BOARD_LEFT_MM) ? 'stop' : 'warn';
     const measure = atLeast('boardLeftLeastMm', limits.WANTED_BOARD_LEFT_MM, left.value);
     found.push(check('little-board-left', severity, 'slotDepthMm', measure, PRACTICE, { frets: left.frets }));
   }
   const edge = worst(
     rows,
-    (row) => row.edgeThicknessMm < limits.LEAST_EDGE_MM,
+    (row) => below(row.edgeThicknessMm, limits.LEAST_EDGE_MM),
     (row) => row.edgeThicknessMm,
     'least',
   );
@@ -60,7 +57,7 @@ function boardLeft(rows: readonly Slot[]): Check[] {
 function chamfer(build: Build, rows: readonly Slot[]): Check[] {
   const wide = worst(
     rows,
-    (row) => build.chamferMm > row.chamferLimitMm + SLACK_MM,
+    (row) => above(build.chamferMm, row.chamferLimitMm),
     (row) => row.chamferLimitMm,
     'least',
   );
@@ -68,7 +65,7 @@ function chamfer(build: Build, rows: readonly Slot[]): Check[] {
     const measure = atMost('chamferMm', wide.value, build.chamferMm);
     return [check('chamfer-too-wide', 'warn', 'chamferMm', measure, GEOMETRY, { frets: wide.frets })];
   }
-  if (build.chamferMm >= limits.LEAST_CHAMFER_MM) return [];
+  if (!below(build.chamferMm, limits.LEAST_CHAMFER_MM)) return [];
   const measure = atLeast('chamferMm', limits.LEAST_CHAMFER_MM, build.chamferMm);
   return [check('no-chamfer', 'note', 'chamferMm', measure, PRACTICE)];
 }

@@ -2,13 +2,13 @@
 import type { Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
 import { basedOn } from '../facts.ts';
-import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
+import { above, atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';
 
 function studs(build: Build): Check[] {
   const wall = build.studPitchMm * build.tangDepthMm;
-  if (build.studAreaMm2 <= wall) return [];
+  if (!above(build.studAreaMm2, wall)) return [];
   const measure = atMost('studAreaMm2', wall, build.studAreaMm2);
   return [check('studs-overlap', 'stop', 'studAreaMm2', measure, GEOMETRY)];
 }
