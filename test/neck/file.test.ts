@@ -75,7 +75,9 @@ describe('measurements that the build refers to', () => {
     expect(read.ok ? [] : read.problems.map(({ parameter }) => parameter)).toEqual([
       `biteReference.${Object.keys(change)[0]}`,
     ]);
-    expect(read.ok ? '' : problemTexts(read.problems, 'metric').join(' ')).toMatch(/^Measurements behind the bite|“?biteReference\.more/);
+    expect(read.ok ? '' : problemTexts(read.problems, 'metric').join(' ')).toMatch(
+      /^Measurements behind the bite|“?biteReference\.more/,
+    );
   });
 });
 
