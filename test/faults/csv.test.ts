@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { entryProblems } from '../../src/mechanics/bench-log/entry-problems.ts';
 import { readLog, type ReadLog } from '../../src/mechanics/bench-log/read-csv.ts';
-import { logProblemText } from '../../src/speech/log-problems.ts';
+import { logProblemText } from '../../src/speech/measured/log-problems.ts';
 import { bitePosterior } from '../../src/mechanics/bench-log/posterior.ts';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
 import { hold, holdFinite } from '../sweep/invariant.ts';

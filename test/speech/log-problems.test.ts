@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { LogProblem } from '../../src/mechanics/bench-log/entry-problems.ts';
 import { readLog } from '../../src/mechanics/bench-log/read-csv.ts';
-import { logProblemText, logProblemTexts } from '../../src/speech/log-problems.ts';
+import { logProblemText, logProblemTexts } from '../../src/speech/measured/log-problems.ts';
 
 const said = (problem: LogProblem, system: 'metric' | 'inch' = 'metric') =>
   logProblemText(problem, system).replaceAll('\u00a0', ' ');

@@ -6,7 +6,7 @@ import { bitePosterior, type BitePosterior } from '../../mechanics/bench-log/pos
 import { createPredictor } from '../../mechanics/predict.ts';
 import { createEstimator } from '../../mechanics/uncertainty/estimate.ts';
 import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
-import { logProblemTexts } from '../../speech/log-problems.ts';
+import { logProblemTexts } from '../../speech/measured/log-problems.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { biteFactorOf, informing, resolveReference } from '../../mechanics/bench-log/reference.ts';
 import { predictionReport } from '../../verdict/report.ts';

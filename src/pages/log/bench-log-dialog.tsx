@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { BroughtIn } from '../../mechanics/bench-log/compare.ts';
 import type { EntryContent, LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { newId } from '../../mechanics/bench-log/identity.ts';
-import { logProblemTexts } from '../../speech/log-problems.ts';
+import { logProblemTexts } from '../../speech/measured/log-problems.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
 import { store, useBackbow } from '../../state/store.ts';
 import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';

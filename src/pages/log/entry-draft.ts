@@ -15,7 +15,7 @@ import {
   rangeText,
   type Scaled,
 } from '../../speech/scale.ts';
-import { logProblemText } from '../../speech/log-problems.ts';
+import { logProblemText } from '../../speech/measured/log-problems.ts';
 import { BOW_ENTRY_WORDS } from '../../speech/en/workshop/bow.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 

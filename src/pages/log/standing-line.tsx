@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { referenceTo } from '../../mechanics/bench-log/reference.ts';
 import { formatNumber } from '../../speech/quantity.ts';
-import { standingText } from '../../speech/bite-standing.ts';
+import { standingText } from '../../speech/measured/bite-standing.ts';
 import { BITE_STANDING_WORDS } from '../../speech/en/pages/bite-standing.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';

@@ -10,7 +10,7 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { farBlank, type FarBlank } from '../../../mechanics/blank-slips.ts';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { useRefusal } from '../../../kit/use-refusal.ts';
-import { blankValueText, farBlankText } from '../../../speech/blanks.ts';
+import { blankValueText, farBlankText } from '../../../speech/measured/blanks.ts';
 import { BLANK_WORDS } from '../../../speech/en/workshop/blanks.ts';
 import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { parameterName } from '../../../speech/names.ts';

@@ -1,8 +1,8 @@
 /** What the bite of a build rests on, in words; nothing where that goes without saying. */
-import type { BiteReference } from '../neck/bite-reference.ts';
-import { BITE_STANDING_WORDS } from './en/pages/bite-standing.ts';
-import { formatNumber } from './quantity.ts';
-import type { BiteStanding } from '../mechanics/bench-log/standing.ts';
+import type { BiteReference } from '../../neck/bite-reference.ts';
+import { BITE_STANDING_WORDS } from '../en/pages/bite-standing.ts';
+import { formatNumber } from '../quantity.ts';
+import type { BiteStanding } from '../../mechanics/bench-log/standing.ts';
 
 /** Standard deviations from the middle to the 5th and the 95th percentile. */
 const TO_P95 = 1.6449;

@@ -1,16 +1,16 @@
 /** What is said of a blank that is measured. */
-import { blankNumberName, blankOf } from '../neck/blanks.ts';
-import type { Build } from '../neck/build.ts';
-import { parameterById, type BlankPart } from '../neck/parameters.ts';
-import type { UnitSystem } from '../neck/units.ts';
-import { OWN_WOOD_ID } from '../neck/woods.ts';
-import type { FarBlank, Slip } from '../mechanics/blank-slips.ts';
-import { blankModulusMPa, speciesModulusMPa } from '../mechanics/elements/materials.ts';
-import { BLANK_WORDS } from './en/workshop/blanks.ts';
-import { spokenLocale } from './language.ts';
-import { parameterName, woodName } from './names.ts';
-import { formatNumber, formatQuantity } from './quantity.ts';
-import { displayScale, quantityText } from './scale.ts';
+import { blankNumberName, blankOf } from '../../neck/blanks.ts';
+import type { Build } from '../../neck/build.ts';
+import { parameterById, type BlankPart } from '../../neck/parameters.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import type { FarBlank, Slip } from '../../mechanics/blank-slips.ts';
+import { blankModulusMPa, speciesModulusMPa } from '../../mechanics/elements/materials.ts';
+import { BLANK_WORDS } from '../en/workshop/blanks.ts';
+import { spokenLocale } from '../language.ts';
+import { parameterName, woodName } from '../names.ts';
+import { formatNumber, formatQuantity } from '../quantity.ts';
+import { displayScale, quantityText } from '../scale.ts';
 
 function woodOf(build: Build, part: BlankPart): string {
   const ids = part === 'board' ? [build.boardWood] : [...new Set(build.laminates.map(({ wood }) => wood))];

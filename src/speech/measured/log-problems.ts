@@ -1,11 +1,11 @@
 /** What is wrong with an entry of the bench log or with a file of them, in the reader's units. */
-import { columnName, type LogColumn, LOG_NUMBERS, type LogNumber } from '../mechanics/bench-log/entry.ts';
-import type { Limits, LogProblem } from '../mechanics/bench-log/entry-problems.ts';
-import { toDisplay, type UnitSystem } from '../neck/units.ts';
-import { LOG_PROBLEM_WORDS } from './en/pages/log-problems.ts';
-import { spokenLocale } from './language.ts';
-import { formatShort, unitLabel, withUnit } from './quantity.ts';
-import { displayScale, rangeText } from './scale.ts';
+import { columnName, type LogColumn, LOG_NUMBERS, type LogNumber } from '../../mechanics/bench-log/entry.ts';
+import type { Limits, LogProblem } from '../../mechanics/bench-log/entry-problems.ts';
+import { toDisplay, type UnitSystem } from '../../neck/units.ts';
+import { LOG_PROBLEM_WORDS } from '../en/pages/log-problems.ts';
+import { spokenLocale } from '../language.ts';
+import { formatShort, unitLabel, withUnit } from '../quantity.ts';
+import { displayScale, rangeText } from '../scale.ts';
 
 /** Digits after the point in which a number of an entry is said: what was typed, and no noise. */
 const DIGITS = 6;
