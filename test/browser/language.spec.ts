@@ -220,11 +220,11 @@ describe('German by the system', () => {
   test('what the worker refuses is said in it', async () => {
     const app = await openApp(IN_GERMAN);
     const { page } = app;
-    await page.getByRole('button', { name: GERMAN.WANTED_WORDS.action }).click();
+    await page.getByRole('button', { name: GERMAN.OPENING_WORDS.wanted }).click();
     await page.getByRole('dialog').waitFor();
     await page.keyboard.press('Escape');
     await app.page.getByRole('button', { name: GERMAN.PROJECT_WORDS.menu, exact: true }).click();
-    await page.getByRole('button', { name: GERMAN.REFRET_WORDS.action }).click();
+    await page.getByRole('button', { name: GERMAN.OPENING_WORDS.refret }).click();
     const dialog = page.getByRole('dialog');
     await dialog.getByRole('button', { name: GERMAN.REFRET_WORDS.makeRefret }).click();
     await dialog.getByLabel(GERMAN.REFRET_WORDS.stretches).selectOption('5');

@@ -114,5 +114,10 @@ export function useThumb(input: RefObject<HTMLInputElement | null>, holder: Thum
     if (held.current?.pointer === event.pointerId) letGo();
   };
 
-  return { onPointerDown, onPointerMove, onPointerUp, onLostPointerCapture: onPointerUp, onPointerCancel };
+  /** A finger is held by what it was laid on, until `take` holds it here: what lies inside loses it and nothing ends. */
+  const onLostPointerCapture = (event: PointerEvent<HTMLElement>): void => {
+    if (event.target === event.currentTarget) onPointerUp(event);
+  };
+
+  return { onPointerDown, onPointerMove, onPointerUp, onLostPointerCapture, onPointerCancel };
 }

@@ -5,19 +5,10 @@ import type { BackbowState } from '../../../state/store.ts';
 import { canShowStress, isCutOpen } from '../../../state/stress-view.ts';
 import { BOW_FACTOR } from '../../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
-import { COMPARE_WORDS } from '../../../speech/en/pages/compare.ts';
-import { GLOSSARY_WORDS } from '../../../speech/en/pages/glossary.ts';
-import { LESSON_WORDS } from '../../../speech/en/pages/lessons.ts';
-import { LOG_WORDS } from '../../../speech/en/pages/log.ts';
-import { LIBRARY_WORDS } from '../../../speech/en/pages/library.ts';
 import { PROGRAM_WORDS } from '../../../speech/en/pages/licences.ts';
 import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
-import { PROOF_WORDS } from '../../../speech/en/pages/proof.ts';
-import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';
-import { SHARE_WORDS } from '../../../speech/en/pages/share.ts';
 import { goTo } from '../../papers/route.ts';
-import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
-import { ACTION_WORDS } from '../../../speech/en/workshop/actions.ts';
+import { ACTION_WORDS, OPENING_WORDS } from '../../../speech/en/workshop/actions.ts';
 import { METHOD_WORDS, PROJECT_WORDS, RAIL_WORDS, VIEW_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { SHEETS_WORDS } from '../../../speech/en/pages/sheets.ts';
 import type { Action, ActionGroup } from './types.ts';
@@ -49,34 +40,34 @@ export const ACTIONS: readonly Action[] = [
   }),
   action('project', 'save', ['Mod+S'], { label: () => PROJECT_WORDS.save, run: (store) => saveProject(store) }),
   action('project', 'keep', ['Mod+Shift+S'], {
-    label: () => LIBRARY_WORDS.keepAction,
+    label: () => OPENING_WORDS.keep,
     run: async (store) => {
       const { keepBench } = await import('../../library/keep.ts');
       await keepBench(store);
     },
   }),
   action('project', 'library', ['I'], {
-    label: () => LIBRARY_WORDS.action,
+    label: () => OPENING_WORDS.library,
     run: (store) => store.getState().openDialog('library'),
   }),
   action('project', 'share', ['S'], {
-    label: () => SHARE_WORDS.action,
+    label: () => OPENING_WORDS.share,
     run: (store) => store.getState().openDialog('share'),
   }),
   action('project', 'compare', ['G'], {
-    label: () => COMPARE_WORDS.action,
+    label: () => OPENING_WORDS.compare,
     run: (store) => store.getState().openDialog('compare'),
   }),
   action('project', 'wanted', ['W'], {
-    label: () => WANTED_WORDS.action,
+    label: () => OPENING_WORDS.wanted,
     run: (store) => store.getState().openDialog('wanted'),
   }),
   action('project', 'bench-log', ['J'], {
-    label: () => LOG_WORDS.action,
+    label: () => OPENING_WORDS.log,
     run: (store) => store.getState().openDialog('bench-log'),
   }),
   action('project', 'refret', ['X'], {
-    label: () => REFRET_WORDS.action,
+    label: () => OPENING_WORDS.refret,
     run: (store) => store.getState().openDialog('refret'),
   }),
   action('project', 'plan', ['F'], { label: () => SHEETS_WORDS.open, run: () => goTo('plan') }),
@@ -183,7 +174,7 @@ export const ACTIONS: readonly Action[] = [
     run: (store) => store.getState().openDialog('licences'),
   }),
   action('page', 'proof', ['Q'], {
-    label: () => PROOF_WORDS.action,
+    label: () => OPENING_WORDS.proof,
     run: (store) => store.getState().openDialog('proof'),
   }),
   action('page', 'units', ['U'], {
@@ -194,11 +185,11 @@ export const ACTIONS: readonly Action[] = [
     },
   }),
   action('page', 'lessons', ['E'], {
-    label: () => LESSON_WORDS.action,
+    label: () => OPENING_WORDS.lessons,
     run: (store) => store.getState().openDialog('lessons'),
   }),
   action('page', 'glossary', ['Y'], {
-    label: () => GLOSSARY_WORDS.action,
+    label: () => OPENING_WORDS.glossary,
     run: (store) => store.getState().openDialog('glossary'),
   }),
   action('page', 'help', ['?'], {

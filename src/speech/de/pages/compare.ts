@@ -3,7 +3,6 @@ import type * as english from '../../en/pages/compare.ts';
 
 export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   title: 'Vergleichen',
-  action: 'Vergleichen …',
   open: 'Sie vergleichen',
   intro:
     'Zwei oder drei Hälse beim selben Stand der Arbeit, verglichen mit dem ersten. Dieser Hals und seine Arten des Sitzes folgen der Werkbank, bis Sie sie festhalten.',

@@ -3,7 +3,6 @@ import type * as english from '../../en/pages/glossary.ts';
 
 export const GLOSSARY_WORDS: typeof english.GLOSSARY_WORDS = {
   title: 'Fachwörter',
-  action: 'Fachwörter …',
   find: 'Ein Wort suchen',
   none: (text) => `Kein Wort mit „${text}“.`,
 };

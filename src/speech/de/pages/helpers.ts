@@ -39,7 +39,6 @@ export const COURSE_WORDS: typeof course.COURSE_WORDS = {
 
 export const REFRET_WORDS: typeof refret.REFRET_WORDS = {
   title: 'Bundfüße für eine Neubundierung',
-  action: 'Bundfüße für eine Neubundierung …',
   intro:
     'Ein dickerer Bundfuß über eine Strecke von Bünden nimmt eine alte Krümmung nach vorn aus dem Hals; ein dünnerer lässt sie zurückkommen. Sagen Sie, welche Bundfüße Sie haben, und Sie bekommen die Kombinationen, die die Bundoberkanten der gewünschten Linie am nächsten bringen. Die Schlitze behalten ihre Breite.',
   isNew:
@@ -98,7 +97,6 @@ export const PROGRAM_WORDS: typeof licences.PROGRAM_WORDS = {
 
 export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
   title: 'Wie gut es rechnet',
-  action: 'Wie gut es rechnet …',
   loading: 'Die Ergebnisse werden geholt.',
   missing:
     'Die Ergebnisse ließen sich nicht holen. Sie entstehen im Prüflauf und gehören zur Seite; einer kopierten Seite können sie fehlen.',
@@ -143,7 +141,6 @@ export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
 
 export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   title: 'Andersherum',
-  action: 'Andersherum …',
   intro:
     'Sagen Sie, welche Halskrümmung der Hals haben soll, und Sie bekommen, was dahin führt: die Schlitzbreite, die Art des Sitzes, den Spannstab oder den Hobel. Jede Antwort ändert eines und lässt den Rest des Entwurfs, wie er ist.',
   goal: 'Die gewünschte Halskrümmung',

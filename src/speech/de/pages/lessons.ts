@@ -4,7 +4,6 @@ import type * as english from '../../en/pages/lessons.ts';
 
 export const LESSON_WORDS: typeof english.LESSON_WORDS = {
   title: 'Lektionen',
-  action: 'Lektionen …',
   intro:
     'Erst schätzen, dann sehen, was herauskommt. Jeder Schritt geht auch ohne Schätzung, nichts wird benotet, und alle Regler bleiben in Ihrer Hand. Ihr Hals wird beiseitegelegt und kommt zurück, wenn Sie die Lektion verlassen.',
   minutes: (count) => `etwa ${count} Minuten`,

@@ -3,8 +3,6 @@ import type * as english from '../../en/pages/library.ts';
 
 export const LIBRARY_WORDS: typeof english.LIBRARY_WORDS = {
   title: 'Sammlung',
-  action: 'Sammlung …',
-  keepAction: 'In der Sammlung behalten',
   intro: 'Hälse, die auf diesem Gerät liegen, in diesem Browser. Nichts wird irgendwohin geschickt.',
   empty: 'Noch liegt kein Hals darin.',
   noneFound: (text) => `Kein Hals hat „${text}“ im Namen.`,

@@ -3,7 +3,6 @@ import type * as english from '../../en/pages/log.ts';
 
 export const LOG_WORDS: typeof english.LOG_WORDS = {
   title: 'Messprotokoll',
-  action: 'Messprotokoll …',
   intro:
     'Was Sie an fertigen Hälsen gemessen haben, neben dem, was für sie vorhergesagt war. Es zeigt, wie fest Ihre Noppen wirklich greifen, und macht die Spannen des nächsten Halses enger. Das Messprotokoll liegt auf diesem Gerät, in diesem Browser.',
   troubles: {

@@ -3,7 +3,6 @@ import type * as english from '../../en/pages/share.ts';
 
 export const SHARE_WORDS: typeof english.SHARE_WORDS = {
   title: 'Teilen',
-  action: 'Teilen …',
   what: 'Was',
   whats: {
     build: 'diesen Hals',

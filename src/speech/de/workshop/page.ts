@@ -44,6 +44,19 @@ export const DRAFT_WORDS: typeof draft.DRAFT_WORDS = {
     'Der Speicher des Browsers antwortet nicht. Schließen Sie andere Fenster dieses Programms und laden Sie die Seite neu; sichern Sie den Hals bis dahin als Datei.',
 };
 
+export const OPENING_WORDS: typeof actions.OPENING_WORDS = {
+  keep: 'In der Sammlung behalten',
+  library: 'Sammlung …',
+  share: 'Teilen …',
+  compare: 'Vergleichen …',
+  wanted: 'Andersherum …',
+  log: 'Messprotokoll …',
+  refret: 'Bundfüße für eine Neubundierung …',
+  proof: 'Wie gut es rechnet …',
+  lessons: 'Lektionen …',
+  glossary: 'Fachwörter …',
+};
+
 export const ACTION_WORDS: typeof actions.ACTION_WORDS = {
   nextMethod: 'Nächste Art des Sitzes',
   nextFret: 'Nächster Bund, zum Korpus hin',

@@ -4,7 +4,6 @@ import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
 
 export const WANTED_WORDS = words('WANTED_WORDS', {
   title: 'The other way round',
-  action: 'The other way round …',
   intro:
     'Say which relief the neck shall have, and get what leads to it: the kerf, the way of seating, the rod, or the plane. Each answer changes one thing and leaves the rest of the build as it is.',
   goal: 'The relief wanted',

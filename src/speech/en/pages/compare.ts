@@ -6,7 +6,6 @@ import type { Refret } from '../../../verdict/choice-facts.ts';
 
 export const COMPARE_WORDS = words('COMPARE_WORDS', {
   title: 'Compare',
-  action: 'Compare …',
   open: 'Compare them',
   intro:
     'Two or three necks at one moment of the job, each compared with the first. This neck and its ways of seating follow the bench until you keep them.',

@@ -3,7 +3,6 @@ import { words } from '../../language.ts';
 
 export const GLOSSARY_WORDS = words('GLOSSARY_WORDS', {
   title: 'Words of the trade',
-  action: 'Words of the trade …',
   find: 'Find a word',
   none: (text: string) => `No word with “${text}”.`,
 });

@@ -3,7 +3,6 @@ import { words } from '../../language.ts';
 
 export const LESSON_WORDS = words('LESSON_WORDS', {
   title: 'Lessons',
-  action: 'Lessons …',
   intro:
     'Guess first, then see what is computed. Every step works without the guess too, nothing is marked, and all controls stay in your hands. Your neck is put aside and comes back when you leave.',
   minutes: (count: number) => `about ${count} minutes`,

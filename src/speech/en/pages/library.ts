@@ -3,8 +3,6 @@ import { words } from '../../language.ts';
 
 export const LIBRARY_WORDS = words('LIBRARY_WORDS', {
   title: 'Library',
-  action: 'Library …',
-  keepAction: 'Keep in the library',
   intro: 'Necks that are kept on this device, in this browser. Nothing is sent anywhere.',
   empty: 'No neck is kept yet.',
   noneFound: (text: string) => `No neck has “${text}” in its name.`,

@@ -3,7 +3,6 @@ import { words } from '../../language.ts';
 
 export const LOG_WORDS = words('LOG_WORDS', {
   title: 'Bench log',
-  action: 'Bench log …',
   intro:
     'What you measured on finished necks, beside what was predicted for them. It tells how hard your studs really bite, and makes the bands of the next neck narrower. The log is kept on this device, in this browser.',
   troubles: {

@@ -3,7 +3,6 @@ import { words } from '../../language.ts';
 
 export const PROOF_WORDS = words('PROOF_WORDS', {
   title: 'How well it computes',
-  action: 'How well it computes …',
   loading: 'The results are being fetched.',
   missing:
     'The results could not be fetched. They are made by the test run and belong to the page; a page that was copied may lack them.',

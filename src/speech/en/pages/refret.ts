@@ -3,7 +3,6 @@ import { words } from '../../language.ts';
 
 export const REFRET_WORDS = words('REFRET_WORDS', {
   title: 'Tangs for a refret',
-  action: 'Tangs for a refret …',
   intro:
     'A fatter tang in a stretch of frets takes an old forward bow out of a neck; a thinner one lets it come back. Say which tangs you have, and get the combinations that bring the fret tops nearest to the line you want. The slots keep their kerfs.',
   isNew:

@@ -3,7 +3,6 @@ import { words } from '../../language.ts';
 
 export const SHARE_WORDS = words('SHARE_WORDS', {
   title: 'Share',
-  action: 'Share …',
   what: 'What',
   whats: {
     build: 'this neck',

@@ -1,6 +1,20 @@
 /** Words of the actions and of the help. */
 import { words } from '../../language.ts';
 
+/** What opens each part of the page: told apart from its words, which come with it. */
+export const OPENING_WORDS = words('OPENING_WORDS', {
+  keep: 'Keep in the library',
+  library: 'Library …',
+  share: 'Share …',
+  compare: 'Compare …',
+  wanted: 'The other way round …',
+  log: 'Bench log …',
+  refret: 'Tangs for a refret …',
+  proof: 'How well it computes …',
+  lessons: 'Lessons …',
+  glossary: 'Words of the trade …',
+});
+
 export const ACTION_WORDS = words('ACTION_WORDS', {
   nextMethod: 'Next way of seating',
   nextFret: 'Next fret, towards the body',
