@@ -13,6 +13,11 @@ export function turnsText(turns: number): string {
   return ROD_WORDS.turns(`${whole === 0 ? '' : formatNumber(whole, 0)}${part}`, eighths <= 8);
 }
 
+/** The same where a number stands by itself: "<⅛ turn". */
+export function turnsNumber(turns: number): string {
+  return Math.round(8 * turns) === 0 ? ROD_WORDS.hardlyShort : turnsText(turns);
+}
+
 export function rodPercentText(percent: number): string {
   return formatQuantity(percent, '%', 0, 'metric');
 }

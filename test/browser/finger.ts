@@ -3,10 +3,19 @@
  * lifts: touches sent all at one time are a flick, after which the page runs on by itself and takes the next tap as a
  * wish to stop it.
  */
-import type { Page } from 'playwright-core';
+import type { CDPSession, Page } from 'playwright-core';
 
 /** Where fingers are, in CSS pixels from the top left of the window. */
 export type Fingers = readonly (readonly [number, number])[];
+
+/** Opened once a page: a walk over every control draws hundreds of times. */
+const sessions = new WeakMap<Page, Promise<CDPSession>>();
+
+function sessionOf(page: Page): Promise<CDPSession> {
+  const open = sessions.get(page) ?? page.context().newCDPSession(page);
+  sessions.set(page, open);
+  return open;
+}
 
 const STEP_S = 0.05;
 const REST_S = 0.3;
@@ -17,7 +26,7 @@ const REST_S = 0.3;
  * @param places - at least one; the same number of fingers in each
  */
 export async function drawWithFingers(page: Page, places: readonly Fingers[]): Promise<void> {
-  const client = await page.context().newCDPSession(page);
+  const client = await sessionOf(page);
   const last = places.at(-1)!;
   // In the past, so that the next touch, which carries the time of its own, comes after it.
   let timestamp = Date.now() / 1000 - (places.length * STEP_S + 2 * REST_S);
@@ -33,5 +42,4 @@ export async function drawWithFingers(page: Page, places: readonly Fingers[]): P
   for (const place of places.slice(1)) await send('touchMove', place, STEP_S);
   await send('touchMove', last, REST_S);
   await send('touchEnd', [], STEP_S);
-  await client.detach();
 }

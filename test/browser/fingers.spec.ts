@@ -37,16 +37,20 @@ async function swipeOverEach(
   within: string,
   by: readonly number[],
 ): Promise<{ tried: number; scrolled: number }> {
-  const all = await page.locator(within).locator(CONTROLS).all();
+  const all = await page
+    .locator(within)
+    .evaluateHandle((part, controls) => [...part.querySelectorAll(controls)], CONTROLS);
+  const count = await all.evaluate((elements) => elements.length);
   let [tried, scrolled] = [0, 0];
-  for (const [index, control] of all.entries()) {
-    const place = await control.evaluate((element) => {
+  for (let index = 0; index < count; index += 1) {
+    const place = await all.evaluate((elements, at) => {
+      const element = elements[at]!;
       element.scrollIntoView({ block: 'center' });
       const { left, top, width, height } = element.getBoundingClientRect();
       const [x, y] = [left + width / 2, top + height / 2];
       const isSeen = width > 1 && height > 1 && x > 0 && x < innerWidth && y > 0 && y < innerHeight;
       return isSeen ? [x, y, scrollY] : null;
-    });
+    }, index);
     if (!place) continue;
     const [x, y, before] = place as [number, number, number];
     // One after the other upwards, downwards and aslant.
@@ -172,14 +176,15 @@ describe('a slider under a finger', () => {
     const app = await openApp(PHONE);
     const kerf = kerfSlider(app.page);
     const [x, y] = await thumbOf(kerf);
-    const scrolled = await app.page.evaluate(() => scrollY);
+    const { y: top } = (await kerf.boundingBox())!;
     const across = (far: number): Fingers => [[x + far, y + far / 20]];
     await app.afterChange(() => drawWithFingers(app.page, [0, 10, 20, 30, 40, 50].map(across)));
     const value = Number(await kerf.inputValue());
     // 40 px beyond the 10 px that told a drag from a tap, of a track of 358 less 24 px for 0.9 mm.
     expect(value).toBeGreaterThan(0.58 + (0.9 * 30) / 334);
     expect(value).toBeLessThan(0.58 + (0.9 * 50) / 334);
-    expect(await app.page.evaluate(() => scrollY)).toBe(scrolled);
+    // What stands above it may grow or shrink with the numbers: the slider stays under the finger.
+    expect(Math.abs((await kerf.boundingBox())!.y - top)).toBeLessThan(2);
     const undo = app.page.locator('.bar-steps button').first();
     await app.afterChange(() => undo.tap());
     expect(await kerf.getAttribute('aria-valuetext')).toBe('0.580\u00a0mm');

@@ -60,7 +60,8 @@ test('every predicted number has its band, and a band holds its number', () => {
 describe('a rod', () => {
   test('has its setting for the relief wanted, and how likely it can do it', () => {
     expect(figure('rod')!.band).toMatch(/^possible in \d+\u00a0%$/);
-    expect(figure('rod')!.detail).toMatch(/^for 0\.15\u00a0mm relief, −?\d+\u00a0% of its range$/);
+    expect(figure('rod')!.label).toBe('Rod for 0.15\u00a0mm relief');
+    expect(figure('rod')!.detail).toMatch(/^−?\d+\u00a0% of its range$/);
     expect(`${figure('rod')!.value} ${figure('rod')!.unit}`).toMatch(/^\d*[⅛¼⅜½⅝¾⅞]? turns?$/);
   });
 

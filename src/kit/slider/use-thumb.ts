@@ -12,6 +12,9 @@ const SLOP_PX = 8;
 /** Half of what a finger takes hold of around the middle of the thumb, px. */
 const REACH_PX = 24;
 
+/** A movement is sideways when it goes so many times as far across as up or down: one that leans may become a scroll. */
+const SIDEWAYS = 2;
+
 export interface ThumbHolder {
   readonly min: number;
   readonly max: number;
@@ -89,7 +92,7 @@ export function useThumb(input: RefObject<HTMLInputElement | null>, holder: Thum
     if (!hold.moving) {
       const [across, along] = [Math.abs(event.clientX - hold.x), Math.abs(event.clientY - hold.y)];
       if (Math.max(across, along) < SLOP_PX) return;
-      if (across <= along) {
+      if (across < SIDEWAYS * along) {
         held.current = null;
         return;
       }

@@ -9,7 +9,7 @@ import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/workshop/bow.ts';
 import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
 import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/workshop/uncertainty.ts';
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
-import { rodPercentText, turnsText } from '../../../speech/rod.ts';
+import { rodPercentText, turnsNumber } from '../../../speech/rod.ts';
 import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
 import { solveRod } from '../../../mechanics/inversion/rod.ts';
 import { timeText } from '../../../speech/times.ts';
@@ -118,10 +118,11 @@ function rodFigure(solution: Solution | null, uncertainty: Uncertainty | null, s
   return [
     {
       ...base,
+      label: READOUT_WORDS.rodFor(target),
       ...(isReached
-        ? { ...parts(turnsText(nut.turns)), word: ROD_WORDS.ways[nut.way] }
+        ? { ...parts(turnsNumber(nut.turns)), word: ROD_WORDS.ways[nut.way] }
         : { value: '–', word: READOUT_WORDS.outOfReach }),
-      detail: READOUT_WORDS.forTarget(target, rodPercentText(nut.percent)),
+      detail: READOUT_WORDS.ofRange(rodPercentText(nut.percent)),
       band: band && READOUT_WORDS.rodChance(rodPercentText(100 * band.chance)),
       drivers: band?.drivers,
     },

@@ -4,6 +4,7 @@ import type * as english from '../../en/workshop/rod.ts';
 export const ROD_WORDS: typeof english.ROD_WORDS = {
   turns: (count, isOne) => `${count}\u00a0${isOne ? 'Umdrehung' : 'Umdrehungen'}`,
   hardly: 'weniger als ⅛\u00a0Umdrehung',
+  hardlyShort: '<\u2009⅛\u00a0Umdrehung',
   ways: { clockwise: 'rechtsherum', anticlockwise: 'linksherum', none: '' },
   snug: 'Mutter eben angelegt, nicht gedreht',
   setting: (turns, way) => `${turns} ${way}`,

@@ -5,6 +5,8 @@ export const ROD_WORDS = words('ROD_WORDS', {
   /** Of a number such as ⅜, 1 or 1½. */
   turns: (count: string, isOne: boolean) => `${count}\u00a0${isOne ? 'turn' : 'turns'}`,
   hardly: 'less than ⅛\u00a0turn',
+  /** The same where a number stands. */
+  hardlyShort: '<\u2009⅛\u00a0turn',
   ways: { clockwise: 'clockwise', anticlockwise: 'anticlockwise', none: '' },
   snug: 'nut snug, not turned',
   setting: (turns: string, way: string) => `${turns} ${way}`,
