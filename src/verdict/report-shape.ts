@@ -60,7 +60,7 @@ const METHOD = z.strictObject({
   rodForTarget: told(
     z.strictObject({
       status: told(
-        z.enum(['reached', 'no-rod', 'cannot-forward', 'cannot-backward', 'too-weak', 'between-shapes']),
+        z.enum(['reached', 'no-rod', 'cannot-forward', 'cannot-backward', 'too-weak', 'between-shapes', 'no-nearer']),
         'whether the rod brings the settled neck to the relief wanted, or why not',
       ),
       rodSettingPercent: told(

@@ -89,6 +89,43 @@ export function shareForTarget(
   return found?.p;
 }
 
+const LOOKS = 200;
+const NARROWINGS = 40;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+/**
+ * The p between two limits whose e comes nearest to a target. Where k changes sign a rod flattens one place and bends
+ * another, and the nearest may lie anywhere between: looked for in steps, then narrowed by golden section beside the best of
+ * them. Of equals the one nearest to zero.
+ */
+export function nearestShare(
+  a: SpanLine,
+  k: SpanLine,
+  from: number,
+  to: number,
+  target: number,
+  [least, most]: readonly [least: number, most: number],
+): number {
+  let best = { p: Number.NaN, missMm: Infinity };
+  const look = (p: number): number => {
+    const missMm = Math.abs(extremeOfSum(a, k, p, from, to) - target);
+    const nearer = best.missMm - missMm;
+    if (nearer > 0 || (nearer === 0 && Math.abs(p) < Math.abs(best.p))) best = { p, missMm };
+    return missMm;
+  };
+  const step = (most - least) / LOOKS;
+  for (let i = 0; i <= LOOKS; i += 1) look(i === LOOKS ? most : least + i * step);
+  let low = Math.max(least, best.p - step);
+  let high = Math.min(most, best.p + step);
+  for (let i = 0; i < NARROWINGS; i += 1) {
+    const inner = high - GOLDEN * (high - low);
+    const outer = low + GOLDEN * (high - low);
+    if (look(inner) <= look(outer)) high = outer;
+    else low = inner;
+  }
+  return best.p;
+}
+
 /**
  * Where e goes over the target, from above at `from` (or from below) to the other side at `to`: at a jump, that side of it
  * which is nearer to the target.

@@ -6,13 +6,14 @@
  * A one-way rod takes 0 … 100 %: its nut only pulls. As a rule that bends the neck backwards, and a neck that is humped, or
  * less hollow than wanted, with the nut loose is beyond it: no turn of the nut removes a back-bow. Where its pull passes
  * above the middle of the wood (a thick neck, a rod that is curved little or much out of it) it bends forward, a little: then
- * it is the neck that is too hollow with the nut loose that is beyond it. Which of the two it is the computed line k tells.
+ * it is the neck that is too hollow with the nut loose that is beyond it. Which of the two it is the computed line k tells. And where it bends one
+ * stretch backwards and another forwards, the nearest that it comes may lie between its limits.
  */
 import type { Method, Prediction, ReliefLine } from '../prediction-types.ts';
 import { nutTurn, type NutTurn } from '../rod.ts';
 import { describeLine, lineAt } from '../states.ts';
 import { checkGoal, CLOSE_ENOUGH_MM, goalMoment, type ReliefGoal } from './goal.ts';
-import { extremeOfSum, shareForTarget } from './rod-share.ts';
+import { extremeOfSum, nearestShare, shareForTarget } from './rod-share.ts';
 
 const ROUNDING_PERCENT = 1e-9;
 
@@ -24,8 +25,10 @@ export interface RodAnswer {
    * cannot-backward  the same the other way: it leaves more than wanted, and bends this neck forward only
    * too-weak         at its limit the rod still leaves more relief (or, two-way and backed off, less) than wanted
    * between-shapes   the line is humped as much as it is hollow before it comes to the relief
+   * no-nearer        up to this setting it comes nearer to the relief; turned further, it bends another stretch away
    */
-  readonly status: 'reached' | 'no-rod' | 'cannot-forward' | 'cannot-backward' | 'too-weak' | 'between-shapes';
+  readonly status:
+    'reached' | 'no-rod' | 'cannot-forward' | 'cannot-backward' | 'too-weak' | 'between-shapes' | 'no-nearer';
   /** The setting, or the one that comes closest, per cent of the range; plus bends backwards. */
   readonly percent: number;
   /** The setting that it would take, however far beyond the range; null when none does at any size. */
@@ -69,14 +72,19 @@ export function rodSetting(
   // A setting that rounding puts just outside the range is its limit.
   const inRange =
     wantedPercent === null ? Number.NaN : Math.min(Math.max(wantedPercent, rod.leastPercent), rod.mostPercent);
-  if (wantedPercent !== null && Math.abs(inRange - wantedPercent) < ROUNDING_PERCENT) {
-    const status = missAt(inRange) <= CLOSE_ENOUGH_MM ? 'reached' : 'between-shapes';
-    return { status, percent: inRange, wantedPercent };
-  }
-  const percent = missAt(rod.leastPercent) <= missAt(rod.mostPercent) ? rod.leastPercent : rod.mostPercent;
+  const isWithin = wantedPercent !== null && Math.abs(inRange - wantedPercent) < ROUNDING_PERCENT;
+  if (isWithin && missAt(inRange) <= CLOSE_ENOUGH_MM) return { status: 'reached', percent: inRange, wantedPercent };
+  const limits = [rod.leastPercent / 100, rod.mostPercent / 100] as const;
+  const nearest = 100 * nearestShare(line, perLimit, from, to, targetMm, limits);
+  const gainMm = (percent: number) => missAt(percent) - missAt(nearest);
+  if (missAt(nearest) <= CLOSE_ENOUGH_MM) return { status: 'reached', percent: nearest, wantedPercent: nearest };
+  if (isWithin && gainMm(inRange) <= CLOSE_ENOUGH_MM)
+    return { status: 'between-shapes', percent: inRange, wantedPercent };
+  const end = missAt(rod.leastPercent) <= missAt(rod.mostPercent) ? rod.leastPercent : rod.mostPercent;
+  if (gainMm(end) > CLOSE_ENOUGH_MM) return { status: 'no-nearer', percent: nearest, wantedPercent: null };
   const atLimitMm = extremeOfSum(line, perLimit, rod.mostPercent / 100, from, to);
   const status = statusBeyond(rod.kind === 'one-way', neutral.extremeMm, atLimitMm, targetMm);
-  return { status, percent, wantedPercent };
+  return { status, percent: end, wantedPercent };
 }
 
 /** @param goal its rod setting is not used. @throws {RangeError} for a relief that cannot be meant. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { extremeOfSum, shareForTarget } from '../../../src/mechanics/inversion/rod-share.ts';
+import { extremeOfSum, nearestShare, shareForTarget } from '../../../src/mechanics/inversion/rod-share.ts';
 import { expectNear } from '../../expect-near.ts';
 
 const POINTS = 15;
@@ -43,6 +43,18 @@ describe('the amount of a line', () => {
     const p = shareForTarget(flat, mixed, 0, LAST, 0.35)!;
     // 0.3 + 0.2 p = 0.35 at the first five points gives 0.25; 0.3 − 0.5 p = 0.35 at the others −0.1.
     expectNear(p, -0.1, 1e-9, 'bisection');
+  });
+
+  it('nearest to a target that is never met lies where one place sinks as another rises', () => {
+    const dipping = { values: Float64Array.from({ length: POINTS }, (_, j) => (j < 7 ? 0.4 : 0.3)) };
+    const mixed = { values: Float64Array.from({ length: POINTS }, (_, j) => (j < 7 ? -0.2 : 0.3)) };
+    const nearest = (target: number, limits: readonly [number, number]) =>
+      nearestShare(dipping, mixed, 0, LAST, target, limits);
+    // 0.4 − 0.2 p and 0.3 + 0.3 p: both 0.36 at p = 0.2, and more on either side.
+    expectNear(nearest(0, [0, 1]), 0.2, 1e-6, 'golden section');
+    expect(nearest(0, [0, 0.1])).toBe(0.1);
+    expect(nearest(0, [0.5, 1])).toBe(0.5);
+    expectNear(nearest(0.39, [0, 1]), 0.05, 1e-6, 'a crossing; the other lies at 0.3');
   });
 
   it('knows when there is none', () => {

@@ -205,6 +205,8 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     'too-weak': 'Der Spannstab schafft es nicht: Auch an seiner Grenze reicht es nicht.',
     'between-shapes':
       'Keine Stellung ergibt sie genau: Auf dem Weg dahin wechselt die Linie von einem Buckel an der einen Stelle zu einer Mulde an der anderen.',
+    'no-nearer':
+      'Keine Stellung ergibt sie: Bis zu einem Punkt bringt der Spannstab den Hals näher heran, weiter gedreht biegt er eine andere Stelle davon weg.',
   },
   rodFlattest: (setting, size) =>
     `Ab angelegter Mutter ${setting}: Damit wird die Linie so gerade, wie sie werden kann: Sie hat dann an einer Stelle einen Buckel und an einer anderen eine Mulde, beide ${size}.`,

@@ -61,6 +61,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
         `Der Spannstab bringt den Hals nicht zur gewünschten Halskrümmung; an seiner Grenze kommt er auf ${nearest}.`,
       'between-shapes': (nearest) =>
         `Der Spannstab bringt den Hals nicht genau zur gewünschten Halskrümmung, weil die Linie an einer Stelle einen Buckel und an einer anderen eine Mulde hat; am nächsten kommt ${nearest}.`,
+      'no-nearer': (nearest) =>
+        `Der Spannstab bringt den Hals nicht zur gewünschten Halskrümmung; am nächsten kommt ${nearest}, und weiter gedreht biegt er eine andere Stelle davon weg.`,
       flattest: (size) =>
         `Der Spannstab macht die Linie so gerade, wie sie werden kann: an einer Stelle ein Buckel, an einer anderen eine Mulde, beide ${size}.`,
       none: '',

@@ -67,6 +67,8 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
     'too-weak': 'The rod cannot do it: even at its limit it falls short.',
     'between-shapes':
       'No setting gives it exactly: on the way there the line changes from a hump at one place to a hollow at another.',
+    'no-nearer':
+      'No setting gives it: up to a point the rod brings the neck nearer, and turned further it bends another stretch away.',
   } satisfies Record<RodAnswer['status'], string>,
   rodFlattest: (setting: string, size: string) =>
     `From snug, ${setting} makes it as flat as it gets: the line is then humped at one place and hollow at another, ${size} either way.`,

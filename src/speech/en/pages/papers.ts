@@ -63,6 +63,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
         `The rod cannot bring the neck to the relief wanted; at its limit it comes to ${nearest}.`,
       'between-shapes': (nearest: string) =>
         `The rod cannot bring the neck to just the relief wanted, because its line is humped in one place and hollow in another; the nearest is ${nearest}.`,
+      'no-nearer': (nearest: string) =>
+        `The rod cannot bring the neck to the relief wanted; the nearest is ${nearest}, and turned further it bends another stretch of the neck away.`,
       flattest: (size: string) =>
         `The rod makes the line as flat as it gets: humped in one place and hollow in another, ${size} either way.`,
       none: '',
