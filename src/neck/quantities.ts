@@ -93,6 +93,8 @@ const COMPUTED = {
   glueFullHours: plain('h', 0, 'until the glue has set through'),
   slotOpeningMm: mm('how far a slot is wedged open', 4, SEATING),
   meanWedgeForceN: force('force with which a fret wedges its slot, mean of all frets', SEATING),
+  meanSeatingForceN: force('force to press one fret in, mean of all frets', SEATING),
+  meanPullOutForceN: force('force to lift one fret whole, mean of all frets', SEATING),
   wedgeForceStrungN: force('force with which a fret wedges its slot, once the strings are on', SEATING),
 
   // Bow
@@ -127,6 +129,7 @@ const COMPUTED = {
   stringStressPercent: plain('%', 0, 'stress over the least strength of the wire of a string', '10. Strings'),
   stringPullN: force('pull of all strings together', '10. Strings'),
   flatAfterDays: plain('day', 1, 'days until the neck has settled flat', MOMENTS),
+  settlingMoveMm: mm('how far the relief moves from the day of stringing until the neck has settled', 2, MOMENTS),
   extraFlexibilityPercent: plain('%', 0, 'how much more the neck gives than with unsawn slots', '8. Methods'),
 
   // Levelling
@@ -136,6 +139,8 @@ const COMPUTED = {
   levellingsLeft: count('later levellings that a crown still takes'),
   crownMeasuredMm: mm('height of a crown as measured'),
 
+  bindingThicknessMm: mm('thickness of one line of binding'),
+  stringDiameterMm: mm('diameter of a string, outside', 3),
   stringSpacingMm: mm('from the middle of a string to the middle of the next at the nut, evenly spread'),
 
   // Wood and metal
@@ -177,9 +182,32 @@ export function quantityOf(key: QuantityKey): Pick<QuantityKind, 'unit' | 'digit
 /** Digits after the point that a value keeps in files: a tenth of a micrometre, a tenth of a newton. */
 const FILE_DIGITS: Partial<Record<Unit, number>> = { N: 1, 'mm³': 1, '%': 2, day: 2, min: 2, h: 2, '°': 2 };
 const OTHER_FILE_DIGITS = 4;
+/** Digits in all beyond which a sum of decimals is noise. */
+const EXACT_DIGITS = 12;
 
-/** A value as files and `predict` hold it: in its stored unit, with the digits that mean something. */
+export function fileDigits(unit: Unit): number {
+  return FILE_DIGITS[unit] ?? OTHER_FILE_DIGITS;
+}
+
+/**
+ * A value as files and `predict` hold it: in its stored unit, with the digits that mean something. Texts are made of this
+ * value too (speech/quantity.ts), so that whoever rounds the number of a file comes to what the page shows.
+ */
 export function filedValue(value: number, unit: Unit): number {
-  const filed = Number(value.toFixed(FILE_DIGITS[unit] ?? OTHER_FILE_DIGITS));
+  const filed = Number(value.toFixed(fileDigits(unit)));
+  return filed === 0 ? 0 : filed;
+}
+
+/**
+ * A value as files and `predict` hold it under its key. What was given in a build stays as it was given.
+ * @throws {RangeError} when no quantity has that key
+ */
+export function filedQuantity(key: QuantityKey, value: number): number {
+  return isComputed(key) ? filedValue(value, COMPUTED[key].unit) : filedExactly(value);
+}
+
+/** A value beside its limit as files hold both: digits enough to tell them apart, without the noise of a sum. */
+export function filedExactly(value: number): number {
+  const filed = Number(value.toPrecision(EXACT_DIGITS));
   return filed === 0 ? 0 : filed;
 }

@@ -1,21 +1,25 @@
 /** How a bow is said in words: "back-bow" and "relief", never a bare sign. */
+import { filedValue, quantityOf } from '../neck/quantities.ts';
 import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
 import { BOW_ENTRY_WORDS, BOW_WORDS, type BowKind } from './en/workshop/bow.ts';
-import { formatNumber, formatQuantity, formatRange } from './quantity.ts';
+import { formatRange } from './quantity.ts';
+import { numberOf, textOf } from './quantity-text.ts';
 
 /** Digits of a bow in mm: a hundredth is what a feeler gauge tells. */
-export const BOW_DIGITS = 2;
+const BOW_DIGITS = quantityOf('reliefMm').digits;
 
 /** Which way a bow goes, judged by what would be printed of it. */
 export function bowKind(reliefMm: number, system: UnitSystem): BowKind {
-  const printed = Number(toDisplay(reliefMm, 'mm', system).toFixed(displayDigits(BOW_DIGITS, 'mm', system)));
+  const printed = Number(
+    toDisplay(filedValue(reliefMm, 'mm'), 'mm', system).toFixed(displayDigits(BOW_DIGITS, 'mm', system)),
+  );
   if (printed === 0) return 'flat';
   return printed < 0 ? 'back-bow' : 'relief';
 }
 
 /** The size of a bow, without its direction: "0.29 mm". */
 export function bowSize(reliefMm: number, system: UnitSystem): string {
-  return formatQuantity(Math.abs(reliefMm), 'mm', BOW_DIGITS, system);
+  return textOf('reliefMm', Math.abs(reliefMm), system);
 }
 
 /** "0.29 mm back-bow", "0.06 mm relief" or "flat". */
@@ -48,6 +52,5 @@ export function bowBandText(lowMm: number, highMm: number, system: UnitSystem): 
   }
   if (kinds.every((kind) => kind === 'flat')) return BOW_WORDS.flat;
   const sizes = [Math.abs(lowMm), Math.abs(highMm)].sort((a, b) => a - b) as [number, number];
-  const digits = displayDigits(BOW_DIGITS, 'mm', system);
-  return formatRange(formatNumber(toDisplay(sizes[0], 'mm', system), digits), bowSize(sizes[1], system), '');
+  return formatRange(numberOf('reliefMm', sizes[0], system), bowSize(sizes[1], system), '');
 }

@@ -1,4 +1,5 @@
 /** Quantities as people read them: in their units, with the decimal sign of their language. */
+import { fileDigits, filedValue } from '../neck/quantities.ts';
 import { displayDigits, displayUnit, toDisplay, type ShownUnit, type Unit, type UnitSystem } from '../neck/units.ts';
 import { NUMBER_SIGNS, RANGE_WORDS, UNIT_WORDS } from './en/neck/quantity.ts';
 
@@ -38,11 +39,20 @@ export function withUnit(shown: string, label: string): string {
 }
 
 /**
+ * The displayed number of a stored one, without its unit: that of the value which files hold, unless more digits are asked
+ * for than files have.
+ */
+export function shownNumber(value: number, unit: Unit, metricDigits: number, system: UnitSystem): string {
+  const held = metricDigits < fileDigits(unit) ? filedValue(value, unit) : value;
+  return formatNumber(toDisplay(held, unit, system), displayDigits(metricDigits, unit, system));
+}
+
+/**
  * A number with its unit, as text: `formatQuantity(0.291, 'mm', 2, 'metric')` → "0.29 mm".
  * @param metricDigits digits after the point in the stored unit; the inch display adds its own.
  */
 export function formatQuantity(value: number, unit: Unit, metricDigits: number, system: UnitSystem): string {
-  const shown = formatNumber(toDisplay(value, unit, system), displayDigits(metricDigits, unit, system));
+  const shown = shownNumber(value, unit, metricDigits, system);
   return withUnit(shown, unit === 'day' && shown === '1' ? UNIT_WORDS.oneDay : unitLabel(unit, system));
 }
 

@@ -1,6 +1,7 @@
 /** A setting of the rod in words: turns of the nut, which way, and the per cent of its range beside them. */
 import type { NutTurn } from '../mechanics/rod.ts';
-import { formatNumber, formatQuantity } from './quantity.ts';
+import { formatNumber } from './quantity.ts';
+import { textOf } from './quantity-text.ts';
 import { ROD_WORDS } from './en/workshop/rod.ts';
 
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
@@ -19,7 +20,7 @@ export function turnsNumber(turns: number): string {
 }
 
 export function rodPercentText(percent: number): string {
-  return formatQuantity(percent, '%', 0, 'metric');
+  return textOf('rodRangePercent', percent, 'metric');
 }
 
 /** "⅜ turn clockwise". */
@@ -34,6 +35,6 @@ export function settingText(nut: NutTurn): string {
 
 /** What the wrench feels; nothing where the nut is not turned. */
 export function torqueText({ way, torqueNm, torqueAtLimitNm }: NutTurn): string {
-  const newtonMetres = (value: number) => formatQuantity(value, 'N·m', 1, 'metric');
+  const newtonMetres = (value: number) => textOf('nutTorqueNm', value, 'metric');
   return way === 'none' ? '' : ROD_WORDS.torque(newtonMetres(torqueNm), newtonMetres(torqueAtLimitNm));
 }

@@ -3,7 +3,7 @@ import type { Step, StepPart } from '../fretwork/plan/steps.ts';
 import type { StepQuantity } from '../fretwork/quantity.ts';
 import { quantityOf } from '../neck/quantities.ts';
 import type { UnitSystem } from '../neck/units.ts';
-import { formatQuantity } from './quantity.ts';
+import { textOf } from './quantity-text.ts';
 import { STATISTIC_WORDS } from './en/neck/quantities.ts';
 import { STEP_TEXTS, STEP_WORDS } from './en/fretwork/steps.ts';
 import { glueWords } from './names.ts';
@@ -41,8 +41,8 @@ export function stepQuantityText(
   system: UnitSystem,
 ): { readonly name: string; readonly text: string } {
   const { key, value } = quantity;
-  const { unit, digits } = quantityOf(key);
+  const { unit } = quantityOf(key);
   const shown = key === 'bendToRadiusMm' ? Math.abs(value) : value;
-  const text = unit === 'day' && value > 0 ? timeText(value) : formatQuantity(shown, unit, digits, system);
+  const text = unit === 'day' && value > 0 ? timeText(value) : textOf(key, shown, system);
   return { name: nameOf(quantity), text };
 }

@@ -1,7 +1,8 @@
 /** A table of the plan in words and in the reader's units. */
 import { columnQuantity, isCodeColumn, type Cell, type ColumnKey, type Table } from '../fretwork/plan/tables.ts';
-import { displayDigits, toDisplay, type UnitSystem } from '../neck/units.ts';
-import { formatNumber, unitLabel } from './quantity.ts';
+import type { UnitSystem } from '../neck/units.ts';
+import { formatShort, unitLabel } from './quantity.ts';
+import { numberOf } from './quantity-text.ts';
 import { MARK_WORDS } from './en/neck/sources.ts';
 import { TABLE_WORDS } from './en/fretwork/plan-tables.ts';
 import { metalName } from './names.ts';
@@ -33,8 +34,8 @@ function codeText(code: string, key: ColumnKey): string {
 
 function valueText(value: number | string, key: ColumnKey, system: UnitSystem): string {
   if (typeof value === 'string') return codeText(value, key);
-  const { unit, digits } = columnQuantity(key) ?? { unit: '' as const, digits: 2 };
-  return formatNumber(toDisplay(value, unit, system), displayDigits(digits, unit, system));
+  // No column of codes has numbers that are shown: the table of checks is a list in words.
+  return isCodeColumn(key) ? formatShort(value, 4) : numberOf(key, value, system);
 }
 
 /** A cell as text in a unit system; blank for null. */

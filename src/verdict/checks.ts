@@ -1,5 +1,4 @@
 /** The checks of a build with the numbers of its prediction. */
-import { solveRod } from '../mechanics/inversion/rod.ts';
 import type { Build } from '../neck/build.ts';
 import type { BlankPart } from '../neck/parameters.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
@@ -8,6 +7,7 @@ import type { CheckNumbers } from '../fretwork/checks/checks-from-forces.ts';
 import { measuredModulusMPa, speciesModulusMPa } from '../mechanics/elements/materials.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../mechanics/states.ts';
+import { rodForTarget } from './job-figures.ts';
 import type { Reckoned } from './reckoned.ts';
 
 /** The state in which the crowns are reckoned to be levelled: as the build says, else on the bench with the strings off. */
@@ -28,7 +28,7 @@ export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
     stringStressRatios: prediction.strings.map((string) => string.stressRatio),
     rod: {
       slackReliefMm: settled(0),
-      neededPercent: solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' }).percent,
+      neededPercent: rodForTarget(reckoned).percent,
       leastReliefMm: Math.min(atLeast, atMost),
       mostReliefMm: Math.max(atLeast, atMost),
     },

@@ -10,6 +10,7 @@ import { metalById } from '../neck/metals.ts';
 import { LEAST_CHAMFER_MM } from '../fretwork/checks/limits.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
 import { lineAt } from '../mechanics/states.ts';
+import { glueFullHours, settlingMoveMm, waitDays } from './job-figures.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
@@ -108,8 +109,7 @@ export function nickelOf(wireMetal: string): Nickel {
 export function choiceFacts(build: Build, prediction: Prediction, uncertainty: Uncertainty | null): ChoiceFacts {
   const predicted = prediction.methods[build.method];
   const bands = uncertainty?.methods[build.method] ?? null;
-  const movesMm = predicted.settled.extremeMm - predicted.strung.extremeMm;
-  const glueHours = build.method === 'press' ? 0 : glueById(build.glueKind).fullHours;
+  const movesMm = settlingMoveMm(predicted);
   const metal = metalById(build.wireMetal);
   return {
     method: build.method,
@@ -124,8 +124,8 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
     targetMm: build.targetReliefMm,
     rodTask: rodTaskOf(build, prediction, uncertainty),
     rodChance: bands?.rodPercentForTarget?.chance ?? null,
-    waitDays: Math.max(build.restDays, glueHours / 24),
-    glueHours,
+    waitDays: waitDays(build),
+    glueHours: glueFullHours(build),
     refret: refretOf(build),
     nickel: nickelOf(build.wireMetal),
     wearRatio: metal.hardnessHV / metalById(COMMON_WIRE).hardnessHV,

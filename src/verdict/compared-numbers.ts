@@ -1,15 +1,15 @@
 /** What a compared neck comes to, in numbers: those of the library, and means and sums of them. */
 import type { Build } from '../neck/build.ts';
-import { glueById } from '../neck/glues.ts';
 import { glueNeeded } from '../fretwork/glue.ts';
 import { fretworkSteps, type Step } from '../fretwork/plan/steps.ts';
 import type { Method, Moment, Prediction } from '../mechanics/prediction-types.ts';
 import { describeLine, lineAt, momentShares } from '../mechanics/states.ts';
 import { bandAt } from '../mechanics/uncertainty/band-at.ts';
-import { solveRod, type RodAnswer } from '../mechanics/inversion/rod.ts';
+import type { RodAnswer } from '../mechanics/inversion/rod.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { RodSettingBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { refretOf, type Refret } from './choice-facts.ts';
+import { meanOfFrets, rodForTarget, waitDays } from './job-figures.ts';
 
 /** Relief of greatest size with its sign, mm, and its band; null while that is being computed. */
 export interface Bow {
@@ -67,8 +67,6 @@ export interface NeckNumbers {
   readonly glue: Build['glueKind'] | null;
 }
 
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-
 /** Bow of all wedges together, the rest left out. */
 function wedgesMmOf(prediction: Prediction, method: Method): number {
   const { wedgeMm } = prediction.methods[method].basis;
@@ -88,8 +86,7 @@ export function neckNumbers(
   const of = prediction.methods[method];
   const bands = uncertainty?.methods[method] ?? null;
   const shares = momentShares(prediction, { strung: true, days: build.settleDays, rodPercent: 0 });
-  const wedgeForceN = mean(of.wedgeForceN);
-  const glueHours = method === 'press' ? 0 : glueById(build.glueKind).fullHours;
+  const wedgeForceN = meanOfFrets(of.wedgeForceN);
   const extreme = (line: Float64Array) => describeLine(prediction, line).extremeMm;
   return {
     method,
@@ -106,9 +103,9 @@ export function neckNumbers(
     wedgesMm: wedgesMmOf(prediction, method),
     stringsMm: extreme(of.basis.stringsMm),
     wedgeForceN,
-    biteMm: mean(of.biteMm),
-    seatingN: mean(of.seatingForceN),
-    pullOutN: mean(of.pullOutForceN),
+    biteMm: meanOfFrets(of.biteMm),
+    seatingN: meanOfFrets(of.seatingForceN),
+    pullOutN: meanOfFrets(of.pullOutForceN),
     frictionN: 2 * build.friction * wedgeForceN,
     stringPullN: prediction.stringPullN,
     wedgesLeft: shares.wedges,
@@ -119,7 +116,7 @@ export function neckNumbers(
         ? null
         : {
             setting: bands?.rodPercentForTarget ?? null,
-            needed: solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' }),
+            needed: rodForTarget({ build, prediction }),
             reachMm: extreme(of.basis.rodMm),
           },
     extraFlexibility: of.extraFlexibility,
@@ -130,7 +127,7 @@ export function neckNumbers(
     glueMm3: glueNeeded(build).totalMm3,
     steps: fretworkSteps(build).map(({ id, title }) => ({ id, title })),
     seatingOrder: build.seatingOrder,
-    waitDays: Math.max(build.restDays, glueHours / 24),
+    waitDays: waitDays(build),
     refretRisk: refretOf(build),
     chamferMm: build.chamferMm,
     glue: method === 'press' ? null : build.glueKind,

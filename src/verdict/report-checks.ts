@@ -1,9 +1,8 @@
 /** A check as JSON: its code and its numbers, in the units that it stores them in. Words are for the page. */
 import type { Check } from '../fretwork/checks/check-types.ts';
-import { rounded } from './report-bands.ts';
+import { filedExactly } from '../neck/quantities.ts';
 
-/** One digit more than is shown, so that a value and its limit can be told apart. */
-const digitsOf = ({ digits }: Check) => Math.max(4, digits + 1);
+const filed = (value: number | null) => (value === null ? null : filedExactly(value));
 
 export function reportCheck(check: Check) {
   const { code, variant, severity, parameter, quantity, limitKind, unit, frets, about } = check;
@@ -13,8 +12,8 @@ export function reportCheck(check: Check) {
     severity,
     parameter,
     quantity,
-    value: rounded(check.value, digitsOf(check)),
-    limit: rounded(check.limit, digitsOf(check)),
+    value: filed(check.value),
+    limit: filed(check.limit),
     limitKind,
     unit,
     frets: [...frets],

@@ -55,6 +55,7 @@ const METHOD = z.strictObject({
   strungReliefMm: relief('strungReliefMm'),
   settledReliefMm: relief('settledReliefMm'),
   rodSetReliefMm: relief('rodSetReliefMm'),
+  settlingMoveMm: quantity('settlingMoveMm'),
   rodSetPercent: told(z.number(), 'how the rod is set there: as the build says, else for the relief wanted'),
   rodTurnsAtLimit: told(z.number(), 'turns of the nut from where it is snug to the limit of the rod'),
   rodForTarget: told(
@@ -92,7 +93,9 @@ const METHOD = z.strictObject({
   meanWedgeForceN: told(z.strictObject({ value: z.number(), ...BAND }), about('meanWedgeForceN')),
   wedgeForceN: perFret('wedgeForceN'),
   wedgeForceStrungN: perFret('wedgeForceStrungN'),
+  meanSeatingForceN: quantity('meanSeatingForceN'),
   seatingForceN: perFret('seatingForceN'),
+  meanPullOutForceN: quantity('meanPullOutForceN'),
   pullOutForceN: perFret('pullOutForceN'),
   studBiteMm: perFret('studBiteMm'),
   slotOpeningMm: perFret('slotOpeningMm'),

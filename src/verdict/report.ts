@@ -4,13 +4,14 @@
  * and choices as codes. No internal vectors, no sentences. `report-shape.ts` says what holds of it.
  */
 import type { BitePosterior } from '../mechanics/bench-log/posterior.ts';
-import { solveRod } from '../mechanics/inversion/rod.ts';
 import type { Method, MethodPrediction, ReliefLine } from '../mechanics/prediction-types.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../mechanics/states.ts';
 import { flatAfterDays } from '../mechanics/uncertainty/time-course.ts';
 import type { MethodUncertainty, Uncertainty } from '../mechanics/uncertainty/types.ts';
+import { filedQuantity, filedValue, type QuantityKey } from '../neck/quantities.ts';
 import { checksOf, levellingState } from './checks.ts';
+import { meanOfFrets, rodForTarget, settlingMoveMm } from './job-figures.ts';
 import type { Reckoned } from './reckoned.ts';
 import { reportBand, reportHowBanded, rounded } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
@@ -18,39 +19,35 @@ import { reportCheck } from './report-checks.ts';
 export const REPORT_FORMAT = 'backbow prediction';
 export const REPORT_VERSION = 2;
 
-/** There is no minus zero. */
-const round = (value: number, digits: number): number => Number(value.toFixed(digits)) + 0;
-const mm = (value: number) => round(value, 4);
-const newtons = (values: ArrayLike<number>) => Array.from(values, (value) => round(value, 1));
-const meanOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+const perFret = (key: QuantityKey, values: readonly number[]) => values.map((value) => filedQuantity(key, value));
 
 /** The relief of greatest size under the straightedge, where it is, and its band. */
 function reportLine(line: ReliefLine, band: MethodUncertainty['fretted'] | undefined) {
   return {
-    value: mm(line.extremeMm),
-    ...(band ? reportBand(band, 4) : {}),
-    atXMm: round(line.extremeXMm, 1),
-    atFret7Mm: mm(line.atFret7Mm),
-    atFret8Mm: mm(line.atFret8Mm),
+    value: filedQuantity('reliefMm', line.extremeMm),
+    ...(band ? reportBand(band, 'mm') : {}),
+    atXMm: filedQuantity('atXMm', line.extremeXMm),
+    atFret7Mm: filedQuantity('atFret7Mm', line.atFret7Mm),
+    atFret8Mm: filedQuantity('atFret8Mm', line.atFret8Mm),
   };
 }
 
 /** The rod setting that brings the settled neck to the relief that the build wants, or how close it comes. */
-function reportRod({ prediction, build }: Reckoned, method: Method, of: MethodUncertainty | undefined) {
-  const answer = solveRod(prediction, method, { reliefMm: build.targetReliefMm, when: 'settled' });
+function reportRod(reckoned: Reckoned, method: Method, of: MethodUncertainty | undefined) {
+  const answer = rodForTarget(reckoned, method);
   const band = of?.rodPercentForTarget;
   return {
     status: answer.status,
     rodSettingPercent: {
-      value: round(answer.percent, 2),
-      ...(band ? { ...reportBand(band, 1), withinReachPercent: rounded(100 * band.chance, 1) } : {}),
+      value: filedQuantity('rodRangePercent', answer.percent),
+      ...(band ? { ...reportBand(band, '%'), withinReachPercent: rounded(100 * band.chance, '%') } : {}),
     },
-    turnsOfNut: round(answer.nut.turns, 3),
+    turnsOfNut: filedQuantity('turnsOfNut', answer.nut.turns),
     nutWay: answer.nut.way,
-    nutTorqueNm: round(answer.nut.torqueNm, 2),
-    quarterTurnReliefMm: mm(answer.quarterTurnMm),
-    rodSetReliefMm: mm(answer.reliefMm),
-    missMm: mm(answer.missMm),
+    nutTorqueNm: filedQuantity('nutTorqueNm', answer.nut.torqueNm),
+    quarterTurnReliefMm: filedQuantity('quarterTurnReliefMm', answer.quarterTurnMm),
+    rodSetReliefMm: filedQuantity('rodSetReliefMm', answer.reliefMm),
+    missMm: filedQuantity('missMm', answer.missMm),
   };
 }
 
@@ -58,14 +55,14 @@ function reportRod({ prediction, build }: Reckoned, method: Method, of: MethodUn
 function reportFlat({ prediction }: Reckoned, method: Method, of: MethodUncertainty | undefined) {
   const flat = of?.timeCourse.flat;
   return {
-    value: rounded(flatAfterDays(prediction, method), 2),
+    value: rounded(flatAfterDays(prediction, method), 'day'),
     ...(flat
       ? {
-          p05: rounded(flat.p05Days, 2),
-          p50: rounded(flat.p50Days, 2),
-          p95: rounded(flat.p95Days, 2),
-          fromStartPercent: rounded(100 * flat.shareFromStart, 1),
-          notInTenYearsPercent: rounded(100 * flat.shareNever, 1),
+          p05: rounded(flat.p05Days, 'day'),
+          p50: rounded(flat.p50Days, 'day'),
+          p95: rounded(flat.p95Days, 'day'),
+          fromStartPercent: rounded(100 * flat.shareFromStart, '%'),
+          notInTenYearsPercent: rounded(100 * flat.shareNever, '%'),
         }
       : {}),
   };
@@ -75,33 +72,38 @@ function reportFlat({ prediction }: Reckoned, method: Method, of: MethodUncertai
 function reportLevelling(reckoned: Reckoned, method: Method) {
   const { prediction } = reckoned;
   const { reliefMm } = lineAt(prediction, method, levellingMoment(levellingState(reckoned)));
-  return prediction.fretXMm.map((x) => mm(sampleLine(prediction.stationXMm, reliefMm, x)));
+  return prediction.fretXMm.map((x) =>
+    filedQuantity('levellingReliefMm', sampleLine(prediction.stationXMm, reliefMm, x)),
+  );
 }
 
 function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty | undefined) {
   const method: MethodPrediction = reckoned.prediction.methods[id];
   const bands = uncertainty?.methods[id];
   return {
-    kerfMm: mm(method.kerfMm),
+    kerfMm: filedQuantity('kerfMm', method.kerfMm),
     frettedReliefMm: reportLine(method.fretted, bands?.fretted),
     strungReliefMm: reportLine(method.strung, bands?.strung),
     settledReliefMm: reportLine(method.settled, bands?.settled),
     rodSetReliefMm: reportLine(method.rodSet, bands?.rodSet),
-    rodSetPercent: round(method.rodSetPercent, 2),
-    rodTurnsAtLimit: round(method.rodTurnsAtLimit, 3),
+    settlingMoveMm: filedQuantity('settlingMoveMm', settlingMoveMm(method)),
+    rodSetPercent: filedQuantity('rodSetPercent', method.rodSetPercent),
+    rodTurnsAtLimit: filedQuantity('rodTurnsAtLimit', method.rodTurnsAtLimit),
     rodForTarget: reportRod(reckoned, id, bands),
     flatAfterDays: reportFlat(reckoned, id, bands),
     meanWedgeForceN: {
-      value: round(meanOf(method.wedgeForceN), 1),
-      ...(bands ? reportBand(bands.wedgeForceN, 1) : {}),
+      value: filedQuantity('meanWedgeForceN', meanOfFrets(method.wedgeForceN)),
+      ...(bands ? reportBand(bands.wedgeForceN, 'N') : {}),
     },
-    wedgeForceN: newtons(method.wedgeForceN),
-    wedgeForceStrungN: newtons(method.wedgeForceStrungN),
-    seatingForceN: newtons(method.seatingForceN),
-    pullOutForceN: newtons(method.pullOutForceN),
-    studBiteMm: method.biteMm.map(mm),
-    slotOpeningMm: method.openingMm.map(mm),
-    extraFlexibilityPercent: round(100 * method.extraFlexibility, 2),
+    wedgeForceN: perFret('wedgeForceN', method.wedgeForceN),
+    wedgeForceStrungN: perFret('wedgeForceStrungN', method.wedgeForceStrungN),
+    meanSeatingForceN: filedQuantity('meanSeatingForceN', meanOfFrets(method.seatingForceN)),
+    seatingForceN: perFret('seatingForceN', method.seatingForceN),
+    meanPullOutForceN: filedQuantity('meanPullOutForceN', meanOfFrets(method.pullOutForceN)),
+    pullOutForceN: perFret('pullOutForceN', method.pullOutForceN),
+    studBiteMm: perFret('studBiteMm', method.biteMm),
+    slotOpeningMm: perFret('slotOpeningMm', method.openingMm),
+    extraFlexibilityPercent: filedQuantity('extraFlexibilityPercent', 100 * method.extraFlexibility),
     levellingReliefMm: reportLevelling(reckoned, id),
   };
 }
@@ -128,18 +130,18 @@ export function predictionReport(
     settleDays: build.settleDays,
     levelledIn: levellingState(reckoned),
     levelledInIsAssumed: build.levelledIn === 'none',
-    stringPullN: round(prediction.stringPullN, 1),
+    stringPullN: filedQuantity('stringPullN', prediction.stringPullN),
     strings: prediction.strings.map((string) => ({
-      stringTensionN: round(string.tensionN, 1),
-      stringStressMPa: round(string.stressMPa, 0),
-      stringStressPercent: round(100 * string.stressRatio, 1),
+      stringTensionN: filedQuantity('stringTensionN', string.tensionN),
+      stringStressMPa: filedQuantity('stringStressMPa', string.stressMPa),
+      stringStressPercent: filedQuantity('stringStressPercent', 100 * string.stressRatio),
     })),
     rod: {
       ...prediction.rod,
-      limitN: round(prediction.rod.limitN, 0),
-      torqueAtLimitNm: round(prediction.rod.torqueAtLimitNm, 2),
+      limitN: filedValue(prediction.rod.limitN, 'N'),
+      torqueAtLimitNm: filedQuantity('nutTorqueNm', prediction.rod.torqueAtLimitNm),
     },
-    fretXMm: prediction.fretXMm.map(mm),
+    fretXMm: perFret('fretXMm', prediction.fretXMm),
     ...(uncertainty ? { bands: reportHowBanded(uncertainty, log) } : {}),
     methods: {
       press: reportMethod('press', reckoned, uncertainty),

@@ -6,11 +6,12 @@ import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
 import type { Moment, Prediction, ReliefLine } from '../mechanics/prediction-types.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 import { lineAt } from '../mechanics/states.ts';
-import { solveRod, type RodAnswer } from '../mechanics/inversion/rod.ts';
+import type { RodAnswer } from '../mechanics/inversion/rod.ts';
 import { bandAt } from '../mechanics/uncertainty/band-at.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { ReadoutBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { checkNumbersOf, levellingState } from './checks.ts';
+import { rodForTarget } from './job-figures.ts';
 import type { Reckoned } from './reckoned.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
@@ -124,10 +125,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
       ...(uncertainty ? { bowBandMm: quarterBands.map((band) => [band!.p05, band!.p95] as const) } : {}),
     },
   });
-  const rod =
-    build.rodKind === 'none'
-      ? undefined
-      : solveRod(prediction, method, { reliefMm: build.targetReliefMm, when: 'settled' });
+  const rod = build.rodKind === 'none' ? undefined : rodForTarget(reckoned);
   const drivers = uncertainty?.methods[method].settled.drivers;
   return {
     build,

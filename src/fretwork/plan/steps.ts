@@ -5,7 +5,7 @@
  */
 import type { Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
-import { quantityOf, type QuantityKey } from '../../neck/quantities.ts';
+import { filedQuantity, isComputed, quantityOf, type QuantityKey } from '../../neck/quantities.ts';
 import { bendFor, gaugedRadiusMm } from '../bending.ts';
 import { cautionsFor, type CautionId } from '../checks/cautions.ts';
 import { fretEnds, type FretEnd } from '../ends.ts';
@@ -93,11 +93,16 @@ interface Job {
 
 const one = (key: QuantityKey, value: number): StepQuantity => ({ key, value });
 
+/** What is shown of a value in the unit that it is stored in: a number of the build keeps the digits it was given. */
+function shownDigits(key: QuantityKey, value: number): string {
+  const filed = filedQuantity(key, value);
+  return isComputed(key) ? filed.toFixed(quantityOf(key).digits) : String(filed);
+}
+
 /** One number when all agree to the digits shown, else the least and the greatest. */
 function spread(key: QuantityKey, values: readonly number[]): StepQuantity[] {
-  const { digits } = quantityOf(key);
   const [least, greatest] = [Math.min(...values), Math.max(...values)];
-  if (least.toFixed(digits) === greatest.toFixed(digits)) return [one(key, greatest)];
+  if (shownDigits(key, least) === shownDigits(key, greatest)) return [one(key, greatest)];
   return [
     { key, value: least, which: 'least' },
     { key, value: greatest, which: 'greatest' },

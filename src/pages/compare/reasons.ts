@@ -2,7 +2,8 @@
 import { stepTitle } from '../../speech/steps.ts';
 import { withinSentence } from '../../speech/language.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
+import { formatNumber } from '../../speech/quantity.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { LEAST_CHAMFER_MM } from '../../fretwork/checks/limits.ts';
 import { bowSize, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
@@ -27,13 +28,13 @@ export function percentText(share: number): string {
 
 /** "34 % more flexible", "2 % stiffer", or "as stiff as unsawn". */
 export function flexibleText(extraFlexibility: number): string {
-  const percent = percentText(Math.abs(extraFlexibility));
-  if (percent === percentText(0)) return CELL_WORDS.asUnsawn;
+  const text = (share: number) => textOf('extraFlexibilityPercent', 100 * share, 'metric');
+  const percent = text(Math.abs(extraFlexibility));
+  if (percent === text(0)) return CELL_WORDS.asUnsawn;
   return extraFlexibility > 0 ? CELL_WORDS.flexible(percent) : CELL_WORDS.stiffer(percent);
 }
 
-export const forceText = (newtons: number, system: UnitSystem) => formatQuantity(newtons, 'N', 0, system);
-const mmText = (mm: number, digits: number, system: UnitSystem) => formatQuantity(mm, 'mm', digits, system);
+const forceText = (newtons: number, system: UnitSystem) => textOf('wedgeForceN', newtons, system);
 
 /** "48 % less", "12 % more". */
 function moreOrLess(ratio: number): string {
@@ -46,12 +47,12 @@ const isWedged = ({ wedgeForceN }: NeckNumbers) => wedgeForceN >= NO_FORCE_N;
 function wedging(neck: NeckNumbers, first: NeckNumbers, system: UnitSystem): string[] {
   const [force, other] = [forceText(neck.wedgeForceN, system), forceText(first.wedgeForceN, system)];
   if (!isWedged(neck) && !isWedged(first)) return [];
-  if (!isWedged(neck)) return [SAY.noWedge(mmText(neck.kerfMm, 2, system)), SAY.whereOther(other)];
+  if (!isWedged(neck)) return [SAY.noWedge(textOf('kerfMm', neck.kerfMm, system)), SAY.whereOther(other)];
   if (!isWedged(first)) return [SAY.wedgeOnlyHere(force)];
   const parts: string[] = [];
   if (differs(neck.wedgeForceN, first.wedgeForceN)) {
     parts.push(SAY.wedge(force, other, moreOrLess(neck.wedgeForceN / first.wedgeForceN)));
-    const bite = (mm: number) => formatQuantity(mm * 1000, 'µm', 0, system);
+    const bite = (mm: number) => textOf('studBiteMm', mm, system);
     if (differs(neck.biteMm, first.biteMm)) parts.push(SAY.bite(bite(neck.biteMm), bite(first.biteMm)));
   }
   const give = ({ wedgesMm, wedgeForceN, fretCount }: NeckNumbers) => wedgesMm / wedgeForceN / fretCount;
@@ -116,16 +117,16 @@ export const settled: Reason = (neck, first, system) => {
 export const rod: Reason = (neck, _first, system) => {
   const away = bowSize(neck.settled.mm - neck.targetMm, system);
   return neck.rod
-    ? [SAY.mustMove(away, bowText(neck.targetMm, system), bowSize(neck.rod.reachMm, system))]
+    ? [SAY.mustMove(away, textOf('targetReliefMm', neck.targetMm, system), bowSize(neck.rod.reachMm, system))]
     : [SAY.noRod];
 };
 
 export const flexibility: Reason = (neck, _first, system) => [
   SAY.flexible(SLOT_WORDS[neck.method], flexibleText(neck.extraFlexibility)),
   SAY.slotSize(
-    mmText(neck.slotDepthMm, 1, system),
-    mmText(neck.boardThicknessMm, 1, system),
-    mmText(neck.kerfMm, 2, system),
+    textOf('slotDepthMm', neck.slotDepthMm, system),
+    textOf('boardThicknessMm', neck.boardThicknessMm, system),
+    textOf('kerfMm', neck.kerfMm, system),
   ),
 ];
 
@@ -145,7 +146,7 @@ export const seating: Reason = (neck, first, system) => {
 export const glue: Reason = (neck, _first, system) =>
   neck.method === 'press'
     ? [SAY.pressedDry]
-    : [SAY.slotFilled(mmText(neck.kerfMm, 2, system), percentText(neck.glueReachPercent / 100))];
+    : [SAY.slotFilled(textOf('kerfMm', neck.kerfMm, system), percentText(neck.glueReachPercent / 100))];
 
 /** Titles of the steps that one has and the other has not. */
 function titlesBeyond(one: NeckNumbers, other: NeckNumbers): string {
@@ -167,7 +168,7 @@ export const steps: Reason = (neck, first) => {
 };
 
 export const refret: Reason = (neck, _first, system) => {
-  const chamfer = mmText(neck.chamferMm, 2, system);
+  const chamfer = textOf('chamferMm', neck.chamferMm, system);
   return [
     neck.glue === null
       ? SAY.noGlue

@@ -1,7 +1,8 @@
 /** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
 import { rodPercentText, settingText } from '../../speech/rod.ts';
-import { toDisplay, type UnitSystem } from '../../neck/units.ts';
-import { formatNumber, formatRange, unitLabel } from '../../speech/quantity.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { formatRange } from '../../speech/quantity.ts';
+import { numberOf, textOf } from '../../speech/quantity-text.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
 import type { Bow, NeckNumbers } from '../../verdict/compared-numbers.ts';
@@ -50,7 +51,7 @@ function bowCell({ mm, band }: Bow, system: UnitSystem): Cell {
   return { value: bowText(mm, system), band: band ? bowBandText(band.p05, band.p95, system) : undefined };
 }
 
-function rodCell({ rod }: NeckNumbers): Cell {
+function rodCell({ rod }: NeckNumbers, system: UnitSystem): Cell {
   if (!rod) return { value: CELL_WORDS.noRod, band: null };
   const { setting, needed } = rod;
   const isOut = needed.status !== 'reached' && needed.status !== 'between-shapes';
@@ -58,20 +59,18 @@ function rodCell({ rod }: NeckNumbers): Cell {
   if (!setting) return { value, band: isOut ? null : undefined };
   return {
     value,
-    band: isOut ? null : formatRange(formatNumber(setting.p05, 0), rodPercentText(setting.p95), ''),
+    band: isOut ? null : formatRange(numberOf('rodRangePercent', setting.p05, system), rodPercentText(setting.p95), ''),
     note: CELL_WORDS.chance(rodPercentText(100 * setting.chance)),
   };
 }
 
-function forceCell(newtons: number, system: UnitSystem): Cell {
-  return { value: reasons.forceText(newtons, system), band: null, note: CELL_WORDS.perFret };
+function forceCell(key: 'meanPullOutForceN' | 'meanSeatingForceN', newtons: number, system: UnitSystem): Cell {
+  return { value: textOf(key, newtons, system), band: null, note: CELL_WORDS.perFret };
 }
 
-function glueText(volumeMm3: number, system: UnitSystem): string {
-  if (volumeMm3 === 0) return CELL_WORDS.dry;
-  // A thousandth of a cubic inch is about a drop.
-  const digits = system === 'inch' ? 3 : 0;
-  return `${formatNumber(toDisplay(volumeMm3, 'mm³', system), digits)}\u00a0${unitLabel('mm³', system)}`;
+/** A glue fit without room for glue is not the same as none. */
+function glueText({ glue, glueMm3 }: NeckNumbers, system: UnitSystem): string {
+  return glue === null ? CELL_WORDS.dry : textOf('glueTotalMm3', glueMm3, system);
 }
 
 function settledLabel(necks: readonly NeckNumbers[]): string {
@@ -115,20 +114,20 @@ function makers(necks: readonly NeckNumbers[], moment: string): readonly RowMake
     {
       id: 'pullOut',
       label: ROW_WORDS.pullOut,
-      cell: ({ pullOutN }, system) => forceCell(pullOutN, system),
+      cell: ({ pullOutN }, system) => forceCell('meanPullOutForceN', pullOutN, system),
       why: reasons.pullOut,
       isOwn: true,
     },
     {
       id: 'seating',
       label: ROW_WORDS.seating,
-      cell: ({ seatingN }, system) => forceCell(seatingN, system),
+      cell: ({ seatingN }, system) => forceCell('meanSeatingForceN', seatingN, system),
       why: reasons.seating,
     },
     {
       id: 'glue',
       label: ROW_WORDS.glue,
-      cell: ({ glueMm3 }, system) => ({ value: glueText(glueMm3, system), band: null }),
+      cell: (neck, system) => ({ value: glueText(neck, system), band: null }),
       why: reasons.glue,
       isOwn: true,
     },

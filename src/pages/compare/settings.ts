@@ -3,7 +3,7 @@ import type { Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
 import { PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { displayScale, quantityText } from '../../speech/scale.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { valueRows } from '../papers/value-text.ts';
 import { CONTROL_WORDS } from '../../speech/en/workshop/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
@@ -43,10 +43,10 @@ function differs(builds: readonly Build[], id: SettingId): boolean {
   return builds.some((build) => !isSame(build[id], builds[0]![id]));
 }
 
-function textOf(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {
+function settingText(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {
   const value = build[parameter.id];
   if (value === null) return CONTROL_WORDS.notMeasured;
-  if (parameter.kind === 'number') return quantityText(value as number, displayScale(parameter, system), system);
+  if (parameter.kind === 'number') return textOf(parameter.id, value as number, system);
   if (parameter.kind === 'flag') return value === true ? CONTROL_WORDS.yes : CONTROL_WORDS.no;
   return optionName(parameter.id, String(value));
 }
@@ -68,7 +68,7 @@ export function differingSettings(builds: readonly Build[], system: UnitSystem):
         (parameter): DifferingSetting => ({
           id: parameter.id,
           label: parameterName(parameter.id),
-          texts: builds.map((build) => textOf(build, parameter, system)),
+          texts: builds.map((build) => settingText(build, parameter, system)),
         }),
       ),
       ...lists

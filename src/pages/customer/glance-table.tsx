@@ -1,25 +1,8 @@
 /** The choices side by side, in a few words each. */
 import type { UnitSystem } from '../../neck/units.ts';
-import { bowKind } from '../../speech/bow.ts';
 import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
-import { daysText, sizeText } from './sentences.ts';
+import { glanceRows } from './glance-rows.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
-
-type Row = readonly [label: string, say: (facts: ChoiceFacts) => string];
-
-function rowsOf(system: UnitSystem): readonly Row[] {
-  const { glance } = CUSTOMER_WORDS;
-  return [
-    [
-      glance.bend,
-      ({ frettedMm }) => (bowKind(frettedMm, system) === 'flat' ? CUSTOMER_WORDS.none : sizeText(frettedMm, system)),
-    ],
-    [glance.moves, ({ movesMm }) => sizeText(movesMm, system)],
-    [glance.rod, ({ rodTask }) => CUSTOMER_WORDS.rodShort[rodTask]],
-    [glance.wait, ({ waitDays }) => daysText(waitDays)],
-    [glance.refret, ({ refret }) => CUSTOMER_WORDS.refretShort[refret]],
-  ];
-}
 
 interface GlanceTableProps {
   readonly labels: readonly string[];
@@ -46,7 +29,7 @@ export function GlanceTable({ labels, facts, system }: GlanceTableProps) {
           </tr>
         </thead>
         <tbody>
-          {rowsOf(system).map(([label, say]) => (
+          {glanceRows(system).map(({ label, say }) => (
             <tr key={label}>
               <th scope="row">{label}</th>
               {facts.map((choice, index) => (

@@ -1,6 +1,7 @@
 /** Plain sentences about a choice, made from its facts and from nothing else. */
 import type { UnitSystem } from '../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
+import { formatNumber } from '../../speech/quantity.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { bowKind, bowSize } from '../../speech/bow.ts';
 import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
@@ -79,7 +80,7 @@ export function wearSentence(wearRatio: number): string {
 }
 
 export function sizeText(mm: number, system: UnitSystem): string {
-  return formatQuantity(Math.abs(mm), 'mm', 2, system);
+  return textOf('settlingMoveMm', Math.abs(mm), system);
 }
 
 export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceSentences {

@@ -2,7 +2,7 @@
 import { useId, useState, type FormEvent } from 'react';
 import { MOST_NAME } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { formatQuantity } from '../../speech/quantity.ts';
+import { shortTextOf } from '../../speech/quantity-text.ts';
 import { buildOf } from '../../state/library/entry.ts';
 import type { LibraryEntry } from '../../state/library/types.ts';
 import { formatWhen } from '../../state/library/when.ts';
@@ -31,7 +31,7 @@ function summaryOf(entry: LibraryEntry, system: UnitSystem): { text: string; pro
   const read = buildOf(entry);
   if (!read.ok) return { text: '', problems: problemTexts(read.problems, system) };
   const { scaleLengthMm, fretCount, method } = read.build;
-  const scale = formatQuantity(scaleLengthMm, 'mm', 0, system);
+  const scale = shortTextOf('scaleLengthMm', scaleLengthMm, system);
   return { text: LIBRARY_WORDS.summary(scale, fretCount, METHOD_WORDS[method].label), problems: [] };
 }
 

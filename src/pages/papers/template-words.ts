@@ -1,7 +1,7 @@
 /** The words on the cutting template. */
 import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { formatQuantity } from '../../speech/quantity.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { TemplateWords } from '../../fretwork/plan/template.ts';
 import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
@@ -16,6 +16,6 @@ export function templateWords(build: Build, system: UnitSystem, date: string): T
     advice: TEMPLATE_WORDS.advice,
     join: TEMPLATE_WORDS.joinHere,
     nut: TEMPLATE_WORDS.nut,
-    position: (xMm) => formatQuantity(xMm, 'mm', 2, system),
+    position: (xMm) => textOf('fretXMm', xMm, system),
   };
 }

@@ -5,7 +5,8 @@ import { isRelevant, PARAMETERS, type ParameterId } from '../../neck/parameters.
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { OWN_WOOD_ID } from '../../neck/woods.ts';
-import { displayScale, quantityText } from '../../speech/scale.ts';
+import { textOf } from '../../speech/quantity-text.ts';
+import type { QuantityKey } from '../../neck/quantities.ts';
 import { CONTROL_WORDS } from '../../speech/en/workshop/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 import { CONSTRUCTION_WORDS } from '../../speech/en/neck/necks.ts';
@@ -18,7 +19,7 @@ export interface ValueRow {
 
 function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] {
   const words = PLAN_WORDS.values;
-  const mm = (value: number, digits = 2) => formatQuantity(value, 'mm', digits, system);
+  const text = (key: QuantityKey, value: number) => textOf(key, value, system);
   const row = (label: string, texts: readonly string[]): ValueRow[] =>
     texts.length === 0 ? [] : [{ label, text: texts.join('; ') }];
   switch (group) {
@@ -36,28 +37,30 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
           words.region(
             region.fromFret,
             region.toFret,
-            mm(region.kerfMm, 3),
-            mm(region.tangWidthMm, 3),
-            mm(region.studWidthMm, 3),
+            text('kerfMm', region.kerfMm),
+            text('tangWidthMm', region.tangWidthMm),
+            text('studWidthMm', region.studWidthMm),
           ),
         ),
       );
     case 'edges':
       return row(
         words.binding,
-        bindingInUse(build).map(({ thicknessMm, colour }) => words.bindingLine(mm(thicknessMm), colour)),
+        bindingInUse(build).map(({ thicknessMm, colour }) =>
+          words.bindingLine(text('bindingThicknessMm', thicknessMm), colour),
+        ),
       );
     case 'strings':
       return row(
         words.strings,
         build.strings.map(({ pitch, diameterMm, construction }) =>
-          words.string(pitchName(pitch), mm(diameterMm, 3), CONSTRUCTION_WORDS[construction]),
+          words.string(pitchName(pitch), text('stringDiameterMm', diameterMm), CONSTRUCTION_WORDS[construction]),
         ),
       );
     case 'existing':
       return row(
         words.starting,
-        build.startingReliefMm.map((relief) => mm(relief)),
+        build.startingReliefMm.map((relief) => text('startingBowMm', relief)),
       );
     default:
       return [];
@@ -87,7 +90,7 @@ export function valueRows(build: Build, system: UnitSystem): { id: GroupId; labe
           value === null
             ? CONTROL_WORDS.notMeasured
             : parameter.kind === 'number'
-              ? quantityText(value as number, displayScale(parameter, system), system)
+              ? textOf(parameter.id, value as number, system)
               : parameter.kind === 'flag'
                 ? value === true
                   ? CONTROL_WORDS.yes

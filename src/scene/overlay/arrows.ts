@@ -7,6 +7,7 @@
 import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { channelFloorMm } from '../../geometry/rod.ts';
 import { stringHeightMm } from '../../geometry/strings.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
@@ -78,7 +79,7 @@ export function drawForces(ink: Ink, projector: Projector, shown: ForcesShown): 
     }
     if (index + 1 === fret) {
       const at = projector.straight(x, x, build.crownHeightMm + WEDGE_UP_MM + 5, 0);
-      const text = SCENE_WORDS.section.wedge(formatQuantity(force, 'N', 0, units));
+      const text = SCENE_WORDS.section.wedge(textOf('wedgeForceN', force, units));
       if (at) write(ink, text, at, { size: 13, align: 'center', colour: ink.palette.ink });
     }
   });
@@ -88,7 +89,7 @@ export function drawForces(ink: Ink, projector: Projector, shown: ForcesShown): 
     const from = projector.straight(0, 4, y + 6, 0);
     const to = projector.straight(0, 4 + PULL_MM, y + 6, 0);
     arrow(ink, from, to, 2.6);
-    const text = SCENE_WORDS.stringPull(formatQuantity(prediction.stringPullN, 'N', 0, units));
+    const text = SCENE_WORDS.stringPull(textOf('stringPullN', prediction.stringPullN, units));
     if (from) write(ink, text, [from[0], from[1] - 10], { size: 13, weight: 600 });
   }
 

@@ -1,7 +1,8 @@
 /** What a fret tells when it is pointed at. All numbers are the library's. */
 import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { formatQuantity } from '../../speech/quantity.ts';
+import type { QuantityKey } from '../../neck/quantities.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
@@ -22,17 +23,17 @@ export function fretFacts(
   units: UnitSystem,
 ): (readonly [label: string, value: string])[] {
   const words = SCENE_WORDS.card;
-  const mm = (value: number, digits = 2): string => formatQuantity(value, 'mm', digits, units);
+  const text = (key: QuantityKey, value: number): string => textOf(key, value, units);
   const end = fretEnd(build, fret);
   const length = 2 * arcMm(end.radiusMm, end.crownFootHalfMm);
   const facts: (readonly [string, string])[] = [
-    [words.position, mm(end.xMm)],
-    [words.boardWidth, mm(2 * end.boardHalfMm)],
-    [words.length, mm(length, 1)],
+    [words.position, text('fretXMm', end.xMm)],
+    [words.boardWidth, text('boardWidthMm', 2 * end.boardHalfMm)],
+    [words.length, text('filedLengthMm', length)],
   ];
   const force = prediction?.methods[method].wedgeForceN[fret - 1];
-  if (force !== undefined) facts.push([words.wedge, formatQuantity(force, 'N', 0, units)]);
-  facts.push([words.nip, end.slotOpen ? words.noNip : mm(end.nipMm)]);
+  if (force !== undefined) facts.push([words.wedge, text('wedgeForceN', force)]);
+  facts.push([words.nip, end.slotOpen ? words.noNip : text('nipMm', end.nipMm)]);
   return facts;
 }
 

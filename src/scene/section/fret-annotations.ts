@@ -2,7 +2,9 @@
 import type { Build } from '../../neck/build.ts';
 import { heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
 import type { UnitSystem } from '../../neck/units.ts';
+import type { QuantityKey } from '../../neck/quantities.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
+import { textOf } from '../../speech/quantity-text.ts';
 import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { slots } from '../../fretwork/slots.ts';
@@ -28,9 +30,10 @@ const callout = (margin: Callout['margin'], at: Point3, text: string): Callout =
 });
 
 /** The channel of the rod, where there is one at x, and the wood that is left under it. */
-function channelCallout(build: Build, xMm: number, mm: (value: number) => string): Callout[] {
+function channelCallout(build: Build, xMm: number, units: UnitSystem): Callout[] {
   const run = rodRunMm(build);
   if (!run || xMm < run[0] || xMm > run[1] || build.channelWidthMm === 0 || build.channelDepthMm === 0) return [];
+  const mm = (value: number): string => formatQuantity(value, 'mm', 2, units);
   const floor = channelFloorMm(build, xMm);
   const back = totalThicknessMm(build, xMm) + heelDepthMm(build, xMm);
   const width = channelWidthMm(build, xMm);
@@ -42,7 +45,7 @@ function channelCallout(build: Build, xMm: number, mm: (value: number) => string
 /** The whole width. Looking towards the nut, the lowest string's side (z > 0) is on the left. */
 export function fretAnnotations(build: Build, fret: number, units: UnitSystem, lifted: boolean): Annotations {
   const words = SCENE_WORDS.section;
-  const mm = (value: number, digits = 2): string => formatQuantity(value, 'mm', digits, units);
+  const text = (key: QuantityKey, value: number): string => textOf(key, value, units);
   const end = fretEnd(build, fret);
   const slot = slots(build)[fret - 1];
   const { xMm } = end;
@@ -54,15 +57,15 @@ export function fretAnnotations(build: Build, fret: number, units: UnitSystem, l
       [xMm, -build.boardThicknessMm, -end.boardHalfMm],
       [xMm, -build.boardThicknessMm, end.boardHalfMm],
       -3.2,
-      words.boardWidth(mm(slot.boardWidthMm)),
+      words.boardWidth(text('boardWidthMm', slot.boardWidthMm)),
     ),
-    distance([xMm, 0, 0], [xMm, floor(0), 0], 0, words.slotDepth(mm(slot.depthMm)), 6),
+    distance([xMm, 0, 0], [xMm, floor(0), 0], 0, words.slotDepth(text('slotDepthMm', slot.depthMm)), 6),
     {
       ...distance(
         [xMm, top(end.slotHalfMm), -end.slotHalfMm],
         [xMm, floor(end.slotHalfMm), -end.slotHalfMm],
         0,
-        words.depthAtEnd(mm(slot.depthAtEndMm)),
+        words.depthAtEnd(text('slotDepthAtEndMm', slot.depthAtEndMm)),
         -Math.max(3, end.boardHalfMm - end.slotHalfMm + 2),
       ),
       minor: true,
@@ -70,22 +73,22 @@ export function fretAnnotations(build: Build, fret: number, units: UnitSystem, l
     callout(
       'right',
       [xMm, top(end.slotHalfMm * 0.5), -end.slotHalfMm * 0.5],
-      end.radiusMm === Infinity ? words.flatBoard : words.radius(mm(end.radiusMm, 0)),
+      end.radiusMm === Infinity ? words.flatBoard : words.radius(text('boardRadiusMm', end.radiusMm)),
     ),
   ];
-  items.push(...channelCallout(build, xMm, mm));
+  items.push(...channelCallout(build, xMm, units));
   if (!lifted) {
     items.push(
       distance(
         [xMm, top(end.crownFootHalfMm), -end.crownFootHalfMm],
         [xMm, top(end.crownFootHalfMm), end.crownFootHalfMm],
         build.crownHeightMm + 3.4,
-        words.crownLength(mm(2 * arcMm(end.radiusMm, end.crownFootHalfMm))),
+        words.crownLength(text('filedLengthMm', 2 * arcMm(end.radiusMm, end.crownFootHalfMm))),
       ),
       callout(
         'left',
         [xMm, floor(end.tangHalfMm * 0.6) / 2, end.tangHalfMm * 0.6],
-        words.tangLength(mm(2 * arcMm(end.radiusMm, end.tangHalfMm))),
+        words.tangLength(text('tangLengthMm', 2 * arcMm(end.radiusMm, end.tangHalfMm))),
       ),
     );
   }
@@ -95,7 +98,7 @@ export function fretAnnotations(build: Build, fret: number, units: UnitSystem, l
 /** Close to the end: saw, nip, shelf, lines of binding, bevel. */
 export function endAnnotations(build: Build, fret: number, units: UnitSystem, lifted: boolean): Annotations {
   const words = SCENE_WORDS.section;
-  const mm = (value: number, digits = 2): string => formatQuantity(value, 'mm', digits, units);
+  const text = (key: QuantityKey, value: number): string => textOf(key, value, units);
   const end = fretEnd(build, fret);
   const { xMm } = end;
   const surface = createSurface(build);
@@ -107,7 +110,9 @@ export function endAnnotations(build: Build, fret: number, units: UnitSystem, li
   end.lines.forEach((line, index) => {
     const z = (line.innerMm + line.outerMm) / 2;
     const y = line.sawn ? (floor - build.boardThicknessMm) / 2 : top(z) - 0.3;
-    items.push(callout('left', [xMm, y, z], words.line(index + 1, mm(line.thicknessMm), line.sawn)));
+    items.push(
+      callout('left', [xMm, y, z], words.line(index + 1, text('bindingThicknessMm', line.thicknessMm), line.sawn)),
+    );
   });
   if (!lifted) {
     const crownEnd = arcPoint(end.radiusMm, arcMm(end.radiusMm, end.crownFootHalfMm), 0);
@@ -117,7 +122,7 @@ export function endAnnotations(build: Build, fret: number, units: UnitSystem, li
           [xMm, top(end.slotHalfMm), end.slotHalfMm],
           [xMm, crownEnd.y, crownEnd.z],
           build.crownHeightMm + 0.8,
-          words.shelf(mm(end.shelfMm)),
+          words.shelf(text('shelfMm', end.shelfMm)),
         ),
       );
     }
@@ -128,9 +133,9 @@ export function endAnnotations(build: Build, fret: number, units: UnitSystem, li
           [xMm, tangDown.y, end.tangHalfMm],
           [xMm, tangDown.y, end.slotHalfMm],
           -build.tangDepthMm * 0.75,
-          words.nipClearance(mm(build.nipClearanceMm)),
+          words.nipClearance(text('nipClearanceMm', build.nipClearanceMm)),
         ),
-        callout('right', [xMm, tangDown.y, end.tangHalfMm - 0.6], words.nip(mm(end.nipMm))),
+        callout('right', [xMm, tangDown.y, end.tangHalfMm - 0.6], words.nip(text('nipMm', end.nipMm))),
       );
     } else {
       items.push(callout('right', [xMm, -build.tangDepthMm * 0.5 + edgeTop, end.tangHalfMm - 0.8], words.tangFlush));
@@ -141,15 +146,21 @@ export function endAnnotations(build: Build, fret: number, units: UnitSystem, li
       build.crownHeightMm / 2,
     );
     items.push(
-      callout('left', [xMm, bevelled.y, bevelled.z], words.bevel(formatQuantity(build.endBevelDegrees, '°', 0, units))),
+      callout('left', [xMm, bevelled.y, bevelled.z], words.bevel(text('endBevelDegrees', build.endBevelDegrees))),
     );
     if (build.endInsetMm > 0.005) {
       items.push(
-        callout('left', [xMm, edgeTop, (end.crownFootHalfMm + end.boardHalfMm) / 2], words.inset(mm(build.endInsetMm))),
+        callout(
+          'left',
+          [xMm, edgeTop, (end.crownFootHalfMm + end.boardHalfMm) / 2],
+          words.inset(text('endInsetMm', build.endInsetMm)),
+        ),
       );
     }
   } else {
-    items.push(callout('right', [xMm, edgeTop, end.boardHalfMm], words.overhang(mm(end.overhangMm))));
+    items.push(
+      callout('right', [xMm, edgeTop, end.boardHalfMm], words.overhang(formatQuantity(end.overhangMm, 'mm', 2, units))),
+    );
   }
   return { anchorMm: xMm, items };
 }

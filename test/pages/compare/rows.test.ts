@@ -149,7 +149,7 @@ describe('reasons', () => {
   test('no wedge without bite, and the force of the other', () => {
     const force = numbersOf(press).wedgeForceN.toFixed(0);
     expect(whyOf(ways, 'fretted', 1)).toBe(
-      `Nothing wedges: the studs slide into slots of ${numbersOf(glue).kerfMm.toFixed(2)}\u00a0mm; where the first wedges each with ${force}\u00a0N.`,
+      `Nothing wedges: the studs slide into slots of ${numbersOf(glue).kerfMm.toFixed(3)}\u00a0mm; where the first wedges each with ${force}\u00a0N.`,
     );
     expect(whyOf([glue, press], 'fretted', 1)).toBe(`Each fret wedges its slot with ${force}\u00a0N.`);
   });

@@ -50,7 +50,7 @@ test('values that differ by less than what is printed count as alike', () => {
   const rows = TABLE.rows.map(([fret, x, , ends, glue, measured], index) => [
     fret,
     x,
-    0.58 + 1e-6 * index,
+    0.58 + 1e-7 * index,
     ends,
     glue,
     measured,

@@ -1,7 +1,8 @@
 /** One combination of tangs: what it reaches, what it does to the slots, and taking it over. */
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
+import { numberOf, textOf } from '../../../speech/quantity-text.ts';
 import { checkFretwork } from '../../../fretwork/checks/checks.ts';
 import type { CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { StretchForces, TangPlanSummary } from '../../../mechanics/seating/refret-answers.ts';
@@ -41,9 +42,9 @@ const NEAR_CRUSHING = 0.75;
 const fretsText = ({ fromFret, toFret }: StretchForces) => REFRET_WORDS.fretRange(fromFret, toFret);
 
 function forceText({ leastForceN, mostForceN }: StretchForces, system: UnitSystem): string {
-  const most = formatQuantity(mostForceN, 'N', 0, system);
-  const least = formatQuantity(leastForceN, 'N', 0, system);
-  return REFRET_WORDS.forceRange(least === most ? most : least.split('\u00a0')[0]!, most);
+  const most = textOf('seatingForceN', mostForceN, system);
+  const least = textOf('seatingForceN', leastForceN, system);
+  return REFRET_WORDS.forceRange(least === most ? most : numberOf('seatingForceN', leastForceN, system), most);
 }
 
 /** Warnings about walls and board: of the walls from the prediction, of the rest from the checks of the fretwork. */
@@ -63,14 +64,13 @@ function warningsOf({ build, plan, system }: Pick<PlanCardProps, 'build' | 'plan
 
 export function PlanCard(props: PlanCardProps) {
   const { index, build, plan, targetMm, system, isStale, use } = props;
-  const size = (valueMm: number) => formatQuantity(valueMm, 'mm', 3, system);
   const isInUse = JSON.stringify(build.regions) === JSON.stringify(plan.regions);
   return (
     <li className="answer" data-plan={index}>
       <h4>{REFRET_WORDS.plan(index)}</h4>
       <p>
         {REFRET_WORDS.reaches(bowText(plan.reliefMm, system), missText(plan.reliefMm - targetMm, system))}{' '}
-        {REFRET_WORDS.fromLine(formatQuantity(plan.missMm, 'mm', 2, system))}{' '}
+        {REFRET_WORDS.fromLine(textOf('missMm', plan.missMm, system))}{' '}
         <span className="quiet">{WANTED_WORDS.band(bandText(plan.bandMm, system))}</span>
       </p>
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it */}
@@ -89,7 +89,8 @@ export function PlanCard(props: PlanCardProps) {
               <tr key={stretch.fromFret}>
                 <th scope="row">{fretsText(stretch)}</th>
                 <td>
-                  {size(stretch.tang.tangWidthMm).split('\u00a0')[0]} / {size(stretch.tang.studWidthMm)}
+                  {numberOf('tangWidthMm', stretch.tang.tangWidthMm, system)} /{' '}
+                  {textOf('studWidthMm', stretch.tang.studWidthMm, system)}
                 </td>
                 <td>{forceText(stretch, system)}</td>
                 <td>

@@ -1,7 +1,7 @@
 /** The kerf that gives the relief wanted, for both ways of pressing. */
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatQuantity } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { sawableKerfMm, type WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { KerfAnswer } from '../../../mechanics/inversion/kerf.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
@@ -17,9 +17,6 @@ interface KerfAnswersProps {
   readonly isStale: boolean;
   readonly use: (change: Partial<Build>, label: string) => void;
 }
-
-/** Kerfs deserve a thousandth of a millimetre, because a few hundredths decide. */
-const kerfText = (kerfMm: number, system: UnitSystem) => formatQuantity(kerfMm, 'mm', 3, system);
 
 /** What came of it in words, and whether they leave open how close that is. */
 export function kerfStatusText(
@@ -52,7 +49,7 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
   const { build, answer, system, isStale, use } = props;
   const of = answer.kerf![method];
   const kerfMm = sawableKerfMm(of.kerfMm);
-  const kerf = kerfText(kerfMm, system);
+  const kerf = textOf('kerfMm', kerfMm, system);
   const { label } = METHOD_WORDS[method];
   const { text, isOpen } = kerfStatusText(of, answer.goal.reliefMm, kerf, system);
   const isInUse = build.method === method && build.kerfMm === kerfMm;
@@ -64,7 +61,7 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
         <span className="quiet">{WANTED_WORDS.band(bandText(of.bandMm, system))}</span>
       </p>
       {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
-        <p>{WANTED_WORDS.bodyWedges(kerfText(of.bodyInterferenceMm, system))}</p>
+        <p>{WANTED_WORDS.bodyWedges(textOf('studBiteMm', of.bodyInterferenceMm, system))}</p>
       )}
       {of.status !== 'no-effect' && !isInUse && (
         <UseButton
@@ -91,9 +88,9 @@ export function KerfAnswers(props: KerfAnswersProps) {
       ) : (
         <p>
           {WANTED_WORDS.kerfNone(
-            kerfText(build.tangWidthMm, system),
-            kerfText(leastMm, system),
-            kerfText(mostMm, system),
+            textOf('tangWidthMm', build.tangWidthMm, system),
+            textOf('kerfMm', leastMm, system),
+            textOf('kerfMm', mostMm, system),
           )}
         </p>
       )}

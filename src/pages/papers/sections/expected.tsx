@@ -1,6 +1,6 @@
 /** What the neck should do in each state, with room for what it did. */
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatQuantity } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
 import { narrowingBite } from '../../../mechanics/bench-log/standing.ts';
@@ -97,7 +97,7 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
     <Section id="expected" title={PLAN_WORDS.expected.title} whole>
       <p>
         {PLAN_WORDS.expected.method(METHOD_WORDS[build.method].label)}{' '}
-        {PLAN_WORDS.expected.targetLine(formatQuantity(build.targetReliefMm, 'mm', 2, system))}{' '}
+        {PLAN_WORDS.expected.targetLine(textOf('targetReliefMm', build.targetReliefMm, system))}{' '}
         {PLAN_WORDS.expected.note(fromFret, toFret)}
       </p>
       <SheetTable caption={PLAN_WORDS.expected.caption} columns={columns} rows={rows} className="table-expected" />

@@ -1,6 +1,7 @@
 /** The bow to expect while the frets go in, and what to do when it runs ahead. */
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { quarterTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
@@ -32,7 +33,7 @@ function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; reado
           bowText(measuredMm, system),
           formatNumber(ratio, 2),
           bowText(result.expectedFullMm, system),
-          result.kerfMm === undefined ? '' : formatQuantity(result.kerfMm, 'mm', 2, system),
+          result.kerfMm === undefined ? '' : textOf('kerfMm', result.kerfMm, system),
           RUN_AHEAD_TEXTS[result.advice].label,
         ])}
       />

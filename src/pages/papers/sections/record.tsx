@@ -2,7 +2,8 @@
 import { bindingInUse, type Build } from '../../../neck/build.ts';
 import { glueById } from '../../../neck/glues.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatQuantity } from '../../../speech/quantity.ts';
+import type { GivenKey, QuantityKey } from '../../../neck/quantities.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
 import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
@@ -10,8 +11,9 @@ import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
 import { choiceName, glueWords, metalName, woodName } from '../../../speech/names.ts';
 
-function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
-  const mm = (value: number, digits = 2) => formatQuantity(value, 'mm', digits, system);
+export function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
+  const text = (key: QuantityKey, value: number) => textOf(key, value, system);
+  const of = (key: GivenKey) => text(key, build[key] as number);
   const kerf = plan.slots[0]!.kerfMm;
   const alike = plan.slots.every((slot) => slot.kerfMm === kerf);
   const glue = build.method === 'press' ? undefined : glueById(build.glueKind);
@@ -20,16 +22,16 @@ function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [stri
     [PLAN_WORDS.record.woods, [...new Set(build.laminates.map(({ wood }) => woodName(wood)))].join(', ')],
     [PLAN_WORDS.record.board, groupSummary('board', build, system)],
     [PLAN_WORDS.record.wire, metalName(build.wireMetal)],
-    [PLAN_WORDS.record.crown, PLAN_WORDS.record.crownOf(mm(build.crownWidthMm), mm(build.crownHeightMm))],
+    [PLAN_WORDS.record.crown, PLAN_WORDS.record.crownOf(of('crownWidthMm'), of('crownHeightMm'))],
+    [PLAN_WORDS.record.tang, PLAN_WORDS.record.tangOf(of('tangWidthMm'), of('studWidthMm'), of('tangDepthMm'))],
     [
-      PLAN_WORDS.record.tang,
-      PLAN_WORDS.record.tangOf(mm(build.tangWidthMm, 3), mm(build.studWidthMm, 3), mm(build.tangDepthMm)),
+      PLAN_WORDS.record.kerf,
+      alike ? PLAN_WORDS.record.kerfOf(text('kerfMm', kerf)) : PLAN_WORDS.record.kerfVaries(text('kerfMm', kerf)),
     ],
-    [PLAN_WORDS.record.kerf, alike ? PLAN_WORDS.record.kerfOf(mm(kerf, 3)) : PLAN_WORDS.record.kerfVaries(mm(kerf, 3))],
-    [PLAN_WORDS.record.depth, PLAN_WORDS.record.depthOf(mm(build.slotDepthMm), choiceName(build, 'slotBottom'))],
+    [PLAN_WORDS.record.depth, PLAN_WORDS.record.depthOf(of('slotDepthMm'), choiceName(build, 'slotBottom'))],
     [
       PLAN_WORDS.record.chamfer,
-      build.chamferMm > 0 ? PLAN_WORDS.record.chamferOf(mm(build.chamferMm)) : PLAN_WORDS.record.noChamfer,
+      build.chamferMm > 0 ? PLAN_WORDS.record.chamferOf(of('chamferMm')) : PLAN_WORDS.record.noChamfer,
     ],
     [PLAN_WORDS.record.method, METHOD_WORDS[build.method].label],
     [PLAN_WORDS.record.glue, glue ? glueWords(glue.id).label : PLAN_WORDS.record.noGlue],
@@ -39,7 +41,7 @@ function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [stri
       lines.length === 0
         ? PLAN_WORDS.record.unbound
         : PLAN_WORDS.record.lines(
-            lines.map((line) => mm(line.thicknessMm)).join(' + '),
+            lines.map((line) => text('bindingThicknessMm', line.thicknessMm)).join(' + '),
             Math.min(build.linesSawnThrough, lines.length),
             lines.length,
           ),

@@ -1,6 +1,7 @@
 /** Slots, seating with its glue, and the levelling budget: one row for each fret. */
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { levellingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { DataTable } from '../data-table.tsx';
@@ -40,7 +41,7 @@ function GlueFacts({ sheet, system }: Omit<TablesProps, 'onSave'>) {
       <b>
         {words.title}, {glueWords(glueRecipe.id).label}:
       </b>{' '}
-      {words.total(formatQuantity(glue.totalMm3, 'mm³', 0, system), formatNumber(glue.totalMl, 1))}{' '}
+      {words.total(textOf('glueTotalMm3', glue.totalMm3, system), formatNumber(glue.totalMl, 1))}{' '}
       {words.open(String(from), String(to))}{' '}
       {words.clamp(String(glueRecipe.clampMinutes), String(glueRecipe.fullHours))} <b>{words.cleanUp}:</b>{' '}
       {glueWords(glueRecipe.id).cleanUp} <b>{words.release}:</b> {glueWords(glueRecipe.id).release}

@@ -1,6 +1,7 @@
 /** The wire: pieces, what to order, how to cut and bend it, the metals side by side. */
 import type { UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity } from '../../../speech/quantity.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { gaugedRadiusMm, WRONG_RADII } from '../../../fretwork/bending.ts';
 import { METAL_FACTS } from '../../../fretwork/plan/metal-comparison.ts';
 import type { FretworkPlan } from '../../../fretwork/plan/plan.ts';
@@ -19,7 +20,7 @@ interface WireProps {
 }
 
 function Order({ plan, system }: Omit<WireProps, 'onSave'>) {
-  const length = (mm: number) => formatQuantity(mm, 'mm', 0, system);
+  const length = (mm: number) => textOf('wireTotalMm', mm, system);
   const { order } = plan;
   const cutting = order.sticks?.plan;
   const facts = [
@@ -49,8 +50,8 @@ function Order({ plan, system }: Omit<WireProps, 'onSave'>) {
 function bendText({ bend }: FretworkPlan, system: UnitSystem): string {
   const words = PLAN_WORDS.bend;
   if (bend.direction === 'none') return words.none;
-  const radius = (mm: number) => formatQuantity(Math.abs(mm), 'mm', 0, system);
-  const stays = formatQuantity(bend.stays * 100, '%', 0, 'metric');
+  const radius = (mm: number) => textOf('bendToRadiusMm', Math.abs(mm), system);
+  const stays = textOf('bendStaysPercent', bend.stays * 100, system);
   const wanted = Number.isFinite(bend.wantedRadiusMm)
     ? words.wanted(radius(bend.wantedRadiusMm))
     : words.wantedStraight;

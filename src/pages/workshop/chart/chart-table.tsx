@@ -1,12 +1,11 @@
 /** The chart as a table, fret by fret, for whoever cannot or does not want to read the drawing. */
-import { displayDigits, toDisplay } from '../../../neck/units.ts';
-import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
+import { numberOf } from '../../../speech/quantity-text.ts';
 import type { Method } from '../../../mechanics/prediction-types.ts';
 import { sampleLine } from '../../../mechanics/relief.ts';
 import type { Lines } from '../../../state/lines.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { BOW_DIGITS } from '../../../speech/bow.ts';
 import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 
 interface ChartTableProps {
@@ -20,7 +19,6 @@ interface ChartTableProps {
 export function ChartTable({ solution, lines, methods, state }: ChartTableProps) {
   const system = useBackbow((current) => current.unitSystem);
   const { fretXMm, stationXMm } = solution.prediction;
-  const digits = displayDigits(BOW_DIGITS, 'mm', system);
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
     <section className="chart-table" tabIndex={0} aria-label={CHART_WORDS.tableTitle}>
@@ -42,7 +40,7 @@ export function ChartTable({ solution, lines, methods, state }: ChartTableProps)
               <th scope="row">{index + 1}</th>
               {methods.map((method) => (
                 <td key={method} className="number">
-                  {formatNumber(toDisplay(sampleLine(stationXMm, lines[method].reliefMm, xMm), 'mm', system), digits)}
+                  {numberOf('lineReliefMm', sampleLine(stationXMm, lines[method].reliefMm, xMm), system)}
                 </td>
               ))}
             </tr>

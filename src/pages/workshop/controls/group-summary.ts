@@ -1,25 +1,16 @@
 /** What a closed group says of the build, in a few words. */
 import type { Build } from '../../../neck/build.ts';
 import type { GroupId } from '../../../neck/parameter-kinds.ts';
-import { parameterById, type ParameterId } from '../../../neck/parameters.ts';
+import type { GivenKey } from '../../../neck/quantities.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { setOf } from '../lists/string-choices.ts';
 import { SUMMARY_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
-import { displayScale, quantityText } from '../../../speech/scale.ts';
+import { shortTextOf } from '../../../speech/quantity-text.ts';
 import { STRING_SET_WORDS } from '../../../speech/en/neck/necks.ts';
 import { spokenLanguage, type Language } from '../../../speech/language.ts';
 import { choiceName, metalShortName, woodName } from '../../../speech/names.ts';
-
-function quantity(build: Build, id: ParameterId, system: UnitSystem): string {
-  const parameter = parameterById(id);
-  if (parameter.kind !== 'number') throw new RangeError(`parameter "${id}" is not a number`);
-  // Short of the zeros that a field would show: "648 mm", not "648.0 mm".
-  return quantityText(build[id] as number, displayScale(parameter, system), system)
-    .replace(/([.,]\d*?)0+(?!\d)/, '$1')
-    .replace(/[.,](?!\d)/, '');
-}
 
 interface Said {
   readonly build: Build;
@@ -46,7 +37,7 @@ function stringsText({ strings }: Build): string {
 }
 
 function summarize(group: GroupId, build: Build, system: UnitSystem): string {
-  const say = (id: ParameterId) => quantity(build, id, system);
+  const say = (id: GivenKey) => shortTextOf(id, build[id] as number, system);
   switch (group) {
     case 'neck':
       return [

@@ -8,7 +8,8 @@ import {
 } from '../../../neck/strings.ts';
 import { withinSentence } from '../../../speech/language.ts';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
-import { formatQuantity, unitLabel } from '../../../speech/quantity.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
@@ -28,7 +29,7 @@ const MOST_STRINGS = 12;
 function Pull({ index }: { readonly index: number }) {
   const text = useBackbow(({ build, solution, unitSystem, notComputed }) => {
     const pull = solution?.build.strings === build.strings ? solution.prediction.strings[index] : undefined;
-    return pull ? formatQuantity(pull.tensionN, 'N', 0, unitSystem) : notComputed ? '–' : '…';
+    return pull ? textOf('stringTensionN', pull.tensionN, unitSystem) : notComputed ? '–' : '…';
   });
   return <td className="number">{text}</td>;
 }

@@ -1,13 +1,13 @@
 /** The course as a table: the named times, every method, and the band of the chosen one. */
-import { displayDigits, toDisplay } from '../../../neck/units.ts';
-import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
+import { numberOf } from '../../../speech/quantity-text.ts';
 import { METHODS } from '../../../mechanics/prediction-types.ts';
 import { sampleExtremes } from '../../../mechanics/uncertainty/band-at.ts';
 import { bandOf } from '../../../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { BOW_DIGITS, bowBandText } from '../../../speech/bow.ts';
+import { bowBandText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { NAMED_DAYS, reliefAfter } from './course.ts';
@@ -23,7 +23,6 @@ export function CourseTable({ solution, uncertainty }: CourseTableProps) {
   const system = useBackbow((state) => state.unitSystem);
   const isMissing = useBackbow((state) => state.notComputed !== null);
   const { build, prediction } = solution;
-  const digits = displayDigits(BOW_DIGITS, 'mm', system);
   const band = (days: number) => {
     if (!uncertainty) return isMissing ? SOLVER_WORDS.notComputed : '…';
     const { p05, p95 } = bandOf(sampleExtremes(uncertainty, build.method, { strung: true, days, rodPercent: 0 }));
@@ -51,7 +50,7 @@ export function CourseTable({ solution, uncertainty }: CourseTableProps) {
               <th scope="row">{timeText(days)}</th>
               {METHODS.map((method) => (
                 <td key={method} className="number">
-                  {formatNumber(toDisplay(reliefAfter(prediction, method, days), 'mm', system), digits)}
+                  {numberOf('reliefMm', reliefAfter(prediction, method, days), system)}
                 </td>
               ))}
               <td className="number">{band(days)}</td>

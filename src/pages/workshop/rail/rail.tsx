@@ -1,6 +1,6 @@
 /** The way through the job: bare board, frets in one by one, strung, settling, rod set. Scrub it, step it, play it. */
 import { useEffect, useId, type CSSProperties, type KeyboardEvent } from 'react';
-import { formatQuantity } from '../../../speech/quantity.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { seatingSequence } from '../../../fretwork/plan/seating-order.ts';
 import { useLines } from '../../../state/lines.ts';
 import { lineAt } from '../../../mechanics/states.ts';
@@ -78,7 +78,7 @@ function Now() {
               gone.fret,
               gone.seatingForceN === 0
                 ? RAIL_WORDS.byHand
-                : RAIL_WORDS.push(formatQuantity(gone.seatingForceN, 'N', 0, system)),
+                : RAIL_WORDS.push(textOf('seatingForceN', gone.seatingForceN, system)),
             )}
           </em>
         </span>

@@ -1,6 +1,7 @@
 /** The numbers of a solution as text: value, unit, word, detail and band apart, so that each can be set as it deserves. */
-import { toDisplay, type UnitSystem } from '../../../neck/units.ts';
-import { formatNumber, formatQuantity, unitLabel } from '../../../speech/quantity.ts';
+import type { UnitSystem } from '../../../neck/units.ts';
+import { formatNumber } from '../../../speech/quantity.ts';
+import { numberOf, textOf } from '../../../speech/quantity-text.ts';
 import type { ReliefLine } from '../../../mechanics/prediction-types.ts';
 import type { ReadoutBand, Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import type { Phase } from '../../../verdict/rail.ts';
@@ -11,7 +12,7 @@ import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/workshop/uncertainty.t
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { rodPercentText, turnsNumber } from '../../../speech/rod.ts';
 import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
-import { solveRod } from '../../../mechanics/inversion/rod.ts';
+import { meanOfFrets, rodForTarget } from '../../../verdict/job-figures.ts';
 import { timeText } from '../../../speech/times.ts';
 
 export interface FigureText {
@@ -76,18 +77,16 @@ function forceFigure(
 ): FigureText {
   const base = { id: 'force', label: READOUT_WORDS.force };
   if (!forces || forces.length === 0) return base;
-  const mean = forces.reduce((sum, force) => sum + force, 0) / forces.length;
-  const shown = (force: number) => formatNumber(toDisplay(force, 'N', system), 0);
+  const shown = (force: number) => numberOf('wedgeForceN', force, system);
   const isNone = Number(shown(Math.max(...forces))) === 0;
-  const unit = unitLabel('N', system);
+  const mean = parts(textOf('meanWedgeForceN', meanOfFrets(forces), system));
   return {
     ...base,
-    value: shown(mean),
-    unit,
+    ...mean,
     detail: isNone
       ? READOUT_WORDS.noForce
       : READOUT_WORDS.perFret(shown(Math.min(...forces)), shown(Math.max(...forces))),
-    band: isNone ? null : band && READOUT_WORDS.band(shown(band.p05), `${shown(band.p95)}\u00a0${unit}`),
+    band: isNone ? null : band && READOUT_WORDS.band(shown(band.p05), `${shown(band.p95)}\u00a0${mean.unit}`),
     drivers: band?.drivers,
   };
 }
@@ -110,10 +109,10 @@ function rodFigure(solution: Solution | null, uncertainty: Uncertainty | null, s
   if (solution && solution.prediction.rod.kind === 'none') return [];
   const base = { id: 'rod', label: READOUT_WORDS.rodNeeded, phase: 'rod' as const };
   if (!solution) return [base];
-  const { build, prediction } = solution;
-  const { nut, status } = solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' });
+  const { build } = solution;
+  const { nut, status } = rodForTarget(solution);
   const band = uncertainty?.methods[build.method].rodPercentForTarget;
-  const target = formatQuantity(build.targetReliefMm, 'mm', 2, system);
+  const target = textOf('targetReliefMm', build.targetReliefMm, system);
   const isReached = status === 'reached' || status === 'between-shapes';
   return [
     {
@@ -137,7 +136,7 @@ export function figuresOf(
   const build = solution?.build;
   const chosen = build ? solution.prediction.methods[build.method] : undefined;
   const bands = build ? uncertainty?.methods[build.method] : undefined;
-  const pull = solution ? parts(formatQuantity(solution.prediction.stringPullN, 'N', 0, system)) : {};
+  const pull = solution ? parts(textOf('stringPullN', solution.prediction.stringPullN, system)) : {};
   const settled = build ? READOUT_WORDS.settled(timeText(build.settleDays)) : READOUT_WORDS.settledPlain;
   return [
     bowFigure({ id: 'fretted', label: READOUT_WORDS.fretted, phase: 'frets' }, chosen?.fretted, bands?.fretted, system),

@@ -1,0 +1,102 @@
+/**
+ * One number wherever it stands: for every preset and for builds drawn at random, `predict` and the CSV files hold one
+ * value under one key, and every other surface says the one formatter's text of it, in both unit systems and languages.
+ *
+ *     SAMENESS_BUILDS=10000 npx vitest run --project unit-page test/sameness
+ */
+import { expect, test } from 'vitest';
+import { PRESETS } from '../../src/neck/presets.ts';
+import type { Build } from '../../src/neck/build.ts';
+import { createPredictor } from '../../src/mechanics/predict.ts';
+import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
+import { waysOf } from '../../src/verdict/ways.ts';
+import { buildOfSeed } from '../sweep/sweep.ts';
+import { Notes, type Difference, type Surface } from './hold.ts';
+import { loadBoth, type Known } from './house.ts';
+import { fretCard, readouts } from './page.ts';
+import { checks, expected, files, given, steps, tables } from './sheet.ts';
+import { comparison, customer } from './told.ts';
+import { truthOf } from './truth.ts';
+
+const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? 200);
+const FIRST_SEED = 300_000;
+/** Bands are dear: one build in so many has them, drawn from few samples; the presets all have them. */
+const BANDED = 8;
+const SAMPLES = 100;
+/** Differences that are printed; all are counted. */
+const SHOWN = 40;
+
+const { english, german } = await loadBoth();
+const houses = [english, german];
+const predictor = createPredictor();
+const estimator = createEstimator(predictor);
+
+async function known(build: Build, banded: boolean): Promise<Known> {
+  const prediction = predictor.predict(build);
+  return { build, prediction, uncertainty: banded ? await estimator.estimate(build, { samples: SAMPLES }) : null };
+}
+
+/** Says every surface of a build in every language and unit. */
+async function sayAll(build: Build, banded: boolean, notes: Notes): Promise<void> {
+  const truth = truthOf(await known(build, banded));
+  const otherWay = waysOf(build).builds.find(({ method }) => method !== build.method);
+  const surfaces: Surface[] = [readouts, fretCard, tables, files, expected, steps, given, checks, customer];
+  if (otherWay) surfaces.push(comparison(truth, truthOf(await known(otherWay, false))));
+  for (const house of houses) {
+    for (const system of ['metric', 'inch'] as const) for (const say of surfaces) say(truth, house, system, notes);
+  }
+}
+
+/** How many differ by surface and key, and the first of each. */
+function summary({ differences }: Notes): string[] {
+  const groups = new Map<string, Difference[]>();
+  for (const found of differences) {
+    const name = `${found.surface}: ${found.key}`;
+    groups.set(name, [...(groups.get(name) ?? []), found]);
+  }
+  return [...groups]
+    .map(([name, all]) => `${all.length} × ${name}: ${all[0]!.said} where it is ${all[0]!.wanted}`)
+    .slice(0, SHOWN);
+}
+
+const SURFACES = [
+  'page',
+  'card of a fret',
+  'tables',
+  'csv',
+  'sheet',
+  'steps',
+  'comparison',
+  'record',
+  'checks',
+  'customer',
+];
+
+test.each(PRESETS.map(({ id, build }) => [id, build] as const))(
+  '%s: every surface says one number',
+  async (_id, build) => {
+    const notes = new Notes();
+    await sayAll(build, true, notes);
+    expect(summary(notes)).toEqual([]);
+  },
+);
+
+test(
+  `${BUILDS} builds drawn at random, seeds ${FIRST_SEED} and up: every surface says one number`,
+  async () => {
+    const notes = new Notes();
+    for (let n = 0; n < BUILDS; n += 1) await sayAll(buildOfSeed(FIRST_SEED + n), n % BANDED === 0, notes);
+    expect(summary(notes)).toEqual([]);
+    // No surface has fallen silent.
+    for (const surface of SURFACES)
+      expect([surface, (notes.compared.get(surface) ?? 0) > BUILDS]).toEqual([surface, true]);
+  },
+  60_000 + 2000 * BUILDS,
+);
+
+test('a number that is said otherwise is noted', () => {
+  const notes = new Notes();
+  notes.same('page', 'kerfMm', '0.58\u00a0mm', '0.580\u00a0mm');
+  notes.sentence('sheet', 'kerfMm', 'sawn to 0.58\u00a0mm, 3.00\u00a0mm deep', ['3.00\u00a0mm']);
+  expect(notes.differences).toHaveLength(2);
+});
