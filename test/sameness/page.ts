@@ -34,10 +34,11 @@ export const readouts: Surface = ({ build, prediction, uncertainty, report, chos
   notes.same('page', 'rodForTarget', rod === undefined, report.rod.kind === 'none');
   if (!rod) return;
   const { status, turnsOfNut, rodSettingPercent } = chosen.rodForTarget;
-  if (status === 'reached') notes.same('page', 'turnsOfNut', whole('rod'), house.turnsText(turnsOfNut));
+  if (status === 'reached') notes.same('page', 'turnsOfNut', whole('rod'), house.turnsNumber(turnsOfNut));
   const target = house.textOf('targetReliefMm', report.targetReliefMm, system);
-  const detail = house.READOUT_WORDS.forTarget(target, house.rodPercentText(rodSettingPercent.value));
-  notes.same('page', 'targetReliefMm', rod.detail, detail);
+  notes.same('page', 'targetReliefMm', rod.label, house.READOUT_WORDS.rodFor(target));
+  const percent = house.rodPercentText(rodSettingPercent.value);
+  notes.same('page', 'rodRangePercent', rod.detail, house.READOUT_WORDS.ofRange(percent));
 };
 
 export const fretCard: Surface = (truth, house, system, notes) => {
