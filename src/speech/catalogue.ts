@@ -27,6 +27,7 @@ import type * as glossary from './en/pages/glossary.ts';
 import type * as lessonTexts from './en/pages/lesson-texts.ts';
 import type * as lessons from './en/pages/lessons.ts';
 import type * as library from './en/pages/library.ts';
+import type * as backup from './en/pages/backup.ts';
 import type * as licences from './en/pages/licences.ts';
 import type * as course from './en/workshop/course.ts';
 import type * as proof from './en/pages/proof.ts';
@@ -84,6 +85,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof lessonTexts> &
   TablesOf<typeof lessons> &
   TablesOf<typeof library> &
+  TablesOf<typeof backup> &
   TablesOf<typeof licences> &
   TablesOf<typeof course> &
   TablesOf<typeof proof> &

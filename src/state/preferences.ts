@@ -40,12 +40,17 @@ export function loadPreferences(storage: () => Pick<Storage, 'getItem'> = () => 
   };
 }
 
+/** As they are stored. */
+export function writePreferences({ unitSystem, appearance, singleKeys, language }: Preferences): string {
+  return JSON.stringify({ unitSystem, appearance, singleKeys, language });
+}
+
 export function savePreferences(
   preferences: Preferences,
   storage: () => Pick<Storage, 'setItem'> = () => localStorage,
 ): void {
   try {
-    storage().setItem(KEY, JSON.stringify(preferences));
+    storage().setItem(KEY, writePreferences(preferences));
   } catch {
     // Storage refused or full: the preference holds until the page is closed.
   }

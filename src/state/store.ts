@@ -2,6 +2,7 @@
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { createBenchLogSlice, type BenchLogSlice } from './bench-log/bench-log-slice.ts';
+import { deviceLogStorage, type LogStorage } from './bench-log/log-storage.ts';
 import { createBuildSlice, type BuildSlice } from './build-slice.ts';
 import { createComparisonSlice, type ComparisonSlice } from './compare/comparison-slice.ts';
 import { createDialogSlice, type DialogSlice } from './dialog-slice.ts';
@@ -22,7 +23,10 @@ export type BackbowState = BuildSlice &
 export type BackbowStore = StoreApi<BackbowState>;
 
 /** A store of its own; the page uses the one below, tests make theirs. */
-export function createBackbowStore(preferences: Preferences = loadPreferences()): BackbowStore {
+export function createBackbowStore(
+  preferences: Preferences = loadPreferences(),
+  log: LogStorage = deviceLogStorage(),
+): BackbowStore {
   return createStore<BackbowState>()((...api) => ({
     ...createBuildSlice(...api),
     ...createViewSlice(preferences)(...api),
@@ -30,7 +34,7 @@ export function createBackbowStore(preferences: Preferences = loadPreferences())
     ...createSolutionSlice(...api),
     ...createDialogSlice(...api),
     ...createComparisonSlice()(...api),
-    ...createBenchLogSlice()(...api),
+    ...createBenchLogSlice(log)(...api),
     ...createLessonSlice(...api),
   }));
 }

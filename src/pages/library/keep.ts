@@ -9,7 +9,8 @@ export async function keepBench(store: BackbowStore, asNew = false): Promise<boo
   const { notify, markSaved, build } = store.getState();
   const kept = await library.keepBench(await benchPicture(), asNew);
   if (!kept.ok) {
-    notify('error', LIBRARY_WORDS.troubles[kept.trouble]);
+    // While the library is open it says so itself, where the person is looking.
+    if (store.getState().dialog !== 'library') notify('error', LIBRARY_WORDS.troubles[kept.trouble]);
     return false;
   }
   const { entry, besideAnother } = kept.value;

@@ -7,6 +7,8 @@ import type { LibraryEntry } from '../../state/library/types.ts';
 import { store } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { offerDownload, pickFile } from '../../kit/files.ts';
+import { isBackup, offeredBackup } from './backup/offered-backup.ts';
+import { BackupSection } from './backup/backup-section.tsx';
 import { BenchRow } from './bench-row.tsx';
 import { DeletedNecks } from './deleted-necks.tsx';
 import { importFile, type ImportReport } from './import-file.ts';
@@ -80,7 +82,12 @@ function exportAll(say: (said: Said) => void): void {
 
 async function importNecks(): Promise<ImportReport | null> {
   const file = await pickFile('.json,application/json');
-  return file ? importFile(file, store.getState().unitSystem) : null;
+  if (!file) return null;
+  if (await isBackup(file)) {
+    offeredBackup.setState({ file });
+    return null;
+  }
+  return importFile(file, store.getState().unitSystem);
 }
 
 function SaidLine({ said }: { readonly said: Said | null }) {
@@ -105,6 +112,14 @@ function SaidLine({ said }: { readonly said: Said | null }) {
   );
 }
 
+/** What the dialog says of the device it says once: a passing message that says the same goes. */
+function useSaidOnce(text: string | null): void {
+  useEffect(() => {
+    const { notices, dismiss } = store.getState();
+    for (const notice of notices) if (notice.text === text) dismiss(notice.id);
+  }, [text]);
+}
+
 export function LibraryDialog() {
   const { entries, trouble, strange } = useLibrary((state) => state);
   const [text, setText] = useState('');
@@ -113,6 +128,7 @@ export function LibraryDialog() {
   useEffect(() => {
     void library.refresh();
   }, []);
+  useSaidOnce(trouble && LIBRARY_WORDS.troubles[trouble]);
   const kept = (entries ?? []).filter(({ deletedAt }) => deletedAt === null);
   const deleted = (entries ?? []).filter(({ deletedAt }) => deletedAt !== null);
   const found = kept.filter(({ name }) => name.toLowerCase().includes(text.trim().toLowerCase()));
@@ -143,6 +159,7 @@ export function LibraryDialog() {
           />
         )}
       </div>
+      <BackupSection />
       <SaidLine said={said} />
       {entries === null && trouble === null && <p className="quiet">{LIBRARY_WORDS.reading}</p>}
       {entries !== null && kept.length === 0 && <p className="quiet">{LIBRARY_WORDS.empty}</p>}

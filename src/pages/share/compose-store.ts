@@ -34,6 +34,11 @@ export const useCompose = create<Compose>(() => ({
   page: { ...EMPTY_PAGE, from: rememberedFrom() },
 }));
 
+/** Takes the workshop's line as the device has it now. */
+export function composeFromAgain(): void {
+  useCompose.setState(({ page }) => ({ page: { ...page, from: rememberedFrom() } }));
+}
+
 export function compose(change: Partial<Compose>): void {
   useCompose.setState(change);
 }

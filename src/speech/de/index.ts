@@ -16,6 +16,7 @@ import * as failures from './workshop/failures.ts';
 import * as glossary from './pages/glossary.ts';
 import * as helpers from './pages/helpers.ts';
 import * as lessons from './pages/lessons.ts';
+import * as backup from './pages/backup.ts';
 import * as library from './pages/library.ts';
 import * as biteStanding from './pages/bite-standing.ts';
 import * as log from './pages/log.ts';
@@ -52,6 +53,7 @@ export const GERMAN: Catalogue = {
   ...glossary,
   ...helpers,
   ...lessons,
+  ...backup,
   ...library,
   ...biteStanding,
   ...log,

@@ -26,7 +26,7 @@ function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function isAdopted(value: unknown): value is BiteReference {
+export function isAdopted(value: unknown): value is BiteReference {
   if (!isObject(value) || typeof value['hash'] !== 'string' || !Array.isArray(value['measurements'])) return false;
   return (
     value['measurements'].every((id) => typeof id === 'string') &&

@@ -7,6 +7,7 @@ import { readProject, writeProject } from '../../neck/file.ts';
 import { PRESETS } from '../../neck/presets.ts';
 import type { CheckedBuild } from '../../neck/schema.ts';
 import { presetBuild } from '../../speech/names.ts';
+import { isMoment } from '../device/moment.ts';
 import { sameBuild } from '../history.ts';
 
 const VERSION = 1;
@@ -100,13 +101,11 @@ export function withStanding(
   return all.length <= MOST_STANDINGS ? all : [all[0]!, ...all.slice(1 - MOST_STANDINGS)];
 }
 
-const isTime = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
-
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function isStanding(value: unknown): value is Standing {
-  return isObject(value) && isTime(value['at']) && isObject(value['project']);
+  return isObject(value) && isMoment(value['at']) && isObject(value['project']);
 }
 
 /** @returns null for what is no record, or one of a newer release */
@@ -115,7 +114,7 @@ export function recordOf(id: string, stored: unknown): NeckRecord | null {
   const { page, before, left, isClosed, toldAt } = stored;
   const standings = (stored['standings'] as unknown[]).filter(isStanding);
   if (standings.length === 0 || standings.length < stored['standings'].length) return null;
-  const isLeft = isObject(left) && isTime(left['at']);
+  const isLeft = isObject(left) && isMoment(left['at']);
   return {
     id,
     page: typeof page === 'string' ? page : '',
@@ -123,7 +122,7 @@ export function recordOf(id: string, stored: unknown): NeckRecord | null {
     standings,
     left: isLeft ? { at: left['at'] as number, for: typeof left['for'] === 'string' ? left['for'] : '' } : null,
     isClosed: isClosed === true,
-    toldAt: isTime(toldAt) ? toldAt : null,
+    toldAt: isMoment(toldAt) ? toldAt : null,
   };
 }
 

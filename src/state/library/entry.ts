@@ -2,24 +2,23 @@
 import { MOST_NAME } from '../../neck/build.ts';
 import { readProject } from '../../neck/file.ts';
 import type { CheckedBuild } from '../../neck/schema.ts';
+import { isMoment } from '../device/moment.ts';
 import type { LibraryEntry } from './types.ts';
-
-const isTime = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
 /** @returns null for a record that is no neck */
 export function entryOf(value: unknown): LibraryEntry | null {
   if (typeof value !== 'object' || value === null) return null;
   const { id, name, createdAt, changedAt, revision, project, picture, deletedAt } = value as Record<string, unknown>;
-  if (typeof id !== 'string' || typeof project !== 'string' || !isTime(changedAt)) return null;
+  if (typeof id !== 'string' || typeof project !== 'string' || !isMoment(changedAt)) return null;
   return {
     id,
     project,
     changedAt,
     name: typeof name === 'string' ? name : '',
-    createdAt: isTime(createdAt) ? createdAt : changedAt,
-    revision: isTime(revision) ? revision : 1,
+    createdAt: isMoment(createdAt) ? createdAt : changedAt,
+    revision: Number.isFinite(revision) ? (revision as number) : 1,
     picture: typeof picture === 'string' && picture.startsWith('data:image/') ? picture : null,
-    deletedAt: isTime(deletedAt) ? deletedAt : null,
+    deletedAt: isMoment(deletedAt) ? deletedAt : null,
   };
 }
 

@@ -21,6 +21,8 @@ export interface LibraryState {
 export interface PageLibrary {
   readonly state: StoreApi<LibraryState>;
   readonly refresh: () => Promise<void>;
+  /** Reads again what was changed past the library, and has other windows do so. */
+  readonly changedBeside: () => Promise<void>;
   /** Keeps the neck on the bench: over the one that it was opened from, or as a new one. */
   readonly keepBench: (picture: string | null, asNew: boolean) => Promise<Done<Kept>>;
   /** Id of the neck that the one on the bench was opened from or kept as, while that one is still there. */
@@ -108,6 +110,10 @@ export function createPageLibrary(
   return {
     state,
     refresh,
+    changedBeside: () => {
+      channel.tell();
+      return refresh();
+    },
     benchEntry: () => current(store.getState().build),
     keepBench: (picture, asNew) =>
       settled(

@@ -24,6 +24,15 @@ export function memoryStorage(): MemoryStorage {
       const wanted = change(records.get(id) as LibraryEntry | undefined);
       if (wanted) records.set(id, structuredClone(wanted));
     },
+    changeAll: async (change) => {
+      if (storage.fail.reading) throw failure(storage.fail.reading);
+      const wanted = change(new Map(records));
+      if (wanted.size > 0 && storage.fail.writing) throw failure(storage.fail.writing);
+      for (const [id, entry] of wanted) {
+        if (entry) records.set(id, structuredClone(entry));
+        else records.delete(id);
+      }
+    },
     remove: async (id) => {
       if (storage.fail.writing) throw failure(storage.fail.writing);
       records.delete(id);

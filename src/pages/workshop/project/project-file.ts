@@ -3,6 +3,7 @@ import { MOST_PROJECT_BYTES, PROJECT_EXTENSION, readProject, writeProject } from
 import { looksLikeCollection } from '../../../state/share/file.ts';
 import type { BackbowStore } from '../../../state/store.ts';
 import { LIBRARY_WORDS } from '../../../speech/en/pages/library.ts';
+import { isBackup, offeredBackup } from '../../library/backup/offered-backup.ts';
 import { openCollection } from '../../share/open-collection.ts';
 import { PROJECT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../../speech/problems.ts';
@@ -33,6 +34,11 @@ export async function readProjectFile(store: BackbowStore, file: File): Promise<
   const { notify, replaceBuild, markSaved, unitSystem } = store.getState();
   const refuse = (details: readonly string[]) =>
     notify('error', PROJECT_WORDS.notOpened(file.name), details.slice(0, MOST_PROBLEMS));
+  if (await isBackup(file)) {
+    offeredBackup.setState({ file });
+    store.getState().openDialog('library');
+    return;
+  }
   if (file.size > MOST_PROJECT_BYTES) {
     refuse([PROJECT_WORDS.tooBig(`${Math.ceil(file.size / 1000)} kB`, `${MOST_PROJECT_BYTES / 1000} kB`)]);
     return;

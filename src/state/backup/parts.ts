@@ -1,0 +1,38 @@
+/**
+ * Everything that the program keeps on a device, part by part. What keeps something new adds a row, and it goes into the
+ * backup and comes back; test/state/backup/places.test.ts refuses a place that no row has.
+ */
+import { deviceLogStorage, type LogStorage } from '../bench-log/log-storage.ts';
+import { createJournal, type TextStorage } from '../journal/journal.ts';
+import { deviceStorage, type LibraryStorage } from '../library/storage.ts';
+import type { BackbowStore } from '../store.ts';
+import { benchPart } from './bench-part.ts';
+import { acceptedPart, entriesPart } from './log-parts.ts';
+import { necksPart } from './necks-part.ts';
+import type { Part } from './part.ts';
+import { settingsPart } from './settings-part.ts';
+
+export interface Device {
+  readonly store: BackbowStore;
+  readonly library: LibraryStorage;
+  readonly log: LogStorage;
+  readonly texts: () => TextStorage;
+}
+
+export const thisDevice = (store: BackbowStore): Device => ({
+  store,
+  library: deviceStorage(),
+  log: deviceLogStorage(),
+  texts: () => localStorage,
+});
+
+/** In the order in which they are put in: measurements first, since nothing else can make them again. */
+export function createParts({ store, library, log, texts }: Device): readonly Part[] {
+  return [
+    entriesPart(log, store),
+    acceptedPart(log, store),
+    necksPart(library),
+    benchPart(createJournal(texts)),
+    settingsPart(texts, store),
+  ];
+}

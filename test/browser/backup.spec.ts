@@ -1,0 +1,171 @@
+/** One file takes everything on a device, and brings it back on another; a file that is not whole changes nothing. */
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { chooseFiles } from './choose-files.ts';
+import { withBrowser, type App } from './harness.ts';
+
+const openApp = withBrowser();
+
+const PHONE = { viewport: { width: 390, height: 844 }, touch: true } as const;
+
+async function openBackup(page: Page): Promise<Locator> {
+  await page.keyboard.press('i');
+  const dialog = page.getByRole('dialog', { name: 'Library' });
+  await dialog.getByText(/is being read/).waitFor({ state: 'detached' });
+  await dialog.getByText(/^Backup –/).click();
+  return dialog;
+}
+
+async function call(page: Page, text: string): Promise<void> {
+  await page.getByLabel('Name of the build').fill(text);
+  await page.keyboard.press('Enter');
+}
+
+/** A device with something in every part: two necks, one of them deleted, a left neck, an entry of the log, settings. */
+async function furnished(): Promise<App> {
+  const app = await openApp({ viewport: { width: 1440, height: 900 } });
+  const { page } = app;
+  await call(page, 'Kept neck');
+  await page.keyboard.press('Control+Shift+s');
+  await page.getByText('“Kept neck” is kept in the library.').waitFor();
+  await call(page, 'Still on the bench');
+  await page.keyboard.press('j');
+  const log = page.getByRole('dialog', { name: 'Bench log' });
+  await log.getByRole('button', { name: 'Enter it' }).waitFor();
+  await log.getByLabel('Neck', { exact: true }).fill('Number 11');
+  await log
+    .getByRole('radiogroup', { name: /^Measured with frets in/ })
+    .getByRole('radio', { name: 'hump' })
+    .check();
+  const size = log.getByRole('textbox', { name: /^Measured with frets in/ });
+  await size.fill('0.25');
+  await size.press('Enter');
+  await log.getByText('Number 11 is in the log.').waitFor();
+  await log.locator('header').getByRole('button', { name: 'Close' }).click();
+  await page.evaluate(() => localStorage.setItem('backbow.workshop', 'The workshop at the mill'));
+  await page.keyboard.press('u');
+  return app;
+}
+
+async function save(page: Page, dialog: Locator): Promise<string> {
+  const download = page.waitForEvent('download');
+  await dialog.getByRole('button', { name: 'Back up everything' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toMatch(/^backup-\d{4}-\d\d-\d\d\.backbow-backup\.json$/);
+  return readFile(await file.path(), 'utf8');
+}
+
+const choose = (page: Page, dialog: Locator, text: string, name = 'backup.json') =>
+  chooseFiles(page, () => dialog.getByRole('button', { name: 'Restore from a backup …' }).click(), {
+    name,
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+
+/** Every text and every record that the page keeps. */
+const everythingKept = (page: Page) =>
+  page.evaluate(async () => {
+    const rows: Record<string, unknown> = {};
+    for (const { name } of await indexedDB.databases()) {
+      const open = indexedDB.open(name!);
+      const database = await new Promise<IDBDatabase>((resolve) => {
+        open.onsuccess = () => resolve(open.result);
+      });
+      for (const table of database.objectStoreNames) {
+        const all = database.transaction(table).objectStore(table).getAll();
+        rows[`${name}/${table}`] = await new Promise((resolve) => {
+          all.onsuccess = () => resolve(all.result);
+        });
+      }
+      database.close();
+    }
+    return { rows, texts: Object.fromEntries(Object.entries(localStorage)) as Record<string, string> };
+  });
+
+describe('the backup', () => {
+  test('brings everything to another device: shown first, restored, undone, restored again', async () => {
+    const first = await furnished();
+    const dialog = await openBackup(first.page);
+    await dialog.getByText(/browser has (not )?promised to keep it/).waitFor();
+    const text = await save(first.page, dialog);
+    await dialog
+      .getByText(/The backup is saved as a file\. It holds one neck of the library, one neck of the bench/)
+      .waitFor();
+    await dialog.getByText('Backup – last made').waitFor();
+    await first.screenshot('backup/wide');
+    const before = await everythingKept(first.page);
+    // Restoring what is here already changes nothing.
+    await choose(first.page, dialog, text);
+    await dialog.getByText('All of it is here already.').waitFor();
+    expect(await dialog.getByRole('button', { name: 'Restore', exact: true }).count()).toBe(0);
+
+    const second = await openApp(PHONE);
+    const there = await openBackup(second.page);
+    await choose(second.page, there, text);
+    const box = there.getByRole('group', { name: /“backup\.json”: a backup of/ });
+    await box.getByText('Bench log').waitFor();
+    await second.screenshot('backup/phone-found');
+    expect(await second.page.locator('.neck-card').count()).toBe(0);
+    await box.getByRole('button', { name: 'Restore', exact: true }).click();
+    await there.getByText('The backup is restored.').waitFor();
+    await second.page.locator('.neck-card', { hasText: 'Kept neck' }).waitFor();
+    await second.screenshot('backup/phone-restored');
+    const after = await everythingKept(second.page);
+    expect(after.rows['backbow-library/necks']).toEqual(before.rows['backbow-library/necks']);
+    expect(after.rows['backbow-bench-log/log']).toEqual(before.rows['backbow-bench-log/log']);
+    expect(after.texts['backbow.workshop']).toBe('The workshop at the mill');
+    expect(after.texts['backbow.preferences']).toBe(before.texts['backbow.preferences']);
+
+    await there.getByRole('button', { name: 'Undo' }).click();
+    await there.getByText('What was restored is taken out again.').waitFor();
+    expect(await second.page.locator('.neck-card').count()).toBe(0);
+    await choose(second.page, there, text);
+    await there.getByRole('button', { name: 'Restore', exact: true }).click();
+    await second.page.locator('.neck-card', { hasText: 'Kept neck' }).waitFor();
+    await second.page.reload();
+    await second.page.keyboard.press('i');
+    const again = second.page.getByRole('dialog', { name: 'Library' });
+    await again.getByText(/^Left on the bench/).click();
+    await again.getByText('Still on the bench').waitFor();
+    expect([...first.troubles, ...second.troubles]).toEqual([]);
+  });
+
+  test('refuses a file that is damaged, cut short, of a newer release or none of its own; nothing changes', async () => {
+    const app = await furnished();
+    const dialog = await openBackup(app.page);
+    const text = await save(app.page, dialog);
+    await dialog.getByText('The backup is saved as a file.').waitFor();
+    const before = await everythingKept(app.page);
+    const bad: [string, RegExp][] = [
+      [text.replace('Kept neck', 'Kept nick'), /It is damaged: what it holds is not what was written/],
+      [text.slice(0, -40), /it is cut short/],
+      [text.replace('"version":1', '"version":2'), /newer release/],
+      ['{"format":"backbow project"}', /It is no backup of this program/],
+      ['['.repeat(100_000), /nested too deep/],
+    ];
+    for (const [damaged, why] of bad) {
+      await choose(app.page, dialog, damaged, 'old.json');
+      const told = dialog.getByRole('alert').filter({ hasText: why });
+      await told.waitFor();
+      expect(await told.innerText()).toContain('“old.json” was not restored; nothing has changed.');
+    }
+    await app.screenshot('backup/refused');
+    expect(await everythingKept(app.page)).toEqual(before);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('a backup opened like a project file is shown where it is restored', async () => {
+    const first = await furnished();
+    const text = await save(first.page, await openBackup(first.page));
+    const second = await openApp();
+    await chooseFiles(second.page, () => second.page.keyboard.press('Control+o'), {
+      name: 'backup.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    const dialog = second.page.getByRole('dialog', { name: 'Library' });
+    await dialog.getByRole('button', { name: 'Restore', exact: true }).waitFor();
+    expect(second.troubles).toEqual([]);
+  });
+});
