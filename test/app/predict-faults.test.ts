@@ -13,6 +13,7 @@ import { PRESETS } from '../../src/neck/presets.ts';
 import { textOfBytes } from '../../src/neck/text-of-bytes.ts';
 import { hold } from '../sweep/invariant.ts';
 import { damaged, hostileText, spoilt } from '../faults/hostile.ts';
+import { draw } from '../draw.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'predict-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -68,7 +69,7 @@ describe('arguments', () => {
         hold(exitCode === 0 || exitCode === 2, () => messages.join('\n'));
         hold((exitCode === 0) === (messages.length === 0) && (exitCode === 0) === (output !== ''), () => output);
       }),
-      { seed: 41, numRuns: 500 },
+      { seed: 41, numRuns: draw(500) },
     );
   });
 });
@@ -113,7 +114,7 @@ describe('the text of a file', () => {
           expect(textOfBytes(bytes)).toEqual({ ok: true, text: said });
         }
       }),
-      { seed: 16, numRuns: 500 },
+      { seed: 16, numRuns: draw(500) },
     );
   });
 
@@ -169,7 +170,7 @@ describe('files that are damaged or hostile', () => {
         refused += 1;
         await holdRefused(write('hostile.json', input));
       }),
-      { seed: 4, numRuns: 1000 },
+      { seed: 4, numRuns: draw(1000) },
     );
     expect(refused).toBeGreaterThan(300);
   });
@@ -177,7 +178,7 @@ describe('files that are damaged or hostile', () => {
   it('are refused as bytes of any kind (seed 5)', async () => {
     await fc.assert(
       fc.asyncProperty(fc.uint8Array({ maxLength: 300 }), (bytes) => holdRefused(write('bytes.json', bytes))),
-      { seed: 5, numRuns: 500 },
+      { seed: 5, numRuns: draw(500) },
     );
     expect(await runPredict([write('big.json', 'x'.repeat(MOST_PROJECT_BYTES + 1))])).toMatchObject({ exitCode: 2 });
   });

@@ -14,6 +14,7 @@ import { dice } from '../faults/walk.ts';
 import { root } from '../tools/project.mjs';
 import { chooseFiles } from './choose-files.ts';
 import { DESK, shareUnlike, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 
@@ -388,7 +389,9 @@ describe('text that wants to be more than text', () => {
   });
 });
 
-test('a random walk over the page with the keyboard: 200 steps (seed 8301)', async () => {
+const WALK = draw(200, 60);
+
+test(`a random walk over the page with the keyboard: ${WALK} steps (seed 8301)`, async () => {
   const app = await openApp(DESK);
   const at = dice(8301);
   // Keys that ask for a file, print, or leave the page are not part of the walk.
@@ -397,7 +400,7 @@ test('a random walk over the page with the keyboard: 200 steps (seed 8301)', asy
     'm . , n b ] [ t l r a c u p 1 2 3 4 5 6 ? -',
     'Control+z Control+Shift+z Escape Enter Space',
   ].flatMap((keys) => keys.split(' '));
-  for (let step = 0; step < 200; step += 1) {
+  for (let step = 0; step < WALK; step += 1) {
     const moves = at.whole(0, 4);
     for (let move = 0; move < moves; move += 1) await app.page.keyboard.press(at.share() < 0.8 ? 'Tab' : 'Shift+Tab');
     const focused = await app.page.evaluate(() => {

@@ -15,6 +15,7 @@ import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
 import { violations } from './violations.ts';
+import { draw, IS_LONG } from '../draw.ts';
 
 const openApp = withBrowser();
 
@@ -141,7 +142,7 @@ describe('German by the system', () => {
     await openGroups(app);
     const left: string[] = [];
     // The first one lies on the bench already.
-    for (const { id } of PRESETS.slice(1)) {
+    for (const { id } of PRESETS.slice(1, draw(PRESETS.length, 3))) {
       await app.afterChange(() => page.getByRole('combobox', { name: GERMAN.PROJECT_WORDS.presets }).selectOption(id));
       await bandsAreThere(app);
       const more = page.locator('.checks > button[aria-expanded="false"]');
@@ -430,7 +431,7 @@ describe.each([
     await app.screenshot(`language/${name}-menu`);
     await app.page.keyboard.press('Escape');
     const left: string[] = [];
-    if (name === 'small-desk') return;
+    if (name === 'small-desk' || !IS_LONG) return;
     await openEverything(app, async (id) => {
       await answersAreThere(app);
       for (const text of await cutOff(app)) left.push(`${id}: ${text}`);

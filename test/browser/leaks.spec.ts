@@ -4,6 +4,7 @@ import { SCENE_VIEWS } from '../../src/scene/types.ts';
 import { withBrowser, type App } from './harness.ts';
 import { countGpuObjects, gpuObjects } from './gpu-objects.ts';
 import { changeMany, openGroups, SHAPING, sliderOf } from './many-changes.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 /** Every view once, and back to the first. */
@@ -19,7 +20,10 @@ const held = async (app: App) => {
   return { geometries, textures, programs, gpu: await gpuObjects(app.page) };
 };
 
-test('224 changes of eight parameters, with every view between, leave nothing behind', async () => {
+/** How often each parameter goes there and back in each half. */
+const ROUNDS = draw(7, 2);
+
+test(`${ROUNDS * 4 * SHAPING.length} changes of eight parameters, with every view between, leave nothing behind`, async () => {
   const app = await openApp({ viewport: { width: 400, height: 500 }, prepare: countGpuObjects });
   await openGroups(app.page);
   const values = () => Promise.all(SHAPING.map(({ id }) => sliderOf(app.page, id).getAttribute('aria-valuetext')));
@@ -34,7 +38,7 @@ test('224 changes of eight parameters, with every view between, leave nothing be
   expect(before.gpu.buffers).toBeGreaterThan(before.geometries);
 
   for (let half = 0; half < 2; half += 1) {
-    await changeMany(app.page, SHAPING, 7 * 2 * SHAPING.length);
+    await changeMany(app.page, SHAPING, ROUNDS * 2 * SHAPING.length);
     await lookRound(app);
   }
   await app.settle();

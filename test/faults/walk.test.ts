@@ -1,12 +1,13 @@
 /** @vitest-environment happy-dom */
-/** Random walks over every control: six thousand steps, the state looked at after each, computed after each 25th. */
+/** Random walks over every control: six thousand steps in the long draw, the state looked at after each, computed after each 25th. */
 import { expect, test } from 'vitest';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { STANDARD_PREFERENCES } from '../../src/state/preferences.ts';
 import { createBackbowStore } from '../../src/state/store.ts';
 import { dice, holdPredictable, holdSound, holdUndoable, nextStep } from './walk.ts';
+import { draw } from '../draw.ts';
 
-const STEPS = 500;
+const STEPS = draw(500, 100);
 const SEEDS = Array.from({ length: 12 }, (_, index) => 8201 + index);
 const predictor = createPredictor();
 
@@ -33,7 +34,7 @@ test.each(SEEDS)(`${STEPS} steps (seed %i)`, (seed) => {
   expect(accepted).toBeGreaterThan(STEPS / 5);
 });
 
-test('the walks together are more than five thousand steps, each with dice of its own', () => {
-  expect(STEPS * SEEDS.length).toBeGreaterThanOrEqual(5000);
+test(`the walks together are more than ${draw(5000)} steps, each with dice of its own`, () => {
+  expect(STEPS * SEEDS.length).toBeGreaterThanOrEqual(draw(5000));
   expect(new Set(SEEDS.map((seed) => dice(seed).share())).size).toBe(SEEDS.length);
 });

@@ -2,8 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { hold, holdFinite, holdText } from './invariant.ts';
 import { buildOfSeed, INVARIANTS, sweep } from './sweep.ts';
+import { draw } from '../draw.ts';
 
-const BUILDS = 300;
+const BUILDS = draw(2000, 200);
 const FIRST_SEED = 100_000;
 
 test(`what holds of every build holds of ${BUILDS} drawn at random, seeds ${FIRST_SEED} and up`, async () => {

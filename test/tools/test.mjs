@@ -1,5 +1,6 @@
 /**
- * `npm test`: installs what is missing, runs every check, and closes with one line of counts.
+ * `npm test`: installs what is missing, runs every check, and closes with one line of counts. `npm run test:all` does the
+ * same with the long draws (test/draw.ts).
  *
  * A step that fails does not stop the others, so one run shows everything that is wrong. Counted are the tests of the unit
  * and browser steps, plus one failure for each other step that failed.
@@ -73,6 +74,9 @@ function finish(outcomes) {
   process.exitCode = failed === 0 ? 0 : 1;
 }
 
+/** @type {NodeJS.ProcessEnv} */
+const DRAW = process.argv.includes('--all') ? { DRAW: 'long' } : {};
+
 requireNode();
 if (!(await ensureInstalled())) {
   finish([{ name: 'install', passed: 0, failed: 1, seconds: 0 }]);
@@ -80,11 +84,11 @@ if (!(await ensureInstalled())) {
   const chromium = await ensureChromium();
   // The formatter keeps one processor busy; the two others share the rest.
   const outcomes = await Promise.all(['format:check', 'types', 'lint'].map(check));
-  outcomes.push(await tests('unit'));
+  outcomes.push(await tests('unit', DRAW));
   const build = await check('build');
   outcomes.push(build);
   if (build.failed > 0) outcomes.push(notRun('browser', 'there is no build to open'));
   else if (!chromium) outcomes.push(notRun('browser', 'there is no Chromium (what to install is said at the top)'));
-  else outcomes.push(await tests('browser', { CHROMIUM_PATH: chromium }));
+  else outcomes.push(await tests('browser', { ...DRAW, CHROMIUM_PATH: chromium }));
   finish(outcomes);
 }

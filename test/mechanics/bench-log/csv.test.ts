@@ -10,6 +10,7 @@ import { MOST_ROWS, readLog, readLogBytes } from '../../../src/mechanics/bench-l
 import { arbitraryEntries, arbitraryEntry } from './arbitrary-entries.ts';
 import { ENTRY } from './entries.ts';
 import { savedAgain } from './spreadsheet.ts';
+import { draw } from '../../draw.ts';
 
 const problemsOf = (text: string) => {
   const read = readLog(text);
@@ -45,12 +46,12 @@ describe('writing', () => {
 });
 
 describe('there and back', () => {
-  it.each(['metric', 'inch'] as const)('1 000 entries are the same again, %s (seed 5201)', (system) => {
+  it.each(['metric', 'inch'] as const)(`${draw(1000)} entries are the same again, %s (seed 5201)`, (system) => {
     fc.assert(
       fc.property(arbitraryEntry, (entry) => {
         expect(entriesOf(writeLog([entry], system))).toEqual([entry]);
       }),
-      { seed: 5201, numRuns: 1000 },
+      { seed: 5201, numRuns: draw(1000) },
     );
   });
 
@@ -67,7 +68,7 @@ describe('there and back', () => {
     (['metric', 'inch'] as const).flatMap((system) =>
       (['German', 'British', 'American'] as const).map((country) => [system, country] as const),
     ),
-  )('1 000 entries saved again by a spreadsheet say the same, %s, %s (seed 5203)', (system, country) => {
+  )(`${draw(1000)} entries saved again by a spreadsheet say the same, %s, %s (seed 5203)`, (system, country) => {
     // A day past the twelfth tells day from month to whoever writes slashes.
     const telling = { ...ENTRY, date: '2026-02-28' };
     fc.assert(
@@ -76,7 +77,7 @@ describe('there and back', () => {
         expect(read!.id).toBe(entry.id);
         expect(contentHash(read!)).toBe(contentHash(entry));
       }),
-      { seed: 5203, numRuns: 1000 },
+      { seed: 5203, numRuns: draw(1000) },
     );
   });
 
@@ -87,7 +88,7 @@ describe('there and back', () => {
         const text = inchesText(value);
         expect(mmOfInches(String(Number(Number(text).toPrecision(15))))).toBe(value);
       }),
-      { seed: 5204, numRuns: 2000 },
+      { seed: 5204, numRuns: draw(2000) },
     );
   });
 

@@ -7,6 +7,7 @@ import { MOST_CHARACTERS, readLink, writeLink } from '../../../src/state/share/l
 import { decode } from '../../../src/state/share/v1/codec.ts';
 import { EMPTY_PAGE, type Shared } from '../../../src/state/share/shared.ts';
 import { anyBuild, anyShared } from './arbitrary-shared.ts';
+import { draw } from '../../draw.ts';
 
 function written(shared: Shared): string {
   const link = writeLink(shared);
@@ -20,13 +21,13 @@ const alone = (build: Build): Shared => ({ builds: [build], page: EMPTY_PAGE });
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 describe('a link', () => {
-  test('brings back 1 000 random builds as they were (seed 71)', () => {
+  test(`brings back ${draw(1000)} random builds as they were (seed 71)`, () => {
     fc.assert(
       fc.property(anyBuild, (build) => {
         const read = readLink(written(alone(build)));
         expect(read).toEqual({ ok: true, shared: plain(alone(build)) });
       }),
-      { numRuns: 1000, seed: 71 },
+      { numRuns: draw(1000), seed: 71 },
     );
   });
 
@@ -35,7 +36,7 @@ describe('a link', () => {
       fc.property(anyShared, (shared) => {
         expect(readLink(written(shared))).toEqual({ ok: true, shared: plain(shared) });
       }),
-      { numRuns: 300, seed: 72 },
+      { numRuns: draw(300), seed: 72 },
     );
   });
 
@@ -134,7 +135,7 @@ describe('what is no link', () => {
           expect(read).toMatchObject({ ok: false, trouble: { code: 'broken' } });
         },
       ),
-      { numRuns: 2000, seed: 73 },
+      { numRuns: draw(2000), seed: 73 },
     );
   });
 
@@ -163,7 +164,7 @@ describe('what is no link', () => {
         opened += 1;
         expect(text).toBe(link);
       }),
-      { numRuns: 4000, seed: 74 },
+      { numRuns: draw(4000), seed: 74 },
     );
     expect(opened).toBeLessThan(400);
   });
@@ -179,7 +180,7 @@ describe('what is no link', () => {
           expect(readLink(text).ok).toBe(false);
         },
       ),
-      { numRuns: 2000, seed: 75 },
+      { numRuns: draw(2000), seed: 75 },
     );
   });
 });
