@@ -3,25 +3,23 @@
  *
  *   at z the glue stands       f(z) = φ·d(z)                                 d(z) = slot depth there (slots.ts)
  *   gap area at z              g(z) = k·f(z) − b·min(t, f(z))·[|z| < tang]   across the slot
- *   chamfer                    c² per length of slot                         two bevels of 45°, each c·c/2
+ *   chamfer                    2·c·f − f², no more than c², per length       two bevels of 45°, filled down to f(z)
  *   studs in the gap           2·n·A·min(p, (k − b)/2),  n = length of tang/pitch per side
  *   volume                     ∫ g dz over the slot + chamfer − studs
  *   bead                       d = √(4·volume/(π·slot length))                a round bead of that volume along the slot
  *
- * k = kerf, b = tang body width, t = tang depth, φ = share of the depth that the glue reaches, c = chamfer width,
+ * k = kerf, b = tang body width, t = tang depth, φ = share of the depth that the glue reaches (neck/glue-reach.ts), c = chamfer width,
  * A = area of a stud against the wall, p = how far a stud stands out of the body = (stud width − b)/2; all mm.
  * Source: geometry. Assumed: a stud is a prism of area A; where the glue does not reach the foot of the tang, studs count in
  * proportion; the chamfer under the crown is full. The body in contact with the walls (k ≤ b) leaves no room beside it.
  * A drop is taken as 0.05 mL (20 drops to the millilitre, the pharmacist's convention, from memory).
  */
 import type { Build } from '../neck/build.ts';
+import { gluedDepthMm, gluedTangMm2, integrateTo } from '../neck/glue-reach.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 import { seatAt } from './kerf.ts';
-import { slotDepthAtMm } from './slots.ts';
 
 const DROP_MM3 = 50;
-/** Intervals of Simpson's rule over half a slot; the integrand is smooth but for one kink. */
-const INTERVALS = 200;
 
 export interface SlotGlue {
   readonly fret: number;
@@ -41,26 +39,18 @@ export interface Glue {
   readonly dropsPerSlot: number;
 }
 
-/** Composite Simpson over [from, to]. */
-function integrate(f: (z: number) => number, from: number, to: number): number {
-  if (to <= from) return 0;
-  const step = (to - from) / INTERVALS;
-  let sum = f(from) + f(to);
-  for (let i = 1; i < INTERVALS; i += 1) sum += (i % 2 === 1 ? 4 : 2) * f(from + i * step);
-  return (sum * step) / 3;
-}
-
 function slotVolumeMm3(build: Build, end: FretEnd): number {
   const { kerfMm: kerf, tangWidthMm, studWidthMm } = seatAt(build, end.fret);
-  const reach = build.glueReachPercent / 100;
-  if (reach === 0) return 0;
   const body = Math.min(tangWidthMm, kerf);
-  const filled = (z: number) => reach * slotDepthAtMm(build, end.radiusMm, z);
-  const tangWetted = (z: number) => Math.min(build.tangDepthMm, filled(z));
+  const filled = (z: number) => gluedDepthMm(build, end.radiusMm, z);
+  const inBevels = (z: number) => {
+    const deep = Math.min(filled(z), build.chamferMm);
+    return (2 * build.chamferMm - deep) * deep;
+  };
 
-  const slot = 2 * integrate((z) => kerf * filled(z), 0, end.slotHalfMm);
-  const tangArea = 2 * integrate(tangWetted, 0, end.tangHalfMm);
-  const chamfer = build.chamferMm ** 2 * 2 * end.slotHalfMm;
+  const slot = 2 * integrateTo(end.slotHalfMm, (z) => kerf * filled(z));
+  const tangArea = gluedTangMm2(build, end.radiusMm, end.tangHalfMm);
+  const chamfer = 2 * integrateTo(end.slotHalfMm, inBevels);
   const standsOut = Math.min((studWidthMm - tangWidthMm) / 2, (kerf - body) / 2);
   // Studs that overlap (see the check "studs-overlap") cannot take more than the whole gap.
   const shareOfWall = Math.min(1, build.studAreaMm2 / (build.studPitchMm * build.tangDepthMm));
@@ -77,7 +67,7 @@ export function glueNeeded(build: Build, ends: readonly FretEnd[] = fretEnds(bui
     return {
       fret: end.fret,
       volumeMm3,
-      reachMm: dry ? 0 : (build.slotDepthMm * build.glueReachPercent) / 100,
+      reachMm: dry ? 0 : gluedDepthMm(build, Infinity, 0),
       beadMm: Math.sqrt((4 * volumeMm3) / (Math.PI * 2 * end.slotHalfMm)),
     };
   });

@@ -16,6 +16,7 @@
  * t·(1 − cos θ) less deep: 0.01 mm on a usual board, 0.1 mm on the widest and tightest. What is asked for is on the safe side.
  */
 import type { Build } from '../neck/build.ts';
+import { slotDepthAtMm } from '../neck/glue-reach.ts';
 import { lastFretMm, sagittaMm } from '../neck/neck-shape.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
 import { seatAt } from './kerf.ts';
@@ -50,11 +51,6 @@ export interface Slot {
   readonly edgeThicknessMm: number;
   /** Widest chamfer per edge that the crown still covers. */
   readonly chamferLimitMm: number;
-}
-
-/** Depth of the slot below the board's surface at z. */
-export function slotDepthAtMm(build: Pick<Build, 'slotBottom' | 'slotDepthMm'>, radiusMm: number, zMm: number): number {
-  return build.slotBottom === 'flat' ? build.slotDepthMm - sagittaMm(radiusMm, zMm) : build.slotDepthMm;
 }
 
 /** Depth below the centre line's surface at which the slot just clears the tang everywhere. */

@@ -11,7 +11,7 @@
  */
 import type { Build } from '../neck/build.ts';
 import { boardRadiusMm, lastFretMm, sagittaMm } from '../neck/neck-shape.ts';
-import { slotDepthAtMm } from '../fretwork/slots.ts';
+import { slotDepthAtMm } from '../neck/glue-reach.ts';
 
 /** The surface of one build, with what does not change along it worked out once. */
 export interface BoardSurface {

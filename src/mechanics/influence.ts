@@ -106,7 +106,7 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
     for (let slot = 0; slot < slots; slot += 1) {
       const left = mesh.slotLeftColumn[slot]!;
       let opening = 0;
-      for (let row = 0; row <= mesh.contactRows; row += 1)
+      for (let row = 0; row <= mesh.slotRows; row += 1)
         opening += weights[slot]![row]! * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
       openingMm[loadCase * slots + slot] = opening;
     }

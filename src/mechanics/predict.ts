@@ -4,9 +4,11 @@
  *
  *   press fit       wedges on empty slots; under string load the studs act as springs in the empty slots
  *   glue fit        the kerf takes the studs without force; strings on filled slots
- *   press and glue  wedges on empty slots at seating; the filler sets without stress; strings on filled slots
+ *   press and glue  wedges on empty slots at seating; the filler sets without stress; strings on filled slots, and the studs
+ *                   that no glue reaches act as springs as in a press fit
  */
 import type { Build } from '../neck/build.ts';
+import { gluedTangShare } from '../neck/glue-reach.ts';
 import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { metalById } from '../neck/metals.ts';
 import { LatestCache } from './cache.ts';
@@ -47,8 +49,11 @@ export interface Predictor {
 
 interface SolvedNeck {
   readonly model: NeckModel;
-  /** What each unit load does, its lines against the straightedge: relief is linear in the displacements. */
-  influence(filling: SlotFilling): Influence;
+  /**
+   * What each unit load does, its lines against the straightedge: relief is linear in the displacements.
+   * @param which with the wedges or without them; empty slots always with them.
+   */
+  influence(filling: SlotFilling, which?: 'all' | 'named'): Influence;
 }
 
 /** Meshes and fillings kept: one neck in hand, its neighbours in a comparison, and what undo brings back. */
@@ -63,13 +68,9 @@ export function createPredictor(): Predictor {
       const influences = new LatestCache<Influence>(FILLINGS_KEPT);
       return {
         model,
-        influence: (filling) =>
-          influences.get(JSON.stringify(filling), () =>
-            againstStraightedge(
-              solveInfluence(model, filling, filling.kind === 'empty' ? 'all' : 'named'),
-              description.fretXMm[0]!,
-              description.jointMm,
-            ),
+        influence: (filling, which = filling.kind === 'empty' ? 'all' : 'named') =>
+          influences.get(JSON.stringify([filling, which]), () =>
+            againstStraightedge(solveInfluence(model, filling, which), description.fretXMm[0]!, description.jointMm),
           ),
       };
     });
@@ -146,22 +147,24 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
 
   const predictMethod = (method: Method): MethodPrediction => {
     const presses = method !== 'glue';
-    const influence = neck.influence(fillingOf(build, method, deviations));
+    // Studs that stand in set glue hold nothing by themselves.
+    const loose = method === 'press' ? 1 : method === 'both' ? 1 - gluedTangShare(build) : 0;
+    const influence = neck.influence(fillingOf(build, method, deviations), loose > 0 ? 'all' : undefined);
     const seating = presses ? pressed : idle(contacts.length);
-    const springs = method === 'press' ? springsOf(contacts, seating, flexibility) : undefined;
+    const springs = loose > 0 ? springsOf(contacts, seating, influence, loose) : undefined;
     const response = (cases: Combination['cases']) => respond(influence, cases, springs);
     const underStrings = response(pull);
 
     const underRod = response(rodAtLimit);
     const stringsMm = underStrings.line;
     const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
-    const forceInputs = { build, method, wedgeForceN: seating.forceN, biteMm: bite, tangLengthMm };
+    const forceInputs = { build, method, contacts, wedgeForceN: seating.forceN, biteMm: bite, fretXMm, tangLengthMm };
 
     const partial = {
       method,
       kerfMm: workingKerfMm(build, method),
       wedgeForceN: [...seating.forceN],
-      wedgeForceStrungN: [...(underStrings.forceN ?? seating.forceN)],
+      wedgeForceStrungN: Array.from(seating.forceN, (force, i) => force + (underStrings.changeN?.[i] ?? 0)),
       biteMm: bite,
       openingMm: [...seating.openingMm],
       wallPressureShare: contacts.map((contact, i) =>
@@ -170,7 +173,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       seatingForceN: seatingForceN(forceInputs),
       pullOutForceN: extractionForceN(forceInputs),
       extraFlexibility: bowOf(stringsMm) / uncutBow - 1,
-      rodTurnsAtLimit: turnsAtLimit(build, rod, workOfRod(influence, rodAtLimit, underRod.forceN, seating.forceN)),
+      rodTurnsAtLimit: turnsAtLimit(build, rod, workOfRod(influence, rodAtLimit, underRod.changeN)),
       basis: {
         wedgeMm: presses ? pressedWedgeMm : new Float64Array(pressedWedgeMm.length),
         stringsMm,
@@ -217,44 +220,60 @@ function idle(count: number): Seating {
   return { forceN: zero(), openingMm: zero(), stiffnessNMm: zero() };
 }
 
-/** The studs of pressed frets as springs in empty slots, from the state after seating. */
+/** The studs of pressed frets as springs in their slots, from the state after seating. */
 interface Springs {
-  /** Wedge forces once other loads have opened or closed the slots by `openingMm`. */
-  forces(openingMm: Float64Array): Float64Array;
-  readonly seated: Float64Array;
+  /** How the wedge forces change when other loads open or close the slots by `openingMm`. */
+  changesN(openingMm: Float64Array): Float64Array;
 }
 
-function springsOf(contacts: readonly Contact[], seating: Seating, flexibility: Float64Array): Springs {
+/**
+ * @param influence of the slots as they are then; @param loose share of the studs that act. What they gave when they were
+ * pressed in stays as it was: the rest of a slot's opening is there before the other loads.
+ */
+function springsOf(contacts: readonly Contact[], seating: Seating, influence: Influence, loose: number): Springs {
   const deepest = contacts.map((contact, i) => studBiteMm(contact, seating.openingMm[i]!));
+  const flexibility = slotFlexibility(influence);
+  const acting = contacts.map((contact) => ({
+    ...contact,
+    studForceN: loose * contact.studForceN,
+    bodyStiffnessNMm: loose * contact.bodyStiffnessNMm,
+    bodyLimitN: loose * contact.bodyLimitN,
+  }));
+  const seatedN = seating.forceN.map((force) => loose * force);
+  // Of seated studs in empty slots nothing is left.
+  const ownMm = combineOpening(influence, { wedgeN: seatedN });
+  const restMm = seating.openingMm.map((opening, i) => (loose === 1 ? 0 : opening - ownMm[i]!));
   return {
-    forces: (openingMm) => seat(contacts, flexibility, openingMm, deepest, seating.forceN).forceN,
-    seated: seating.forceN,
+    changesN: (openingMm) => {
+      const { forceN } = seat(
+        acting,
+        flexibility,
+        openingMm.map((opening, i) => opening + restMm[i]!),
+        deepest,
+        seatedN,
+      );
+      return forceN.map((force, i) => force - seatedN[i]!);
+    },
   };
 }
 
 /** Work of the rod's loads at its limit in the displacements of the wood, N·mm: studs that answer as springs hold some back. */
-function workOfRod(
-  influence: Influence,
-  cases: Combination['cases'],
-  forceN: Float64Array | undefined,
-  seatedN: Float64Array,
-): number {
-  const opening = forceN && combineOpening(influence, { cases });
-  const ofStuds = opening ? opening.reduce((work, mm, i) => work + mm * (forceN[i]! - seatedN[i]!), 0) : 0;
+function workOfRod(influence: Influence, cases: Combination['cases'], changeN: Float64Array | undefined): number {
+  const opening = changeN && combineOpening(influence, { cases });
+  const ofStuds = opening ? opening.reduce((work, mm, i) => work + mm * changeN[i]!, 0) : 0;
   return rodWork(influence, cases) + ofStuds;
 }
 
-/** What named loads add to the line, and the wedge forces under them where studs answer as springs. */
+/** What named loads add to the line, and to the wedge forces where studs answer as springs. */
 function respond(
   influence: Influence,
   cases: Combination['cases'],
   springs: Springs | undefined,
-): { readonly line: Float64Array; readonly forceN?: Float64Array } {
+): { readonly line: Float64Array; readonly changeN?: Float64Array } {
   const loaded = Object.values(cases ?? {}).some((amount) => amount !== 0);
   if (!springs || !loaded) return { line: combineLine(influence, { cases }) };
-  const forceN = springs.forces(combineOpening(influence, { cases }));
-  const wedgeN = forceN.map((force, i) => force - springs.seated[i]!);
-  return { line: combineLine(influence, { cases, wedgeN }), forceN };
+  const changeN = springs.changesN(combineOpening(influence, { cases }));
+  return { line: combineLine(influence, { cases, wedgeN: changeN }), changeN };
 }
 
 /** @param wedgesMm what all frets do together, over the stations. */

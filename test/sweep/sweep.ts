@@ -9,6 +9,7 @@ import { FILES } from './files.ts';
 import type { Invariant } from './invariant.ts';
 import { MAKING } from './making.ts';
 import { CHANGES, EQUILIBRIUM, REPEATS, SIGNS, STATES } from './mechanics.ts';
+import { STEPS } from './steps.ts';
 
 export const INVARIANTS: readonly Invariant[] = [
   ...FILES,
@@ -17,6 +18,7 @@ export const INVARIANTS: readonly Invariant[] = [
   ...STATES,
   ...CHANGES,
   ...REPEATS,
+  ...STEPS,
   ...EXTREMES,
   ...ANSWERS,
   ...MAKING,

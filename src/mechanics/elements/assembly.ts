@@ -5,7 +5,15 @@
  */
 import { bandLength, bandStride, factorise, type BandFactor, type BandShape } from './banded.ts';
 import type { SlotFilling } from '../description.ts';
-import { elementStiffness, elementWork, GAUSS, POINT_ETA, POINT_XI, type ElementWork } from './element.ts';
+import {
+  elementStiffness,
+  elementWork,
+  GAUSS,
+  POINT_ETA,
+  POINT_XI,
+  type ElementWork,
+  type UpperPart,
+} from './element.ts';
 import { nodeAt, type Mesh } from './mesh.ts';
 import { fillerPlaneStress, type Slice } from './section.ts';
 
@@ -44,9 +52,15 @@ class ElementLoop {
   private readonly entries: Int32Array;
   private readonly places: Int32Array;
   private readonly slices: Slice[] = [];
+  /** The stiff bars in the slices that were entered. */
+  private readonly bars: UpperPart;
 
   constructor({ mesh, shape }: Pick<Assembly, 'mesh' | 'shape'>) {
     this.mesh = mesh;
+    this.bars = {
+      floorMm: mesh.section.barFloorMm,
+      c11: [(y) => this.slices[0]!.barStiffness(y), (y) => this.slices[1]!.barStiffness(y)],
+    };
     this.stride = bandStride(shape);
     this.freedoms = CORNER_COLUMN.flatMap((column, a) => {
       const first = 2 * (column * (mesh.rows + 1) + CORNER_ROW[a]!);
@@ -84,7 +98,7 @@ class ElementLoop {
     y[3] = mesh.nodeYMm[node + 1]!;
   }
 
-  /** The neck's own stiffness at the Gauss points. */
+  /** The stiffness of the neck's wood at the Gauss points. */
   takeSection(): void {
     const { y, c, slices } = this;
     for (let g = 0; g < 4; g += 1) {
@@ -96,10 +110,11 @@ class ElementLoop {
     }
   }
 
-  /** Adds the stiffness of the element in hand, with the c that was set, to the band. */
-  addTo(band: Float64Array, freeStrain: 0 | 1): void {
-    const { x, y, c, work, entries, places } = this;
-    elementStiffness(x, y, c, freeStrain, work);
+  /** Adds the stiffness of the element in hand, with the c that was set, to the band. @param isNeck bars may lie in it. */
+  addTo(band: Float64Array, freeStrain: 0 | 1, isNeck = false): void {
+    const { x, y, c, work, entries, places, bars } = this;
+    const holdsBars = isNeck && Math.min(y[0]!, y[1]!) < bars.floorMm;
+    elementStiffness(x, y, c, freeStrain, work, holdsBars ? bars : undefined);
     const start = this.first * this.stride;
     for (let k = 0; k < entries.length; k += 1) band[start + places[k]!]! += work.stiffness[entries[k]!]!;
   }
@@ -121,7 +136,7 @@ export function assemble(mesh: Mesh): Assembly {
       const inBoard = row < mesh.boardRows;
       loop.place(column, row);
       loop.takeSection();
-      loop.addTo(band, inBoard ? 1 : 0);
+      loop.addTo(band, inBoard ? 1 : 0, !inBoard);
       if (inBoard)
         for (let a = 0; a < 8; a += 1)
           boardStrainForce[loop.first + loop.freedoms[a]!]! += loop.work.freeStrainForce[a]!;

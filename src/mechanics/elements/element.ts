@@ -6,7 +6,8 @@
  * The derivatives of the incompatible modes use the Jacobian at the element's centre scaled by j₀/j, so that constant
  * strain is reproduced in any shape (Taylor, Beresford & Wilson 1976, Int. J. Numer. Methods Eng. 10:1211, from memory).
  * C is plane stress and orthotropic, integrated through the width of the neck: N/mm (that is, MPa·mm); it is given at
- * each of the 2 × 2 Gauss points, so that laminates, channel, bars and taper enter here.
+ * each of the 2 × 2 Gauss points, so that laminates, channel and taper enter here. A stiff bar ends at a depth of its own,
+ * within an element as a rule: what it adds along the neck is summed over 2 × 2 points of the part that it fills.
  *
  *   C = [c11 c12 0; c12 c22 0; 0 0 c66]
  *
@@ -69,6 +70,13 @@ export function elementWork(): ElementWork {
   };
 }
 
+/** What fills an element from its upper edge down to a depth, stiff along the neck alone. */
+export interface UpperPart {
+  readonly floorMm: number;
+  /** What it adds to c11 at a depth, on the two uprights through the Gauss points: nut side, body side; N/mm. */
+  readonly c11: readonly [(yMm: number) => number, (yMm: number) => number];
+}
+
 /**
  * Computes `work.stiffness` and `work.freeStrainForce`.
  * @param x, y corner coordinates, mm, 4 each; @param c c11, c12, c22, c66 at each Gauss point, 16 numbers, N/mm;
@@ -81,6 +89,7 @@ export function elementStiffness(
   c: ArrayLike<number>,
   freeStrain: number,
   work: ElementWork,
+  upper?: UpperPart,
 ): void {
   const { dx, dy, weighted } = work;
 
@@ -116,6 +125,7 @@ export function elementStiffness(
     for (let i = 0; i < 4; i += 1) weighted[4 * i + g] = c[4 * g + i]! * area;
   }
   integrate(work, freeStrain);
+  if (upper) addUpperPart(x, y, upper, work);
   condense(work);
   closeNode3(work);
 }
@@ -151,6 +161,44 @@ function integrate({ full, dx, dy, weighted: c }: ElementWork, freeStrain: numbe
     full[along + FORCE] = (ux0 + ux1 + ux2 + ux3) * freeStrain;
     full[across + FORCE] = (vx0 + vx1 + vx2 + vx3) * freeStrain;
   }
+}
+
+/** Adds the part's ∂u/∂x·c11·∂u/∂x; the element's sides stand upright. */
+function addUpperPart(
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  { floorMm, c11 }: UpperPart,
+  work: ElementWork,
+): void {
+  const { full } = work;
+  const along = new Float64Array(FUNCTIONS);
+  const halfWidth = (x[1]! - x[0]!) / 2;
+  const halfHeight = (y[2]! + y[3]! - y[0]! - y[1]!) / 4;
+  const tilt = (y[1]! + y[2]! - y[0]! - y[3]!) / 4;
+  const twist = (y[0]! - y[1]! + y[2]! - y[3]!) / 4;
+  [-GAUSS, GAUSS].forEach((xi, side) => {
+    const top = (y[0]! * (1 - xi) + y[1]! * (1 + xi)) / 2;
+    const bottom = (y[3]! * (1 - xi) + y[2]! * (1 + xi)) / 2;
+    const filled = Math.min(1, (floorMm - top) / (bottom - top));
+    if (filled <= 0) return;
+    for (const point of [-GAUSS, GAUSS]) {
+      const eta = filled * (1 + point) - 1;
+      const depth = top + ((1 + eta) / 2) * (bottom - top);
+      // As in `elementStiffness`, with ∂x/∂η = 0.
+      const perArea = 2 / (halfWidth * (bottom - top));
+      const yXi = tilt + twist * eta;
+      along[0] = -2 * xi * halfHeight * perArea;
+      along[1] = 2 * eta * tilt * perArea;
+      for (let a = 0; a < 3; a += 1) {
+        const nXi = (NODE_XI[a]! * (1 + NODE_ETA[a]! * eta)) / 4;
+        const nEta = (NODE_ETA[a]! * (1 + NODE_XI[a]! * xi)) / 4;
+        along[2 + a] = (((bottom - top) / 2) * nXi - yXi * nEta) * perArea;
+      }
+      const weight = (c11[side]!(depth) * filled) / perArea;
+      for (let a = 0; a < FUNCTIONS; a += 1)
+        for (let b = a; b < FUNCTIONS; b += 1) full[2 * a * WIDTH + 2 * b]! += weight * along[a]! * along[b]!;
+    }
+  });
 }
 
 /**

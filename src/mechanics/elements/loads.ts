@@ -41,16 +41,24 @@ export function caseColumn(wedges: number, name: CaseName): number {
   return wedges + CASES.indexOf(name);
 }
 
-/** Weight of each wall node of a slot in the mean over the contact depth: Σ = 1. Length = contact rows + 1. */
+/**
+ * Weight of each wall node of a slot in the mean over the contact depth: Σ = 1. Of a row that the contact ends in, the part
+ * that it covers counts. Length = slot rows + 1.
+ */
 export function contactWeights(mesh: Mesh, slot: number): Float64Array {
-  const weights = new Float64Array(mesh.contactRows + 1);
+  const weights = new Float64Array(mesh.slotRows + 1);
   const column = mesh.slotLeftColumn[slot]!;
   const y = (row: number) => mesh.nodeYMm[nodeAt(mesh, column, row)]!;
-  const depth = y(mesh.contactRows) - y(0);
-  for (let row = 0; row < mesh.contactRows; row += 1) {
-    const share = (y(row + 1) - y(row)) / depth / 2;
-    weights[row]! += share;
-    weights[row + 1]! += share;
+  const floor = mesh.section.contactFloorMm(mesh.section.description.fretXMm[slot]!);
+  const depth = floor - y(0);
+  for (let row = 0; row < mesh.slotRows; row += 1) {
+    const height = y(row + 1) - y(row);
+    const covered = Math.min(1, (floor - y(row)) / height);
+    if (covered <= 0) break;
+    // ∫ of the two linear shape functions from the row's top down to where the contact ends.
+    const lower = (height * covered * covered) / 2;
+    weights[row]! += (height * covered - lower) / depth;
+    weights[row + 1]! += lower / depth;
   }
   return weights;
 }
@@ -66,19 +74,27 @@ interface EdgePoint {
 /** Every Gauss point of a column's edges, twice: once for each of the edge's two nodes. */
 function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
   const c = new Float64Array(4);
+  const { barFloorMm } = mesh.section;
   const x = mesh.columnXMm[column]!;
   const points: EdgePoint[] = [];
   for (let row = 0; row < mesh.rows; row += 1) {
     const a = nodeAt(mesh, column, row);
     const upper = mesh.nodeYMm[a]!;
-    const height = mesh.nodeYMm[a + 1]! - upper;
-    for (const eta of [-GAUSS, GAUSS]) {
-      const yMm = upper + (height * (1 + eta)) / 2;
-      mesh.section.stiffness(x, yMm, c, 0);
-      [a, a + 1].forEach((node, end) => {
-        const weight = ((1 + (end === 0 ? -eta : eta)) / 2) * (height / 2);
-        points.push({ node, yMm, axial: weight * c[0]!, shear: weight * c[3]! });
-      });
+    const lower = mesh.nodeYMm[a + 1]!;
+    // An edge within which stiff bars end is two.
+    const ends = barFloorMm > upper && barFloorMm < lower ? [upper, barFloorMm, lower] : [upper, lower];
+    for (let part = 1; part < ends.length; part += 1) {
+      const from = ends[part - 1]!;
+      const height = ends[part]! - from;
+      for (const eta of [-GAUSS, GAUSS]) {
+        const yMm = from + (height * (1 + eta)) / 2;
+        mesh.section.stiffness(x, yMm, c, 0);
+        const along = (yMm - upper) / (lower - upper);
+        [a, a + 1].forEach((node, end) => {
+          const weight = (end === 0 ? 1 - along : along) * (height / 2);
+          points.push({ node, yMm, axial: weight * c[0]!, shear: weight * c[3]! });
+        });
+      }
     }
   }
   return points;

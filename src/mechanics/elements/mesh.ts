@@ -2,7 +2,9 @@
  * The mesh: columns along the neck, rows through its depth, numbered column by column so that the matrix is banded.
  *
  * Columns are graded around every slot (offsets from its faces below) and at most `widestMm` apart; one column is the
- * kerf itself. Rows: contact depth, rest of the slot, board below it, neck, closer together towards the back.
+ * kerf itself. Rows: contact depth, rest of the slot, board below it, neck, closer together towards the back. Where a tang
+ * comes near the slot's floor the rest keeps a height of its own and the tang bears on part of it (`contactWeights`), so that
+ * nothing jumps as it comes down.
  */
 import { createSection, type Section } from './section.ts';
 
@@ -11,6 +13,9 @@ const OFFSETS_MM = [0.4, 1.1, 2.3, 4.4, 7.5, 12];
 const WIDEST_MM = 6;
 /** Two columns closer than this are one. */
 const SAME_MM = 0.25;
+/** Rows of the rest of a slot are at least this high together, mm, and never more than this share of the slot. */
+const LEAST_REST_MM = 0.1;
+const MOST_REST_SHARE = 0.25;
 /** A channel shallower than this has no rows of its own: they would be flat to nothing. */
 const LEAST_CHANNEL_MM = 0.2;
 
@@ -25,8 +30,7 @@ export interface Mesh {
   readonly rows: number;
   /** y of each node, column by column. */
   readonly nodeYMm: Float64Array;
-  /** First row below the contact depth, below the slot, below the board. */
-  readonly contactRows: number;
+  /** First row below the slot, below the board. */
   readonly slotRows: number;
   readonly boardRows: number;
   /** For each slot the column of its left face (nut side); the next column is its right face. */
@@ -134,20 +138,18 @@ export function createMesh(stated: Section, refinement: Refinement = 1): Mesh {
   const columnXMm = Float64Array.from(xs);
   const columns = xs.length;
 
-  const hasRest = description.fretXMm.some((x) => section.slotFloorMm(x) - section.contactFloorMm(x) > 0.1);
   const hasChannel = description.channel !== null && description.channel.depthMm >= LEAST_CHANNEL_MM;
   const rowsAt = (x: number): number[] => {
     // Both walls of a slot take its depths at the fret: a wedge presses along one line, or it would not balance.
     const slotX = fretBeside(x) ?? x;
     const top = section.topMm(slotX);
-    const contact = section.contactFloorMm(slotX);
     const floor = section.slotFloorMm(slotX);
+    const rest = Math.min(LEAST_REST_MM, MOST_REST_SHARE * (floor - top));
+    const contact = Math.min(section.contactFloorMm(slotX), floor - rest);
     const board = description.boardThicknessMm;
     const bottom = section.bottomMm(x);
     const channel = section.channelFloorMm(x);
-    const slot = hasRest
-      ? [...spread(top, contact, CONTACT), ...spread(contact, Math.max(floor, contact + 0.02), REST_OF_SLOT)]
-      : spread(top, floor, [0.25, 0.5, 0.75, 1]);
+    const slot = [...spread(top, contact, CONTACT), ...spread(contact, floor, REST_OF_SLOT)];
     const ys = [
       top,
       ...slot,
@@ -178,7 +180,6 @@ export function createMesh(stated: Section, refinement: Refinement = 1): Mesh {
     columnXMm,
     rows,
     nodeYMm,
-    contactRows: (hasRest ? 2 : 4) * refinement,
     slotRows: 4 * refinement,
     boardRows: 6 * refinement,
     slotLeftColumn,

@@ -59,17 +59,21 @@ export interface Section {
   widthMm(xMm: number): number;
   /** Width of wood at (x, y), channel left out. */
   chordMm(xMm: number, yMm: number): number;
+  /** Depth to which stiff bars reach; −∞ without any. */
+  readonly barFloorMm: number;
   /** The section at x: what depends on x alone is computed once for all depths. */
   sliceAt(xMm: number): Slice;
-  /** Writes c11, c12, c22, c66 at (x, y) into `out` from `at`. */
+  /** Writes c11, c12, c22, c66 at (x, y) into `out` from `at`, bars included. */
   stiffness(xMm: number, yMm: number, out: Float64Array, at: number): void;
 }
 
 export interface Slice {
   /** Width of wood at a depth, channel left out. */
   chordMm(yMm: number): number;
-  /** Writes c11, c12, c22, c66 at a depth into `out` from `at`. */
+  /** Writes c11, c12, c22, c66 of the wood at a depth into `out` from `at`. */
   stiffness(yMm: number, out: Float64Array, at: number): void;
+  /** What bars add to c11 at a depth that they reach: (E_bar − E_wood)·width, N/mm. */
+  barStiffness(yMm: number): number;
 }
 
 export function createSection(description: NeckDescription): Section {
@@ -92,6 +96,7 @@ export function createSection(description: NeckDescription): Section {
   const channelDepth = (x: number) =>
     d.channel === null ? 0 : Math.min(d.channel.depthMm, d.channel.mostShare * plainDepth(x));
   const channelFloorMm = (x: number) => d.boardThicknessMm + channelDepth(x);
+  const barFloorMm = d.bars === null ? -Infinity : d.boardThicknessMm + d.bars.depthMm;
 
   const add = (out: Float64Array, at: number, c: readonly [number, number, number, number], width: number) => {
     out[at]! += c[0] * width;
@@ -138,16 +143,24 @@ export function createSection(description: NeckDescription): Section {
           if (here > 0) add(out, at, piece.c, 2 * here);
           inner = outer;
         }
-        if (d.bars !== null && below < d.bars.depthMm) {
-          // The bar takes the place of as much wood; the difference of the moduli along the neck is what it adds.
-          const wood = pieces[0]!.c[0];
-          out[at]! += (d.bars.modulusMPa - wood) * Math.min(d.bars.totalWidthMm, 2 * (half - from));
-        }
+      },
+      barStiffness: (y) => {
+        const below = y - d.boardThicknessMm;
+        if (d.bars === null || below < 0 || y > barFloorMm) return 0;
+        const half = halfChord(below);
+        // The bar takes the place of as much wood; the difference of the moduli along the neck is what it adds. Of the wood
+        // that is E, not c11: c12 and c22 stay as they are, and take the difference between the two.
+        const wood = d.neck[0]!.wood.modulusMPa;
+        return (d.bars.modulusMPa - wood) * Math.min(d.bars.totalWidthMm, 2 * (half - halfChannel(below, half)));
       },
     };
   };
   const chordMm = (x: number, y: number): number => sliceAt(x).chordMm(y);
-  const stiffness = (x: number, y: number, out: Float64Array, at: number): void => sliceAt(x).stiffness(y, out, at);
+  const stiffness = (x: number, y: number, out: Float64Array, at: number): void => {
+    const slice = sliceAt(x);
+    slice.stiffness(y, out, at);
+    out[at]! += slice.barStiffness(y);
+  };
 
   return {
     description,
@@ -158,6 +171,7 @@ export function createSection(description: NeckDescription): Section {
     bottomMm,
     widthMm,
     chordMm,
+    barFloorMm,
     sliceAt,
     stiffness,
   };

@@ -4,7 +4,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { createSection } from '../../../src/mechanics/elements/section.ts';
-import { createMesh, nodeAt } from '../../../src/mechanics/elements/mesh.ts';
+import { contactWeights } from '../../../src/mechanics/elements/loads.ts';
+import { createMesh } from '../../../src/mechanics/elements/mesh.ts';
 import { solidFeCase, describeSolidFeCase, solveSolidFeCase } from '../../reference/solid-fe-case.ts';
 import { expectNear } from '../../expect-near.ts';
 import { solveWide, stiffnessOf, type Across, type Push, type Solid } from './wide-model.ts';
@@ -79,16 +80,11 @@ function bows(id: string, across: Across): { readonly wedges: number; readonly s
     },
     across,
   };
-  const wedge = (left: number): Push[] => {
-    const y = (row: number) => mesh.nodeYMm[nodeAt(mesh, left, row)]!;
-    return Array.from({ length: mesh.contactRows }, (_, row) => {
-      const forceN = (solid.wedgeN * (y(row + 1) - y(row))) / (y(mesh.contactRows) - y(0)) / 2;
-      return [row, row + 1].flatMap((at): Push[] => [
-        { column: left, row: at, forceN: -forceN },
-        { column: left + 1, row: at, forceN },
-      ]);
-    }).flat();
-  };
+  const wedge = (left: number, slot: number): Push[] =>
+    [...contactWeights(mesh, slot)].flatMap((weight, row): Push[] => [
+      { column: left, row, forceN: -weight * solid.wedgeN },
+      { column: left + 1, row, forceN: weight * solid.wedgeN },
+    ]);
   const [wedged, strung] = solveWide(grid, [
     [...mesh.slotLeftColumn].flatMap(wedge),
     stringPush(solid.pullN, solid.aboveCrownMm),

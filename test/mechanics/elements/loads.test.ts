@@ -10,7 +10,7 @@ import {
   type CaseName,
   type LoadBlock,
 } from '../../../src/mechanics/elements/loads.ts';
-import { nodeAt } from '../../../src/mechanics/elements/mesh.ts';
+import { loadColumn, nodeAt } from '../../../src/mechanics/elements/mesh.ts';
 import { expectNear, expectNothing, ROUNDING } from '../../expect-near.ts';
 import { displacementsOf, forcesOf } from '../load-cases.ts';
 import { ALL_NECKS, DEFAULT_NECK } from '../necks.ts';
@@ -143,11 +143,58 @@ describe('what the cases are', () => {
     const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
     expectNear(sum(wall(left)), -1, ROUNDING, 'towards the nut');
     expectNear(sum(wall(left + 1)), 1, ROUNDING, 'towards the body');
+    // Of the rows on the wall two are the contact's.
     expect(
       wall(left)
-        .slice(mesh.contactRows + 1)
+        .slice(3)
         .every((value) => value === 0),
     ).toBe(true);
     expectNear(sum([...contactWeights(mesh, 4)]), 1, ROUNDING, 'weights of a mean');
+  });
+
+  it.each([1.2, 0.5, 0.1, 0.06, 0])(
+    'a wedge presses half way down the tang, %d mm above the floor of its slot',
+    (airMm) => {
+      const slot = { ...DEFAULT_NECK.slot, contactDepthMm: DEFAULT_NECK.slot.depthMm - airMm };
+      const { mesh: other } = createNeckModel({ ...DEFAULT_NECK, slot }).assembly;
+      const left = other.slotLeftColumn[4]!;
+      const weights = [...contactWeights(other, 4)];
+      const y = weights.map((_, row) => other.nodeYMm[nodeAt(other, left, row)]!);
+      const middle = weights.reduce((total, weight, row) => total + weight * (y[row]! - y[0]!), 0);
+      expectNear(middle, slot.contactDepthMm / 2, ROUNDING, 'an even pressure');
+    },
+  );
+
+  it('a curved rod of 1 N bears up on the wood by its curvature, 8·c/L² for each mm, shared below the board', () => {
+    // The bar lies on y = 4·c·s(1 − s), c = 1 mm: along the neck its push is 8·c/L² N/mm. A column takes half of what lies
+    // between its neighbours; the two anchors take the end slopes, 4·c/L less half an interval each: all of it together none.
+    const force = forcesOf(loads, caseColumn(loads.wedges, 'rodCurve'), order);
+    const across = (column: number) =>
+      Array.from({ length: mesh.rows + 1 }, (_, row) => force[2 * nodeAt(mesh, column, row) + 1]!);
+    const start = loadColumn(mesh, mesh.section.description.rod!.startMm);
+    const end = loadColumn(mesh, mesh.section.description.rod!.endMm);
+    const x = mesh.columnXMm;
+    const length = x[end]! - x[start]!;
+    for (let column = start + 1; column < end; column += 1) {
+      const push = -(8 / length ** 2) * ((x[column + 1]! - x[column - 1]!) / 2);
+      const nodes = across(column);
+      const bearing = nodes.slice(mesh.boardRows, mesh.rows);
+      // Even over the wood below the board, from the glue line to the last row of nodes above the back.
+      bearing.forEach((value) => expectNear(value, push / bearing.length, 1e-9, 'worked by hand'));
+      expect([...nodes.slice(0, mesh.boardRows), nodes.at(-1)!].every((value) => value === 0)).toBe(true);
+    }
+    const anchor = (column: number, next: number) => {
+      const expected = 4 / length - (8 / length ** 2) * (Math.abs(x[next]! - x[column]!) / 2);
+      expectNear(
+        across(column).reduce((total, value) => total + value, 0),
+        expected,
+        1e-9,
+        'worked by hand',
+      );
+    };
+    anchor(start, start + 1);
+    anchor(end, end - 1);
+    // A bar pushes across alone.
+    expect(force.every((value, freedom) => freedom % 2 === 1 || value === 0)).toBe(true);
   });
 });
