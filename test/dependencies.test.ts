@@ -6,6 +6,7 @@ import { readFiles, type SourceFile } from './tools/source-files.ts';
 
 /** Programs that a script runs, and what they need beside them. */
 const PROGRAMS: Readonly<Record<string, string>> = {
+  '@stryker-mutator/core': 'stryker run',
   oxlint: 'oxlint',
   'oxlint-tsgolint': 'oxlint --type-aware',
   prettier: 'prettier',
@@ -29,9 +30,15 @@ const surroundings = readFiles('test', /\.test\.tsx?$/).flatMap(
   ({ text }) => /@vitest-environment ([\w-]+)/.exec(text.slice(0, 200))?.[1] ?? [],
 );
 
+/** What the mutation tool loads by name. */
+const plugins = readFiles('test/mutation', /config\.mjs$/).flatMap(({ text }) =>
+  [...(/plugins: \[(.*)\]/.exec(text)?.[1] ?? '').matchAll(/'([^']+)'/g)].map(([, name]) => name!),
+);
+
 const source = importedBy(readFiles('src', /\.(tsx?|css)$/));
 const everywhere = new Set([
   ...surroundings,
+  ...plugins,
   ...source,
   ...importedBy(readFiles('test', /\.(tsx?|mjs)$/)),
   ...importedBy(readFiles('', /^vite\.config\.ts$/)),
