@@ -103,7 +103,7 @@ describe('the backup', () => {
     const second = await openApp(PHONE);
     const there = await openBackup(second.page);
     await choose(second.page, there, text);
-    const box = there.getByRole('group', { name: /“backup\.json”: a backup of/ });
+    const box = there.getByRole('group', { name: /“backup\.json”: a backup, made/ });
     await box.getByText('Bench log').waitFor();
     await second.screenshot('backup/phone-found');
     expect(await second.page.locator('.neck-card').count()).toBe(0);
@@ -123,6 +123,8 @@ describe('the backup', () => {
     await choose(second.page, there, text);
     await there.getByRole('button', { name: 'Restore', exact: true }).click();
     await second.page.locator('.neck-card', { hasText: 'Kept neck' }).waitFor();
+    // At once, and after a reload.
+    await there.getByText(/^Left on the bench \(/).waitFor();
     await second.page.reload();
     await second.page.keyboard.press('i');
     const again = second.page.getByRole('dialog', { name: 'Library' });
@@ -153,6 +155,29 @@ describe('the backup', () => {
     await app.screenshot('backup/refused');
     expect(await everythingKept(app.page)).toEqual(before);
     expect(app.troubles).toEqual([]);
+  });
+
+  test('speaks German, and brings its language along', async () => {
+    const first = await furnished();
+    await first.page.getByRole('button', { name: 'Menu', exact: true }).click();
+    await first.page.getByRole('combobox', { name: 'Language' }).selectOption('de');
+    await first.page.keyboard.press('Escape');
+    await first.page.keyboard.press('i');
+    const here = first.page.getByRole('dialog', { name: 'Sammlung' });
+    await here.getByText(/^Sicherung –/).click();
+    const download = first.page.waitForEvent('download');
+    await here.getByRole('button', { name: 'Alles sichern' }).click();
+    const text = await readFile(await (await download).path(), 'utf8');
+    const second = await openApp({ ...PHONE, colourScheme: 'dark' });
+    const dialog = await openBackup(second.page);
+    await choose(second.page, dialog, text);
+    await dialog.getByRole('button', { name: 'Restore', exact: true }).press('Enter');
+    const there = second.page.getByRole('dialog', { name: 'Sammlung' });
+    await there.getByText('Die Sicherung ist eingespielt.').waitFor();
+    // The focus is on what came of it, not lost with the button.
+    expect(await second.page.evaluate(() => document.activeElement?.className)).toBe('said');
+    await second.screenshot('backup/phone-german');
+    expect([...first.troubles, ...second.troubles]).toEqual([]);
   });
 
   test('a backup opened like a project file is shown where it is restored', async () => {

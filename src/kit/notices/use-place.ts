@@ -8,7 +8,7 @@ import { overlap, placeFor, type Box } from './place.ts';
 const MARGIN_PX = 12;
 /** Air around what is kept clear, px. */
 const AIR_PX = 6;
-const IN_DIALOG = 'button, a[href], input, select, textarea';
+const IN_DIALOG = 'button, a[href], input, select, textarea, summary';
 
 function boxOf(element: Element): Box {
   const { left, top, width, height } = element.getBoundingClientRect();

@@ -7,6 +7,7 @@ import { benchKeeper } from '../../state/journal/page-keeper.ts';
 import { latestOf } from '../../state/journal/record.ts';
 import { formatWhen } from '../../state/library/when.ts';
 import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
+import { useLibrary } from './page-library.ts';
 import { EarlierStates } from './earlier-states.tsx';
 
 /** When and why it left the bench. */
@@ -32,6 +33,8 @@ interface LeftNecksProps {
 export function LeftNecks({ open, discarded }: LeftNecksProps) {
   const [left, setLeft] = useState<readonly LeftNeck[]>([]);
   const [looked, setLooked] = useState(0);
+  // With the library the journal may have changed too, as by a backup.
+  const entries = useLibrary((state) => state.entries);
   useEffect(() => {
     let isHere = true;
     void benchKeeper.left().then((necks) => {
@@ -40,7 +43,7 @@ export function LeftNecks({ open, discarded }: LeftNecksProps) {
     return () => {
       isHere = false;
     };
-  }, [looked]);
+  }, [looked, entries]);
   const readable = left.flatMap((neck) => (neck.latest.ok ? [{ neck, build: neck.latest.build }] : []));
   if (readable.length === 0) return null;
   const lookAgain = (): void => setLooked((count) => count + 1);

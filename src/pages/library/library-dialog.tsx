@@ -7,7 +7,7 @@ import type { LibraryEntry } from '../../state/library/types.ts';
 import { store } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { offerDownload, pickFile } from '../../kit/files.ts';
-import { isBackup, offeredBackup } from './backup/offered-backup.ts';
+import { beginsAsBackup, offeredBackup } from './backup/offered-backup.ts';
 import { BackupSection } from './backup/backup-section.tsx';
 import { BenchRow } from './bench-row.tsx';
 import { DeletedNecks } from './deleted-necks.tsx';
@@ -83,7 +83,7 @@ function exportAll(say: (said: Said) => void): void {
 async function importNecks(): Promise<ImportReport | null> {
   const file = await pickFile('.json,application/json');
   if (!file) return null;
-  if (await isBackup(file)) {
+  if (await beginsAsBackup(file)) {
     offeredBackup.setState({ file });
     return null;
   }

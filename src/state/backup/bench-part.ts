@@ -1,6 +1,6 @@
 /** The journal in a backup: what is on the bench, what was left on it, and how each neck was before. */
 import { troubleOf } from '../device/trouble.ts';
-import type { Journal } from '../journal/journal.ts';
+import { OLD_PREFIX, PREFIX, type Journal, type TextStorage } from '../journal/journal.ts';
 import { holdsAll, MOST_STANDINGS, recordOf, storedOf, type NeckRecord } from '../journal/record.ts';
 import { checkedList, EMPTY_TALLY, idBeside, isObject, isRecordId, type Counted, type Part } from './part.ts';
 
@@ -21,12 +21,30 @@ const laidBy = (record: NeckRecord): NeckRecord => ({
   toldAt: null,
 });
 
-function merged(journal: Journal, coming: readonly NeckRecord[]) {
+/** The journal, and the texts that it lies in. */
+interface Bench {
+  readonly journal: Journal;
+  readonly texts: () => TextStorage;
+}
+
+/**
+ * Every record that can be read, and how many cannot be.
+ * @throws what the browser throws that keeps nothing for a page
+ */
+function contents({ journal, texts }: Bench) {
+  const storage = texts();
+  const keys = Array.from({ length: storage.length }, (_, at) => storage.key(at) ?? '');
+  const stored = keys.filter((key) => key.startsWith(PREFIX) || key.startsWith(OLD_PREFIX)).length;
+  const records = journal.all();
+  return { records, unreadable: Math.max(0, stored - records.length) };
+}
+
+function merged({ journal, texts }: Bench, coming: readonly NeckRecord[]) {
   const tally: Counted = { ...EMPTY_TALLY };
   const writings: NeckRecord[] = [];
   const here = journal.all();
   const begun = new Set<string>();
-  const isThere = (id: string): boolean => begun.has(id) || journal.has(id);
+  const isThere = (id: string): boolean => begun.has(id) || texts().getItem(PREFIX + id) !== null;
   const put = (record: NeckRecord): void => {
     begun.add(record.id);
     writings.push(record);
@@ -49,9 +67,11 @@ function merged(journal: Journal, coming: readonly NeckRecord[]) {
   return { tally, writings };
 }
 
-export function benchPart(journal: Journal): Part {
+export function benchPart(journal: Journal, texts: () => TextStorage): Part {
+  const bench = { journal, texts };
+
   function add(coming: readonly NeckRecord[]) {
-    const { tally, writings } = merged(journal, coming);
+    const { tally, writings } = merged(bench, coming);
     const written: NeckRecord[] = [];
     const takeOut = (): void => {
       for (const record of written) {
@@ -61,7 +81,8 @@ export function benchPart(journal: Journal): Part {
     };
     try {
       for (const record of writings) {
-        journal.add(record);
+        // Not as the journal writes, which takes others away where there is no room.
+        texts().setItem(PREFIX + record.id, JSON.stringify(storedOf(record)));
         written.push(record);
       }
     } catch (error) {
@@ -76,7 +97,7 @@ export function benchPart(journal: Journal): Part {
     places: ['backbow.neck.', 'backbow.draft.'],
     save: async () => {
       try {
-        const { records, unreadable } = journal.contents();
+        const { records, unreadable } = contents(bench);
         const value = records.map(savedOf).filter((saved) => neckRecordOf(saved) !== null);
         return { value, count: value.length, leftOut: unreadable + records.length - value.length, trouble: null };
       } catch (error) {
@@ -92,11 +113,11 @@ export function benchPart(journal: Journal): Part {
         count: items.length,
         foresee: async () => {
           // Where nothing can be read nothing can be foreseen.
-          journal.contents();
-          return merged(journal, items).tally;
+          contents(bench);
+          return merged(bench, items).tally;
         },
         add: async () => {
-          journal.contents();
+          contents(bench);
           return add(items);
         },
       };

@@ -4,8 +4,8 @@ import { MOST_PROJECT_BYTES } from '../../neck/file.ts';
 import { troubleOf } from '../device/trouble.ts';
 import { sameBuild } from '../history.ts';
 import { buildOf, entryOf } from '../library/entry.ts';
-import type { LibraryStorage } from '../library/storage.ts';
 import { MOST_DELETED, type LibraryEntry } from '../library/types.ts';
+import type { LibraryRecords } from './library-records.ts';
 import { checkedList, EMPTY_TALLY, idBeside, isObject, isRecordId, isText, type Counted, type Part } from './part.ts';
 
 const MOST_NECKS = 5000;
@@ -90,7 +90,7 @@ const isUntouched = (stored: unknown, { entry }: Writing): boolean => {
   return now !== null && now.revision === entry.revision && now.deletedAt === entry.deletedAt && sameNeck(now, entry);
 };
 
-export function necksPart(storage: LibraryStorage): Part {
+export function necksPart(storage: LibraryRecords): Part {
   async function add(coming: readonly LibraryEntry[]) {
     let { tally, writings } = merged(new Map(), []);
     await storage.changeAll((stored) => {

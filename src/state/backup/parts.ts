@@ -4,9 +4,9 @@
  */
 import { deviceLogStorage, type LogStorage } from '../bench-log/log-storage.ts';
 import { createJournal, type TextStorage } from '../journal/journal.ts';
-import { deviceStorage, type LibraryStorage } from '../library/storage.ts';
 import type { BackbowStore } from '../store.ts';
 import { benchPart } from './bench-part.ts';
+import { deviceRecords, type LibraryRecords } from './library-records.ts';
 import { acceptedPart, entriesPart } from './log-parts.ts';
 import { necksPart } from './necks-part.ts';
 import type { Part } from './part.ts';
@@ -14,14 +14,14 @@ import { settingsPart } from './settings-part.ts';
 
 export interface Device {
   readonly store: BackbowStore;
-  readonly library: LibraryStorage;
+  readonly library: LibraryRecords;
   readonly log: LogStorage;
   readonly texts: () => TextStorage;
 }
 
 export const thisDevice = (store: BackbowStore): Device => ({
   store,
-  library: deviceStorage(),
+  library: deviceRecords(),
   log: deviceLogStorage(),
   texts: () => localStorage,
 });
@@ -32,7 +32,7 @@ export function createParts({ store, library, log, texts }: Device): readonly Pa
     entriesPart(log, store),
     acceptedPart(log, store),
     necksPart(library),
-    benchPart(createJournal(texts)),
+    benchPart(createJournal(texts), texts),
     settingsPart(texts, store),
   ];
 }

@@ -3,7 +3,6 @@
  * release. After a while the asking is given up, so that the page can say so and go on.
  */
 import { createStore, type UseStore } from 'idb-keyval';
-import { keepAlways } from './keep-always.ts';
 import { NoAnswer } from './trouble.ts';
 
 /** How long an answer may take, ms; and the next one, once one has not come. */
@@ -15,6 +14,15 @@ export interface Table {
   read<Value>(work: (table: UseStore) => Promise<Value>): Promise<Value>;
   /** The same for what changes something. */
   write<Value>(work: (table: UseStore) => Promise<Value>): Promise<Value>;
+}
+
+/** There is something to keep now. What asks comes only then. */
+async function askToKeep(): Promise<void> {
+  try {
+    await (await import('./keep-always.ts')).keepAlways.ask();
+  } catch {
+    // Without the network it is asked with the next writing.
+  }
 }
 
 /** @param patienceMs how long an answer may take */
@@ -52,7 +60,7 @@ export function deviceTable(database: string, table: string, patienceMs = PATIEN
     read: ask,
     write: async (work) => {
       const value = await ask(work);
-      void keepAlways.ask();
+      void askToKeep();
       return value;
     },
   };

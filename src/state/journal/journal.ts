@@ -8,9 +8,10 @@ import { holdsAll, latestOf, recordOf, storedOf, type NeckRecord } from './recor
 
 export type TextStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 
-const PREFIX = 'backbow.neck.';
+/** Where the text of each neck lies, followed by its id. */
+export const PREFIX = 'backbow.neck.';
 /** Where earlier releases kept one neck for each window. */
-const OLD_PREFIX = 'backbow.draft.';
+export const OLD_PREFIX = 'backbow.draft.';
 /** What such a neck is called here. */
 export const idOfDraft = (windowId: string): string => `draft.${windowId}`;
 
@@ -24,19 +25,7 @@ const ABANDONED_MS = 30 * 24 * 3600_000;
 export interface Journal {
   /** Records that can be read, newest first. */
   all(): readonly NeckRecord[];
-  /**
-   * Every record that can be read, and how many cannot be.
-   * @throws what the browser throws that keeps nothing for a page
-   */
-  contents(): { readonly records: readonly NeckRecord[]; readonly unreadable: number };
   read(id: string): NeckRecord | null;
-  /** Is anything stored under this id, readable or not? */
-  has(id: string): boolean;
-  /**
-   * Puts in a record that is not there, and takes nothing away for it.
-   * @throws what the browser throws when there is no room
-   */
-  add(record: NeckRecord): void;
   /** @returns why it could not be kept, or null */
   write(record: NeckRecord): StorageTrouble | null;
   remove(id: string): void;
@@ -86,29 +75,10 @@ export function createJournal(storage: () => TextStorage): Journal {
     }
   }
 
-  const idsStored = (): readonly string[] => [
-    ...new Set([...keysWith(PREFIX), ...keysWith(OLD_PREFIX).map(idOfDraft)]),
-  ];
-
   function all(): readonly NeckRecord[] {
-    return idsStored()
+    return [...new Set([...keysWith(PREFIX), ...keysWith(OLD_PREFIX).map(idOfDraft)])]
       .flatMap((id) => read(id) ?? [])
       .sort((a, b) => latestOf(b).at - latestOf(a).at);
-  }
-
-  function has(id: string): boolean {
-    try {
-      return storage().getItem(PREFIX + id) !== null;
-    } catch {
-      return false;
-    }
-  }
-
-  function contents(): ReturnType<Journal['contents']> {
-    // Asked for what it throws.
-    void storage().length;
-    const records = all();
-    return { records, unreadable: idsStored().length - records.length };
   }
 
   function remove(id: string): void {
@@ -149,10 +119,7 @@ export function createJournal(storage: () => TextStorage): Journal {
 
   return {
     all,
-    contents,
     read,
-    has,
-    add: (record) => storage().setItem(PREFIX + record.id, JSON.stringify(storedOf(record))),
     write,
     remove,
     tidy(gone, bench, now) {

@@ -146,6 +146,14 @@ describe('what is here', () => {
     });
   });
 
+  test('a measurement that is here under another id does not count twice', async () => {
+    const text = await fileOf(furnished());
+    const to = kit();
+    to.log.stored = { version: 2, entries: [{ ...entry('One'), id: 'bcdfghjklmnpqr' }], adopted: [], earlier: [] };
+    await restoreText(to, text);
+    expect(entriesOf(to).map(({ neck: name }) => name)).toEqual(['One', 'Two']);
+  });
+
   test('a neck that was deleted here comes back; one that was deleted there is not deleted here', async () => {
     const from = furnished();
     const text = await fileOf(from);
@@ -250,8 +258,9 @@ describe('a device that fails', () => {
 
   test('of the journal all goes in or nothing', async () => {
     const text = await fileOf(furnished());
-    const one = JSON.stringify(benchRecord(['Left'], { left: { at: 9, for: 'Cut' } })).length;
-    const to = kit(textStorage(one + 200));
+    // Room for the first of the two, the latest.
+    const first = JSON.stringify(benchRecord(['Cut', 'Cut and bound'])).length;
+    const to = kit(textStorage(first + 300));
     const { outcomes } = await restoreText(to, text);
     expect(outcomes.find(({ id }) => id === 'bench')).toMatchObject({ ok: false, trouble: 'full' });
     expect(Object.keys(textsOf(to.texts)).filter((key) => key.startsWith('backbow.neck.'))).toEqual([]);

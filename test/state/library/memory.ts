@@ -1,8 +1,9 @@
 /** Storage for tests, which can be told to fail as browsers do. */
+import type { LibraryRecords } from '../../../src/state/backup/library-records.ts';
 import type { LibraryStorage } from '../../../src/state/library/storage.ts';
 import type { LibraryEntry } from '../../../src/state/library/types.ts';
 
-export interface MemoryStorage extends LibraryStorage {
+export interface MemoryStorage extends LibraryStorage, LibraryRecords {
   readonly records: Map<string, unknown>;
   /** Name of the error that every further writing or reading ends in. */
   fail: { reading?: string; writing?: string };

@@ -3,8 +3,8 @@ import { createStore } from 'zustand/vanilla';
 
 export const offeredBackup = createStore<{ readonly file: File | null }>(() => ({ file: null }));
 
-/** Is it a backup of a whole device? Its first characters tell; what is wrong with it the backup's own reader says. */
-export async function isBackup(file: File): Promise<boolean> {
+/** Is a file a backup of a whole device? Its first characters tell; what is wrong with it the backup's own reader says. */
+export async function beginsAsBackup(file: File): Promise<boolean> {
   try {
     return /^\s*\{\s*"format"\s*:\s*"backbow backup"/.test(await file.slice(0, 200).text());
   } catch {

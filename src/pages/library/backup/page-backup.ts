@@ -6,13 +6,13 @@ import {
   makeBackup,
   MOST_BACKUP_BYTES,
   readBackup,
+  type BackupTrouble,
   type SavedCount,
+  type SoundBackup,
 } from '../../../state/backup/backup-file.ts';
 import { noteBackup } from '../../../state/backup/last-backup.ts';
-import type { PartId } from '../../../state/backup/part.ts';
 import { createParts, thisDevice } from '../../../state/backup/parts.ts';
-import type { BackupTrouble, SoundBackup } from '../../../state/backup/backup-file.ts';
-import { changes, type Tally } from '../../../state/backup/part.ts';
+import { changes, type PartId, type Tally } from '../../../state/backup/part.ts';
 import type { PartOutcome } from '../../../state/backup/restore.ts';
 import { store } from '../../../state/store.ts';
 import { offerDownload } from '../../../kit/files.ts';
@@ -129,3 +129,5 @@ export const undoneReport = (stuck: readonly PartId[]): Report => ({
       : BACKUP_WORDS.undoneNot(listed(stuck.map((id) => BACKUP_WORDS.parts[id]))),
   lines: [],
 });
+
+export const failedReport = (): Report => ({ ok: false, title: BACKUP_WORDS.failed, lines: [] });

@@ -1,10 +1,6 @@
 /** Saving the build to a project file and opening one. A file that is refused leaves the build as it was. */
 import { MOST_PROJECT_BYTES, PROJECT_EXTENSION, readProject, writeProject } from '../../../neck/file.ts';
-import { looksLikeCollection } from '../../../state/share/file.ts';
 import type { BackbowStore } from '../../../state/store.ts';
-import { LIBRARY_WORDS } from '../../../speech/en/pages/library.ts';
-import { isBackup, offeredBackup } from '../../library/backup/offered-backup.ts';
-import { openCollection } from '../../share/open-collection.ts';
 import { PROJECT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../../speech/problems.ts';
 import { fileStem } from '../../../kit/file-name.ts';
@@ -34,12 +30,20 @@ export async function readProjectFile(store: BackbowStore, file: File): Promise<
   const { notify, replaceBuild, markSaved, unitSystem } = store.getState();
   const refuse = (details: readonly string[]) =>
     notify('error', PROJECT_WORDS.notOpened(file.name), details.slice(0, MOST_PROBLEMS));
-  if (await isBackup(file)) {
-    offeredBackup.setState({ file });
-    store.getState().openDialog('library');
-    return;
+  /** @returns whether it was no project but something else of this program, and what came of it is settled */
+  async function isElsewhere(text: string | null): Promise<boolean> {
+    try {
+      const { openOther } = await import('./other-file.ts');
+      const { isOther, why } = await openOther(store, file, text);
+      if (why !== undefined) refuse([why]);
+      return isOther;
+    } catch {
+      // What looks does not come over the network: it is refused as no project.
+      return false;
+    }
   }
   if (file.size > MOST_PROJECT_BYTES) {
+    if (await isElsewhere(null)) return;
     refuse([PROJECT_WORDS.tooBig(`${Math.ceil(file.size / 1000)} kB`, `${MOST_PROJECT_BYTES / 1000} kB`)]);
     return;
   }
@@ -50,12 +54,8 @@ export async function readProjectFile(store: BackbowStore, file: File): Promise<
     refuse([PROJECT_WORDS.unreadable]);
     return;
   }
-  if (looksLikeCollection(text)) {
-    const trouble = openCollection(store, text);
-    if (trouble !== null) refuse([LIBRARY_WORDS.fileTroubles[trouble]]);
-    return;
-  }
   const read = readProject(text);
+  if (!read.ok && read.problems.some(({ code }) => code === 'not-a-project') && (await isElsewhere(text))) return;
   const outcome = read.ok ? replaceBuild(read.build, PROJECT_WORDS.stepOpen) : read;
   if (!outcome.ok) {
     const texts = problemTexts(outcome.problems, unitSystem);

@@ -22,6 +22,9 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
   making: 'Die Sicherung wird gemacht.',
   restoreFile: 'Sicherung einspielen …',
   reading: 'Die Sicherung wird gelesen.',
+  restoring: 'Sie wird auf das Gerät geschrieben.',
+  failed:
+    'Das ging nicht: Es ist vielleicht mehr, als dieser Browser auf einmal halten kann. Was hier liegt, ist wie zuvor.',
   fileName: 'sicherung',
   made: (parts) => `Die Sicherung liegt als Datei vor. Sie enthält ${parts}.`,
   madeEmpty: 'Auf diesem Gerät liegt nichts, was zu sichern wäre.',
@@ -42,7 +45,7 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
   leftOut: (part, count) =>
     `${part}: ${records(count)}, die diese Fassung nicht lesen kann, ${count === 1 ? 'fehlt' : 'fehlen'} in der Datei.`,
   notSaved: (part, why) => `${part}: nicht in der Datei. ${why}`,
-  foundTitle: (file, when) => `„${file}“: eine Sicherung von ${when}`,
+  foundTitle: (file, when) => `„${file}“: eine Sicherung, gemacht: ${when}`,
   foundIntro: 'Das würde sich auf diesem Gerät ändern. Was hier liegt, wird weder weggenommen noch überschrieben.',
   nothingNew: 'Alles davon ist schon da. Es gibt nichts einzuspielen.',
   emptyFile: 'Diese Sicherung enthält nichts.',

@@ -23,6 +23,8 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
   making: 'The backup is being made.',
   restoreFile: 'Restore from a backup …',
   reading: 'The backup is being read.',
+  restoring: 'It is being written to this device.',
+  failed: 'That did not work: there may be too much for this browser to hold at once. What is here is as it was.',
   fileName: 'backup',
   made: (parts: string) => `The backup is saved as a file. It holds ${parts}.`,
   madeEmpty: 'There is nothing on this device to back up.',
@@ -43,7 +45,7 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
   leftOut: (part: string, count: number) =>
     `${part}: ${count === 1 ? 'one record' : `${count} records`} that this release cannot read ${count === 1 ? 'is' : 'are'} not in the file.`,
   notSaved: (part: string, why: string) => `${part} is not in the file. ${why}`,
-  foundTitle: (file: string, when: string) => `“${file}”: a backup of ${when}`,
+  foundTitle: (file: string, when: string) => `“${file}”: a backup, made ${when}`,
   foundIntro: 'This would change on this device. Nothing that is here is taken away or written over.',
   nothingNew: 'All of it is here already. There is nothing to restore.',
   emptyFile: 'This backup holds nothing.',
