@@ -51,14 +51,14 @@ describe('a relief that is wanted', () => {
     await relief.press('Enter');
     await answered(app);
     await dialog(app)
-      .getByRole('button', { name: /^Set the rod to/ })
+      .getByRole('button', { name: /^Set the rod: / })
       .click();
     await dialog(app).getByRole('button', { name: 'Undo it' }).click();
     expect(await dialog(app).getByText('It is as it was.').isVisible()).toBe(true);
     await answered(app);
     expect(
       await dialog(app)
-        .getByRole('button', { name: /^Set the rod to/ })
+        .getByRole('button', { name: /^Set the rod: / })
         .isVisible(),
     ).toBe(true);
   });
