@@ -17,7 +17,7 @@
 import type { Build } from '../neck/build.ts';
 import { gluedDepthMm, gluedTangMm2, integrateTo } from '../neck/glue-reach.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
-import { seatAt } from './kerf.ts';
+import { seatAt } from '../neck/kerf.ts';
 
 const DROP_MM3 = 50;
 

@@ -19,7 +19,7 @@ import type { Build } from '../neck/build.ts';
 import { slotDepthAtMm } from '../neck/glue-reach.ts';
 import { lastFretMm, sagittaMm } from '../neck/neck-shape.ts';
 import { fretEnds, type FretEnd } from './ends.ts';
-import { seatAt } from './kerf.ts';
+import { seatAt } from '../neck/kerf.ts';
 
 export interface Slot {
   readonly fret: number;

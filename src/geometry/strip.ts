@@ -5,7 +5,7 @@
  * across the strip along the arc of the board. Slot walls are vertical, the chamfer falls as far as it is wide.
  */
 import type { Build } from '../neck/build.ts';
-import { seatAt } from '../fretwork/kerf.ts';
+import { seatAt } from '../neck/kerf.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 import { createSurface, type BoardSurface } from './surface.ts';
 

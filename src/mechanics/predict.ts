@@ -9,6 +9,7 @@
  */
 import type { Build } from '../neck/build.ts';
 import { gluedTangShare } from '../neck/glue-reach.ts';
+import { workingKerfMm } from '../neck/kerf.ts';
 import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { metalById } from '../neck/metals.ts';
 import { LatestCache } from './cache.ts';
@@ -38,7 +39,7 @@ import { seat, type Seating } from './seating/seating.ts';
 import { filedLine, lineWithAllFrets, straightedgeOf, sumWedges } from './states.ts';
 import { predictString } from './strings.ts';
 import { STRESS_WINDOW_MM, stressAround, stressDepthMm, type StressField } from './elements/stress.ts';
-import { contactsOf, tangLengthsMm, workingKerfMm } from './seating/wire-contact.ts';
+import { contactsOf, tangLengthsMm } from './seating/wire-contact.ts';
 
 export interface Predictor {
   /** @throws {RangeError} only for a build that validation refuses. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fretEnds } from '../../src/fretwork/ends.ts';
-import { seatAt, seatGroups, workingKerfMm } from '../../src/fretwork/kerf.ts';
+import { seatAt, seatGroups, workingKerfMm } from '../../src/neck/kerf.ts';
 import { slotDepthAtMm } from '../../src/neck/glue-reach.ts';
 import { chamferLimitMm, slots } from '../../src/fretwork/slots.ts';
 import { validBuild } from './arbitrary-build.ts';
@@ -87,10 +87,10 @@ describe('closed forms', () => {
 
   it('a glue fit is sawn to the width over the studs, the others to the kerf', () => {
     const build = { ...UNBOUND_FLAT, kerfMm: 0.58, studWidthMm: 0.76 };
-    expect(workingKerfMm({ ...build, method: 'press' })).toBe(0.58);
-    expect(workingKerfMm({ ...build, method: 'both' })).toBe(0.58);
-    expect(workingKerfMm({ ...build, method: 'glue' })).toBe(0.76);
-    expect(workingKerfMm({ ...build, method: 'glue', kerfMm: 0.8 })).toBe(0.8);
+    expect(workingKerfMm(build, 'press')).toBe(0.58);
+    expect(workingKerfMm(build, 'both')).toBe(0.58);
+    expect(workingKerfMm(build, 'glue')).toBe(0.76);
+    expect(workingKerfMm({ ...build, kerfMm: 0.8 }, 'glue')).toBe(0.8);
     expectNear(chamferLimitMm({ ...build, method: 'glue' }, 1), 0.82, ROUNDING, '(2.40 − 0.76)/2');
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
-import { seatAt } from '../../src/fretwork/kerf.ts';
+import { seatAt } from '../../src/neck/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';
 import { boardMesh } from '../../src/geometry/board.ts';
 import { crownAreaMm2, loopAreaMm2 } from './areas.ts';

@@ -12,7 +12,7 @@ import {
 import { PRESETS } from '../../src/neck/presets.ts';
 import { arcMm } from '../../src/fretwork/arc.ts';
 import { fretEnd, fretEnds } from '../../src/fretwork/ends.ts';
-import { workingKerfMm } from '../../src/fretwork/kerf.ts';
+import { workingKerfMm } from '../../src/neck/kerf.ts';
 import { bindingMeshes, boardMesh } from '../../src/geometry/board.ts';
 import { crownAreaMm2 } from './areas.ts';
 import { crownMesh, fretsMesh, tangMesh } from '../../src/geometry/frets.ts';
@@ -55,7 +55,7 @@ describe.each(builds)('%s', (_, build) => {
       const weight = i === 0 || i === steps ? 1 : i % 2 === 1 ? 4 : 2;
       whole += (weight * area((end * i) / steps) * end) / steps / 3;
     }
-    const kerf = workingKerfMm(build);
+    const kerf = workingKerfMm(build, build.method);
     const { chamferMm: c } = build;
     let slots = 0;
     for (const fret of fretEnds(build)) {
@@ -149,7 +149,9 @@ describe.each(builds)('%s', (_, build) => {
       expect(Math.abs(tang - end.tangHalfMm)).toBeLessThan(MICROMETRE);
       // The board widens by this much from the middle of the slot to its wall on the body side.
       const widening =
-        (((build.widthLastFretMm - build.widthNutMm) / 2 / fretX(build, build.fretCount)) * workingKerfMm(build)) / 2;
+        (((build.widthLastFretMm - build.widthNutMm) / 2 / fretX(build, build.fretCount)) *
+          workingKerfMm(build, build.method)) /
+        2;
       expect(Math.abs(slotEndMm(build, end.xMm) - end.slotHalfMm - widening)).toBeLessThan(MICROMETRE);
     }
   });
@@ -165,7 +167,7 @@ describe.each(builds)('%s', (_, build) => {
     // A fortieth of a cubic millimetre is a few micrometres over the faces of the tang: facets of slot and tang differ.
     expect(commonVolumeMm3(tangMesh(narrow, end, 'seated'), board)).toBeLessThan(0.025);
     const biting = commonVolumeMm3(
-      tangMesh({ ...narrow, studWidthMm: workingKerfMm(narrow) + 0.2 }, end, 'cut'),
+      tangMesh({ ...narrow, studWidthMm: workingKerfMm(narrow, narrow.method) + 0.2 }, end, 'cut'),
       board,
     );
     expect(biting).toBeGreaterThan(0.3);
@@ -200,7 +202,7 @@ function boxMesh(low: readonly number[], high: readonly number[]): Mesh {
 
 /** Farthest z at which some mesh of board or binding has a corner on a slot wall of the fret at x. */
 function slotEndMm(build: Build, x: number): number {
-  const half = workingKerfMm(build) / 2;
+  const half = workingKerfMm(build, build.method) / 2;
   let most = 0;
   for (const mesh of [boardMesh(build), ...bindingMeshes(build)]) {
     for (let i = 0; i < mesh.positions.length; i += 3) {

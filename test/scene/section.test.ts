@@ -4,7 +4,7 @@ import { fretPositionMm } from '../../src/neck/neck-shape.ts';
 import { PRESETS } from '../tools/presets.ts';
 import { formatQuantity } from '../../src/speech/quantity.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
-import { seatAt } from '../../src/fretwork/kerf.ts';
+import { seatAt } from '../../src/neck/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';

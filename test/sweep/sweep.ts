@@ -4,6 +4,7 @@ import type { Build } from '../../src/neck/build.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
 import { ANSWERS } from './answers.ts';
+import { KERFS } from './kerfs.ts';
 import { EXTREMES } from './extremes.ts';
 import { FILES } from './files.ts';
 import type { Invariant } from './invariant.ts';
@@ -22,6 +23,7 @@ export const INVARIANTS: readonly Invariant[] = [
   ...EXTREMES,
   ...ANSWERS,
   ...MAKING,
+  ...KERFS,
 ];
 
 /** The build of a seed; the same seed makes the same build. */

@@ -2,7 +2,7 @@
 import type { Build } from '../../neck/build.ts';
 import { above, atLeast, atMost, below, check, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
-import { seatGroups, type Seat } from '../kerf.ts';
+import { seatGroups, type Seat } from '../../neck/kerf.ts';
 import * as limits from './limits.ts';
 
 function glueFit(seat: Seat, frets: readonly number[]): Check[] {

@@ -14,7 +14,7 @@ import { tightestRadiusMm } from './metal-comparison.ts';
 import type { StepQuantity } from '../quantity.ts';
 import { seatingQuarters } from './seating-order.ts';
 import { slots, type Slot } from '../slots.ts';
-import { seatGroups } from '../kerf.ts';
+import { seatGroups } from '../../neck/kerf.ts';
 import { wireOrder, wirePieces } from '../wire.ts';
 
 export type StepId =
@@ -49,6 +49,7 @@ export type StepPart =
   | 'level-board-radius'
   | 'saw-new'
   | 'saw-refret'
+  | 'open-slots'
   | 'floor-flat'
   | 'floor-follows'
   | 'saw-stopped'
@@ -133,6 +134,7 @@ function sawing({ build, rows }: Job): Step[] {
   const refret = build.job === 'refret';
   const parts: StepPart[] = [
     refret ? 'saw-refret' : 'saw-new',
+    ...(build.method === 'glue' ? ['open-slots' as const] : []),
     build.slotBottom === 'flat' ? 'floor-flat' : 'floor-follows',
     rows.some((row) => !row.open) ? 'saw-stopped' : 'saw-open',
   ];

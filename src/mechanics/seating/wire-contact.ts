@@ -5,12 +5,6 @@ import type { Contact } from './contact.ts';
 import { embeddingStrengthMPa } from './contact.ts';
 import type { Deviations } from '../deviations.ts';
 import { boardProperties } from '../elements/materials.ts';
-import type { Method } from '../prediction-types.ts';
-
-/** Kerf that a method works with, mm: a glue fit is sawn so that the studs slide in, the others as the build says. */
-export function workingKerfMm(build: Pick<Build, 'kerfMm' | 'studWidthMm' | 'tangWidthMm'>, method: Method): number {
-  return method === 'glue' ? Math.max(build.kerfMm, build.studWidthMm, build.tangWidthMm) : build.kerfMm;
-}
 
 /** Diameter of the circle of a stud's area, mm: the d of the embedding rule. */
 export function studDiameterMm(studAreaMm2: number): number {
@@ -22,7 +16,7 @@ export function tangLengthsMm(build: Build): number[] {
   return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x) => tangLengthMm(build, x));
 }
 
-/** One contact per fret, for the methods that press (see `workingKerfMm` for a glue fit, which does not). */
+/** One contact per fret, for the methods that press (a glue fit, neck/kerf.ts, does not). */
 export function contactsOf(build: Build, deviations: Deviations): Contact[] {
   const wood = boardProperties(build);
   const strength = embeddingStrengthMPa(studDiameterMm(build.studAreaMm2), wood.densityKgM3 * deviations.density);

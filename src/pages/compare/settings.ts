@@ -1,6 +1,7 @@
 /** Settings in which compared necks differ, by the groups of the controls. */
 import type { Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
+import { workingValue } from '../../neck/kerf.ts';
 import { PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { textOf } from '../../speech/quantity-text.ts';
@@ -40,11 +41,12 @@ function isSame(one: unknown, other: unknown): boolean {
 }
 
 function differs(builds: readonly Build[], id: SettingId): boolean {
-  return builds.some((build) => !isSame(build[id], builds[0]![id]));
+  const valueOf = (build: Build) => (id === 'kerfMm' ? workingValue(build, id) : build[id]);
+  return builds.some((build) => !isSame(valueOf(build), valueOf(builds[0]!)));
 }
 
 function settingText(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {
-  const value = build[parameter.id];
+  const value = workingValue(build, parameter.id);
   if (value === null) return CONTROL_WORDS.notMeasured;
   if (parameter.kind === 'number') return textOf(parameter.id, value as number, system);
   if (parameter.kind === 'flag') return value === true ? CONTROL_WORDS.yes : CONTROL_WORDS.no;

@@ -1,5 +1,6 @@
 /** Numbers of lessons: computed from the build and its prediction by the library, and written in the reader's units. */
 import type { Build } from '../../neck/build.ts';
+import { workingKerfMm, workingValue } from '../../neck/kerf.ts';
 import { parameterById } from '../../neck/parameters.ts';
 import type { Unit, UnitSystem } from '../../neck/units.ts';
 import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
@@ -107,11 +108,11 @@ function valueOf(quantity: NeckQuantity, bench: Bench): number {
     case 'wholeLines':
       return fretEnd(build, quantity.fret).linesWhole;
     case 'chamferRoom':
-      return (build.crownWidthMm - build.kerfMm) / 2;
+      return (build.crownWidthMm - workingKerfMm(build, build.method)) / 2;
     case 'nthFret':
       return seatingSequence(build)[quantity.n - 1] ?? Number.NaN;
     case 'parameter':
-      return build[quantity.id] as number;
+      return workingValue(build, quantity.id) as number;
   }
 }
 

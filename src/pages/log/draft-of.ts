@@ -1,8 +1,10 @@
 /** The draft that a form begins with, and what an entry takes from the build in hand. */
 import type { UnitSystem } from '../../neck/units.ts';
 import type { Build } from '../../neck/build.ts';
+import { workingKerfMm } from '../../neck/kerf.ts';
 import { UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
+import type { Method } from '../../mechanics/prediction-types.ts';
 import { isoDate } from '../papers/date.ts';
 import {
   draftText,
@@ -90,7 +92,9 @@ export function keptOf(entry: LogEntry): FromBuild {
   };
 }
 
-export function fromBuild(build: Build, predicted: PredictedPart): FromBuild {
-  const { boardWood, kerfMm, tangWidthMm, studWidthMm } = build;
+/** @param method the way of seating that the entry is of */
+export function fromBuild(build: Build, method: Method, predicted: PredictedPart): FromBuild {
+  const { boardWood, tangWidthMm, studWidthMm } = build;
+  const kerfMm = workingKerfMm(build, method);
   return { ...predicted, wood: boardWood, kerfMm, tangWidthMm, studWidthMm, spanMm: null };
 }

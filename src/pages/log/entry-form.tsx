@@ -47,6 +47,7 @@ function useDraft({ solution: { build, prediction }, entry, entries }: EntryForm
       ? keptOf(entry)
       : fromBuild(
           build,
+          draft.method,
           predictedPart(prediction, draft.method, build.biteFactor, days, bands?.methods[draft.method].scatter),
         );
   return { system, draft, setDraft, stored, from, shown: from(readDraft(draft, system, stored).numbers.days ?? 0) };

@@ -1,6 +1,7 @@
 /** Values of a build as text, as the controls say them. */
 import { bindingInUse, type Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
+import { workingKerfMm, workingValue } from '../../neck/kerf.ts';
 import { isRelevant, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
@@ -37,7 +38,7 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
           words.region(
             region.fromFret,
             region.toFret,
-            text('kerfMm', region.kerfMm),
+            text('kerfMm', workingKerfMm(region, build.method)),
             text('tangWidthMm', region.tangWidthMm),
             text('studWidthMm', region.studWidthMm),
           ),
@@ -85,7 +86,7 @@ export function valueRows(build: Build, system: UnitSystem): { id: GroupId; labe
       ...PARAMETERS.filter(
         (parameter) => parameter.group === id && isRelevant(parameter, build) && matters(parameter.id, build),
       ).map((parameter): ValueRow => {
-        const value = build[parameter.id];
+        const value = workingValue(build, parameter.id);
         const text =
           value === null
             ? CONTROL_WORDS.notMeasured

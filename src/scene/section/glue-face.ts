@@ -1,7 +1,7 @@
 /** Glue in the slots as it shows in a cut: from the surface down as far as it reaches, the tang lies over it. */
 import type { Build } from '../../neck/build.ts';
 import { fretEnds } from '../../fretwork/ends.ts';
-import { seatAt } from '../../fretwork/kerf.ts';
+import { seatAt } from '../../neck/kerf.ts';
 import type { CutPlane } from '../../geometry/cut.ts';
 import { createMeshWriter, type Mesh } from '../../geometry/mesh.ts';
 import { createSurface } from '../../geometry/surface.ts';

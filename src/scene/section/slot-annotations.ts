@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../neck/units.ts';
 import type { QuantityKey } from '../../neck/quantities.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { textOf } from '../../speech/quantity-text.ts';
-import { seatAt } from '../../fretwork/kerf.ts';
+import { seatAt } from '../../neck/kerf.ts';
 import { slots } from '../../fretwork/slots.ts';
 import { studShape } from '../../geometry/tang.ts';
 import { surfaceHeightMm } from '../../geometry/surface.ts';

@@ -9,7 +9,7 @@ import {
   type Contact,
 } from '../../../src/mechanics/seating/contact.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
-import { contactsOf, studDiameterMm, workingKerfMm } from '../../../src/mechanics/seating/wire-contact.ts';
+import { contactsOf, studDiameterMm } from '../../../src/mechanics/seating/wire-contact.ts';
 import { expectNear, ROUNDING } from '../../expect-near.ts';
 
 /** Studs 0.18 mm over the kerf that can reach 800 N a wall; the body clears it. */
@@ -169,13 +169,5 @@ describe('from wire and wood', () => {
       1e-9,
       'of the build',
     );
-  });
-
-  it('a glue fit is sawn so that the tang slides in', () => {
-    const build = { kerfMm: 0.58, studWidthMm: 0.76, tangWidthMm: 0.5 };
-    expect(workingKerfMm(build, 'press')).toBe(0.58);
-    expect(workingKerfMm(build, 'both')).toBe(0.58);
-    expect(workingKerfMm(build, 'glue')).toBe(0.76);
-    expect(workingKerfMm({ ...build, kerfMm: 0.8 }, 'glue')).toBe(0.8);
   });
 });

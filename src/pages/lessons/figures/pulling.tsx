@@ -1,5 +1,6 @@
 /** Two refrets side by side: pull both frets, and see what becomes of a sharp and of a chamfered edge. */
 import { useId, useState } from 'react';
+import { workingKerfMm } from '../../../neck/kerf.ts';
 import { formatQuantity } from '../../../speech/quantity.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { Slider } from '../../../kit/slider/slider.tsx';
@@ -49,13 +50,14 @@ export function PullingFigure({ bench }: { readonly bench: Bench }) {
   const [share, setShare] = useState(0);
   const system = useBackbow((state) => state.unitSystem);
   const { build } = bench;
+  const sizes = { ...build, kerfMm: workingKerfMm(build, build.method) };
   const chamfer = formatQuantity(build.chamferMm, 'mm', 2, system);
   return (
     <div className="pulling">
       <div className="pair">
-        <SlotDrawing sizes={build} chamferMm={0} share={share} caption={LESSON_FIGURE_WORDS.sharp} />
+        <SlotDrawing sizes={sizes} chamferMm={0} share={share} caption={LESSON_FIGURE_WORDS.sharp} />
         <SlotDrawing
-          sizes={build}
+          sizes={sizes}
           chamferMm={build.chamferMm}
           share={share}
           caption={

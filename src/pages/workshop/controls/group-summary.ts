@@ -2,6 +2,7 @@
 import type { Build } from '../../../neck/build.ts';
 import type { GroupId } from '../../../neck/parameter-kinds.ts';
 import type { GivenKey } from '../../../neck/quantities.ts';
+import { workingValue } from '../../../neck/kerf.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { setOf } from '../lists/string-choices.ts';
 import { SUMMARY_WORDS } from '../../../speech/en/workshop/controls.ts';
@@ -37,7 +38,7 @@ function stringsText({ strings }: Build): string {
 }
 
 function summarize(group: GroupId, build: Build, system: UnitSystem): string {
-  const say = (id: GivenKey) => shortTextOf(id, build[id] as number, system);
+  const say = (id: GivenKey) => shortTextOf(id, workingValue(build, id) as number, system);
   switch (group) {
     case 'neck':
       return [

@@ -12,6 +12,7 @@ import { BlankState } from './blank-state.tsx';
 import { BowControl, isBow } from './bow-control.tsx';
 import { ChoiceControl } from './choice-control.tsx';
 import { FlagControl } from './flag-control.tsx';
+import { isKerf, KerfControl } from './kerf-control.tsx';
 import { MeasuredControl } from './measured-control.tsx';
 import { NumberControl } from './number-control.tsx';
 import { changeParameter } from './change-parameter.ts';
@@ -32,7 +33,7 @@ function NumberInput() {
   const system = useBackbow((state) => state.unitSystem);
   useLanguage();
   const { parameter } = settings;
-  const Control = isBow(parameter) ? BowControl : NumberControl;
+  const Control = isBow(parameter) ? BowControl : isKerf(parameter) ? KerfControl : NumberControl;
   return (
     <Control
       parameter={parameter}

@@ -1,5 +1,5 @@
 /** One number of the build: its name and unit, the number, the slider, and why a value was refused. */
-import { useId } from 'react';
+import { useId, type ReactNode } from 'react';
 import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
@@ -13,7 +13,7 @@ import { TypedNumber } from '../../../kit/typed-number.tsx';
 import { useRefusal } from '../../../kit/use-refusal.ts';
 import { parameterWords, type ControlWords } from '../../../speech/names.ts';
 
-interface NumberControlProps {
+export interface NumberControlProps {
   readonly parameter: NumberParameter;
   /** Of a number that is no parameter of the table. */
   readonly words?: () => ControlWords;
@@ -22,9 +22,11 @@ interface NumberControlProps {
   readonly change: (value: number) => Outcome;
   readonly begin: () => void;
   readonly end: () => void;
+  /** What is said under the slider. */
+  readonly children?: ReactNode;
 }
 
-export function NumberControl({ parameter, words, value, system, change, begin, end }: NumberControlProps) {
+export function NumberControl({ parameter, words, value, system, change, begin, end, children }: NumberControlProps) {
   const id = useId();
   const [message, setMessage] = useRefusal();
   const scale = displayScale(parameter, system);
@@ -82,6 +84,7 @@ export function NumberControl({ parameter, words, value, system, change, begin, 
         end={end}
         reset={() => slide(parameter.default)}
       />
+      {children}
     </ControlRow>
   );
 }

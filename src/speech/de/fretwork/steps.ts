@@ -46,6 +46,8 @@ export const STEP_TEXTS: typeof english.STEP_TEXTS = {
     'An einem Anschlag sägen, im rechten Winkel zur Mittellinie. Säge und Tiefenanschlag erst an einem Abschnitt desselben Griffbretts probieren.',
   'saw-refret':
     'Nur, wo die Tiefenlehre weniger als die Mindesttiefe zeigt. Eine Säge mit mehr Schränkung als die alte weitet den Schlitz: eine mit gleicher Schnittbreite nehmen.',
+  'open-slots':
+    'Zum Leimen ist der Schlitz so breit wie der Bundfuß über die Noppen, damit er sich ganz von Hand einschieben lässt. Schmaler gesägte Schlitze, etwa alte oder die eines fertig geschlitzten Griffbretts, werden darauf aufgeweitet.',
   'floor-flat':
     'Der Schnitt ist gerade, also an den Kanten um die Wölbung des Griffbretts flacher: Den Anschlag an der Mittellinie einstellen.',
   'floor-follows': 'Der Grund folgt dem Radius: überall gleich tief unter der Oberfläche.',

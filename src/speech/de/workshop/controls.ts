@@ -28,6 +28,13 @@ export const CONTROL_WORDS: typeof english.CONTROL_WORDS = {
   keys: 'Pfeiltasten gehen einen Schritt; mit der Umschalttaste feiner; Bildtasten gröber; Pos1 und Ende an die Grenzen.',
 };
 
+export const KERF_WORDS: typeof english.KERF_WORDS = {
+  asWideAsStuds: (press) =>
+    `Geleimt: so breit gesägt wie der Bundfuß über die Noppen. Zum Einpressen bleibt es bei ${press}. Ist das Griffbrett schon geschlitzt, die Schlitze auf dieses Maß aufweiten.`,
+  openOld: (cut) =>
+    `Die alten Schlitze sind ${cut} breit: zum Leimen auf dieses Maß aufweiten, die Breite über die Noppen.`,
+};
+
 export const LIST_WORDS: typeof english.LIST_WORDS = {
   strings: {
     title: 'Saiten',

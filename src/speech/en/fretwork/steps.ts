@@ -47,6 +47,8 @@ export const STEP_TEXTS = words('STEP_TEXTS', {
     'Saw against a fence, square to the centre line. Try saw and depth stop on an offcut of the same board first.',
   'saw-refret':
     'Only where a gauge shows less than the depth needed. A saw with more set than the old one widens the slot: match its kerf.',
+  'open-slots':
+    'For a glue fit the kerf is as wide as the studs, so that the whole tang slides in by hand. Open every slot that is cut narrower, as old slots and those of a board bought slotted are.',
   'floor-flat':
     'The cut is straight, so it is shallower at the edges by the board’s drop: set the stop at the centre line.',
   'floor-follows': 'The floor follows the radius: the same depth everywhere below the surface.',

@@ -30,6 +30,13 @@ export const CONTROL_WORDS = words('CONTROL_WORDS', {
   keys: 'Arrow keys step; with Shift finer; Page keys coarser; Home and End go to the limits.',
 });
 
+/** Of a glue fit whose slots are wider than the kerf for pressing. */
+export const KERF_WORDS = words('KERF_WORDS', {
+  asWideAsStuds: (press: string) =>
+    `Glue fit: sawn as wide as the studs. Pressing keeps its own kerf, ${press}. If the board came slotted, open its slots to this.`,
+  openOld: (cut: string) => `The old slots are ${cut}: for a glue fit open them to this, as wide as the studs.`,
+});
+
 export const LIST_WORDS = words('LIST_WORDS', {
   strings: {
     title: 'Strings',
