@@ -17,9 +17,19 @@ export const MOST_PROJECT_BYTES = 1_000_000;
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [];
 
-export function writeProject({ biteReference, ...build }: Build): string {
+/** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */
+export interface Made {
+  readonly stamp: string;
+  readonly program: string;
+  /** ISO 8601, the day alone. */
+  readonly date: string;
+}
+
+/** @param made for those who read the file; nothing is read back from it */
+export function writeProject({ biteReference, ...build }: Build, made?: Made): string {
   const measurements = biteReference ? { measurements: { bite: biteReference } } : {};
-  return `${JSON.stringify({ format: PROJECT_FORMAT, version: PROJECT_VERSION, build, ...measurements }, null, 2)}\n`;
+  const file = { format: PROJECT_FORMAT, version: PROJECT_VERSION, ...(made ? { made } : {}), build, ...measurements };
+  return `${JSON.stringify(file, null, 2)}\n`;
 }
 
 const refuse = (problem: Problem): CheckedBuild => ({ ok: false, problems: [problem] });

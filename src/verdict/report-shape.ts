@@ -124,6 +124,8 @@ export const REPORT_SHAPE = z.strictObject({
   format: z.literal(REPORT_FORMAT),
   version: z.literal(REPORT_VERSION),
   build: told(z.string(), 'name of the build'),
+  stamp: told(z.string(), 'of the build, the program and the measurements that narrow its bands, as sheets have it'),
+  program: told(z.string(), 'version of the program'),
   method: told(z.enum(METHODS), 'the way of seating that the build has chosen'),
   checks: told(z.array(CHECK), 'worst first'),
   straightedge: told(z.strictObject({ fromFret: count, toFret: count }), 'the frets under its ends'),

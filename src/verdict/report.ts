@@ -15,6 +15,8 @@ import { meanOfFrets, rodForTarget, settlingMoveMm } from './job-figures.ts';
 import type { Reckoned } from './reckoned.ts';
 import { reportBand, reportHowBanded, rounded } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
+import { stampOf, stampText } from './stamp.ts';
+import { PROGRAM_VERSION } from '../neck/version.ts';
 
 export const REPORT_FORMAT = 'backbow prediction';
 export const REPORT_VERSION = 2;
@@ -123,6 +125,8 @@ export function predictionReport(
     format: REPORT_FORMAT,
     version: REPORT_VERSION,
     build: build.name,
+    stamp: stampText(stampOf(build, log && build.biteReference)),
+    program: PROGRAM_VERSION,
     method: build.method,
     checks: checksOf(reckoned).map(reportCheck),
     straightedge: prediction.straightedge,

@@ -1,4 +1,5 @@
 /** What the bench and the picture get of every build: no number that is none, no shape with a hole in it. */
+import { stampOf, stampText } from '../../src/verdict/stamp.ts';
 import { tableCsv } from '../../src/fretwork/plan/csv.ts';
 import { planTables } from '../../src/fretwork/plan/tables.ts';
 import { templateSvg } from '../../src/fretwork/plan/template.ts';
@@ -61,7 +62,8 @@ export const MAKING: readonly Invariant[] = [
     name: 'the cutting template is drawn in numbers',
     every: 20,
     check: ({ build }) => {
-      for (const system of SYSTEMS) holdText(templateSvg(build, templateWords(build, system, 'today')), 'template');
+      for (const system of SYSTEMS)
+        holdText(templateSvg(build, templateWords(build, system, 'today', stampText(stampOf(build)))), 'template');
     },
   },
   {

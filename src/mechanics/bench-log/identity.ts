@@ -23,12 +23,23 @@ export function isId(value: unknown): value is string {
   return typeof value === 'string' && ID.test(value);
 }
 
-function idOf(bytes: Iterable<number>): string {
+/** As many of the letters as the bytes give, at most `length`. */
+function lettersOf(bytes: Iterable<number>, length: number): string {
   let id = '';
   for (const byte of bytes) {
-    if (id.length < ID_LENGTH && byte < EVEN) id += LETTERS[byte % LETTERS.length]!;
+    if (id.length < length && byte < EVEN) id += LETTERS[byte % LETTERS.length]!;
   }
   return id;
+}
+
+const idOf = (bytes: Iterable<number>): string => lettersOf(bytes, ID_LENGTH);
+
+/** The first letters of the hash of a text, in the alphabet of ids. @param length up to 14 */
+export function lettersOfText(text: string, length: number): string {
+  for (let round = 0; ; round += 1) {
+    const letters = lettersOf(digest(`letters ${round} ${text}`), length);
+    if (letters.length === length) return letters;
+  }
 }
 
 /** An id that nobody has drawn before: 60 bits of chance. */

@@ -1,4 +1,5 @@
 /** The fret-top lines of the compared necks in one drawing, what each does at the fret pointed at, and the drawing as a file. */
+import type { Build } from '../../neck/build.ts';
 import { useCallback, useRef } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import { useBackbow } from '../../state/store.ts';
@@ -27,7 +28,14 @@ function AtFret({ neck, system }: { readonly neck: ChartedNeck; readonly system:
 }
 
 /** @param moment what is compared, in words */
-export function CompareChart({ necks, moment }: { readonly necks: readonly ChartedNeck[]; readonly moment: string }) {
+interface CompareChartProps {
+  readonly necks: readonly ChartedNeck[];
+  /** Of the necks, in their order. */
+  readonly builds: readonly Build[];
+  readonly moment: string;
+}
+
+export function CompareChart({ necks, builds, moment }: CompareChartProps) {
   const system = useBackbow((state) => state.unitSystem);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 900, height: 200 });
@@ -57,7 +65,7 @@ export function CompareChart({ necks, moment }: { readonly necks: readonly Chart
           type="button"
           onClick={() =>
             void import('./save-comparison.tsx').then(({ saveComparison }) =>
-              saveComparison({ necks, moment, system, label }),
+              saveComparison({ necks, builds, moment, system, label }),
             )
           }
         >

@@ -131,6 +131,7 @@ function Comparison(props: NecksProps) {
       {isKnown && (
         <CompareChart
           necks={known.map((neck) => ({ ...neck, band: neck.numbers.now.band }))}
+          builds={known.map(({ build }) => build)}
           moment={railText(railBuild, rail, railPrediction)}
         />
       )}

@@ -1,5 +1,7 @@
 /** The chart of compared necks as a file, with the moment, and a sample of line and the greatest bow for each neck. */
+import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
+import { footText } from '../papers/stamp/foot-text.ts';
 import { chartFile, CHART_FILE_SIZE, saveChartFile } from '../workshop/chart/chart-file.tsx';
 import { fileName } from '../../kit/file-name.ts';
 import { bowText } from '../../speech/bow.ts';
@@ -8,6 +10,8 @@ import { COMPARE_WORDS } from '../../speech/en/pages/compare.ts';
 
 export interface SavedComparison {
   readonly necks: readonly ChartedNeck[];
+  /** Of the necks, in their order. */
+  readonly builds: readonly Build[];
   /** The moment on the rail, in words. */
   readonly moment: string;
   readonly system: UnitSystem;
@@ -18,7 +22,7 @@ export interface SavedComparison {
 const TOP = 46;
 const ROW = 22;
 
-export function comparisonSvg({ necks, moment, system, label }: SavedComparison): string {
+export function comparisonSvg({ necks, builds, moment, system, label }: SavedComparison): string {
   return chartFile({
     title: necks.map((neck) => neck.label).join(' · '),
     heading: COMPARE_WORDS.chart,
@@ -30,6 +34,7 @@ export function comparisonSvg({ necks, moment, system, label }: SavedComparison)
       place: [12, TOP + index * ROW],
     })),
     headHeight: TOP + necks.length * ROW,
+    foot: footText(builds),
     chart: <CompareDrawing necks={necks} size={CHART_FILE_SIZE} system={system} label={label} />,
   });
 }

@@ -14,6 +14,8 @@ import { choiceLabels } from './labels.ts';
 import { choiceSentences, MEANS, sharedMeans } from './sentences.ts';
 import { usePictures } from './use-pictures.tsx';
 import { useSolved } from './use-solved.ts';
+import { PROGRAM_VERSION } from '../../neck/version.ts';
+import { stampOf, stampText } from '../../verdict/stamp.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import './customer.css';
 
@@ -131,7 +133,9 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
         <button type="button" onClick={() => window.print()}>
           {CUSTOMER_WORDS.print}
         </button>
-        <span className="quiet">{CUSTOMER_WORDS.made}</span>
+        <span className="quiet">
+          {CUSTOMER_WORDS.made(PROGRAM_VERSION, builds.map((build) => stampText(stampOf(build))).join(' · '))}
+        </span>
       </footer>
       {pictures.maker}
     </main>

@@ -9,6 +9,7 @@ export function csvText(table: Pick<Table, 'columns' | 'rows'>): string {
   return BYTE_ORDER_MARK + tableCsv(table);
 }
 
-export function csvFileName(build: Pick<Build, 'name'>, table: Pick<Table, 'id'>): string {
-  return fileName(build.name, `${table.id}.csv`);
+/** A table has no room for more than its columns: the stamp of its numbers stands in the name. */
+export function csvFileName(build: Pick<Build, 'name'>, table: Pick<Table, 'id'>, stamp: string): string {
+  return fileName(build.name, `${table.id}-${stamp}.csv`);
 }

@@ -7,10 +7,11 @@ import { templateSvg } from '../../fretwork/plan/template.ts';
 import type { BackbowStore } from '../../state/store.ts';
 import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
-import { FILES_WORDS } from '../../speech/en/pages/papers.ts';
+import { FILES_WORDS, STAMP_WORDS } from '../../speech/en/pages/papers.ts';
 import { csvFileName, csvText } from './csv-file.ts';
 import { fileName } from '../../kit/file-name.ts';
 import { pictureNow } from './picture-source.ts';
+import { stampOnDevice } from './stamp/made.ts';
 import { templateWords } from './template-words.ts';
 
 /** Hands some content to the person as a file. */
@@ -27,17 +28,24 @@ export function offerFile(name: string, content: Blob): void {
 const bytes = (content: Uint8Array, type: string) => new Blob([content as Uint8Array<ArrayBuffer>], { type });
 
 export function saveTable(build: Build, table: Table): void {
-  offerFile(csvFileName(build, table), new Blob([csvText(table)], { type: 'text/csv;charset=utf-8' }));
+  offerFile(
+    csvFileName(build, table, stampOnDevice(build)),
+    new Blob([csvText(table)], { type: 'text/csv;charset=utf-8' }),
+  );
 }
 
 export async function saveAllTables(build: Build, tables: readonly Table[]): Promise<void> {
   const { strToU8, zipSync } = await import('fflate');
-  const entries = tables.map((table) => [csvFileName(build, table), strToU8(csvText(table))] as const);
-  offerFile(fileName(build.name, 'tables.zip'), bytes(zipSync(Object.fromEntries(entries)), 'application/zip'));
+  const stamp = stampOnDevice(build);
+  const entries = tables.map((table) => [csvFileName(build, table, stamp), strToU8(csvText(table))] as const);
+  offerFile(
+    fileName(build.name, `tables-${stamp}.zip`),
+    bytes(zipSync(Object.fromEntries(entries)), 'application/zip'),
+  );
 }
 
 export function saveTemplate(build: Build, system: UnitSystem, date: string): void {
-  const svg = templateSvg(build, templateWords(build, system, date));
+  const svg = templateSvg(build, templateWords(build, system, date, stampOnDevice(build)));
   offerFile(fileName(build.name, 'template.svg'), new Blob([svg], { type: 'image/svg+xml' }));
 }
 
@@ -56,7 +64,11 @@ export async function savePicture(store: BackbowStore): Promise<void> {
   if (notComputed?.what === 'prediction') throw new Error(SOLVER_WORDS.notComputed);
   const picture = pictureNow();
   if (!picture) throw new Error(FILES_WORDS.noPicture);
-  const caption = FILES_WORDS.caption(build.name, SHEETS_WORDS.version(PROGRAM_VERSION));
+  const caption = FILES_WORDS.caption(
+    build.name,
+    SHEETS_WORDS.version(PROGRAM_VERSION),
+    STAMP_WORDS.stamp(stampOnDevice(build)),
+  );
   offerFile(
     fileName(build.name, 'picture.png'),
     await picture.exportPng({ ...PICTURE, caption, scaleNote: FILES_WORDS.scaleNote }),

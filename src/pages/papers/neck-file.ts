@@ -12,6 +12,8 @@ import { railText } from '../workshop/rail/rail-text.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
 import { FILES_WORDS } from '../../speech/en/pages/papers.ts';
+import { isoDate } from './date.ts';
+import { stampOnDevice } from './stamp/made.ts';
 import { metalName, woodName } from '../../speech/names.ts';
 
 type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
@@ -34,6 +36,8 @@ export async function neckFile(state: Shown): Promise<Uint8Array> {
   return writeGlb(surfaces, build.name, SHEETS_WORDS.version(PROGRAM_VERSION), {
     program: 'Backbow',
     programVersion: PROGRAM_VERSION,
+    stamp: stampOnDevice(build),
+    date: isoDate(new Date()),
     build: build.name,
     seating: METHOD_WORDS[build.method].label,
     moment: railText(build, rail, prediction),

@@ -7,7 +7,7 @@ import { checkTable, type Table } from '../../fretwork/plan/tables.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
-import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
+import { PLAN_WORDS, STAMP_WORDS } from '../../speech/en/pages/papers.ts';
 import { Contents } from './contents.tsx';
 import { saveTable } from './downloads.ts';
 import { sheetPageRules, usePageRules } from './page-rules.ts';
@@ -21,6 +21,8 @@ import { Steps } from './sections/steps.tsx';
 import { Levelling, Seating, Slots } from './sections/tables.tsx';
 import { Values } from './sections/values.tsx';
 import { Metals, Wire } from './sections/wire.tsx';
+import { CheckStamp } from './stamp/check-stamp.tsx';
+import { useStamp } from './stamp/use-stamp.ts';
 import { useToday } from './use-today.ts';
 
 interface PlanPageProps {
@@ -33,17 +35,19 @@ export function PlanPage({ solution, system }: PlanPageProps) {
   const sheet = useMemo(() => sheetPlan(solution, uncertainty), [solution, uncertainty]);
   const { build, plan } = sheet;
   const date = useToday();
+  const stamp = useStamp(build);
   const onSave = (table: Table) => saveTable(build, table);
   usePageRules(
     sheetPageRules(
       `${isolated(build.name)} – ${PLAN_WORDS.title}`,
-      `${SHEETS_WORDS.version(PROGRAM_VERSION)}, ${date}`,
+      `${SHEETS_WORDS.version(PROGRAM_VERSION)}, ${date}, ${STAMP_WORDS.stamp(stamp)}`,
     ),
   );
   const shared = { sheet, system, onSave };
   return (
     <article className="sheet" aria-labelledby="sheet-title">
-      <SheetHeading build={build} system={system} date={date} />
+      <SheetHeading build={build} system={system} date={date} stamp={stamp} />
+      <CheckStamp build={build} system={system} stamp={stamp} />
       <Contents />
       <Expected sheet={sheet} system={system} />
       <ChecksSection checks={plan.checks} table={checkTable(plan)} onSave={onSave} system={system} />

@@ -4,6 +4,7 @@ import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { PAPERS, templatePages, type Paper } from '../../fretwork/plan/template.ts';
 import { TEMPLATE_WORDS } from '../../speech/en/pages/papers.ts';
+import { useStamp } from './stamp/use-stamp.ts';
 import { useToday } from './use-today.ts';
 import { inWholePixels } from './whole-pixels.ts';
 import { templatePageRules, usePageRules } from './page-rules.ts';
@@ -22,9 +23,10 @@ interface TemplatePageProps {
 export function TemplatePage({ build, system }: TemplatePageProps) {
   const [paper, setPaper] = useState<Paper>(system === 'inch' ? 'letter' : 'a4');
   const date = useToday();
+  const stamp = useStamp(build);
   const pages = useMemo(() => {
-    return templatePages(build, templateWords(build, system, date), paper).map(({ svg }) => inWholePixels(svg));
-  }, [build, system, paper, date]);
+    return templatePages(build, templateWords(build, system, date, stamp), paper).map(({ svg }) => inWholePixels(svg));
+  }, [build, system, paper, date, stamp]);
   usePageRules(templatePageRules(paper));
   const { label } = PAPERS[paper];
   return (

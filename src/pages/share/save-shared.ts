@@ -4,6 +4,7 @@ import { COLLECTION_EXTENSION, writeCollection } from '../../state/share/file.ts
 import type { Shared } from '../../state/share/shared.ts';
 import { offerDownload } from '../../kit/files.ts';
 import { fileName } from '../../kit/file-name.ts';
+import { madeToday } from '../papers/stamp/made.ts';
 import { fileNameOf } from '../workshop/project/project-file.ts';
 import { SHARE_WORDS } from '../../speech/en/pages/share.ts';
 
@@ -11,12 +12,12 @@ export function saveShared({ builds, page }: Shared): void {
   const [first, ...others] = builds;
   const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
   if (others.length === 0 && isPlain) {
-    offerDownload(fileNameOf(first!.name), writeProject(first!), 'application/json');
+    offerDownload(fileNameOf(first!.name), writeProject(first!, madeToday(first!)), 'application/json');
     return;
   }
   const name = fileName(first!.name, SHARE_WORDS.fileNames.comparison);
   const text = writeCollection(
-    builds.map((build) => ({ build, changedAt: null })),
+    builds.map((build) => ({ build, changedAt: null, made: madeToday(build) })),
     page,
   );
   offerDownload(`${name}${COLLECTION_EXTENSION}`, text, 'application/json');

@@ -9,7 +9,7 @@
  * there as its project file would, so that the project format's own reader checks it and brings it up to date.
  */
 import type { Build } from '../../neck/build.ts';
-import { checkProject, writeProject } from '../../neck/file.ts';
+import { checkProject, writeProject, type Made } from '../../neck/file.ts';
 import type { Problem } from '../../neck/problems.ts';
 import { checkPage } from './page-text.ts';
 import { EMPTY_PAGE, type PageText } from './shared.ts';
@@ -25,6 +25,8 @@ export interface CollectedBuild {
   readonly build: Build;
   /** When it was last changed, ms since 1970; null when nobody knows. */
   readonly changedAt: number | null;
+  /** Written beside it, and not read back. */
+  readonly made?: Made;
 }
 
 /** A build of the file that was refused; the others are read all the same. */
@@ -52,10 +54,10 @@ export function writeCollection(builds: readonly CollectedBuild[], page: PageTex
   const data = {
     format: COLLECTION_FORMAT,
     version: COLLECTION_VERSION,
-    builds: builds.map(({ build, changedAt }) => ({
+    builds: builds.map(({ build, changedAt, made }) => ({
       name: build.name,
       changedAt: changedAt === null ? null : new Date(changedAt).toISOString(),
-      project: JSON.parse(writeProject(build)) as unknown,
+      project: JSON.parse(writeProject(build, made)) as unknown,
     })),
     page,
   };

@@ -24,5 +24,7 @@ test.each(PRESETS.map(({ id, build }) => [id, build] as const))(
 );
 
 test('a table is named after the build and itself', () => {
-  expect(csvFileName({ name: 'Nº 12 – Zoë’s “neck”' }, { id: 'slots' })).toBe('no-12-zoe-s-neck-slots.csv');
+  expect(csvFileName({ name: 'Nº 12 – Zoë’s “neck”' }, { id: 'slots' }, 'HGKDRT-BXQ-PLM')).toBe(
+    'no-12-zoe-s-neck-slots-HGKDRT-BXQ-PLM.csv',
+  );
 });

@@ -4,7 +4,7 @@ import { PAPERS, templatePages, templateSvg, type Paper } from '../../../src/fre
 import { templateWords } from '../../../src/pages/papers/template-words.ts';
 import { inWholePixels } from '../../../src/pages/papers/whole-pixels.ts';
 
-const WORDS = templateWords(PRESETS[0]!.build, 'metric', 'today');
+const WORDS = templateWords(PRESETS[0]!.build, 'metric', 'today', 'HGKDRT-BXQ-PLM');
 
 test.each(Object.keys(PAPERS) as Paper[])(
   '%s: a millimetre of the drawing is 96/25.4 pixels in both directions, to rounding',

@@ -11,7 +11,7 @@ import { EMPTY_PAGE } from '../../../state/share/shared.ts';
 import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { MOST_FOR_QR, qrPath } from '../../share/qr-code.tsx';
 import { SHEETS_WORDS } from '../../../speech/en/pages/sheets.ts';
-import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
+import { PLAN_WORDS, STAMP_WORDS } from '../../../speech/en/pages/papers.ts';
 import { groupName } from '../../../speech/names.ts';
 
 function OpensAgain({ build }: { readonly build: Build }) {
@@ -37,9 +37,10 @@ interface HeadingProps {
   readonly build: Build;
   readonly system: UnitSystem;
   readonly date: string;
+  readonly stamp: string;
 }
 
-export function SheetHeading({ build, system, date }: HeadingProps) {
+export function SheetHeading({ build, system, date, stamp }: HeadingProps) {
   return (
     <header className="sheet-head">
       <div>
@@ -47,7 +48,8 @@ export function SheetHeading({ build, system, date }: HeadingProps) {
           <span className="sheet-kind">{PLAN_WORDS.title}</span> {isolated(build.name)}
         </h1>
         <p className="sheet-meta">
-          {SHEETS_WORDS.version(PROGRAM_VERSION)}, {PLAN_WORDS.made.toLowerCase()} {date}
+          {SHEETS_WORDS.version(PROGRAM_VERSION)}, {PLAN_WORDS.made.toLowerCase()} {date}, {STAMP_WORDS.before}{' '}
+          <b className="stamp">{stamp}</b>
         </p>
         <h2 className="visually-hidden">{PLAN_WORDS.build}</h2>
         <dl className="sheet-summary">

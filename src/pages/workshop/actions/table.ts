@@ -38,7 +38,7 @@ export const ACTIONS: readonly Action[] = [
     changesBuild: true,
     run: (store) => openProject(store),
   }),
-  action('project', 'save', ['Mod+S'], { label: () => PROJECT_WORDS.save, run: (store) => saveProject(store) }),
+  action('project', 'save', ['Mod+S'], { label: () => PROJECT_WORDS.save, run: (store) => void saveProject(store) }),
   action('project', 'keep', ['Mod+Shift+S'], {
     label: () => OPENING_WORDS.keep,
     run: async (store) => {

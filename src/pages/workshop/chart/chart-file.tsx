@@ -10,6 +10,8 @@ import { offerFile } from '../../papers/downloads.ts';
 
 /** Size of the chart without its head, px. */
 export const CHART_FILE_SIZE = { width: 960, height: 340 } as const;
+/** Height of the line at its foot, px. */
+const FOOT_HEIGHT = 22;
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** What a style sheet would say of these, the file says itself. */
@@ -70,6 +72,8 @@ export interface ChartFile {
   readonly label: string;
   readonly legend: readonly LegendEntry[];
   readonly headHeight: number;
+  /** What it was computed from: program, day and stamp. */
+  readonly foot: string;
   /** The chart as one svg element of CHART_FILE_SIZE. */
   readonly chart: ReactNode;
 }
@@ -98,7 +102,7 @@ function Head({ heading, moment, label, legend }: ChartFile) {
 
 /** The chart as the text of an SVG file; its lengths are in the units of the page. */
 export function chartFile(content: ChartFile): string {
-  const { headHeight, chart } = content;
+  const { headHeight, chart, foot } = content;
   const place = document.createElement('div');
   place.className = 'chart saved-chart';
   document.body.append(place);
@@ -109,13 +113,18 @@ export function chartFile(content: ChartFile): string {
         <>
           <Head {...content} />
           {chart}
+          <svg>
+            <text className="saved-foot" x={CHART_FILE_SIZE.width - 12} y={FOOT_HEIGHT - 7}>
+              {foot}
+            </text>
+          </svg>
         </>,
       ),
     );
     // Nobody points at a file.
     place.querySelectorAll('.cursor').forEach((cursor) => cursor.remove());
     const file = document.createElementNS(SVG, 'svg');
-    const total = CHART_FILE_SIZE.height + headHeight;
+    const total = CHART_FILE_SIZE.height + headHeight + FOOT_HEIGHT;
     const looks = getComputedStyle(place);
     file.setAttribute('xmlns', SVG);
     file.setAttribute('viewBox', `0 0 ${CHART_FILE_SIZE.width} ${total}`);
@@ -131,7 +140,8 @@ export function chartFile(content: ChartFile): string {
     file.append(title, ground);
     place.querySelectorAll(':scope > svg').forEach((shown, index) => {
       const group = document.createElementNS(SVG, 'g');
-      if (index > 0) group.setAttribute('transform', `translate(0 ${headHeight})`);
+      const down = [0, headHeight, headHeight + CHART_FILE_SIZE.height][index] ?? 0;
+      if (down > 0) group.setAttribute('transform', `translate(0 ${down})`);
       const copy = shown.cloneNode(true) as Element;
       writeLooks(shown, copy);
       group.append(...copy.childNodes);

@@ -3,6 +3,7 @@ import type { Build } from '../../../neck/build.ts';
 import { fileName } from '../../../kit/file-name.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bowText } from '../../../speech/bow.ts';
+import { footText } from '../../papers/stamp/foot-text.ts';
 import { chartFile, CHART_FILE_SIZE, saveChartFile } from './chart-file.tsx';
 import { ChartDrawing, type ChartDrawingProps } from './chart-drawing.tsx';
 
@@ -26,6 +27,7 @@ export function chartSvg({ build, moment, drawing }: SavedChart): string {
       place: [12 + index * 300, 46],
     })),
     headHeight: 62,
+    foot: footText([build]),
     chart: <ChartDrawing {...drawing} size={CHART_FILE_SIZE} />,
   });
 }

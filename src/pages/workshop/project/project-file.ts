@@ -14,9 +14,14 @@ export function fileNameOf(name: string): string {
   return `${fileStem(name)}${PROJECT_EXTENSION}`;
 }
 
-export function saveProject(store: BackbowStore): void {
+/** What the file was made of is said in it; where the part that knows how cannot be fetched, the neck is saved all the same. */
+export async function saveProject(store: BackbowStore): Promise<void> {
   const { build, markSaved } = store.getState();
-  offerDownload(fileNameOf(build.name), writeProject(build), 'application/json');
+  const made = await import('../../papers/stamp/made.ts').then(
+    ({ madeToday }) => madeToday(build),
+    () => undefined,
+  );
+  offerDownload(fileNameOf(build.name), writeProject(build, made), 'application/json');
   markSaved(build);
 }
 

@@ -120,7 +120,7 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   sure: 'Die Zahlen sind für genau diesen Hals gerechnet: für seine Hölzer, seine Maße, seinen Draht. Zwei Stücke vom selben Holz unterscheiden sich trotzdem um ein Fünftel und mehr, und wie fest Holz einen Bund hält, weiß man nur ungefähr. Die Reihenfolge der Möglichkeiten ist sicherer als jede einzelne Zahl. Das letzte Wort hat das Lineal in der Werkstatt.',
   engineering: 'Alles, mit allen Zahlen',
   print: 'Diese Seite drucken',
-  made: 'Mit Backbow gemacht.',
+  made: (version, stamps) => `Mit Backbow ${version} gemacht, Stempel ${stamps}.`,
   notOpened: 'Diese Seite lässt sich nicht zeigen',
   workshop: 'Das Programm öffnen',
 };

@@ -223,6 +223,32 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
   },
 };
 
+export const STAMP_WORDS: typeof english.STAMP_WORDS = {
+  before: 'Stempel',
+  stamp: (letters) => `Stempel ${letters}`,
+  title: 'Ein vorliegendes Blatt prüfen',
+  intro:
+    'Geben Sie den Stempel des Blatts, der Datei oder des Bilds ein: 12 Buchstaben, groß oder klein. Dann zeigt sich, ob es für den Hals auf der Werkbank gerechnet wurde.',
+  label: 'Stempel des Blatts',
+  check: 'Prüfen',
+  none: (most) => `Das ist kein Stempel: Ein Stempel hat 12 Buchstaben, etwa ${most}, ohne Vokale, Ziffern und Y.`,
+  same: 'Gleich: Es wurde für den Hals auf der Werkbank gerechnet, so wie er jetzt ist.',
+  different: 'Verschieden:',
+  oneLetter: 'Nur ein Buchstabe ist anders als im Stempel dieses Halses: Sehen Sie noch einmal auf das Blatt.',
+  program: (version) =>
+    `Eine andere Version von Backbow hat es gerechnet; diese ist ${version}. Zahlen können abweichen.`,
+  measured:
+    'Seine Bandbreiten beruhen auf anderen Messungen als die dieses Halses, oder auf Messungen, die dieses Gerät nicht hat.',
+  unmeasured: 'Keine Messung hat seine Bandbreiten verkleinert; bei diesem Hals tut es hier eine.',
+  looking: 'Die Hälse auf diesem Gerät werden durchgesehen …',
+  unknown: 'Es gehört zu anderen Einstellungen, und kein Hals auf diesem Gerät hat diesen Stempel.',
+  known: (name, when) => `Es gehört zu „${name}“, Stand ${when}.`,
+  knownPlain: (name) => `Es gehört zu einem früheren Stand von „${name}“.`,
+  setting: 'Einstellung',
+  then: 'Auf dem Blatt',
+  now: 'Auf der Werkbank',
+};
+
 export const TEMPLATE_WORDS: typeof english.TEMPLATE_WORDS = {
   title: 'Sägeschablone',
   intro:
@@ -233,7 +259,7 @@ export const TEMPLATE_WORDS: typeof english.TEMPLATE_WORDS = {
   pages: (count, paper) => (count === 1 ? `1 Blatt ${paper}, quer.` : `${count} Blätter ${paper}, quer.`),
   join: 'Die Kreuze eines Blattes an einem Fenster auf die des nächsten legen und die Blätter zusammenkleben.',
   page: (index, count) => `Blatt ${index} von ${count}`,
-  heading: (name, version, date) => `${name}, ${version}, ${date}`,
+  heading: (name, version, date, stamp) => `${name}, ${version}, ${date}, ${stamp}`,
   sheet: (heading, index, count) => `${heading}, Blatt ${index} von ${count}`,
   advice: (heading) => `${heading} – mit 100 % drucken, dann beide Maßstäbe nachmessen`,
   nut: 'Sattel',
@@ -271,6 +297,6 @@ export const FILES_WORDS: typeof english.FILES_WORDS = {
     strings: 'Saiten',
     marks: 'Griffbretteinlagen',
   },
-  caption: (name, version) => `${name}, ${version}`,
+  caption: (name, version, stamp) => `${name}, ${version}, ${stamp}`,
   coordinates: 'x längs des Halses vom Sattel, y nach oben vom Scheitel des Griffbretts, z quer zur tiefsten Saite',
 };

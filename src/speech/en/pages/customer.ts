@@ -121,7 +121,7 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   sure: 'The numbers are computed for this very neck: its woods, its sizes, its wire. Two pieces of the same wood still differ by a fifth and more, and how firmly wood grips a fret is known only roughly. The order of the choices is surer than any single number. The straightedge in the workshop has the last word.',
   engineering: 'Everything, with all numbers',
   print: 'Print this page',
-  made: 'Made with Backbow.',
+  made: (version: string, stamps: string) => `Made with Backbow ${version}, stamp ${stamps}.`,
   notOpened: 'This page cannot be shown',
   workshop: 'Open the program',
 });

@@ -226,6 +226,32 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
   },
 });
 
+/** The stamp of what a paper was computed from, and the field that checks a sheet in hand. */
+export const STAMP_WORDS = words('STAMP_WORDS', {
+  before: 'stamp',
+  stamp: (letters: string) => `stamp ${letters}`,
+  title: 'Check a sheet in hand',
+  intro:
+    'Type the stamp of the sheet, file or picture: 12 letters, large or small. It tells whether that was computed from the neck on the bench.',
+  label: 'Stamp of the sheet',
+  check: 'Check',
+  none: (most: string) => `This is no stamp: a stamp has 12 letters, like ${most}, without vowels, digits or Y.`,
+  same: 'The same: it was computed from the neck on the bench, as it is now.',
+  different: 'Different:',
+  oneLetter: 'Only one letter differs from the stamp of this neck: look at the sheet again.',
+  program: (version: string) => `Another version of Backbow computed it; this is ${version}. Numbers may differ.`,
+  measured:
+    'Its bands were narrowed by other measurements than those of this neck, or by measurements that this device does not have.',
+  unmeasured: 'No measurement narrowed its bands; one narrows those of this neck here.',
+  looking: 'Looking through the necks on this device …',
+  unknown: 'It is of another build, and no neck on this device has that stamp.',
+  known: (name: string, when: string) => `It is of “${name}” as it was on ${when}.`,
+  knownPlain: (name: string) => `It is of an earlier state of “${name}”.`,
+  setting: 'Setting',
+  then: 'On the sheet',
+  now: 'On the bench',
+});
+
 export const TEMPLATE_WORDS = words('TEMPLATE_WORDS', {
   title: 'Cutting template',
   intro:
@@ -236,7 +262,7 @@ export const TEMPLATE_WORDS = words('TEMPLATE_WORDS', {
   pages: (count: number, paper: string) => `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}, landscape.`,
   join: 'Lay the crosses of one page on those of the next, against a window, and tape the pages together.',
   page: (index: number, count: number) => `Page ${index} of ${count}`,
-  heading: (name: string, version: string, date: string) => `${name}, ${version}, ${date}`,
+  heading: (name: string, version: string, date: string, stamp: string) => `${name}, ${version}, ${date}, ${stamp}`,
   sheet: (heading: string, index: number, count: number) => `${heading}, page ${index} of ${count}`,
   advice: (heading: string) => `${heading} — print at 100 %, then measure both bars`,
   nut: 'nut',
@@ -275,6 +301,6 @@ export const FILES_WORDS = words('FILES_WORDS', {
     strings: 'Strings',
     marks: 'Position marks',
   },
-  caption: (name: string, version: string) => `${name}, ${version}`,
+  caption: (name: string, version: string, stamp: string) => `${name}, ${version}, ${stamp}`,
   coordinates: 'x along the neck from the nut, y up from the crown of the board, z across towards the lowest string',
 });
