@@ -14,6 +14,7 @@ import { fretPositionMm } from '../../src/neck/neck-shape.ts';
 import { readProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../tools/presets.ts';
 import { PROGRAM_VERSION } from '../../src/neck/version.ts';
+import { stampOf, stampText } from '../../src/verdict/stamp.ts';
 import { readLink } from '../../src/state/share/link.ts';
 import { readPdf } from '../pages/papers/pdf-lines.ts';
 import { DESK, withBrowser, type App, type Open, type OpenOptions } from './harness.ts';
@@ -22,6 +23,7 @@ import { violations } from './violations.ts';
 const openApp = withBrowser();
 
 const BUILD = PRESETS[0]!.build;
+const STAMP = stampText(stampOf(BUILD));
 const BOUND = PRESETS.find(({ id }) => id === 'set-neck-mahogany')!;
 
 /** Opens one of the papers at once, and waits until it stands there with its bands. */
@@ -258,7 +260,7 @@ describe('tables as CSV', () => {
     const column = async (units: 'inch' | 'metric') => {
       await app.page.locator('.sheets-bar select').selectOption(units);
       const { name, bytes } = await download(app, 'Save “Slots” as CSV');
-      expect(name).toBe('bolt-on-six-hard-maple-slots.csv');
+      expect(name).toBe(`bolt-on-six-hard-maple-slots-${STAMP}.csv`);
       const { data, errors } = Papa.parse<string[]>(bytes.toString('utf8').replace('\uFEFF', ''), {
         skipEmptyLines: true,
       });
@@ -277,7 +279,7 @@ describe('tables as CSV', () => {
   test('all of them come in one ZIP file', async () => {
     const app = await files();
     const { name, bytes } = await download(app, /All tables in one ZIP/);
-    expect(name).toBe('bolt-on-six-hard-maple-tables.zip');
+    expect(name).toBe(`bolt-on-six-hard-maple-tables-${STAMP}.zip`);
     const names = Object.keys(unzipSync(bytes)).map((file) => file.replace('bolt-on-six-hard-maple-', ''));
     expect(names).toEqual(
       ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'].map((id) => `${id}.csv`),
