@@ -229,7 +229,7 @@ describe('the bench sheet on paper', () => {
     );
     const today = await app.page.evaluate(() => new Date().toISOString().slice(0, 10));
     expect(rules).toContain(`"${BUILD.name} – Bench sheet"`);
-    expect(rules).toContain(`"Backbow ${PROGRAM_VERSION}, ${today}"`);
+    expect(rules).toContain(`"Backbow ${PROGRAM_VERSION}, ${today}, stamp ${STAMP}"`);
     expect(rules).toContain('counter(pages)');
   });
 
@@ -282,7 +282,9 @@ describe('tables as CSV', () => {
     expect(name).toBe(`bolt-on-six-hard-maple-tables-${STAMP}.zip`);
     const names = Object.keys(unzipSync(bytes)).map((file) => file.replace('bolt-on-six-hard-maple-', ''));
     expect(names).toEqual(
-      ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'].map((id) => `${id}.csv`),
+      ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'].map(
+        (id) => `${id}-${STAMP}.csv`,
+      ),
     );
   });
 });
@@ -376,6 +378,7 @@ describe('the 3D file', () => {
     expect(json.asset.extras).toMatchObject({
       program: 'Backbow',
       programVersion: PROGRAM_VERSION,
+      stamp: STAMP,
       build: BUILD.name,
       bowFactor: 30,
       phase: 'strung',

@@ -40,7 +40,7 @@ describe.each([
     expect(await table.innerText()).toMatch(/Kerf\s+0\.580\u00a0mm\s+0\.585\u00a0mm/);
     await page.locator('.check-stamp').scrollIntoViewIfNeeded();
     await app.screenshot(`stamp-${size}`);
-    expect(await violations(page)).toEqual([]);
+    expect(await violations(app)).toEqual([]);
     expect(app.troubles).toEqual([]);
   });
 });
