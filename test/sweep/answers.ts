@@ -57,6 +57,27 @@ export const ANSWERS: readonly Invariant[] = [
     },
   },
   {
+    name: 'the band of an old neck holds its own number in every state, and is never a line without width',
+    every: 60,
+    check: async ({ build, predictor, seed }) => {
+      const { fretCount } = build;
+      const measured = Array.from({ length: fretCount }, (_, i) => (((seed + 7 * i) % 13) - 6) / 60);
+      for (const startingReliefMm of [[], measured]) {
+        const checked = checkBuild({ ...build, job: 'refret', levelledIn: 'none', startingReliefMm });
+        if (!checked.ok) return;
+        const prediction = predictor.predict(checked.build);
+        const uncertainty = (await createEstimator(predictor).estimate(checked.build, { samples: 400, seed }))!;
+        for (const method of METHODS)
+          for (const state of ['fretted', 'strung', 'settled'] as const) {
+            const { p05, p95 } = uncertainty.methods[method][state];
+            const stated = prediction.methods[method][state].extremeMm;
+            hold(p05 <= stated && stated <= p95, () => `${method} ${state}: ${stated} outside ${p05} … ${p95}`);
+            hold(p95 - p05 > 1e-3, () => `${method} ${state}: ${p05} … ${p95}`);
+          }
+      }
+    },
+  },
+  {
     name: 'what the other way round answers gives the relief that was asked for',
     every: 50,
     check: ({ build, prediction, predictor }) => {

@@ -76,10 +76,13 @@ function scaled(a: Float64Array, factor: number): Float64Array {
 /** @param at relaxation and creep at the moment, where they are known already. */
 function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledMoment): Terms {
   const of = sampled.methods[method];
-  const { levelledIn, startingMm } = sampled;
+  const { levelledIn, startingMm, gaugeMm } = sampled;
   const wedgesIn = kindLines(sampled, method, moment.fretsIn);
+  // Whatever was measured before fretting was measured with a gauge; levelling takes its error out with the bow.
+  const gauge: Term[] = gaugeMm.some((mm) => mm !== 0) ? [{ line: gaugeMm, amount: sampled.gaugeDeviates }] : [];
   if (!moment.strung) {
-    return { fixed: startingMm, terms: wedgesIn.map((line, kind) => ({ line, amount: of.wedgeFactors[kind]! })) };
+    const wedges = wedgesIn.map((line, kind) => ({ line, amount: of.wedgeFactors[kind]! }));
+    return { fixed: startingMm, terms: [...gauge, ...wedges] };
   }
   const now = at ?? sampledMoment(sampled, moment.days);
   const terms: Term[] = wedgesIn.map((line, kind) => ({ line, amount: times(of.wedgeFactors[kind]!, now.wedges) }));
@@ -95,6 +98,7 @@ function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledM
       terms.push({ line: scaled(line, -1), amount: then ? times(factor, then.wedges) : factor });
     });
   }
+  if (!filed) terms.push(...gauge);
   const lasting = terms.filter(({ line }) => line.some((height) => height !== 0));
   return { fixed: filed ? undefined : startingMm, terms: lasting };
 }

@@ -28,6 +28,8 @@ export type UncertainInput = keyof Deviations;
 export const MODULUS_VARIATION = 0.22;
 export const TAPPED_ERROR = 0.03;
 export const BENT_ERROR = 0.05;
+/** One standard deviation of a bow that was measured before the frets go in, mm: feeler gauges under a straightedge (assumption). */
+export const GAUGE_ERROR_MM = 0.02;
 /** ln of the bite factor before any measurement: N(0, 0.4²). */
 export const BITE_LOG_SPREAD = 0.4;
 

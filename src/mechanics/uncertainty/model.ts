@@ -21,7 +21,7 @@ import type { Predictor } from '../predict.ts';
 import { sampleLine } from '../relief.ts';
 import { contactsOf } from '../seating/wire-contact.ts';
 import { fitAnswer, type Answer, type Trial } from './answer.ts';
-import { deviationsAt, INPUTS, type Spreads, type UncertainInput } from './inputs.ts';
+import { deviationsAt, GAUGE_ERROR_MM, INPUTS, type Spreads, type UncertainInput } from './inputs.ts';
 import { seatOne } from './one-slot.ts';
 
 /** Basis lines of one method at the points of the model, and their answers. */
@@ -59,6 +59,8 @@ export interface ResponseModel {
   readonly levelledIn: Prediction['levelledIn'];
   readonly rodRange: { readonly leastPercent: number; readonly mostPercent: number } | null;
   readonly startingMm: Float64Array;
+  /** What a standard deviation of the gauge adds to the bow that was measured before fretting; zero on a new neck. */
+  readonly gaugeMm: Float64Array;
   readonly kinds: readonly FretKind[];
   /** Slot opening per wedge force, and line per wedge force. */
   readonly flexibility: Answer;
@@ -188,12 +190,24 @@ export function* modelSteps(
         ? null
         : { leastPercent: stated.rod.leastPercent, mostPercent: stated.rod.mostPercent },
     startingMm: atPoints(stated, stated.startingMm),
+    gaugeMm: gaugeLine(build, xMm, spanFrom, spanTo),
     kinds: kindsOf(contacts, reference, wider),
     flexibility: answerOf(flexibilityOf),
     wedgeLine: answerOf(projected(allWedges)),
     methods: Object.fromEntries(METHODS.map((method) => [method, methodModel(method)])) as Record<Method, MethodModel>,
     prediction: stated,
   };
+}
+
+/** A bow of constant curvature under the straightedge: of what was measured at each fret as of one number (assumption). */
+function gaugeLine(build: Build, xMm: Float64Array, spanFrom: number, spanTo: number): Float64Array {
+  const from = xMm[spanFrom]!;
+  const to = xMm[spanTo]!;
+  return xMm.map((x, j) => {
+    if (build.job !== 'refret' || j < spanFrom || j > spanTo) return 0;
+    const s = (x - from) / (to - from);
+    return GAUGE_ERROR_MM * 4 * s * (1 - s);
+  });
 }
 
 /** Below this a sum of squares of relief is rounding: no rod, no climate. (10⁻⁹ mm)². */

@@ -15,7 +15,7 @@ export interface Draws extends Sampled {
 }
 
 /** The factors of samples whose deviates are given, inputs × samples. */
-export function factorsOf(model: ResponseModel, deviates: Float64Array): Draws {
+export function factorsOf(model: ResponseModel, deviates: Float64Array, gaugeDeviates?: Float64Array): Draws {
   const samples = deviates.length / INPUTS.length;
   const { kinds } = model;
   const deviations = Object.fromEntries(
@@ -69,6 +69,8 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array): Draws {
     time: model.time,
     levelledIn: model.levelledIn,
     startingMm: model.startingMm,
+    gaugeMm: model.gaugeMm,
+    gaugeDeviates: gaugeDeviates ?? new Float64Array(samples),
     kindOfFret,
     relaxation: deviations.relaxation,
     creep: deviations.creep,
@@ -84,7 +86,9 @@ let drawn: { readonly seed: number; readonly samples: number; readonly deviates:
 /** `samples` samples of a model. The same seed gives the same samples; the deviates of the last seed are kept. */
 export function drawSamples(model: ResponseModel, seed: number, samples: number): Draws {
   if (drawn?.seed !== seed || drawn.samples !== samples) {
-    drawn = { seed, samples, deviates: normalDeviates(seed, samples, INPUTS.length) };
+    drawn = { seed, samples, deviates: normalDeviates(seed, samples, INPUTS.length + 1) };
   }
-  return factorsOf(model, drawn.deviates);
+  // The gauge's row comes last: the other rows are what they are without it.
+  const inputs = INPUTS.length * samples;
+  return factorsOf(model, drawn.deviates.subarray(0, inputs), drawn.deviates.subarray(inputs));
 }

@@ -1,12 +1,14 @@
 /**
  * Relief under the strings against time, rod neutral, and when a back-bow has gone.
  *
- *   e(τ) = relief of greatest size under the straightedge, τ days since stringing; flat where e goes from − to +
+ *   e(τ) = relief of greatest size at the fret tops under the straightedge, τ days since stringing; flat where it comes
+ *          to −0.02 mm or above: no feeler gauge tells less (common practice, no source)
  *
  * The stated crossing is found by bisection in ln τ. Each sample's is interpolated in ln τ between two of the times; what
  * is flat or hollow in the first hour counts as 0 days, what is still humped after ten years has no day.
  */
 import { METHODS, type Method, type Prediction } from '../prediction-types.ts';
+import { sampleLine } from '../relief.ts';
 import { lineAt } from '../states.ts';
 import { bandOf } from './band.ts';
 import { sampledMoment, sampleExtremes, type SampledMoment } from './band-at.ts';
@@ -15,6 +17,8 @@ import type { FlatCrossing, Sampled, TimeCourseBand } from './types.ts';
 export const FIRST_DAYS = 1 / 24;
 export const LAST_DAYS = 3650;
 const TIMES = 25;
+/** A fret top this low over the line of the others is flat, mm. */
+export const FLAT_MM = 0.02;
 
 /** An hour to ten years, evenly on a log scale. */
 export function courseDays(times: number = TIMES): Float64Array {
@@ -26,12 +30,24 @@ function statedAt(prediction: Prediction, method: Method, days: number): number 
   return lineAt(prediction, method, { strung: true, days, rodPercent: 0 }).extremeMm;
 }
 
+/** The same at the fret tops alone. */
+function extremeAtFrets(prediction: Prediction, method: Method, days: number): number {
+  const { reliefMm } = lineAt(prediction, method, { strung: true, days, rodPercent: 0 });
+  const { fromFret, toFret } = prediction.straightedge;
+  let extreme = 0;
+  for (const x of prediction.fretXMm.slice(fromFret - 1, toFret)) {
+    const value = sampleLine(prediction.stationXMm, reliefMm, x);
+    if (Math.abs(value) > Math.abs(extreme)) extreme = value;
+  }
+  return extreme;
+}
+
 /**
  * Days since stringing at which a back-bow has gone, as stated: null when there is none from the start, or when it
  * outlasts ten years.
  */
 export function flatAfterDays(prediction: Prediction, method: Method): number | null {
-  const humped = (days: number) => statedAt(prediction, method, days) < 0;
+  const humped = (days: number) => extremeAtFrets(prediction, method, days) < -FLAT_MM;
   if (!humped(FIRST_DAYS) || humped(LAST_DAYS)) return null;
   let low = Math.log(FIRST_DAYS);
   let high = Math.log(LAST_DAYS);
@@ -67,10 +83,10 @@ function timeCourse(
   days.forEach((day, t) => {
     const extremes = sampleExtremes(sampled, method, { strung: true, days: day, rodPercent: 0 }, at[t]);
     for (let i = 0; i < crossing.length; i += 1) {
-      if (crossing[i]! < Infinity || extremes[i]! < 0) continue;
+      if (crossing[i]! < Infinity || extremes[i]! < -FLAT_MM) continue;
       if (!before) crossing[i] = 0;
       else {
-        const part = -before[i]! / (extremes[i]! - before[i]!);
+        const part = (-FLAT_MM - before[i]!) / (extremes[i]! - before[i]!);
         crossing[i] = days[t - 1]! * (day / days[t - 1]!) ** part;
       }
     }
@@ -80,7 +96,14 @@ function timeCourse(
     p50Mm[t] = band.p50;
     p95Mm[t] = band.p95;
   });
-  return { days, statedMm, p05Mm, p50Mm, p95Mm, flat: flatCrossing(crossing, prediction, method, statedMm[0]! >= 0) };
+  return {
+    days,
+    statedMm,
+    p05Mm,
+    p50Mm,
+    p95Mm,
+    flat: flatCrossing(crossing, prediction, method, extremeAtFrets(prediction, method, FIRST_DAYS) >= -FLAT_MM),
+  };
 }
 
 function flatCrossing(

@@ -100,6 +100,9 @@ export interface Uncertainty {
   readonly time: TimeInputs;
   readonly levelledIn: Prediction['levelledIn'];
   readonly startingMm: Float64Array;
+  /** What a standard deviation of the gauge adds to it, and the gauge's deviate of each sample. */
+  readonly gaugeMm: Float64Array;
+  readonly gaugeDeviates: Float64Array;
   /** Kind of each fret: index into `wedgeFactors`. */
   readonly kindOfFret: Int32Array;
   /** Factors on the wedges' relaxation and on creep, one a sample. */
