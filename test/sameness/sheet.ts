@@ -1,4 +1,5 @@
 /** The bench sheet and the CSV files beside it. */
+import { workingValue } from '../../src/neck/kerf.ts';
 import type { QuantityKey } from '../../src/neck/quantities.ts';
 import { filedValue, quantityOf } from '../../src/neck/quantities.ts';
 import { isCodeColumn, planTables, type ColumnKey } from '../../src/fretwork/plan/tables.ts';
@@ -139,7 +140,8 @@ export const given: Surface = ({ build, sheet, chosen }, house, system, notes) =
   const other = { ...build, ...Object.fromEntries(PARAMETERS.map(({ id }) => [id, null])) } as typeof build;
   const settings = house.differingSettings([build, other], system).flatMap((group) => group.settings);
   for (const parameter of PARAMETERS) {
-    const value = build[parameter.id];
+    // The kerf is that of the way of seating.
+    const value = workingValue(build, parameter.id);
     if (parameter.kind !== 'number' || value === null) continue;
     const wanted = text(parameter.id, value as number);
     const setting = settings.find(({ id }) => id === parameter.id);
