@@ -1,11 +1,10 @@
 /** A typed number inside a list of the build: ranges from the schema, its own message under it. */
-import { useId } from 'react';
 import { LIST_NUMBERS } from '../neck/schema.ts';
 import type { UnitSystem } from '../neck/units.ts';
 import type { Outcome } from '../state/build-slice.ts';
 import type { Scaled } from '../speech/scale.ts';
+import { RefusedNumber } from './refused-number.tsx';
 import { TypedNumber } from './typed-number.tsx';
-import { useRefusal } from './use-refusal.ts';
 
 const STEPS = {
   diameterMm: { step: 0.01, digits: 3 },
@@ -30,24 +29,13 @@ interface ListNumberProps {
 }
 
 export function ListNumber({ kind, name, value, system, change }: ListNumberProps) {
-  const id = useId();
-  const [message, setMessage] = useRefusal();
   const { min, max, unit } = LIST_NUMBERS[kind]!;
+  const parameter = { label: name, min, max, unit, ...STEPS[kind] };
   return (
-    <>
-      <TypedNumber
-        parameter={{ label: name, min, max, unit, ...STEPS[kind] }}
-        value={value}
-        system={system}
-        name={name}
-        describedBy={`${id}-message`}
-        invalid={message !== undefined}
-        change={change}
-        refused={setMessage}
-      />
-      <span id={`${id}-message`} className="refusal" role="alert">
-        {message}
-      </span>
-    </>
+    <RefusedNumber>
+      {(told) => (
+        <TypedNumber parameter={parameter} value={value} system={system} name={name} change={change} {...told} />
+      )}
+    </RefusedNumber>
   );
 }

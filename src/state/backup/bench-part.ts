@@ -104,23 +104,21 @@ export function benchPart(journal: Journal, texts: () => TextStorage): Part {
         return { value: [], count: 0, leftOut: 0, trouble: troubleOf(error) };
       }
     },
-    check: (value) => {
-      const checked = checkedList('bench', value, MOST_RECORDS, neckRecordOf, ({ id }) => id);
-      if (!checked.ok) return checked;
-      const { items } = checked;
-      return {
-        ok: true,
-        count: items.length,
-        foresee: async () => {
+    check: (value) =>
+      checkedList(value, {
+        part: 'bench',
+        most: MOST_RECORDS,
+        read: neckRecordOf,
+        idOf: ({ id }) => id,
+        foresee: async (items) => {
           // Where nothing can be read nothing can be foreseen.
           contents(bench);
           return merged(bench, items).tally;
         },
-        add: async () => {
+        add: async (items) => {
           contents(bench);
           return add(items);
         },
-      };
-    },
+      }),
   };
 }

@@ -68,17 +68,15 @@ export function entriesPart(storage: LogStorage, store: BackbowStore): Part {
       const trouble = entries.length === 0 ? logTrouble : null;
       return { value: entries, count: entries.length, leftOut: unreadableEntries, trouble };
     },
-    check: (value) => {
-      const checked = checkedList('log', value, MOST_ROWS, logEntryOf, ({ id }) => id);
-      if (!checked.ok) return checked;
-      const { items } = checked;
-      return {
-        ok: true,
-        count: items.length,
-        foresee: async () => tallyOf(compareEntries(readableEntries(recordIn(await storage.read())), items)),
-        add: () => add(items),
-      };
-    },
+    check: (value) =>
+      checkedList(value, {
+        part: 'log',
+        most: MOST_ROWS,
+        read: logEntryOf,
+        idOf: ({ id }) => id,
+        foresee: async (items) => tallyOf(compareEntries(readableEntries(recordIn(await storage.read())), items)),
+        add,
+      }),
   };
 }
 

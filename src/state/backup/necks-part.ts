@@ -119,19 +119,17 @@ export function necksPart(storage: LibraryRecords): Part {
         return { value: [], count: 0, leftOut: 0, trouble: troubleOf(error) };
       }
     },
-    check: (value) => {
-      const checked = checkedList('necks', value, MOST_NECKS, neckOf, ({ id }) => id);
-      if (!checked.ok) return checked;
-      const { items } = checked;
-      return {
-        ok: true,
-        count: items.length,
-        foresee: async () => {
+    check: (value) =>
+      checkedList(value, {
+        part: 'necks',
+        most: MOST_NECKS,
+        read: neckOf,
+        idOf: ({ id }) => id,
+        foresee: async (items) => {
           const there = (await storage.all()).flatMap((record) => (isObject(record) ? [[record['id'], record]] : []));
           return merged(new Map(there as [string, unknown][]), items).tally;
         },
-        add: () => add(items),
-      };
-    },
+        add,
+      }),
   };
 }

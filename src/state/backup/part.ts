@@ -101,26 +101,37 @@ export function idBeside(id: string, content: string): string {
   return `${id.replace(BESIDE, '')}~${digestOf(content).slice(0, ID_DIGITS)}`;
 }
 
-/** Checks a list of records, each with an id of its own. */
-export function checkedList<Item>(
-  part: PartId,
-  value: unknown,
-  most: number,
-  read: (value: unknown) => Item | null,
-  idOf: (item: Item) => string,
-): { readonly ok: true; readonly items: readonly Item[] } | { readonly ok: false; readonly fault: Fault } {
-  if (value === undefined) return { ok: true, items: [] };
-  const refuse = (place: number, code: Fault['code']) => ({ ok: false, fault: { part, place, code } }) as const;
-  if (!Array.isArray(value)) return refuse(0, 'wrong-kind');
-  if (value.length > most) return refuse(0, 'too-many');
+/** A list of records, each with an id of its own. */
+interface RecordList<Item> {
+  readonly part: PartId;
+  /** Most of them that a file may hold. */
+  readonly most: number;
+  /** Null for what is no such record. */
+  readonly read: (value: unknown) => Item | null;
+  readonly idOf: (item: Item) => string;
+  readonly foresee: (items: readonly Item[]) => Promise<Tally>;
+  readonly add: (items: readonly Item[]) => Promise<Added>;
+}
+
+function itemsOf<Item>(value: unknown, { part, most, read, idOf }: RecordList<Item>): readonly Item[] | Fault {
+  if (value === undefined) return [];
+  if (!Array.isArray(value)) return { part, place: 0, code: 'wrong-kind' };
+  if (value.length > most) return { part, place: 0, code: 'too-many' };
   const items: Item[] = [];
   const ids = new Set<string>();
   for (const [index, each] of (value as unknown[]).entries()) {
     const item = read(each);
-    if (item === null) return refuse(index + 1, 'wrong-kind');
-    if (ids.has(idOf(item))) return refuse(index + 1, 'same-id');
+    if (item === null) return { part, place: index + 1, code: 'wrong-kind' };
+    if (ids.has(idOf(item))) return { part, place: index + 1, code: 'same-id' };
     ids.add(idOf(item));
     items.push(item);
   }
-  return { ok: true, items };
+  return items;
+}
+
+/** A part that is a list of records. @param value what a file holds of it; undefined where it holds nothing */
+export function checkedList<Item>(value: unknown, list: RecordList<Item>): CheckedPart {
+  const items = itemsOf(value, list);
+  if ('code' in items) return { ok: false, fault: items };
+  return { ok: true, count: items.length, foresee: () => list.foresee(items), add: () => list.add(items) };
 }

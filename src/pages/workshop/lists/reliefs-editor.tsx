@@ -1,5 +1,4 @@
 /** The bow that an old neck already has, measured at every fret, where there is more than one number. */
-import { useId } from 'react';
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
 import { unitLabel } from '../../../speech/quantity.ts';
@@ -7,6 +6,7 @@ import { store, useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
+import { RefusedNumber } from '../../../kit/refused-number.tsx';
 import { BowNumber } from '../../../kit/bow-number.tsx';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import { useRefusal } from '../../../kit/use-refusal.ts';
@@ -80,23 +80,12 @@ interface ReliefAtFretProps {
 }
 
 function ReliefAtFret({ name, value, system, change }: ReliefAtFretProps) {
-  const id = useId();
-  const [message, setMessage] = useRefusal();
+  const parameter = { label: name, ...RELIEF };
   return (
-    <>
-      <BowNumber
-        parameter={{ label: name, ...RELIEF }}
-        name={name}
-        value={value}
-        system={system}
-        describedBy={`${id}-message`}
-        invalid={message !== undefined}
-        change={change}
-        refused={setMessage}
-      />
-      <span id={`${id}-message`} className="refusal" role="alert">
-        {message}
-      </span>
-    </>
+    <RefusedNumber>
+      {(told) => (
+        <BowNumber parameter={parameter} name={name} value={value} system={system} change={change} {...told} />
+      )}
+    </RefusedNumber>
   );
 }
