@@ -7,6 +7,7 @@ import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
 import { problemText, problemTexts } from '../../src/speech/problems.ts';
+import { BITE_REFERENCE } from './bite-reference.ts';
 
 const BUILD_KEYS = Object.keys(defaultBuild());
 
@@ -38,13 +39,7 @@ describe('round trips', () => {
 });
 
 describe('measurements that the build refers to', () => {
-  const reference = {
-    factor: 1.18,
-    measurements: ['bcdfghjklmnpqr', 'zxwvtsrqpnmlkj'],
-    hash: '0123456789abcdef0123456789abcdef',
-    necks: 2,
-    logSpread: 0.17,
-  };
+  const reference = BITE_REFERENCE;
   const referring: Build = { ...defaultBuild(), biteFactor: 1.18, biteReference: reference };
   const data = JSON.parse(writeProject(referring)) as { build: object; measurements: { bite: object } };
 

@@ -9,8 +9,7 @@
  * below any gauge and far above what a spreadsheet's 15 digits lose. A value that is the default is left out, so that a
  * column that a later release adds changes no hash.
  */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { digest, digestOf } from '../../neck/digest.ts';
 import { LOG_NUMBERS, LOG_TEXTS, UNSAID, type EntryContent, type LogEntry } from './entry.ts';
 
 const LETTERS = 'bcdfghjklmnpqrstvwxz';
@@ -69,8 +68,7 @@ function canonical(entry: EntryContent): string {
   return JSON.stringify([FORMAT, said]);
 }
 
-const digest = (text: string) => sha256(utf8ToBytes(text));
-const short = (bytes: Uint8Array) => bytesToHex(bytes.subarray(0, 16));
+const short = (text: string) => digestOf(text).slice(0, 32);
 
 const hashes = new WeakMap<object, string>();
 
@@ -78,7 +76,7 @@ const hashes = new WeakMap<object, string>();
 export function contentHash(entry: EntryContent): string {
   let hash = hashes.get(entry);
   if (hash === undefined) {
-    hash = short(digest(canonical(entry)));
+    hash = short(canonical(entry));
     hashes.set(entry, hash);
   }
   return hash;
@@ -96,5 +94,5 @@ export function withContentId(entry: EntryContent): LogEntry {
 /** Hash of a set of measurements, whatever their order: of their ids and of what they say. */
 export function hashOfSet(entries: readonly LogEntry[]): string {
   const lines = entries.map((entry) => `${entry.id} ${contentHash(entry)}`).toSorted();
-  return short(digest(['backbow measurements 1', ...lines].join('\n')));
+  return short(['backbow measurements 1', ...lines].join('\n'));
 }

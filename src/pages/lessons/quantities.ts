@@ -11,6 +11,7 @@ import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../verdict/rail.ts';
 import { bowText } from '../../speech/bow.ts';
 import type { NeckQuantity, Quantity } from './types.ts';
+import { meanOfFrets } from '../../verdict/job-figures.ts';
 
 /** A build with the prediction that is true of it, and what earlier steps have remembered. */
 export interface Bench {
@@ -69,8 +70,6 @@ export function formOf(quantity: NeckQuantity): Form {
   return plain(parameter.unit, parameter.digits);
 }
 
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-
 function settledAt({ build, prediction }: Bench, method: Method, rodPercent: number): number {
   return lineAt(prediction, method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
 }
@@ -90,11 +89,11 @@ function valueOf(quantity: NeckQuantity, bench: Bench): number {
     case 'rodTravel':
       return Math.abs(settledAt(bench, method, leastPercent) - settledAt(bench, method, mostPercent));
     case 'wedgeForce':
-      return mean(of.wedgeForceN);
+      return meanOfFrets(of.wedgeForceN);
     case 'pullOut':
-      return mean(of.pullOutForceN);
+      return meanOfFrets(of.pullOutForceN);
     case 'seatingForce':
-      return mean(of.seatingForceN);
+      return meanOfFrets(of.seatingForceN);
     case 'extraFlexibility':
       return 100 * of.extraFlexibility;
     case 'stringPull':

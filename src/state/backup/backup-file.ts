@@ -7,7 +7,8 @@
  * otherwise is still whole, and one that lost or changed anything is not. A part that is missing is empty. A part that is
  * not known is of a newer release: leaving it out would lose it, so the file is refused.
  */
-import { digestOf, isObject, type Fault, type Part, type PartId, type PartTrouble, type SoundPart } from './part.ts';
+import { digestOf } from '../../neck/digest.ts';
+import { isObject, type Fault, type Part, type PartId, type PartTrouble, type SoundPart } from './part.ts';
 
 const BACKUP_FORMAT = 'backbow backup';
 const BACKUP_VERSION = 1;

@@ -1,6 +1,5 @@
 /** What a part of the device has to say for itself, so that it can go into a backup and come back. */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { digestOf } from '../../neck/digest.ts';
 import type { StorageTrouble } from '../device/trouble.ts';
 
 export const PART_IDS = ['log', 'accepted', 'necks', 'bench', 'settings'] as const;
@@ -92,9 +91,6 @@ const BESIDE = new RegExp(`~[0-9a-f]{${ID_DIGITS}}$`);
 export const MOST_ID = 120;
 
 export const isRecordId = (value: unknown): value is string => isText(value, MOST_ID) && value !== '';
-
-/** SHA-256 (FIPS 180-4) of a text, hexadecimal. */
-export const digestOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 
 /** The id for what comes in beside something else: the same content always gets the same one, so it comes in once. */
 export function idBeside(id: string, content: string): string {

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { makeBackup, readBackup, type SoundBackup } from '../../../src/state/backup/backup-file.ts';
 import { isBackupDue } from '../../../src/state/backup/last-backup.ts';
 import { foresee, restore } from '../../../src/state/backup/restore.ts';
-import { digestOf } from '../../../src/state/backup/part.ts';
+import { digestOf } from '../../../src/neck/digest.ts';
 import { contentHash } from '../../../src/mechanics/bench-log/identity.ts';
 import type { LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 import { MOST_DELETED, type LibraryEntry } from '../../../src/state/library/types.ts';

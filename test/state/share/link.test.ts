@@ -8,6 +8,7 @@ import { decode } from '../../../src/state/share/v1/codec.ts';
 import { EMPTY_PAGE, type Shared } from '../../../src/state/share/shared.ts';
 import { anyBuild, anyShared } from './arbitrary-shared.ts';
 import { draw } from '../../draw.ts';
+import { BITE_REFERENCE } from '../../neck/bite-reference.ts';
 
 function written(shared: Shared): string {
   const link = writeLink(shared);
@@ -41,13 +42,7 @@ describe('a link', () => {
   });
 
   test('carries a summary of the measurements behind a bite, without their ids; a reader that knows none opens the neck', () => {
-    const reference = {
-      factor: 1.18,
-      measurements: ['bcdfghjklmnpqr', 'zxwvtsrqpnmlkj'],
-      hash: '0123456789abcdef0123456789abcdef',
-      necks: 2,
-      logSpread: 0.17,
-    };
+    const reference = BITE_REFERENCE;
     const measured = { ...PRESETS[0]!.build, biteFactor: 1.18, biteReference: reference };
     const { build: plainOne } = PRESETS[1]!;
     const text = written({ builds: [plainOne, measured], page: EMPTY_PAGE });
