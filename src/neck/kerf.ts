@@ -11,7 +11,6 @@
  * Source: mechanics/MODEL.md, "Glue fit: the kerf equals the tang".
  */
 import { slotAndTang, type Build, type FretRegion } from './build.ts';
-import type { ParameterId } from './parameters.ts';
 
 type Slot = Pick<FretRegion, 'kerfMm' | 'studWidthMm'>;
 
@@ -48,8 +47,8 @@ export function seatGroups(build: Build): SeatGroup[] {
   return [...groups.values()];
 }
 
-/** The value of a parameter that the job is done with: of the kerf that of the way of seating, of all others the build's. */
-export function workingValue<Id extends ParameterId>(build: Build, id: Id): Build[Id] {
+/** A value of the build as the job is done with it: of the kerf that of the way of seating, of all others the build's. */
+export function workingValue<Id extends keyof Build>(build: Build, id: Id): Build[Id] {
   return id === 'kerfMm' ? (workingKerfMm(build, build.method) as Build[Id]) : build[id];
 }
 

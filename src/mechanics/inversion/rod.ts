@@ -46,6 +46,11 @@ export interface RodAnswer {
   readonly neutralMm: number;
 }
 
+/** Is the setting one to use, by itself or as the nearest beside a jump? Any other says why there is none. */
+export function isWithinReach({ status }: Pick<RodAnswer, 'status'>): boolean {
+  return status === 'reached' || status === 'between-shapes';
+}
+
 type RodParts = Pick<Prediction, 'rod' | 'stationXMm' | 'fretXMm' | 'straightedge'>;
 
 /**

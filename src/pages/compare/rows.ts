@@ -1,5 +1,6 @@
 /** The rows of the table of differences: what is compared, each neck's value with its band, and why it differs. */
 import { rodPercentText, settingText } from '../../speech/rod.ts';
+import { isWithinReach } from '../../mechanics/inversion/rod.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatRange } from '../../speech/quantity.ts';
 import { numberOf, textOf } from '../../speech/quantity-text.ts';
@@ -54,7 +55,7 @@ function bowCell({ mm, band }: Bow, system: UnitSystem): Cell {
 function rodCell({ rod }: NeckNumbers, system: UnitSystem): Cell {
   if (!rod) return { value: CELL_WORDS.noRod, band: null };
   const { setting, needed } = rod;
-  const isOut = needed.status !== 'reached' && needed.status !== 'between-shapes';
+  const isOut = !isWithinReach(needed);
   const value = isOut ? CELL_WORDS.outOfReach : settingText(needed.nut);
   if (!setting) return { value, band: isOut ? null : undefined };
   return {

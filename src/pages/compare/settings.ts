@@ -41,8 +41,7 @@ function isSame(one: unknown, other: unknown): boolean {
 }
 
 function differs(builds: readonly Build[], id: SettingId): boolean {
-  const valueOf = (build: Build) => (id === 'kerfMm' ? workingValue(build, id) : build[id]);
-  return builds.some((build) => !isSame(valueOf(build), valueOf(builds[0]!)));
+  return builds.some((build) => !isSame(workingValue(build, id), workingValue(builds[0]!, id)));
 }
 
 function settingText(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {

@@ -10,6 +10,7 @@ import { BOW_MEANING, BOW_WORDS } from '../../../speech/en/workshop/bow.ts';
 import { bowBandText, bowKind, bowSize } from '../../../speech/bow.ts';
 import { UNCERTAIN_INPUT_WORDS } from '../../../speech/en/workshop/uncertainty.ts';
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { isWithinReach } from '../../../mechanics/inversion/rod.ts';
 import { rodPercentText, turnsNumber } from '../../../speech/rod.ts';
 import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
 import { meanOfFrets, rodForTarget } from '../../../verdict/job-figures.ts';
@@ -110,15 +111,15 @@ function rodFigure(solution: Solution | null, uncertainty: Uncertainty | null, s
   const base = { id: 'rod', label: READOUT_WORDS.rodNeeded, phase: 'rod' as const };
   if (!solution) return [base];
   const { build } = solution;
-  const { nut, status } = rodForTarget(solution);
+  const rod = rodForTarget(solution);
+  const { nut } = rod;
   const band = uncertainty?.methods[build.method].rodPercentForTarget;
   const target = textOf('targetReliefMm', build.targetReliefMm, system);
-  const isReached = status === 'reached' || status === 'between-shapes';
   return [
     {
       ...base,
       label: READOUT_WORDS.rodFor(target),
-      ...(isReached
+      ...(isWithinReach(rod)
         ? { ...parts(turnsNumber(nut.turns)), word: ROD_WORDS.ways[nut.way] }
         : { value: '–', word: READOUT_WORDS.outOfReach }),
       detail: READOUT_WORDS.ofRange(rodPercentText(nut.percent)),
