@@ -322,8 +322,8 @@ test('a lost context says so and comes back', async () => {
 
 test(`${draw(1000)} changes leave nothing behind`, async () => {
   const app = await open({ viewport: { width: 240, height: 160 } });
-  const run = (count: number) =>
-    app.page.evaluate(async (times) => {
+  const run = async (count: number) => {
+    await app.page.evaluate(async (times) => {
       const views = ['neck', 'slot', 'end', 'edge', 'fret', 'back'] as const;
       for (let i = 0; i < times; i++) {
         window.scene.reshape(i % 6, {
@@ -338,15 +338,17 @@ test(`${draw(1000)} changes leave nothing behind`, async () => {
       }
       window.scene.show(0);
       window.scene.set({ view: 'neck', lift: 0, liftedFret: null });
-      await new Promise(requestAnimationFrame);
-      await new Promise(requestAnimationFrame);
-      return window.scene.stats();
     }, count);
-  // Whatever is made once (a buffer for cut faces, a program a material) is made in the first round.
+    // A busy machine draws later than the next turn of the browser's clock.
+    await app.settle();
+    const stats = await app.page.evaluate(() => window.scene.stats());
+    if (!stats || stats.geometries === 0) throw new Error('The picture is not there: nothing can be counted.');
+    return { geometries: stats.geometries, textures: stats.textures, programs: stats.programs };
+  };
+  // Whatever is made once (a buffer for cut faces, a program a material) is made in these first rounds.
+  for (const view of SCENE_VIEWS.toReversed())
+    await app.afterFrame(() => app.page.evaluate((next) => window.scene.set({ view: next }), view));
   const before = await run(30);
-  const after = await run(draw(1000));
-  expect(after?.geometries).toBeLessThanOrEqual(before?.geometries ?? 0);
-  expect(after?.textures).toBe(before?.textures);
-  expect(after?.programs).toBe(before?.programs);
+  expect(await run(draw(1000))).toEqual(before);
   expect(app.troubles).toEqual([]);
 });
