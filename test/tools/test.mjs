@@ -1,6 +1,6 @@
 /**
- * `npm test`: installs what is missing, runs every check, and closes with one line of counts. `npm run test:all` does the
- * same with the long draws (test/draw.ts).
+ * `npm test`: installs what is missing, runs every check, and closes with one line of counts. `npm run test:all` runs once
+ * more, on the long draws, the tests that draw (those that import test/draw.ts); CI runs both.
  *
  * A step that fails does not stop the others, so one run shows everything that is wrong. Counted are the tests of the unit
  * and browser steps, plus one failure for each other step that failed.
@@ -39,7 +39,7 @@ async function check(script) {
 async function tests(script, env = {}) {
   announce(script);
   const start = performance.now();
-  const report = join(root, 'test', 'output', `${script}.json`);
+  const report = join(root, 'test', 'output', `${script.replace(':', '-')}.json`);
   mkdirSync(join(root, 'test', 'output'), { recursive: true });
   rmSync(report, { force: true });
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
@@ -74,8 +74,11 @@ function finish(outcomes) {
   process.exitCode = failed === 0 ? 0 : 1;
 }
 
+const IS_LONG = process.argv.includes('--all');
 /** @type {NodeJS.ProcessEnv} */
-const DRAW = process.argv.includes('--all') ? { DRAW: 'long' } : {};
+const DRAW = IS_LONG ? { DRAW: 'long' } : {};
+const STATIC = IS_LONG ? [] : ['format:check', 'types', 'lint'];
+const [UNIT, BROWSER] = IS_LONG ? ['unit:long', 'browser:long'] : ['unit', 'browser'];
 
 requireNode();
 if (!(await ensureInstalled())) {
@@ -83,12 +86,12 @@ if (!(await ensureInstalled())) {
 } else {
   const chromium = await ensureChromium();
   // The formatter keeps one processor busy; the two others share the rest.
-  const outcomes = await Promise.all(['format:check', 'types', 'lint'].map(check));
-  outcomes.push(await tests('unit', DRAW));
+  const outcomes = await Promise.all(STATIC.map(check));
+  outcomes.push(await tests(UNIT, DRAW));
   const build = await check('build');
   outcomes.push(build);
-  if (build.failed > 0) outcomes.push(notRun('browser', 'there is no build to open'));
-  else if (!chromium) outcomes.push(notRun('browser', 'there is no Chromium (what to install is said at the top)'));
-  else outcomes.push(await tests('browser', { ...DRAW, CHROMIUM_PATH: chromium }));
+  if (build.failed > 0) outcomes.push(notRun(BROWSER, 'there is no build to open'));
+  else if (!chromium) outcomes.push(notRun(BROWSER, 'there is no Chromium (what to install is said at the top)'));
+  else outcomes.push(await tests(BROWSER, { ...DRAW, CHROMIUM_PATH: chromium }));
   finish(outcomes);
 }
