@@ -62,8 +62,8 @@ function nameOf(quantity: QuantityKey): string {
 
 /** "Bite is 0.012 mm at frets 12 to 14; it needs 0.030 mm.", or nothing where the check is not about a number. */
 export function checkNumbers(check: Check, system: UnitSystem): string {
-  const { quantity, value, limit, limitKind, unit, digits, frets } = check;
+  const { quantity, value, limit, limitKind, frets } = check;
   if (quantity === null || value === null || limit === null || limitKind === null) return '';
-  const shown = shownApart(value, limit, unit, digits, system);
+  const shown = shownApart(quantity, value, limit, system);
   return CHECK_WORDS.numbers(nameOf(quantity), shown.value, whereText(frets), limitKind, shown.limit);
 }

@@ -9,8 +9,11 @@ import type { UnitSystem } from '../neck/units.ts';
 import { formatQuantity, shownNumber } from './quantity.ts';
 import { displayScale, numberText, quantityText } from './scale.ts';
 
-/** @throws {RangeError} when no quantity has that key */
-function given(key: QuantityKey): NumberParameter | undefined {
+/**
+ * The row of a number of the build; undefined for a quantity that is computed.
+ * @throws {RangeError} when no quantity has that key
+ */
+export function givenNumber(key: QuantityKey): NumberParameter | undefined {
   if (isComputed(key)) return undefined;
   const parameter = parameterById(key);
   if (parameter.kind !== 'number') throw new RangeError(`"${key}" is no quantity: it has no number`);
@@ -19,7 +22,7 @@ function given(key: QuantityKey): NumberParameter | undefined {
 
 /** "0.29 mm", "0.575 mm", "412 N". */
 export function textOf(key: QuantityKey, value: number, system: UnitSystem): string {
-  const parameter = given(key);
+  const parameter = givenNumber(key);
   if (parameter) return quantityText(value, displayScale(parameter, system), system);
   const { unit, digits } = quantityOf(key);
   return formatQuantity(value, unit, digits, system);
@@ -27,7 +30,7 @@ export function textOf(key: QuantityKey, value: number, system: UnitSystem): str
 
 /** The number alone, where its unit stands elsewhere: at the head of a column, behind the end of a range. */
 export function numberOf(key: QuantityKey, value: number, system: UnitSystem): string {
-  const parameter = given(key);
+  const parameter = givenNumber(key);
   if (parameter) return numberText(value, displayScale(parameter, system), system);
   const { unit, digits } = quantityOf(key);
   return shownNumber(value, unit, digits, system);

@@ -53,7 +53,12 @@ export function shownNumber(value: number, unit: Unit, metricDigits: number, sys
  */
 export function formatQuantity(value: number, unit: Unit, metricDigits: number, system: UnitSystem): string {
   const shown = shownNumber(value, unit, metricDigits, system);
-  return withUnit(shown, unit === 'day' && shown === '1' ? UNIT_WORDS.oneDay : unitLabel(unit, system));
+  return withUnit(shown, labelAfter(shown, unit, system));
+}
+
+/** What stands after a number as it is shown: "day" after 1, "days" after all others. */
+export function labelAfter(shown: string, unit: Unit, system: UnitSystem): string {
+  return unit === 'day' && shown === '1' ? UNIT_WORDS.oneDay : unitLabel(unit, system);
 }
 
 /** "0.3 to 1.2 mm", of ends that are texts already. */

@@ -54,13 +54,18 @@ export function displayScale(parameter: Scaled, system: UnitSystem): DisplayScal
   };
 }
 
-/** A stored value as text, with the digits that it has been given but no noise, and without its unit. */
-export function numberText(stored: number, scale: DisplayScale, system: UnitSystem): string {
+/** Digits after the point that a stored value has been given: one typed finer than the step shows what was typed. */
+export function digitsGiven(stored: number, scale: DisplayScale, system: UnitSystem): number {
   const shown = scale.toShown(stored);
-  // A value typed finer than the step shows what was typed; a converted one is rounded.
+  // A converted value is rounded.
   const finer = system === 'metric' ? [0, 1, 2, 3] : [0];
   const digits = finer.map((more) => scale.digits + more).find((d) => Math.abs(clean(shown, d) - shown) < 1e-9);
-  return formatNumber(shown, digits ?? scale.digits);
+  return digits ?? scale.digits;
+}
+
+/** A stored value as text, with the digits that it has been given but no noise, and without its unit. */
+export function numberText(stored: number, scale: DisplayScale, system: UnitSystem): string {
+  return formatNumber(scale.toShown(stored), digitsGiven(stored, scale, system));
 }
 
 /** A stored value as text with its unit. */

@@ -172,8 +172,7 @@ export const checks: Surface = ({ sheet, report }, house, system, notes) => {
   for (const [index, check] of sheet.plan.checks.entries()) {
     const { value, limit, quantity } = report.checks[index]!;
     if (value === null || limit === null || quantity === null) continue;
-    const { unit, digits } = quantityOf(quantity as QuantityKey);
-    const shown = house.shownApart(value, limit, unit, digits, system);
+    const shown = house.shownApart(quantity, value, limit, system);
     notes.sentence('checks', check.code, house.checkNumbers(check, system), [shown.value, shown.limit]);
     notes.same('checks', check.code, shown.value !== shown.limit, true);
   }

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/neck/build.ts';
-import type { Unit } from '../../src/neck/units.ts';
+import type { QuantityKey } from '../../src/neck/quantities.ts';
 import { checkFretwork } from '../../src/fretwork/checks/checks.ts';
 import { inBothLanguages } from './house.ts';
 
@@ -11,6 +11,9 @@ const { english, german } = await inBothLanguages(async () => ({
   apart: await import('../../src/speech/shown-apart.ts'),
   texts: await import('../../src/speech/en/fretwork/checks.ts'),
 }));
+
+/** The number of a text such as "−0,575 mm". */
+const numberIn = (text: string) => Number(/^−?[\d.,]+/.exec(text)![0].replace('−', '-').replace(',', '.'));
 
 const QUIET = { ...defaultBuild(), boardWood: 'sugar-maple' };
 const found = (change: object, code: string) =>
@@ -42,16 +45,21 @@ describe('a value is never shown equal to the limit that it breaks', () => {
   });
 
   test('whatever the value, the unit, the system and the language (seed 4106)', () => {
-    const units = fc.constantFrom<Unit>('mm', 'mm²', 'mm³', 'N', 'GPa', '%', 'day', '°');
+    // Given and computed; mm, mm², N, GPa, %, days, degrees.
+    const keys = fc.constantFrom<QuantityKey>(
+      ...(['kerfMm', 'crownLeftMm', 'studAreaMm2', 'pullOutForceN', 'blankModulusGPa', 'rodRangePercent'] as const),
+      ...(['wireRadiusPercent', 'restDays', 'flatAfterDays', 'endBevelDegrees', 'settledReliefMm'] as const),
+    );
     const sizes = fc.double({ min: -1000, max: 1000, noNaN: true });
     const gaps = fc.integer({ min: 0, max: 9 }).map((digits) => 1.7 * 10 ** -digits);
     fc.assert(
-      fc.property(sizes, gaps, units, fc.integer({ min: 0, max: 3 }), (limit, gap, unit, digits) => {
+      fc.property(sizes, gaps, keys, (limit, gap, key) => {
         for (const { apart } of [english, german]) {
           for (const system of ['metric', 'inch'] as const) {
             for (const value of [limit - gap, limit + gap]) {
-              const shown = apart.shownApart(value, limit, unit, digits, system);
+              const shown = apart.shownApart(key, value, limit, system);
               expect(shown.value).not.toBe(shown.limit);
+              expect(numberIn(shown.value) < numberIn(shown.limit)).toBe(value < limit);
             }
           }
         }
@@ -61,11 +69,24 @@ describe('a value is never shown equal to the limit that it breaks', () => {
   });
 
   test('and the usual digits are kept where they tell the two apart', () => {
-    expect(english.apart.shownApart(0.012, 0.03, 'mm', 3, 'metric')).toEqual({
+    expect(english.apart.shownApart('studBiteMm', 0.012, 0.03, 'metric')).toEqual({
       value: '0.012\u00a0mm',
       limit: '0.030\u00a0mm',
     });
-    expect(english.apart.shownApart(2, 2, 'mm', 2, 'metric').value).toBe('2.00\u00a0mm');
+    expect(english.apart.shownApart('shelfMm', 2, 2, 'metric').value).toBe('2.00\u00a0mm');
+  });
+
+  test('a number of the build keeps the digits that it was given, and its limit has as many', () => {
+    expect(english.apart.shownApart('kerfMm', 0.575, 0.6, 'metric')).toEqual({
+      value: '0.575\u00a0mm',
+      limit: '0.600\u00a0mm',
+    });
+    // Three digits against two would show 0.604 beside 0.60: the wrong way round.
+    expect(english.apart.shownApart('kerfMm', 0.604, 0.60412345, 'metric')).toEqual({
+      value: '0.6040\u00a0mm',
+      limit: '0.6041\u00a0mm',
+    });
+    expect(english.apart.shownApart('restDays', 0.5, 1, 'metric').limit).toMatch(/^1(\.0)?\u00a0days?$/);
   });
 });
 

@@ -50,9 +50,9 @@ export const MAKING: readonly Invariant[] = [
         holdText([checkReason(check), checkRemedy(check)].join(' '), check.code);
         for (const system of SYSTEMS) {
           holdText(checkNumbers(check, system), check.code);
-          const { value, limit, unit, digits } = check;
-          if (value === null || limit === null) continue;
-          const shown = shownApart(value, limit, unit, digits, system);
+          const { quantity, value, limit } = check;
+          if (quantity === null || value === null || limit === null) continue;
+          const shown = shownApart(quantity, value, limit, system);
           hold(shown.value !== shown.limit, () => `${check.code} shows ${value} as its limit ${limit}`);
         }
       }

@@ -20,8 +20,7 @@ export const PRACTICE = basedOn('practice');
 export const GEOMETRY = basedOn('geometry');
 
 function measure(quantity: QuantityKey, limit: number, value: number, limitKind: 'least' | 'most'): Measure {
-  const { unit, digits } = quantityOf(quantity);
-  return { quantity, value, limit, limitKind, unit, digits };
+  return { quantity, value, limit, limitKind, unit: quantityOf(quantity).unit };
 }
 
 /** The value should have been at least the limit. */
@@ -40,7 +39,6 @@ export const NO_MEASURE: Measure = {
   limit: null,
   limitKind: null,
   unit: '',
-  digits: 0,
 };
 
 export function check(

@@ -76,8 +76,6 @@ export interface Measure {
   readonly limit: number | null;
   readonly limitKind: 'least' | 'most' | null;
   readonly unit: Unit;
-  /** Digits after the point in the stored unit. */
-  readonly digits: number;
 }
 
 /** A finding as data; what it says in words is in speech/en/checks.ts, by its code. */

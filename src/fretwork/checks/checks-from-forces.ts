@@ -38,7 +38,7 @@ const PREDICTION = basedOn('prediction');
 
 export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
   const worst = Math.max(0, ...(stringStressRatios ?? []));
-  if (worst <= limits.MOST_STRING_STRESS) return [];
+  if (!above(worst, limits.MOST_STRING_STRESS)) return [];
   const measure = atMost('stringStressPercent', limits.MOST_STRING_STRESS * 100, worst * 100);
   const severity = worst >= 1 ? 'stop' : 'warn';
   return [check('string-near-breaking', severity, 'strings', measure, basedOn('wire-strength'))];
@@ -46,7 +46,7 @@ export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
 
 function withoutRod(build: Build, reliefMm: number): Check[] {
   const target = build.targetReliefMm;
-  if (Math.abs(reliefMm - target) <= limits.RELIEF_TOLERANCE_MM) return [];
+  if (!above(Math.abs(reliefMm - target), limits.RELIEF_TOLERANCE_MM)) return [];
   const measure =
     reliefMm > target ? atMost('settledReliefMm', target, reliefMm) : atLeast('settledReliefMm', target, reliefMm);
   return [check('no-rod', 'warn', 'rodKind', measure, PREDICTION)];
@@ -71,10 +71,10 @@ function rodReachChecks(build: Build, { rod }: CheckNumbers): Check[] {
   const target = build.targetReliefMm;
   const least = Math.min(rod.leastReliefMm, rod.mostReliefMm, slack);
   const most = Math.max(rod.leastReliefMm, rod.mostReliefMm, slack);
-  if (most < target - limits.RELIEF_TOLERANCE_MM) return [backBow(build, slack, most)];
-  if (least > target + limits.RELIEF_TOLERANCE_MM) return [forwardBow(build, slack, least)];
+  if (below(most, target - limits.RELIEF_TOLERANCE_MM)) return [backBow(build, slack, most)];
+  if (above(least, target + limits.RELIEF_TOLERANCE_MM)) return [forwardBow(build, slack, least)];
   const needed = Math.abs(rod.neededPercent);
-  if (needed <= limits.MOST_ROD_PERCENT) return [];
+  if (!above(needed, limits.MOST_ROD_PERCENT)) return [];
   const measure = atMost('rodRangePercent', limits.MOST_ROD_PERCENT, needed);
   return [check('rod-near-limit', 'warn', 'rodSettingPercent', measure, basedOn('prediction-and-margin'))];
 }
@@ -94,7 +94,7 @@ const THREAD_MM: Readonly<Record<Build['rodThread'], number>> = { M5: 5, M6: 6 }
 function channelChecks(build: Build): Check[] {
   if (build.rodKind === 'none') return [];
   const leastMm = THREAD_MM[build.rodThread];
-  const narrow = (['channelWidthMm', 'channelDepthMm'] as const).find((id) => build[id] < leastMm);
+  const narrow = (['channelWidthMm', 'channelDepthMm'] as const).find((id) => below(build[id], leastMm));
   if (narrow) return [check('rod-without-room', 'stop', narrow, atLeast(narrow, leastMm, build[narrow]), GEOMETRY)];
   // Deeper than the limit all along the rod: the value as it was given counts nowhere.
   const mostMm = Math.max(mostChannelMm(build, build.rodStartMm), mostChannelMm(build, build.rodEndMm));

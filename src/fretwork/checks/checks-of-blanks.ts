@@ -3,7 +3,7 @@ import { blankId, blankOf, BLANK_PARTS, FAR_BLANK_RATIO } from '../../neck/blank
 import type { Build } from '../../neck/build.ts';
 import type { BlankPart } from '../../neck/parameters.ts';
 import { basedOn } from '../facts.ts';
-import { atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
+import { above, atLeast, atMost, below, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import type { BlankModulus, CheckNumbers } from './checks-from-forces.ts';
 import { MOST_SAG_OF_SPAN, WOOD_MODULUS_GPA } from './limits.ts';
@@ -17,10 +17,10 @@ function bendingChecks(build: Build, part: BlankPart): Check[] {
   const variant = part;
   const mostSagMm = MOST_SAG_OF_SPAN * SpanMm;
   return [
-    ...(SpanMm > LengthMm
+    ...(above(SpanMm, LengthMm)
       ? [check('blank-span', 'stop', span, atMost(span, LengthMm, SpanMm), GEOMETRY, { variant })]
       : []),
-    ...(SagMm > mostSagMm
+    ...(above(SagMm, mostSagMm)
       ? [check('blank-sags-far', 'warn', sag, atMost(sag, mostSagMm, SagMm), basedOn('large-deflection'), { variant })]
       : []),
   ];
@@ -32,9 +32,9 @@ function stiffnessChecks(part: BlankPart, { measured, species }: BlankModulus): 
   const basis = basedOn('wood-stiffness');
   const variant = part;
   const against = (least: number, most: number) =>
-    measured < least
+    below(measured, least)
       ? atLeast('blankModulusGPa', least, measured)
-      : measured > most
+      : above(measured, most)
         ? atMost('blankModulusGPa', most, measured)
         : undefined;
   const impossible = against(WOOD_MODULUS_GPA.least, WOOD_MODULUS_GPA.most);

@@ -1,6 +1,6 @@
 /** Checks of where the strings lie. What they pull and whether they hold is in checks-from-forces.ts. */
 import type { Build } from '../../neck/build.ts';
-import { atLeast, check, GEOMETRY, PRACTICE } from './check-making.ts';
+import { atLeast, below, check, GEOMETRY, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import { LEAST_STRING_SPACING_MM } from './limits.ts';
 
@@ -13,7 +13,7 @@ export function stringPlaceChecks(build: Build): Check[] {
   const spacing = spacingAtNutMm(build);
   const { stringHeightNutMm, crownHeightMm } = build;
   return [
-    ...(stringHeightNutMm < crownHeightMm
+    ...(below(stringHeightNutMm, crownHeightMm)
       ? [
           check(
             'strings-below-frets',
@@ -24,7 +24,7 @@ export function stringPlaceChecks(build: Build): Check[] {
           ),
         ]
       : []),
-    ...(spacing !== undefined && spacing < LEAST_STRING_SPACING_MM
+    ...(spacing !== undefined && below(spacing, LEAST_STRING_SPACING_MM)
       ? [
           check(
             'strings-too-close',

@@ -2,7 +2,7 @@
 import type { Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
 import { basedOn } from '../facts.ts';
-import { above, atLeast, atMost, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
+import { above, atLeast, atMost, below, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import * as limits from './limits.ts';
 
@@ -16,24 +16,25 @@ function studs(build: Build): Check[] {
 function bend(build: Build): Check[] {
   const percent = build.wireRadiusPercent;
   if (build.boardShape === 'flat') return [];
-  if (percent > 100) {
+  if (above(percent, 100)) {
     const most = atMost('wireRadiusPercent', 100, percent);
     return [check('bend-too-flat', 'warn', 'wireRadiusPercent', most, PRACTICE)];
   }
-  if (percent >= limits.TIGHTEST_BEND_PERCENT) return [];
+  if (!below(percent, limits.TIGHTEST_BEND_PERCENT)) return [];
   const least = atLeast('wireRadiusPercent', limits.TIGHTEST_BEND_PERCENT, percent);
   return [check('bend-too-tight', 'warn', 'wireRadiusPercent', least, PRACTICE)];
 }
 
 function oversize(build: Build): Check[] {
-  if (build.oversizeMm >= limits.LEAST_OVERSIZE_MM) return [];
+  if (!below(build.oversizeMm, limits.LEAST_OVERSIZE_MM)) return [];
   const measure = atLeast('oversizeMm', limits.LEAST_OVERSIZE_MM, build.oversizeMm);
   return [check('little-oversize', 'note', 'oversizeMm', measure, PRACTICE)];
 }
 
 function endOfBoard(build: Build): Check[] {
-  if (build.method === 'glue' || build.boardBeyondLastFretMm >= limits.LEAST_BEYOND_LAST_FRET_MM) return [];
-  const measure = atLeast('boardBeyondLastFretMm', limits.LEAST_BEYOND_LAST_FRET_MM, build.boardBeyondLastFretMm);
+  const left = build.boardBeyondLastFretMm;
+  if (build.method === 'glue' || !below(left, limits.LEAST_BEYOND_LAST_FRET_MM)) return [];
+  const measure = atLeast('boardBeyondLastFretMm', limits.LEAST_BEYOND_LAST_FRET_MM, left);
   const frets = [build.fretCount];
   return [check('short-grain-at-end', 'warn', 'boardBeyondLastFretMm', measure, PRACTICE, { frets })];
 }

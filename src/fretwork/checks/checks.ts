@@ -5,7 +5,7 @@
 import type { Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
 import { cautionsFor } from './cautions.ts';
-import { atLeast, check, NO_MEASURE, PRACTICE } from './check-making.ts';
+import { atLeast, below, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
 import { crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
@@ -20,7 +20,7 @@ import { slots } from '../slots.ts';
 function settingTime(build: Build): Check[] {
   if (build.method === 'press') return [];
   const days = glueById(build.glueKind).fullHours / 24;
-  if (build.restDays >= days) return [];
+  if (!below(build.restDays, days)) return [];
   return [check('strung-too-soon', 'warn', 'restDays', atLeast('restDays', days, build.restDays), PRACTICE)];
 }
 
