@@ -5,7 +5,7 @@
  */
 import { expose } from 'comlink';
 import type { Build } from '../neck/build.ts';
-import { answerWanted, type WantedAnswer } from '../mechanics/inversion/answers.ts';
+import { answerWanted } from '../mechanics/inversion/answers.ts';
 import { bringIn, type BroughtIn } from '../mechanics/bench-log/compare.ts';
 import type { LogEntry } from '../mechanics/bench-log/entry.ts';
 import { bitePosterior, type BitePosterior } from '../mechanics/bench-log/posterior.ts';
@@ -13,7 +13,8 @@ import type { ReliefGoal } from '../mechanics/inversion/goal.ts';
 import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
-import { answerTangs, type TangAnswer, type TangWish } from '../mechanics/seating/refret-answers.ts';
+import { advised, advisedTangs, type AdvisedAnswer, type AdvisedTangs } from '../verdict/raised-by.ts';
+import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
@@ -40,14 +41,14 @@ export interface SolverApi {
     goal: ReliefGoal,
     options?: EstimateOptions,
     onProgress?: (share: number) => void,
-  ): Promise<WantedAnswer | null>;
+  ): Promise<AdvisedAnswer | null>;
   /** The best combinations of tangs for a refret; null as above. */
   tangs(
     build: Build,
     wish: TangWish,
     options?: EstimateOptions,
     onProgress?: (share: number) => void,
-  ): Promise<TangAnswer | null>;
+  ): Promise<AdvisedTangs | null>;
   /** What the bench log says of the bite; it makes nothing give up. */
   posterior(entries: readonly LogEntry[], onProgress?: (share: number) => void): BitePosterior;
   /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
@@ -69,13 +70,15 @@ const api: SolverApi = {
     return estimator.estimate(build, options, () => mine !== latest);
   },
   stress: (build, fret) => predictor.stress(build, fret),
-  wanted(build, goal, options, onProgress) {
+  async wanted(build, goal, options, onProgress) {
     const mine = (latest += 1);
-    return answerWanted(predictor, estimator, build, goal, options, () => mine !== latest, onProgress);
+    const answer = await answerWanted(predictor, estimator, build, goal, options, () => mine !== latest, onProgress);
+    return answer && advised(predictor, build, answer);
   },
-  tangs(build, wish, options, onProgress) {
+  async tangs(build, wish, options, onProgress) {
     const mine = (latest += 1);
-    return answerTangs(predictor, estimator, build, wish, options, () => mine !== latest, onProgress);
+    const answer = await answerTangs(predictor, estimator, build, wish, options, () => mine !== latest, onProgress);
+    return answer && advisedTangs(predictor, build, wish, answer);
   },
   posterior: (entries, onProgress) => bitePosterior(entries, onProgress),
   bringIn: (bytes, present, onProgress) => bringIn(bytes, present, onProgress),

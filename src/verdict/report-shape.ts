@@ -49,8 +49,26 @@ const relief = (key: QuantityKey) =>
     about(key),
   );
 
+const CHECK = z.strictObject({
+  code: told(z.string(), 'what is found'),
+  variant: told(z.nullable(z.string()), 'which of the ways in which this code can be meant; null: there is one'),
+  severity: told(
+    z.enum(['stop', 'warn', 'note']),
+    'stop: it cannot be made so, or it will do damage; warn: trouble is likely; note: bear in mind',
+  ),
+  parameter: told(z.string(), 'the entry of the build to change'),
+  quantity: told(z.nullable(z.string()), 'key of the quantity that was measured; null where it is not a number'),
+  value: told(orNull, 'what was found, in the unit; null where it is not a number'),
+  limit: told(orNull, 'what it may be'),
+  limitKind: told(z.nullable(z.enum(['least', 'most'])), 'whether the limit is the least or the most'),
+  unit: z.string(),
+  frets: told(z.array(count), 'frets that it concerns; empty: the whole neck'),
+  about: told(z.array(z.string()), 'ids of the woods, or of the glue, that it names'),
+});
+
 const METHOD = z.strictObject({
   kerfMm: told(z.number(), 'kerf that this way of seating works with, in mm'),
+  raisedChecks: told(z.array(CHECK), 'checks that changing to this way of seating would raise, worst first'),
   frettedReliefMm: relief('frettedReliefMm'),
   strungReliefMm: relief('strungReliefMm'),
   settledReliefMm: relief('settledReliefMm'),
@@ -101,23 +119,6 @@ const METHOD = z.strictObject({
   slotOpeningMm: perFret('slotOpeningMm'),
   extraFlexibilityPercent: quantity('extraFlexibilityPercent'),
   levellingReliefMm: perFret('levellingReliefMm'),
-});
-
-const CHECK = z.strictObject({
-  code: told(z.string(), 'what is found'),
-  variant: told(z.nullable(z.string()), 'which of the ways in which this code can be meant; null: there is one'),
-  severity: told(
-    z.enum(['stop', 'warn', 'note']),
-    'stop: it cannot be made so, or it will do damage; warn: trouble is likely; note: bear in mind',
-  ),
-  parameter: told(z.string(), 'the entry of the build to change'),
-  quantity: told(z.nullable(z.string()), 'key of the quantity that was measured; null where it is not a number'),
-  value: told(orNull, 'what was found, in the unit; null where it is not a number'),
-  limit: told(orNull, 'what it may be'),
-  limitKind: told(z.nullable(z.enum(['least', 'most'])), 'whether the limit is the least or the most'),
-  unit: z.string(),
-  frets: told(z.array(count), 'frets that it concerns; empty: the whole neck'),
-  about: told(z.array(z.string()), 'ids of the woods, or of the glue, that it names'),
 });
 
 export const REPORT_SHAPE = z.strictObject({

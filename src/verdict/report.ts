@@ -12,6 +12,7 @@ import type { MethodUncertainty, Uncertainty } from '../mechanics/uncertainty/ty
 import { filedQuantity, filedValue, type QuantityKey } from '../neck/quantities.ts';
 import { checksOf, levellingState } from './checks.ts';
 import { meanOfFrets, rodForTarget, settlingMoveMm } from './job-figures.ts';
+import { raisedByMethod } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 import { reportBand, reportHowBanded, rounded } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
@@ -84,6 +85,7 @@ function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty |
   const bands = uncertainty?.methods[id];
   return {
     kerfMm: filedQuantity('kerfMm', method.kerfMm),
+    raisedChecks: raisedByMethod(reckoned, id).map(reportCheck),
     frettedReliefMm: reportLine(method.fretted, bands?.fretted),
     strungReliefMm: reportLine(method.strung, bands?.strung),
     settledReliefMm: reportLine(method.settled, bands?.settled),

@@ -3,13 +3,11 @@ import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { numberOf, textOf } from '../../../speech/quantity-text.ts';
-import { checkFretwork } from '../../../fretwork/checks/checks.ts';
-import type { CheckCode } from '../../../fretwork/checks/check-types.ts';
-import type { StretchForces, TangPlanSummary } from '../../../mechanics/seating/refret-answers.ts';
+import type { StretchForces } from '../../../mechanics/seating/refret-answers.ts';
+import type { AdvisedPlan } from '../../../verdict/raised-by.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { checkNumbers, checkReason } from '../../../speech/checks.ts';
-import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { bandText, missText } from '../wanted/goal.ts';
+import { Raised } from '../wanted/raised.tsx';
 import { UseButton } from '../wanted/use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';
@@ -17,25 +15,13 @@ import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';
 interface PlanCardProps {
   readonly index: number;
   readonly build: Build;
-  readonly plan: TangPlanSummary;
+  readonly plan: AdvisedPlan;
   readonly targetMm: number;
   readonly system: UnitSystem;
   readonly isStale: boolean;
   readonly use: (change: Partial<Build>, label: string) => void;
 }
 
-/** What a combination of tangs can do to slots and board. */
-const CONCERNS: readonly CheckCode[] = [
-  'no-bite',
-  'weak-bite',
-  'too-tight',
-  'body-wedges',
-  'slot-too-shallow',
-  'slot-shallow-at-edge',
-  'little-board-left',
-  'board-edge-thin',
-  'studs-overlap',
-];
 /** Share of the crushing strength from which a wall is spoken of. */
 const NEAR_CRUSHING = 0.75;
 
@@ -47,19 +33,13 @@ function forceText({ leastForceN, mostForceN }: StretchForces, system: UnitSyste
   return REFRET_WORDS.forceRange(least === most ? most : numberOf('seatingForceN', leastForceN, system), most);
 }
 
-/** Warnings about walls and board: of the walls from the prediction, of the rest from the checks of the fretwork. */
-function warningsOf({ build, plan, system }: Pick<PlanCardProps, 'build' | 'plan' | 'system'>): string[] {
-  const walls = plan.stretches.flatMap((stretch) => {
+/** Warnings about the walls, from the prediction. */
+function wallsOf({ stretches }: AdvisedPlan): string[] {
+  return stretches.flatMap((stretch) => {
     const share = stretch.wallPressureShare;
     if (share >= 0.995) return [REFRET_WORDS.crushes(fretsText(stretch))];
     return share > NEAR_CRUSHING ? [REFRET_WORDS.nearCrushing(fretsText(stretch))] : [];
   });
-  const checks = checkFretwork({ ...build, regions: plan.regions })
-    .filter(({ code, severity }) => severity !== 'note' && CONCERNS.includes(code))
-    .map((check) =>
-      [`${CHECK_WORDS.severities[check.severity]}: ${checkReason(check)}`, checkNumbers(check, system)].join(' '),
-    );
-  return [...walls, ...checks];
 }
 
 export function PlanCard(props: PlanCardProps) {
@@ -103,11 +83,12 @@ export function PlanCard(props: PlanCardProps) {
           </tbody>
         </table>
       </section>
-      {warningsOf(props).map((text) => (
+      {wallsOf(plan).map((text) => (
         <p key={text} className="plan-warning">
           {text}
         </p>
       ))}
+      {!isInUse && <Raised checks={plan.raised} system={system} />}
       {isInUse ? (
         <p className="quiet">{REFRET_WORDS.inUse}</p>
       ) : (

@@ -2,17 +2,19 @@
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
-import { sawableKerfMm, type WantedAnswer } from '../../../mechanics/inversion/answers.ts';
+import { sawableKerfMm } from '../../../mechanics/inversion/answers.ts';
 import type { KerfAnswer } from '../../../mechanics/inversion/kerf.ts';
+import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
+import { Raised } from './raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface KerfAnswersProps {
   readonly build: Build;
-  readonly answer: WantedAnswer;
+  readonly answer: AdvisedAnswer;
   readonly system: UnitSystem;
   readonly isStale: boolean;
   readonly use: (change: Partial<Build>, label: string) => void;
@@ -63,6 +65,7 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
       {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
         <p>{WANTED_WORDS.bodyWedges(textOf('studBiteMm', of.bodyInterferenceMm, system))}</p>
       )}
+      {!isInUse && <Raised checks={answer.raised.kerf[method]} system={system} />}
       {of.status !== 'no-effect' && !isInUse && (
         <UseButton
           words={WANTED_WORDS.takeKerf(kerf, label)}

@@ -1,18 +1,19 @@
 /** Which way of seating comes closest, with everything else as it is. */
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
+import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { settingText } from '../../../speech/rod.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
+import { Raised } from './raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface MethodAnswersProps {
   readonly build: Build;
-  readonly answer: WantedAnswer;
+  readonly answer: AdvisedAnswer;
   readonly system: UnitSystem;
   readonly isStale: boolean;
   readonly use: (change: Partial<Build>, label: string) => void;
@@ -70,6 +71,14 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
           </tbody>
         </table>
       </section>
+      {answer.methods
+        .filter(({ method }) => answer.raised.methods[method].length > 0)
+        .map(({ method }) => (
+          <div key={method} data-raised-by={method}>
+            <h4>{METHOD_WORDS[method].label}</h4>
+            <Raised checks={answer.raised.methods[method]} system={system} />
+          </div>
+        ))}
     </section>
   );
 }

@@ -3,16 +3,17 @@ import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { nutText, rodPercentText, settingText, torqueText } from '../../../speech/rod.ts';
 import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
-import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
+import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { rodBends } from '../../../mechanics/inversion/rod.ts';
 import { bowSize, bowText, changeText } from '../../../speech/bow.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
+import { Raised } from './raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface RodAnswerProps {
   readonly build: Build;
-  readonly answer: WantedAnswer;
+  readonly answer: AdvisedAnswer;
   readonly system: UnitSystem;
   readonly isStale: boolean;
   readonly use: (change: Partial<Build>, label: string) => void;
@@ -47,6 +48,7 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
         <span className="quiet">{ROD_WORDS.seen}</span>{' '}
         <span className="quiet">{WANTED_WORDS.band(bandText(rod.bandMm, system))}</span>
       </p>
+      <Raised checks={answer.raised.rod} system={system} />
       {rod.status !== 'no-rod' && rodPercentText(percent) !== rodPercentText(build.rodSettingPercent) && (
         <UseButton
           words={WANTED_WORDS.takeRod(nutText(rod.nut))}
