@@ -72,8 +72,9 @@ const api: SolverApi = {
   stress: (build, fret) => predictor.stress(build, fret),
   async wanted(build, goal, options, onProgress) {
     const mine = (latest += 1);
-    const answer = await answerWanted(predictor, estimator, build, goal, options, () => mine !== latest, onProgress);
-    return answer && advised(predictor, build, answer);
+    const isStale = () => mine !== latest;
+    const answer = await answerWanted(predictor, estimator, build, goal, options, isStale, onProgress);
+    return answer && advised(predictor, estimator, build, answer, options, isStale);
   },
   async tangs(build, wish, options, onProgress) {
     const mine = (latest += 1);

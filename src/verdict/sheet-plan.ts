@@ -1,5 +1,6 @@
 /** Everything that stands on the bench sheet, from a build and its prediction. */
 import type { Build } from '../neck/build.ts';
+import type { Check } from '../fretwork/checks/check-types.ts';
 import { fretworkPlan, type FretworkPlan } from '../fretwork/plan/plan.ts';
 import { runAhead, type RunAhead } from '../fretwork/plan/run-ahead.ts';
 import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
@@ -12,6 +13,7 @@ import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { ReadoutBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { checkNumbersOf, levellingState } from './checks.ts';
 import { rodForTarget } from './job-figures.ts';
+import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
@@ -32,6 +34,8 @@ export interface AheadRow {
   readonly ratio: number;
   readonly measuredMm: number;
   readonly result: RunAhead;
+  /** What a kerf for the rest would raise among the checks of the slots, worst first; empty where none is advised. */
+  readonly raised: readonly Check[];
 }
 
 export interface SheetPlan {
@@ -100,7 +104,17 @@ function aheadRows(
       const measured = ratio * predictedSoFarMm;
       const { kerfMm, studWidthMm } = build;
       const input = { predictedSoFarMm, measuredSoFarMm: measured, predictedFullMm, tolerance, kerfMm, studWidthMm };
-      return { fretsIn: counts[quarter]!, ratio, measuredMm: start + measured, result: runAhead(input) };
+      const result = runAhead(input);
+      return {
+        fretsIn: counts[quarter]!,
+        ratio,
+        measuredMm: start + measured,
+        result,
+        raised:
+          result.kerfMm === undefined
+            ? []
+            : raisedBy({ build, prediction }, { build: { ...build, kerfMm: result.kerfMm }, prediction }),
+      };
     });
   });
 }

@@ -1,5 +1,8 @@
 /** Bands and the other way round: their order, and that an answer gives what was asked for. */
+import type { Check } from '../../src/fretwork/checks/check-types.ts';
+import type { Build } from '../../src/neck/build.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
+import { answerWanted, sawableKerfMm } from '../../src/mechanics/inversion/answers.ts';
 import { reliefAtGoal } from '../../src/mechanics/inversion/goal.ts';
 import { kerfRange } from '../../src/mechanics/inversion/kerf.ts';
 import { solveRod } from '../../src/mechanics/inversion/rod.ts';
@@ -11,7 +14,11 @@ import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';
 import type { Band } from '../../src/mechanics/uncertainty/band.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { ReadoutBand } from '../../src/mechanics/uncertainty/types.ts';
+import { checksOf } from '../../src/verdict/checks.ts';
+import { advised } from '../../src/verdict/raised-by.ts';
 import { momentOf, railStops } from '../../src/verdict/rail.ts';
+import type { Reckoned } from '../../src/verdict/reckoned.ts';
+import { sheetPlan } from '../../src/verdict/sheet-plan.ts';
 import { hold, holdFinite, type Invariant } from './invariant.ts';
 
 function holdOrder({ p05, p50, p95 }: Band, what: string): void {
@@ -104,6 +111,40 @@ export const ANSWERS: readonly Invariant[] = [
           () => `${method}: a kerf of ${kerfMm} mm gives ${reached} mm for ${goal.reliefMm} mm`,
         );
       }
+    },
+  },
+  {
+    name: 'no advice raises a stop or a warning unsaid, and the kerf beside it raises none',
+    every: 60,
+    check: async ({ build, prediction, predictor, seed }) => {
+      const seriousOf = (changed: Reckoned) =>
+        checksOf(changed).flatMap(({ code, severity }) => (severity === 'note' ? [] : [code]));
+      const now = seriousOf({ build, prediction });
+      const options = { samples: 100, seed };
+      const estimator = createEstimator(predictor);
+      const answer = (await answerWanted(predictor, estimator, build, goalOf(build), options))!;
+      const { advice, kerf, rod } = (await advised(predictor, estimator, build, answer, options))!;
+      /** Takes the advice, and holds what it raises against what it said. */
+      const holdSaid = (change: Partial<Build>, said: readonly Check[], what: string) => {
+        const checked = checkBuild({ ...build, ...change });
+        if (!checked.ok) return;
+        const raised = seriousOf({ build: checked.build, prediction: predictor.predict(checked.build) });
+        const unsaid = raised.filter((code) => !now.includes(code) && !said.some((check) => check.code === code));
+        hold(unsaid.length === 0, () => `${what}: ${unsaid.join(', ')}`);
+      };
+      for (const method of METHODS) holdSaid({ method }, advice.methods[method], method);
+      holdSaid({ rodSettingPercent: rod.percent }, advice.rod, `rod at ${rod.percent} %`);
+      for (const method of ['press', 'both'] as const) {
+        const offered = kerf?.[method];
+        if (!offered || offered.status === 'no-effect') continue;
+        const { raised, clear } = advice.kerf[method];
+        const kerfMm = sawableKerfMm(offered.kerfMm);
+        holdSaid({ method, kerfMm }, raised, `${method}, kerf ${kerfMm} mm`);
+        if (clear) holdSaid({ method, kerfMm: clear.kerfMm }, [], `${method}, kerf ${clear.kerfMm} mm beside it`);
+      }
+      for (const { result, raised } of sheetPlan({ build, prediction }).ahead)
+        if (result.kerfMm !== undefined)
+          holdSaid({ kerfMm: result.kerfMm }, raised, `kerf ${result.kerfMm} mm for the rest`);
     },
   },
   {

@@ -7,7 +7,7 @@ import type { StretchForces } from '../../../mechanics/seating/refret-answers.ts
 import type { AdvisedPlan } from '../../../verdict/raised-by.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { bandText, missText } from '../wanted/goal.ts';
-import { Raised } from '../wanted/raised.tsx';
+import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from '../wanted/use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 import { REFRET_WORDS } from '../../../speech/en/pages/refret.ts';

@@ -8,7 +8,7 @@ import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
-import { Raised } from './raised.tsx';
+import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
@@ -54,7 +54,18 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
   const kerf = textOf('kerfMm', kerfMm, system);
   const { label } = METHOD_WORDS[method];
   const { text, isOpen } = kerfStatusText(of, answer.goal.reliefMm, kerf, system);
+  const { clear } = answer.advice.kerf[method];
   const isInUse = build.method === method && build.kerfMm === kerfMm;
+  const takes = (takenMm: number) => {
+    const taken = textOf('kerfMm', takenMm, system);
+    return (
+      <UseButton
+        words={WANTED_WORDS.takeKerf(taken, label)}
+        isStale={isStale}
+        onUse={() => use({ kerfMm: takenMm, method }, WANTED_WORDS.stepKerf(`${taken}, ${label}`))}
+      />
+    );
+  };
   return (
     <div className="answer" data-answer={`kerf-${method}`} data-status={of.status}>
       <h4>{WANTED_WORDS.kerfFor[method]}</h4>
@@ -65,13 +76,20 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
       {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
         <p>{WANTED_WORDS.bodyWedges(textOf('studBiteMm', of.bodyInterferenceMm, system))}</p>
       )}
-      {!isInUse && <Raised checks={answer.raised.kerf[method]} system={system} />}
-      {of.status !== 'no-effect' && !isInUse && (
-        <UseButton
-          words={WANTED_WORDS.takeKerf(kerf, label)}
-          isStale={isStale}
-          onUse={() => use({ kerfMm, method }, WANTED_WORDS.stepKerf(`${kerf}, ${label}`))}
-        />
+      {!isInUse && <Raised checks={answer.advice.kerf[method].raised} system={system} />}
+      {of.status !== 'no-effect' && !isInUse && takes(kerfMm)}
+      {!isInUse && clear && (
+        <>
+          <p data-clear-kerf={clear.kerfMm}>
+            {WANTED_WORDS.kerfClear(
+              textOf('kerfMm', clear.kerfMm, system),
+              bowText(clear.reliefMm, system),
+              missText(clear.missMm, system),
+            )}{' '}
+            <span className="quiet">{WANTED_WORDS.band(bandText(clear.bandMm, system))}</span>
+          </p>
+          {takes(clear.kerfMm)}
+        </>
       )}
     </div>
   );

@@ -7,7 +7,7 @@ import { bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { settingText } from '../../../speech/rod.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
-import { Raised } from './raised.tsx';
+import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
@@ -72,11 +72,11 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
         </table>
       </section>
       {answer.methods
-        .filter(({ method }) => answer.raised.methods[method].length > 0)
+        .filter(({ method }) => answer.advice.methods[method].length > 0)
         .map(({ method }) => (
           <div key={method} data-raised-by={method}>
             <h4>{METHOD_WORDS[method].label}</h4>
-            <Raised checks={answer.raised.methods[method]} system={system} />
+            <Raised checks={answer.advice.methods[method]} system={system} />
           </div>
         ))}
     </section>

@@ -7,7 +7,7 @@ import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { rodBends } from '../../../mechanics/inversion/rod.ts';
 import { bowSize, bowText, changeText } from '../../../speech/bow.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
-import { Raised } from './raised.tsx';
+import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
@@ -48,7 +48,7 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
         <span className="quiet">{ROD_WORDS.seen}</span>{' '}
         <span className="quiet">{WANTED_WORDS.band(bandText(rod.bandMm, system))}</span>
       </p>
-      <Raised checks={answer.raised.rod} system={system} />
+      <Raised checks={answer.advice.rod} system={system} />
       {rod.status !== 'no-rod' && rodPercentText(percent) !== rodPercentText(build.rodSettingPercent) && (
         <UseButton
           words={WANTED_WORDS.takeRod(nutText(rod.nut))}

@@ -9,6 +9,7 @@ import { RUN_AHEAD_TEXTS } from '../../../speech/en/fretwork/run-ahead.ts';
 import { DataTable, SheetTable } from '../data-table.tsx';
 import { LineFigure } from '../line-figure.tsx';
 import type { AheadRow, SheetPlan } from '../../../verdict/sheet-plan.ts';
+import { Raised } from '../../workshop/checks/raised.tsx';
 import { Section } from '../section.tsx';
 
 function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; readonly system: UnitSystem }) {
@@ -37,6 +38,14 @@ function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; reado
           RUN_AHEAD_TEXTS[result.advice].label,
         ])}
       />
+      {rows
+        .filter(({ raised }) => raised.length > 0)
+        .map(({ fretsIn, ratio, result, raised }) => (
+          <div key={`${fretsIn} ${ratio}`} data-raised-by={fretsIn}>
+            <p>{PLAN_WORDS.quarters.aheadRaises(textOf('kerfMm', result.kerfMm!, system))}</p>
+            <Raised checks={raised} system={system} />
+          </div>
+        ))}
       <dl className="sheet-advice">
         {[...new Set(rows.map(({ result }) => result.advice))].map((advice) => (
           <div key={advice}>

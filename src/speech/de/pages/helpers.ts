@@ -180,6 +180,8 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   reaches: (bow, miss) => `Das ergibt ${bow}: ${miss}.`,
   bodyWedges: (size) =>
     `Der Steg des Bundfußes ist dann ${size} breiter als der Schlitz und keilt mit: Beachten Sie die Prüfungen.`,
+  kerfClear: (kerf, bow, miss) =>
+    `Der nächste Schlitz, der nichts davon auslöst, ist ${kerf} breit. Damit ergibt sich ${bow}: ${miss}.`,
   use: 'Das nehmen',
   takeKerf: (kerf, method) => `${kerf} nehmen, ${method}`,
   methods: 'Die Art des Sitzes',

@@ -86,6 +86,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     aheadCaption: 'Was zu tun ist, wenn die Biegung der Vorhersage vorauseilt',
     aheadNote:
       'Suchen Sie die Zeile für die Bünde, die drin sind, und die Biegung, die Sie messen. Bis zu einer Zeile mit „weiter“ geht es weiter; darüber hinaus halten Sie an und lesen quer. Erst einen Schlitz weiten, einen Bund setzen, wieder messen.',
+    aheadRaises: (kerf) => `Ein Schlitz von ${kerf} für den Rest hat seinen Preis:`,
     in: 'Bünde ein',
     shows: 'Biegung gemessen',
     times: 'Mal die Vorhersage',

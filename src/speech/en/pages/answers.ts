@@ -42,6 +42,8 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
   reaches: (bow: string, miss: string) => `It comes to ${bow}: ${miss}.`,
   bodyWedges: (size: string) =>
     `The body of the tang is then ${size} wider than the kerf and wedges too: mind the checks.`,
+  kerfClear: (kerf: string, bow: string, miss: string) =>
+    `The nearest kerf that raises nothing of the kind is ${kerf}. It comes to ${bow}: ${miss}.`,
   use: 'Use this',
   takeKerf: (kerf: string, method: string) => `Use ${kerf}, ${method}`,
   methods: 'The way of seating',

@@ -88,6 +88,7 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     aheadCaption: 'What to do when the bow runs ahead of the prediction',
     aheadNote:
       'Find the row for the frets that are in and the bow that you measure. Up to a row that says “go on”, go on; past it, stop and read across. Widen one slot first, seat one fret, look again.',
+    aheadRaises: (kerf: string) => `A kerf of ${kerf} for the rest has its price:`,
     in: 'Frets in',
     shows: 'Bow measured',
     times: 'Times predicted',

@@ -3,6 +3,7 @@ import type { Check } from '../../../fretwork/checks/check-types.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { checkNumbers, checkReason } from '../../../speech/checks.ts';
 import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
+import './raised.css';
 
 interface RaisedProps {
   readonly checks: readonly Check[];
@@ -11,7 +12,7 @@ interface RaisedProps {
 
 export function Raised({ checks, system }: RaisedProps) {
   return checks.map((check, index) => (
-    <p key={`${check.code} ${index}`} className="plan-warning" data-raised={check.code}>
+    <p key={`${check.code} ${index}`} className={`raised raised-${check.severity}`} data-raised={check.code}>
       {CHECK_WORDS.severities[check.severity]}: {checkReason(check)} {checkNumbers(check, system)}
     </p>
   ));
