@@ -43,8 +43,8 @@ export interface NeckDescription {
   /** Where the neck is held and the string pull leaves it: the body joint. */
   readonly jointMm: number;
   /**
-   * How it is held there. `determinate`: three displacements, which carry nothing, since every load is in equilibrium
-   * by itself. `plane`: the whole section keeps its place along the neck (a clamped face, as in published cases).
+   * How it is held. `determinate`: three displacements, there and at the nut, which carry nothing, since every load is in
+   * equilibrium by itself. `plane`: the whole section keeps its place along the neck (a clamped face, as in published cases).
    */
   readonly support: 'determinate' | 'plane';
   readonly fretXMm: readonly number[];

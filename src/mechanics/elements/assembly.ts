@@ -1,7 +1,9 @@
 /**
  * Assembly of the banded stiffness matrix. The matrix without anything in the slots is made once; what stands in the
  * slots is added to a copy, so that empty, filled and uncut slots share the rest. The neck is held in a statically
- * determinate way at the joint: every load case is in equilibrium by itself, so the supports carry nothing.
+ * determinate way: every load case is in equilibrium by itself, so the supports carry nothing. It is held at the joint and
+ * kept from turning at the nut, both on the glue line: held against turning within one section, a stiff board on a soft
+ * neck, or the reverse, would be kept in place through the soft one alone, and rounding grows with how soft that is.
  */
 import { bandLength, bandStride, factorise, type BandFactor, type BandShape } from './banded.ts';
 import type { SlotFilling } from '../description.ts';
@@ -24,7 +26,7 @@ export interface Assembly {
   readonly band: Float64Array;
   /** Nodal forces of a unit free strain of the board along the grain. */
   readonly boardStrainForce: Float64Array;
-  /** The degrees of freedom that are held, all in the joint's column. */
+  /** The degrees of freedom that are held: of the joint's column, and of the nut's where that keeps it from turning. */
   readonly held: readonly number[];
 }
 
@@ -146,12 +148,12 @@ export function assemble(mesh: Mesh): Assembly {
 }
 
 function heldFreedoms(mesh: Mesh): number[] {
-  const node = (row: number) => nodeAt(mesh, mesh.jointColumn, row);
-  const along =
+  const [nut, joint] = [0, mesh.jointColumn].map((column) => nodeAt(mesh, column, mesh.boardRows));
+  const turning =
     mesh.section.description.support === 'plane'
-      ? Array.from({ length: mesh.rows + 1 }, (_, row) => 2 * node(row))
-      : [2 * node(mesh.boardRows), 2 * node(mesh.rows)];
-  return [...along, 2 * node(mesh.boardRows) + 1];
+      ? Array.from({ length: mesh.rows + 1 }, (_, row) => 2 * nodeAt(mesh, mesh.jointColumn, row))
+      : [2 * nut! + 1, 2 * joint!];
+  return [...turning, 2 * joint! + 1];
 }
 
 /**

@@ -30,14 +30,16 @@ function programRotation(ratios: typeof WOOD, kerfMm = STRIP.kerfMm, refinement:
   });
   const model = createNeckModel(strip, refinement);
   const couple = 1e4;
-  const slope = (filling: typeof EMPTY) => {
+  const turn = (filling: typeof EMPTY) => {
     const influence = solveInfluence(model, filling);
+    const { stationXMm } = influence;
     const line = combineLine(influence, { cases: { couple } });
-    // The strip is held at its right end: the slope of the left one, away from end and slot.
-    const [a, b] = [5, 20];
-    return (line[b]! - line[a]!) / (influence.stationXMm[b]! - influence.stationXMm[a]!);
+    const slope = (a: number, b: number) => (line[b]! - line[a]!) / (stationXMm[b]! - stationXMm[a]!);
+    // Of one end against the other, away from ends and slot: however the strip is held.
+    const last = stationXMm.length - 1;
+    return slope(5, 20) - slope(last - 20, last - 5);
   };
-  return (Math.abs(slope(EMPTY) - slope(UNCUT)) * STRIP.modulusMPa * 50 * STRIP.heightMm ** 2) / couple;
+  return (Math.abs(turn(EMPTY) - turn(UNCUT)) * STRIP.modulusMPa * 50 * STRIP.heightMm ** 2) / couple;
 }
 
 describe('a slot of 3 mm and 0.6 mm kerf in a strip of 20 mm', () => {
