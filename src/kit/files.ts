@@ -12,9 +12,10 @@ export function pickFile(accept: string): Promise<File | undefined> {
   });
 }
 
-/** Hands a text to the person as a file. */
-export function offerDownload(name: string, text: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a file to the person. @param content its text, of a media type, or what holds both */
+export function offerDownload(name: string, ...content: readonly [text: string, type: string] | readonly [Blob]): void {
+  const [held, type = ''] = content;
+  const url = URL.createObjectURL(typeof held === 'string' ? new Blob([held], { type }) : held);
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

@@ -32,6 +32,9 @@ export function formatShort(value: number, most: number): string {
   return value < 0 && Number(fixed) !== 0 ? `−${shown}` : shown;
 }
 
+/** The size of a file, "3.1 MB"; never less than it is. */
+export const megabytes = (bytes: number): string => withUnit(formatShort(Math.ceil(bytes / 1e5) / 10, 1), 'MB');
+
 /** A shown number with the label of its unit, kept together. */
 export function withUnit(shown: string, label: string): string {
   if (label === '') return shown;

@@ -1,7 +1,8 @@
 /** One file takes everything on a device, and brings it back on another; a file that is not whole changes nothing. */
 import { readFile } from 'node:fs/promises';
-import type { Locator, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { choose, furnish, openBackup, save } from './back-up.ts';
 import { chooseFiles } from './choose-files.ts';
 import { withBrowser, type App } from './harness.ts';
 
@@ -9,59 +10,12 @@ const openApp = withBrowser();
 
 const PHONE = { viewport: { width: 390, height: 844 }, touch: true } as const;
 
-async function openBackup(page: Page): Promise<Locator> {
-  await page.keyboard.press('i');
-  const dialog = page.getByRole('dialog', { name: 'Library' });
-  await dialog.getByText(/is being read/).waitFor({ state: 'detached' });
-  await dialog.getByText(/^Backup –/).click();
-  return dialog;
-}
-
-async function call(page: Page, text: string): Promise<void> {
-  await page.getByLabel('Name of the build').fill(text);
-  await page.keyboard.press('Enter');
-}
-
-/** A device with something in every part: two necks, one of them deleted, a left neck, an entry of the log, settings. */
+/** A device with something in every part. */
 async function furnished(): Promise<App> {
   const app = await openApp({ viewport: { width: 1440, height: 900 } });
-  const { page } = app;
-  await call(page, 'Kept neck');
-  await page.keyboard.press('Control+Shift+s');
-  await page.getByText('“Kept neck” is kept in the library.').waitFor();
-  await call(page, 'Still on the bench');
-  await page.keyboard.press('j');
-  const log = page.getByRole('dialog', { name: 'Bench log' });
-  await log.getByRole('button', { name: 'Enter it' }).waitFor();
-  await log.getByLabel('Neck', { exact: true }).fill('Number 11');
-  await log
-    .getByRole('radiogroup', { name: /^Measured with frets in/ })
-    .getByRole('radio', { name: 'hump' })
-    .check();
-  const size = log.getByRole('textbox', { name: /^Measured with frets in/ });
-  await size.fill('0.25');
-  await size.press('Enter');
-  await log.getByText('Number 11 is in the log.').waitFor();
-  await log.locator('header').getByRole('button', { name: 'Close' }).click();
-  await page.evaluate(() => localStorage.setItem('backbow.workshop', 'The workshop at the mill'));
-  await page.keyboard.press('u');
+  await furnish(app.page);
   return app;
 }
-
-async function save(page: Page, dialog: Locator): Promise<string> {
-  const download = page.waitForEvent('download');
-  await dialog.getByRole('button', { name: 'Back up everything' }).click();
-  const file = await download;
-  expect(file.suggestedFilename()).toMatch(/^backup-\d{4}-\d\d-\d\d\.backbow-backup\.json$/);
-  return readFile(await file.path(), 'utf8');
-}
-
-const choose = (page: Page, dialog: Locator, text: string, name = 'backup.json') =>
-  chooseFiles(page, () => dialog.getByRole('button', { name: 'Restore from a backup …' }).click(), {
-    name,
-    mimeType: 'application/json',
-    buffer: Buffer.from(text),
-  });
 
 /** Every text and every record that the page keeps. */
 const everythingKept = (page: Page) =>

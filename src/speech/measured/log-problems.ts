@@ -4,7 +4,7 @@ import type { Limits, LogProblem } from '../../mechanics/bench-log/entry-problem
 import { toDisplay, type UnitSystem } from '../../neck/units.ts';
 import { LOG_PROBLEM_WORDS } from '../en/pages/log-problems.ts';
 import { spokenLocale } from '../language.ts';
-import { formatShort, unitLabel, withUnit } from '../quantity.ts';
+import { formatShort, megabytes, unitLabel, withUnit } from '../quantity.ts';
 import { displayScale, rangeText } from '../scale.ts';
 
 /** Digits after the point in which a number of an entry is said: what was typed, and no noise. */
@@ -32,7 +32,6 @@ function unitOf(column: LogNumber['id']): string {
     : LOG_PROBLEM_WORDS.withUnit(name, unit === 'day' ? 'days' : unit);
 }
 
-const megabytes = (bytes: number) => LOG_PROBLEM_WORDS.megabytes(formatShort(bytes / 1e6, 1));
 const whole = (count: number) => count.toLocaleString(spokenLocale());
 
 function sentence(problem: LogProblem, system: UnitSystem): string {

@@ -1,7 +1,18 @@
 /** The journal in a backup: what is on the bench, what was left on it, and how each neck was before. */
+import { digestOf } from '../../neck/digest.ts';
 import { troubleOf } from '../device/trouble.ts';
 import { OLD_PREFIX, PREFIX, type Journal, type TextStorage } from '../journal/journal.ts';
-import { holdsAll, MOST_STANDINGS, recordOf, storedOf, type NeckRecord } from '../journal/record.ts';
+import {
+  freshRecord,
+  holdsAll,
+  isPreset,
+  MOST_STANDINGS,
+  recordOf,
+  standingOf,
+  storedOf,
+  type NeckRecord,
+} from '../journal/record.ts';
+import type { BackbowState, BackbowStore } from '../store.ts';
 import { checkedList, EMPTY_TALLY, idBeside, isObject, isRecordId, type Counted, type Part } from './part.ts';
 
 const MOST_RECORDS = 1000;
@@ -67,7 +78,16 @@ function merged({ journal, texts }: Bench, coming: readonly NeckRecord[]) {
   return { tally, writings };
 }
 
-export function benchPart(journal: Journal, texts: () => TextStorage): Part {
+/** The neck on the bench, where the device has no record of it: nothing is kept here, or there was no room. */
+function unkept({ build }: BackbowState, records: readonly NeckRecord[]): readonly NeckRecord[] {
+  if (isPreset(build)) return [];
+  const standing = standingOf(build, Date.now());
+  const id = `unkept.${digestOf(JSON.stringify(standing.project)).slice(0, 12)}`;
+  const record = freshRecord(id, '', standing, null);
+  return records.some((other) => holdsAll(other, record)) ? [] : [record];
+}
+
+export function benchPart(journal: Journal, texts: () => TextStorage, store: BackbowStore): Part {
   const bench = { journal, texts };
 
   function add(coming: readonly NeckRecord[]) {
@@ -98,10 +118,13 @@ export function benchPart(journal: Journal, texts: () => TextStorage): Part {
     save: async () => {
       try {
         const { records, unreadable } = contents(bench);
-        const value = records.map(savedOf).filter((saved) => neckRecordOf(saved) !== null);
-        return { value, count: value.length, leftOut: unreadable + records.length - value.length, trouble: null };
+        const all = [...records, ...unkept(store.getState(), records)];
+        const value = all.map(savedOf).filter((saved) => neckRecordOf(saved) !== null);
+        return { value, count: value.length, leftOut: unreadable + all.length - value.length, trouble: null };
       } catch (error) {
-        return { value: [], count: 0, leftOut: 0, trouble: troubleOf(error) };
+        const value = unkept(store.getState(), []).map(savedOf);
+        // Then it is all that there is.
+        return { value, count: value.length, leftOut: 0, trouble: value.length === 0 ? troubleOf(error) : null };
       }
     },
     check: (value) =>

@@ -32,7 +32,7 @@ export function createParts({ store, library, log, texts }: Device): readonly Pa
     entriesPart(log, store),
     acceptedPart(log, store),
     necksPart(library),
-    benchPart(createJournal(texts), texts),
+    benchPart(createJournal(texts), texts, store),
     settingsPart(texts, store),
   ];
 }

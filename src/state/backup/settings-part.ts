@@ -124,7 +124,11 @@ export function settingsPart(texts: () => TextStorage, store: BackbowStore): Par
       return {
         ok: true,
         count: chosenIn(coming).length,
-        foresee: async () => merged(now(), coming).tally,
+        foresee: async () => {
+          // Where nothing can be read nothing can be kept.
+          texts().getItem(PREFERENCES_KEY);
+          return merged(now(), coming).tally;
+        },
         add: async () => {
           const before = now();
           const { tally, taken, into } = merged(before, coming);

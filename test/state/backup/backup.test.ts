@@ -1,7 +1,13 @@
 /** The backup comes back whole, loses nothing that is here, and takes nothing that is not sound. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { makeBackup, readBackup, type SoundBackup } from '../../../src/state/backup/backup-file.ts';
+import {
+  fileWork,
+  makeBackup,
+  readBackup,
+  type Backup,
+  type SoundBackup,
+} from '../../../src/state/backup/backup-file.ts';
 import { isBackupDue } from '../../../src/state/backup/last-backup.ts';
 import { foresee, restore } from '../../../src/state/backup/restore.ts';
 import { digestOf } from '../../../src/neck/digest.ts';
@@ -10,7 +16,8 @@ import type { LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 import { MOST_DELETED, type LibraryEntry } from '../../../src/state/library/types.ts';
 import { entry } from '../bench-log/entries.ts';
 import { textStorage } from '../library/memory.ts';
-import { benchRecord, kit, neck, putTexts, textsOf, type Kit } from './device.ts';
+import { PRESETS } from '../../tools/presets.ts';
+import { benchRecord, kit, neck, putTexts, refusingTexts, textsOf, type Kit } from './device.ts';
 
 const BITE = { factor: 1.2, measurements: ['bcdfghjklmnpqr'], hash: 'ab12', necks: 3, logSpread: 0.1 };
 
@@ -32,15 +39,22 @@ function furnished(): Kit {
   return device;
 }
 
-const fileOf = async (device: Kit) => (await makeBackup(device.parts, 1_700_000_000_000)).text;
-
-function sound(text: string, device: Kit): SoundBackup {
-  const read = readBackup(text, device.parts);
-  if (!read.ok) throw new Error(JSON.stringify(read.trouble));
-  return read;
+async function made(device: Kit): Promise<Backup> {
+  const backup = await makeBackup(device.parts, 1_700_000_000_000, fileWork);
+  if ('code' in backup) throw new Error(JSON.stringify(backup));
+  return backup;
 }
 
-const restoreText = async (device: Kit, text: string) => restore(sound(text, device));
+const fileOf = async (device: Kit) => (await made(device)).file.text();
+const read = (text: BlobPart, device: Kit) => readBackup(new Blob([text]), device.parts, fileWork);
+
+async function sound(text: string, device: Kit): Promise<SoundBackup> {
+  const backup = await read(text, device);
+  if (!backup.ok) throw new Error(JSON.stringify(backup.trouble));
+  return backup;
+}
+
+const restoreText = async (device: Kit, text: string) => restore(await sound(text, device));
 
 /** Everything that a device holds, in one text. */
 const held = ({ library, log, texts }: Kit) =>
@@ -88,7 +102,7 @@ describe('there and back', () => {
     const device = furnished();
     const text = await fileOf(device);
     const before = held(device);
-    const foreseen = await foresee(sound(text, device));
+    const foreseen = await foresee(await sound(text, device));
     for (const outcome of foreseen)
       expect(outcome).toMatchObject({ ok: true, tally: { fresh: 0, beside: 0, back: 0 } });
     await restoreText(device, text);
@@ -98,14 +112,14 @@ describe('there and back', () => {
   test('a file that an editor has broken into lines is still whole', async () => {
     const device = furnished();
     const text = JSON.stringify(JSON.parse(await fileOf(device)), null, 4);
-    expect(readBackup(text, kit().parts).ok).toBe(true);
+    expect((await read(text, kit())).ok).toBe(true);
   });
 
   test('what is foreseen is what happens, and it happens once', async () => {
     const text = await fileOf(furnished());
     const to = kit();
     to.library.records.set('a', neck('a', 'Ash', { project: neck('a', 'Other').project }));
-    const foreseen = await foresee(sound(text, to));
+    const foreseen = await foresee(await sound(text, to));
     const { outcomes } = await restoreText(to, text);
     expect(outcomes).toEqual(foreseen);
     const once = held(to);
@@ -322,28 +336,87 @@ describe('a device that fails', () => {
     const device = furnished();
     device.library.records.set('strange', { from: 'elsewhere' });
     device.texts.setItem('backbow.neck.p.9', '{"version":99}');
-    const { counts } = await makeBackup(device.parts, 0);
+    const { counts } = await made(device);
     expect(counts.find(({ id }) => id === 'necks')).toMatchObject({ count: 2, leftOut: 1 });
     expect(counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 2, leftOut: 1 });
     device.library.fail = { reading: 'SecurityError' };
-    const failed = await makeBackup(device.parts, 0);
+    const failed = await made(device);
     expect(failed.counts.find(({ id }) => id === 'necks')).toMatchObject({ count: 0, trouble: 'refused' });
+  });
+
+  test('a neck on the bench for which there was no room goes into the file, and one that is kept goes in once', async () => {
+    const device = kit();
+    device.store.getState().replaceBuild({ ...PRESETS[1]!.build, name: 'Cut' }, 'opened');
+    expect((await made(device)).counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 1 });
+    putTexts(device.texts, { 'backbow.neck.p.1': benchRecord(['Cut', 'Cut and bound']) });
+    expect((await made(device)).counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 1 });
+    device.store.getState().change({ kerfMm: 0.7 }, 'changed');
+    expect((await made(device)).counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 2 });
+  });
+
+  test('where the browser keeps nothing the neck on the bench goes into the file, and comes in once elsewhere', async () => {
+    const device = kit(refusingTexts());
+    device.library.fail = { reading: 'SecurityError' };
+    const empty = await made(device);
+    expect(empty.counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 0, trouble: 'refused' });
+    device.store.getState().replaceBuild({ ...PRESETS[0]!.build, name: 'Nowhere kept' }, 'opened');
+    const { counts, file } = await made(device);
+    // Nothing can be put in there, and that is foreseen.
+    const foreseen = await foresee(await sound(await fileOf(furnished()), device));
+    expect(foreseen.filter(({ id }) => id === 'settings' || id === 'bench')).toEqual([
+      { id: 'bench', ok: false, trouble: 'refused' },
+      { id: 'settings', ok: false, trouble: 'refused' },
+    ]);
+    expect(counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 1, trouble: null });
+    expect(counts.find(({ id }) => id === 'necks')).toMatchObject({ count: 0, trouble: 'refused' });
+    const to = kit();
+    await restoreText(to, await file.text());
+    await restoreText(to, await fileOf(device));
+    const kept = Object.values(textsOf(to.texts)).filter((text) => text.includes('Nowhere kept'));
+    expect(kept).toHaveLength(1);
   });
 });
 
 describe('a file that is not sound', () => {
   test('any changed, lost or doubled character is found out, or changes nothing of what it says', async () => {
     const text = (await fileOf(furnished())).trimEnd();
-    const { parts } = kit();
+    const to = kit();
     const truth = JSON.stringify(partsIn(text));
-    fc.assert(
-      fc.property(fc.nat(text.length - 1), fc.constantFrom('', '0', '"', '}', 'x'), (at, by) => {
+    await fc.assert(
+      fc.asyncProperty(fc.nat(text.length - 1), fc.constantFrom('', '0', '"', '}', 'x'), async (at, by) => {
         const damaged = text.slice(0, at) + by + text.slice(at + 1);
-        const read = readBackup(damaged, parts);
-        expect(read.ok ? JSON.stringify(partsIn(damaged)) : truth).toBe(truth);
+        expect((await read(damaged, to)).ok ? JSON.stringify(partsIn(damaged)) : truth).toBe(truth);
       }),
       { numRuns: 400 },
     );
+  });
+
+  test('that is larger than a backup may be is not even opened, and the sizes are named', async () => {
+    const file = { size: 200_000_001, arrayBuffer: () => expect.fail('it was opened') } as unknown as Blob;
+    expect(await readBackup(file, kit().parts, fileWork)).toEqual({
+      ok: false,
+      trouble: { code: 'too-large', bytes: 200_000_001, mostBytes: 200_000_000 },
+    });
+  });
+
+  test('that would be larger is not made: nobody could restore it', async () => {
+    const write = async () => ({ size: 200_000_001 }) as Blob;
+    const refused = await makeBackup(furnished().parts, 0, { ...fileWork, write });
+    expect(refused).toEqual({ code: 'too-large', bytes: 200_000_001, mostBytes: 200_000_000 });
+  });
+
+  test('that goes away while it is read says so', async () => {
+    const file = { size: 5, arrayBuffer: () => Promise.reject(new DOMException('gone', 'NotFoundError')) };
+    expect(await readBackup(file as unknown as Blob, kit().parts, fileWork)).toEqual({
+      ok: false,
+      trouble: { code: 'unreadable' },
+    });
+  });
+
+  test('an editor’s UTF-16 and byte order marks change nothing of what it says', async () => {
+    const text = await fileOf(furnished());
+    expect((await read(`\ufeff${text}`, kit())).ok).toBe(true);
+    expect((await read(Buffer.from(`\ufeff${text}`, 'utf16le'), kit())).ok).toBe(true);
   });
 
   const rows: [string, (text: string) => string, object][] = [
@@ -361,7 +434,7 @@ describe('a file that is not sound', () => {
   ];
   test.each(rows)('%s', async (_what, change, trouble) => {
     const text = change(await fileOf(furnished()));
-    expect(readBackup(text, kit().parts)).toEqual({ ok: false, trouble });
+    expect(await read(text, kit())).toEqual({ ok: false, trouble });
   });
 
   type Rows = Record<string, unknown>[];
@@ -417,7 +490,7 @@ describe('a file that is not sound', () => {
     const text = forged(await fileOf(furnished()), change);
     const to = kit();
     const before = held(to);
-    expect(readBackup(text, to.parts)).toMatchObject({ ok: false, trouble: { code: 'refused', fault } });
+    expect(await read(text, to)).toMatchObject({ ok: false, trouble: { code: 'refused', fault } });
     expect(held(to)).toBe(before);
   });
 

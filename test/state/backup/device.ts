@@ -68,6 +68,14 @@ export function benchRecord(names: readonly string[], change: object = {}): unkn
   return { version: 1, page: 'p', before: [], standings, left: null, isClosed: true, toldAt: null, ...change };
 }
 
+/** As browsers do that keep nothing for a page. */
+export function refusingTexts(): TextStorage {
+  const refuse = (): never => {
+    throw Object.assign(new Error('blocked'), { name: 'SecurityError' });
+  };
+  return { getItem: refuse, setItem: refuse, removeItem: refuse, key: refuse, length: 1 };
+}
+
 export const textsOf = (texts: TextStorage): Record<string, string> =>
   Object.fromEntries(
     Array.from({ length: texts.length }, (_, at) => texts.key(at)!).map((key) => [key, texts.getItem(key)!]),

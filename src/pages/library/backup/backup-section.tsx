@@ -13,6 +13,8 @@ import './backup.css';
 
 function KeptForGood() {
   const promised = useStore(keepAlways.state);
+  const isRefused = useLibrary((state) => state.trouble === 'refused');
+  if (isRefused) return <p className="quiet">{BACKUP_WORDS.keptNowhere}</p>;
   return (
     <>
       <p className="quiet">{BACKUP_WORDS.promised[promised]}</p>

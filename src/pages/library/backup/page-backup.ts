@@ -1,15 +1,17 @@
 /** Making a backup of this device, and what is said of it. */
 import { BACKUP_WORDS } from '../../../speech/en/pages/backup.ts';
+import { megabytes } from '../../../speech/quantity.ts';
 import { spokenLocale } from '../../../speech/language.ts';
 import {
   BACKUP_EXTENSION,
   makeBackup,
-  MOST_BACKUP_BYTES,
   readBackup,
   type BackupTrouble,
   type SavedCount,
   type SoundBackup,
+  type TooLarge,
 } from '../../../state/backup/backup-file.ts';
+import { fileWorkAside } from '../../../state/backup/file-work-aside.ts';
 import { noteBackup } from '../../../state/backup/last-backup.ts';
 import { createParts, thisDevice } from '../../../state/backup/parts.ts';
 import { changes, type PartId, type Tally } from '../../../state/backup/part.ts';
@@ -50,12 +52,19 @@ function savedText(counts: readonly SavedCount[]): Report {
   };
 }
 
+const tooLargeText = ({ bytes, mostBytes }: TooLarge): string =>
+  BACKUP_WORDS.tooLarge(megabytes(bytes), megabytes(mostBytes));
+
 export async function backUp(): Promise<Report> {
   const now = Date.now();
-  const { text, counts } = await makeBackup(parts, now);
+  const made = await makeBackup(parts, now, fileWorkAside);
+  if ('code' in made) {
+    return { ok: false, title: BACKUP_WORDS.notMade, lines: [tooLargeText(made), BACKUP_WORDS.makeSmaller] };
+  }
+  const { file, counts } = made;
   const day = new Date(now - new Date(now).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
   if (counts.some(({ count }) => count > 0)) {
-    offerDownload(`${BACKUP_WORDS.fileName}-${day}${BACKUP_EXTENSION}`, text, 'application/json');
+    offerDownload(`${BACKUP_WORDS.fileName}-${day}${BACKUP_EXTENSION}`, file);
     if (counts.every(({ trouble }) => trouble === null)) {
       noteBackup({ at: now, entries: counts.find(({ id }) => id === 'log')?.count ?? 0 });
     }
@@ -64,6 +73,7 @@ export async function backUp(): Promise<Report> {
 }
 
 function troubleText(trouble: BackupTrouble): string {
+  if (trouble.code === 'too-large') return tooLargeText(trouble);
   if (trouble.code !== 'refused') return BACKUP_WORDS.fileTroubles[trouble.code];
   const { part, place, code } = trouble.fault;
   return BACKUP_WORDS.faults[code](BACKUP_WORDS.parts[part], place);
@@ -71,18 +81,9 @@ function troubleText(trouble: BackupTrouble): string {
 
 /** @returns the backup, or why it is refused */
 export async function readBackupFile(file: File): Promise<SoundBackup | Report> {
-  const refuse = (line: string): Report => ({ ok: false, title: BACKUP_WORDS.refused(file.name), lines: [line] });
-  if (file.size > MOST_BACKUP_BYTES) {
-    return refuse(BACKUP_WORDS.fileTroubles['too-large'](`${MOST_BACKUP_BYTES / 1_000_000} MB`));
-  }
-  let text: string;
-  try {
-    text = await file.text();
-  } catch {
-    return refuse(BACKUP_WORDS.fileTroubles.unreadable);
-  }
-  const read = readBackup(text, parts);
-  return read.ok ? read : refuse(troubleText(read.trouble));
+  const read = await readBackup(file, parts, fileWorkAside);
+  if (read.ok) return read;
+  return { ok: false, title: BACKUP_WORDS.refused(file.name), lines: [troubleText(read.trouble)] };
 }
 
 /** "3 to add, 2 here already". */

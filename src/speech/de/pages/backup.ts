@@ -17,6 +17,8 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
     unavailable:
       'Hier lässt sich der Browser nicht bitten, es auf Dauer zu behalten (ein alter Browser, ein privates Fenster oder eine Adresse ohne https): Wird der Platz auf dem Gerät knapp, kann er es löschen. Machen Sie Sicherungen.',
   },
+  keptNowhere:
+    'Der Browser behält für diese Seite nichts: ein privates Fenster, oder der Speicher ist gesperrt. Machen Sie eine Sicherung, bevor Sie es schließen: Die Datei nimmt auf, was auf der Werkbank liegt und was Sie ins Messprotokoll eingetragen haben.',
   askAgain: 'Den Browser noch einmal bitten',
   make: 'Alles sichern',
   making: 'Die Sicherung wird gemacht.',
@@ -27,6 +29,10 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
     'Das ging nicht: Es ist vielleicht mehr, als dieser Browser auf einmal halten kann. Was hier liegt, ist wie zuvor.',
   fileName: 'sicherung',
   made: (parts) => `Die Sicherung liegt als Datei vor. Sie enthält ${parts}.`,
+  notMade: 'Die Sicherung wurde nicht gemacht.',
+  tooLarge: (size, most) => `Sie hat ${size}; eine Sicherung darf höchstens ${most} haben.`,
+  makeSmaller:
+    'Speichern Sie die Sammlung mit „Alle als Datei sichern“, löschen Sie darin endgültig, was Sie nicht mehr brauchen, und machen Sie die Sicherung noch einmal.',
   madeEmpty: 'Auf diesem Gerät liegt nichts, was zu sichern wäre.',
   counts: {
     necks: (count) => (count === 1 ? 'einen Hals der Sammlung' : `${count} Hälse der Sammlung`),
@@ -78,7 +84,6 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
       'Sie ist beschädigt: Was darin steht, ist nicht, was hineingeschrieben wurde. Nehmen Sie eine andere Kopie.',
     'too-deep': 'Es ist keine Sicherung dieses Programms: Sie ist zu tief verschachtelt.',
     unreadable: 'Die Datei ließ sich nicht lesen.',
-    'too-large': (most) => `Sie ist größer als jede Sicherung (${most}).`,
   },
   faults: {
     'wrong-kind': (part, place) =>

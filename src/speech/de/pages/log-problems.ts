@@ -35,5 +35,4 @@ export const LOG_PROBLEM_WORDS: typeof english.LOG_PROBLEM_WORDS = {
   eitherUnit: (column) => `„${column} (mm)“ oder „${column} (in)“`,
   withoutUnit: (column) => `„${column}“ ohne Einheit`,
   more: (count) => `und ${count} weitere`,
-  megabytes: (size) => `${size} MB`,
 };

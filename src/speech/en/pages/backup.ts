@@ -18,6 +18,8 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
     unavailable:
       'The browser cannot be asked here to keep it for good (an old browser, a private window, or an address without https): it may clear it when the device runs short of room. Make backups.',
   },
+  keptNowhere:
+    'The browser keeps nothing for this page: a private window, or storage is blocked. Back up before you close it: the file takes what is on the bench and what you have entered in the log.',
   askAgain: 'Ask the browser again',
   make: 'Back up everything',
   making: 'The backup is being made.',
@@ -27,6 +29,10 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
   failed: 'That did not work: there may be too much for this browser to hold at once. What is here is as it was.',
   fileName: 'backup',
   made: (parts: string) => `The backup is saved as a file. It holds ${parts}.`,
+  notMade: 'The backup was not made.',
+  tooLarge: (size: string, most: string) => `It has ${size}; a backup may have ${most} at most.`,
+  makeSmaller:
+    'Save the library as a file with “Save all as a file”, delete for good what you no longer need in it, and make the backup again.',
   madeEmpty: 'There is nothing on this device to back up.',
   counts: {
     necks: (count: number) => entries(count, 'neck of the library', 'necks of the library'),
@@ -77,7 +83,6 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
     damaged: 'It is damaged: what it holds is not what was written into it. Take another copy of it.',
     'too-deep': 'It is no backup of this program: it is nested too deep.',
     unreadable: 'The file could not be read.',
-    'too-large': (most: string) => `It is larger than any backup (${most}).`,
   },
   faults: {
     'wrong-kind': (part: string, place: number) =>

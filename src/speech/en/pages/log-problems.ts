@@ -39,5 +39,4 @@ export const LOG_PROBLEM_WORDS = words('LOG_PROBLEM_WORDS', {
   withoutUnit: (column: string) => `“${column}” without a unit`,
   /** The most that is listed, and how many problems there are beyond. */
   more: (count: number) => `and ${count} more`,
-  megabytes: (size: string) => `${size} MB`,
 });
