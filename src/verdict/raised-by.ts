@@ -42,6 +42,11 @@ function raisedByChange(predictor: Predicts, now: Reckoned, change: Partial<Buil
   return changed ? raisedBy(now, changed) : [];
 }
 
+/** Is it offered to be taken? What the checks stop is told, with why, and left to the maker's own hand. */
+export function isOffered(raised: readonly Check[]): boolean {
+  return raised.every(({ severity }) => severity !== 'stop');
+}
+
 /** What seating the same neck in another way would raise: its prediction holds for all of them. */
 export function raisedByMethod({ build, prediction }: Reckoned, method: Method): Check[] {
   return raisedBy({ build, prediction }, { build: { ...build, method }, prediction });

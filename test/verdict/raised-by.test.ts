@@ -8,7 +8,7 @@ import type { Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { presetBuild } from '../../src/speech/names.ts';
 import { checksOf } from '../../src/verdict/checks.ts';
-import { advised, raisedBy, type AdvisedAnswer } from '../../src/verdict/raised-by.ts';
+import { advised, isOffered, raisedBy, type AdvisedAnswer } from '../../src/verdict/raised-by.ts';
 
 const predictor = createPredictor();
 
@@ -65,4 +65,15 @@ test('a kerf that lets the studs bite too little is said to, and a neck as it is
   const codes = raisedBy(now, { build: loose, prediction: predictor.predict(loose) }).map(({ code }) => code);
   expect(codes).toContain('weak-bite');
   expect(raisedBy(now, now)).toEqual([]);
+});
+
+test('a kerf where nothing bites is told and not offered; one that is only warned of is offered', () => {
+  const now = { build: TIGHT, prediction: predictor.predict(TIGHT) };
+  const at = (kerfMm: number) => {
+    const build = { ...TIGHT, kerfMm };
+    return raisedBy(now, { build, prediction: predictor.predict(build) });
+  };
+  expect(isOffered(at(0.76))).toBe(false);
+  expect(at(0.736)).not.toEqual([]);
+  expect(isOffered(at(0.736))).toBe(true);
 });

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { numberOf, textOf } from '../../../speech/quantity-text.ts';
 import type { StretchForces } from '../../../mechanics/seating/refret-answers.ts';
-import type { AdvisedPlan } from '../../../verdict/raised-by.ts';
+import { isOffered, type AdvisedPlan } from '../../../verdict/raised-by.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { bandText, missText } from '../wanted/goal.ts';
 import { Raised } from '../../workshop/checks/raised.tsx';
@@ -89,9 +89,8 @@ export function PlanCard(props: PlanCardProps) {
         </p>
       ))}
       {!isInUse && <Raised checks={plan.raised} system={system} />}
-      {isInUse ? (
-        <p className="quiet">{REFRET_WORDS.inUse}</p>
-      ) : (
+      {isInUse && <p className="quiet">{REFRET_WORDS.inUse}</p>}
+      {!isInUse && isOffered(plan.raised) && (
         <UseButton
           words={REFRET_WORDS.use}
           isStale={isStale}

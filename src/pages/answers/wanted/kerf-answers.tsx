@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
 import { sawableKerfMm } from '../../../mechanics/inversion/answers.ts';
 import type { KerfAnswer } from '../../../mechanics/inversion/kerf.ts';
-import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
+import { isOffered, type AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
@@ -54,7 +54,7 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
   const kerf = textOf('kerfMm', kerfMm, system);
   const { label } = METHOD_WORDS[method];
   const { text, isOpen } = kerfStatusText(of, answer.goal.reliefMm, kerf, system);
-  const { clear } = answer.advice.kerf[method];
+  const { raised, clear } = answer.advice.kerf[method];
   const isInUse = build.method === method && build.kerfMm === kerfMm;
   const takes = (takenMm: number) => {
     const taken = textOf('kerfMm', takenMm, system);
@@ -76,8 +76,8 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
       {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
         <p>{WANTED_WORDS.bodyWedges(textOf('studBiteMm', of.bodyInterferenceMm, system))}</p>
       )}
-      {!isInUse && <Raised checks={answer.advice.kerf[method].raised} system={system} />}
-      {of.status !== 'no-effect' && !isInUse && takes(kerfMm)}
+      {!isInUse && <Raised checks={raised} system={system} />}
+      {of.status !== 'no-effect' && !isInUse && isOffered(raised) && takes(kerfMm)}
       {!isInUse && clear && (
         <>
           <p data-clear-kerf={clear.kerfMm}>

@@ -3,7 +3,7 @@ import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { nutText, rodPercentText, settingText, torqueText } from '../../../speech/rod.ts';
 import { ROD_WORDS } from '../../../speech/en/workshop/rod.ts';
-import type { AdvisedAnswer } from '../../../verdict/raised-by.ts';
+import { isOffered, type AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { rodBends } from '../../../mechanics/inversion/rod.ts';
 import { bowSize, bowText, changeText } from '../../../speech/bow.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
@@ -49,13 +49,15 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
         <span className="quiet">{WANTED_WORDS.band(bandText(rod.bandMm, system))}</span>
       </p>
       <Raised checks={answer.advice.rod} system={system} />
-      {rod.status !== 'no-rod' && rodPercentText(percent) !== rodPercentText(build.rodSettingPercent) && (
-        <UseButton
-          words={WANTED_WORDS.takeRod(nutText(rod.nut))}
-          isStale={isStale}
-          onUse={() => use({ rodSettingPercent: percent }, WANTED_WORDS.stepRod(rodPercentText(percent)))}
-        />
-      )}
+      {rod.status !== 'no-rod' &&
+        isOffered(answer.advice.rod) &&
+        rodPercentText(percent) !== rodPercentText(build.rodSettingPercent) && (
+          <UseButton
+            words={WANTED_WORDS.takeRod(nutText(rod.nut))}
+            isStale={isStale}
+            onUse={() => use({ rodSettingPercent: percent }, WANTED_WORDS.stepRod(rodPercentText(percent)))}
+          />
+        )}
     </section>
   );
 }
