@@ -11,10 +11,10 @@ import {
   elementStiffness,
   elementWork,
   GAUSS,
+  layeredStiffness,
   POINT_ETA,
   POINT_XI,
   type ElementWork,
-  type UpperPart,
 } from './element.ts';
 import { nodeAt, type Mesh } from './mesh.ts';
 import { fillerPlaneStress, type Slice } from './section.ts';
@@ -54,15 +54,9 @@ class ElementLoop {
   private readonly entries: Int32Array;
   private readonly places: Int32Array;
   private readonly slices: Slice[] = [];
-  /** The stiff bars in the slices that were entered. */
-  private readonly bars: UpperPart;
 
   constructor({ mesh, shape }: Pick<Assembly, 'mesh' | 'shape'>) {
     this.mesh = mesh;
-    this.bars = {
-      floorMm: mesh.section.barFloorMm,
-      c11: [(y) => this.slices[0]!.barStiffness(y), (y) => this.slices[1]!.barStiffness(y)],
-    };
     this.stride = bandStride(shape);
     this.freedoms = CORNER_COLUMN.flatMap((column, a) => {
       const first = 2 * (column * (mesh.rows + 1) + CORNER_ROW[a]!);
@@ -100,23 +94,45 @@ class ElementLoop {
     y[3] = mesh.nodeYMm[node + 1]!;
   }
 
-  /** The stiffness of the neck's wood at the Gauss points. */
+  /** The stiffness of the neck at the Gauss points, bars included. */
   takeSection(): void {
-    const { y, c, slices } = this;
+    const { y, c } = this;
     for (let g = 0; g < 4; g += 1) {
       const right = (1 + POINT_XI[g]!) / 2;
       const down = (1 + POINT_ETA[g]!) / 2;
       const upper = y[0]! + right * (y[1]! - y[0]!);
       const lower = y[3]! + right * (y[2]! - y[3]!);
-      slices[right < 0.5 ? 0 : 1]!.stiffness(upper + down * (lower - upper), c, 4 * g);
+      this.takePoint(right < 0.5 ? 0 : 1, upper + down * (lower - upper), c, 4 * g);
     }
   }
 
-  /** Adds the stiffness of the element in hand, with the c that was set, to the band. @param isNeck bars may lie in it. */
-  addTo(band: Float64Array, freeStrain: 0 | 1, isNeck = false): void {
-    const { x, y, c, work, entries, places, bars } = this;
-    const holdsBars = isNeck && Math.min(y[0]!, y[1]!) < bars.floorMm;
-    elementStiffness(x, y, c, freeStrain, work, holdsBars ? bars : undefined);
+  private readonly takePoint = (side: 0 | 1, yMm: number, out: Float64Array, at: number): void => {
+    const slice = this.slices[side]!;
+    slice.stiffness(yMm, out, at);
+    out[at]! += slice.barStiffness(yMm);
+  };
+
+  /** Adds the stiffness of the element in hand, with the c that was set, to the band. */
+  addTo(band: Float64Array, freeStrain: 0 | 1): void {
+    elementStiffness(this.x, this.y, this.c, freeStrain, this.work);
+    this.spread(band);
+  }
+
+  /** Adds an element of the neck's own wood to the band, in two parts where stiff bars end within it. */
+  addNeckTo(band: Float64Array): void {
+    const { x, y, mesh, work } = this;
+    const { barFloorMm } = mesh.section;
+    if (Math.min(y[0]!, y[1]!) < barFloorMm && barFloorMm < Math.max(y[2]!, y[3]!)) {
+      layeredStiffness(x, y, barFloorMm, this.takePoint, work);
+      this.spread(band);
+      return;
+    }
+    this.takeSection();
+    this.addTo(band, 0);
+  }
+
+  private spread(band: Float64Array): void {
+    const { work, entries, places } = this;
     const start = this.first * this.stride;
     for (let k = 0; k < entries.length; k += 1) band[start + places[k]!]! += work.stiffness[entries[k]!]!;
   }
@@ -135,13 +151,14 @@ export function assemble(mesh: Mesh): Assembly {
     const slotted = mesh.slotOfColumn[column]! >= 0;
     loop.enterColumn(column);
     for (let row = slotted ? mesh.slotRows : 0; row < rows; row += 1) {
-      const inBoard = row < mesh.boardRows;
       loop.place(column, row);
+      if (row >= mesh.boardRows) {
+        loop.addNeckTo(band);
+        continue;
+      }
       loop.takeSection();
-      loop.addTo(band, inBoard ? 1 : 0, !inBoard);
-      if (inBoard)
-        for (let a = 0; a < 8; a += 1)
-          boardStrainForce[loop.first + loop.freedoms[a]!]! += loop.work.freeStrainForce[a]!;
+      loop.addTo(band, 1);
+      for (let a = 0; a < 8; a += 1) boardStrainForce[loop.first + loop.freedoms[a]!]! += loop.work.freeStrainForce[a]!;
     }
   }
   return { mesh, shape, band, boardStrainForce, held: heldFreedoms(mesh) };

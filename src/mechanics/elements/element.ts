@@ -7,7 +7,8 @@
  * strain is reproduced in any shape (Taylor, Beresford & Wilson 1976, Int. J. Numer. Methods Eng. 10:1211, from memory).
  * C is plane stress and orthotropic, integrated through the width of the neck: N/mm (that is, MPa·mm); it is given at
  * each of the 2 × 2 Gauss points, so that laminates, channel and taper enter here. A stiff bar ends at a depth of its own,
- * within an element as a rule: what it adds along the neck is summed over 2 × 2 points of the part that it fills.
+ * within an element as a rule: such an element is summed over 2 × 2 points of each of its two parts. Every sum is one of
+ * positive parts then, whatever the bar and the wood that it displaces.
  *
  *   C = [c11 c12 0; c12 c22 0; 0 0 c66]
  *
@@ -27,15 +28,37 @@ export const POINT_ETA = Float64Array.of(-GAUSS, -GAUSS, GAUSS, GAUSS);
 const NODE_XI = [-1, 1, 1, -1];
 const NODE_ETA = [-1, -1, 1, 1];
 
-/** ∂N_a/∂ξ and ∂N_a/∂η at each Gauss point: entry 4·g + a. */
-const SHAPE_XI = new Float64Array(16);
-const SHAPE_ETA = new Float64Array(16);
-for (let g = 0; g < 4; g += 1) {
+/** Four points at which an element is summed, one upright pair on either side. */
+interface Points {
+  readonly eta: Float64Array;
+  /** Share of a standard point's weight. */
+  readonly share: Float64Array;
+  /** ∂N_a/∂ξ and ∂N_a/∂η: entry 4·g + a. */
+  readonly shapeXi: Float64Array;
+  readonly shapeEta: Float64Array;
+}
+
+function setPoint({ eta, share, shapeXi, shapeEta }: Points, g: number, etaAt: number, shareOf: number): void {
+  eta[g] = etaAt;
+  share[g] = shareOf;
   for (let a = 0; a < 4; a += 1) {
-    SHAPE_XI[4 * g + a] = (NODE_XI[a]! * (1 + NODE_ETA[a]! * POINT_ETA[g]!)) / 4;
-    SHAPE_ETA[4 * g + a] = (NODE_ETA[a]! * (1 + NODE_XI[a]! * POINT_XI[g]!)) / 4;
+    shapeXi[4 * g + a] = (NODE_XI[a]! * (1 + NODE_ETA[a]! * etaAt)) / 4;
+    shapeEta[4 * g + a] = (NODE_ETA[a]! * (1 + NODE_XI[a]! * POINT_XI[g]!)) / 4;
   }
 }
+
+function points(): Points {
+  const four = {
+    eta: new Float64Array(4),
+    share: new Float64Array(4),
+    shapeXi: new Float64Array(16),
+    shapeEta: new Float64Array(16),
+  };
+  for (let g = 0; g < 4; g += 1) setPoint(four, g, POINT_ETA[g]!, 1);
+  return four;
+}
+
+const WHOLE = points();
 
 /** Functions in the full matrix: two modes, then nodes 0 to 2. Each has a row along the neck and one across. */
 const FUNCTIONS = 5;
@@ -70,13 +93,6 @@ export function elementWork(): ElementWork {
   };
 }
 
-/** What fills an element from its upper edge down to a depth, stiff along the neck alone. */
-export interface UpperPart {
-  readonly floorMm: number;
-  /** What it adds to c11 at a depth, on the two uprights through the Gauss points: nut side, body side; N/mm. */
-  readonly c11: readonly [(yMm: number) => number, (yMm: number) => number];
-}
-
 /**
  * Computes `work.stiffness` and `work.freeStrainForce`.
  * @param x, y corner coordinates, mm, 4 each; @param c c11, c12, c22, c66 at each Gauss point, 16 numbers, N/mm;
@@ -89,10 +105,57 @@ export function elementStiffness(
   c: ArrayLike<number>,
   freeStrain: number,
   work: ElementWork,
-  upper?: UpperPart,
 ): void {
-  const { dx, dy, weighted } = work;
+  derive(x, y, c, WHOLE, work);
+  integrate(work, freeStrain);
+  condense(work);
+  closeNode3(work);
+}
 
+/**
+ * Computes `work.stiffness` of an element within which a layer ends; its sides stand upright.
+ * @param floorMm depth at which it ends; @param at writes c11, c12, c22, c66 on the upright through the Gauss points of the
+ * nut side (0) or the body side (1), N/mm.
+ * @throws {RangeError} when the element is turned inside out.
+ */
+export function layeredStiffness(
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  floorMm: number,
+  at: (side: 0 | 1, yMm: number, out: Float64Array, from: number) => void,
+  work: ElementWork,
+): void {
+  const c = new Float64Array(16);
+  const part = points();
+  const sum = new Float64Array(work.full.length);
+  for (const isUpper of [true, false]) {
+    for (let g = 0; g < 4; g += 1) {
+      const right = (1 + POINT_XI[g]!) / 2;
+      const top = y[0]! + right * (y[1]! - y[0]!);
+      const bottom = y[3]! + right * (y[2]! - y[3]!);
+      const filled = Math.min(1, Math.max(0, (floorMm - top) / (bottom - top)));
+      const [from, share] = isUpper ? [0, filled] : [filled, 1 - filled];
+      const down = from + (share * (1 + POINT_ETA[g]!)) / 2;
+      setPoint(part, g, 2 * down - 1, share);
+      at(right < 0.5 ? 0 : 1, top + down * (bottom - top), c, 4 * g);
+    }
+    derive(x, y, c, part, work);
+    integrate(work, 0);
+    for (let k = 0; k < sum.length; k += 1) sum[k]! += work.full[k]!;
+  }
+  work.full.set(sum);
+  condense(work);
+  closeNode3(work);
+}
+
+/** Derivatives and weighted constants at the points. */
+function derive(
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  c: ArrayLike<number>,
+  { eta: etas, share, shapeXi, shapeEta }: Points,
+  { dx, dy, weighted }: ElementWork,
+): void {
   // ∂x/∂ξ = xXi0 + xTwist·η, ∂x/∂η = xEta0 + xTwist·ξ, and y alike.
   const xXi0 = (-x[0]! + x[1]! + x[2]! - x[3]!) / 4;
   const yXi0 = (-y[0]! + y[1]! + y[2]! - y[3]!) / 4;
@@ -103,7 +166,7 @@ export function elementStiffness(
 
   for (let g = 0; g < 4; g += 1) {
     const xi = POINT_XI[g]!;
-    const eta = POINT_ETA[g]!;
+    const eta = etas[g]!;
     const xXi = xXi0 + xTwist * eta;
     const yXi = yXi0 + yTwist * eta;
     const xEta = xEta0 + xTwist * xi;
@@ -117,17 +180,14 @@ export function elementStiffness(
     dx[4 + g] = 2 * eta * yXi0 * perArea;
     dy[4 + g] = -2 * eta * xXi0 * perArea;
     for (let a = 0; a < 3; a += 1) {
-      const nXi = SHAPE_XI[4 * g + a]!;
-      const nEta = SHAPE_ETA[4 * g + a]!;
+      const nXi = shapeXi[4 * g + a]!;
+      const nEta = shapeEta[4 * g + a]!;
       dx[8 + 4 * a + g] = (yEta * nXi - yXi * nEta) * perArea;
       dy[8 + 4 * a + g] = (xXi * nEta - xEta * nXi) * perArea;
     }
-    for (let i = 0; i < 4; i += 1) weighted[4 * i + g] = c[4 * g + i]! * area;
+    const weight = area * share[g]!;
+    for (let i = 0; i < 4; i += 1) weighted[4 * i + g] = c[4 * g + i]! * weight;
   }
-  integrate(work, freeStrain);
-  if (upper) addUpperPart(x, y, upper, work);
-  condense(work);
-  closeNode3(work);
 }
 
 /**
@@ -161,44 +221,6 @@ function integrate({ full, dx, dy, weighted: c }: ElementWork, freeStrain: numbe
     full[along + FORCE] = (ux0 + ux1 + ux2 + ux3) * freeStrain;
     full[across + FORCE] = (vx0 + vx1 + vx2 + vx3) * freeStrain;
   }
-}
-
-/** Adds the part's ∂u/∂x·c11·∂u/∂x; the element's sides stand upright. */
-function addUpperPart(
-  x: ArrayLike<number>,
-  y: ArrayLike<number>,
-  { floorMm, c11 }: UpperPart,
-  work: ElementWork,
-): void {
-  const { full } = work;
-  const along = new Float64Array(FUNCTIONS);
-  const halfWidth = (x[1]! - x[0]!) / 2;
-  const halfHeight = (y[2]! + y[3]! - y[0]! - y[1]!) / 4;
-  const tilt = (y[1]! + y[2]! - y[0]! - y[3]!) / 4;
-  const twist = (y[0]! - y[1]! + y[2]! - y[3]!) / 4;
-  [-GAUSS, GAUSS].forEach((xi, side) => {
-    const top = (y[0]! * (1 - xi) + y[1]! * (1 + xi)) / 2;
-    const bottom = (y[3]! * (1 - xi) + y[2]! * (1 + xi)) / 2;
-    const filled = Math.min(1, (floorMm - top) / (bottom - top));
-    if (filled <= 0) return;
-    for (const point of [-GAUSS, GAUSS]) {
-      const eta = filled * (1 + point) - 1;
-      const depth = top + ((1 + eta) / 2) * (bottom - top);
-      // As in `elementStiffness`, with ∂x/∂η = 0.
-      const perArea = 2 / (halfWidth * (bottom - top));
-      const yXi = tilt + twist * eta;
-      along[0] = -2 * xi * halfHeight * perArea;
-      along[1] = 2 * eta * tilt * perArea;
-      for (let a = 0; a < 3; a += 1) {
-        const nXi = (NODE_XI[a]! * (1 + NODE_ETA[a]! * eta)) / 4;
-        const nEta = (NODE_ETA[a]! * (1 + NODE_XI[a]! * xi)) / 4;
-        along[2 + a] = (((bottom - top) / 2) * nXi - yXi * nEta) * perArea;
-      }
-      const weight = (c11[side]!(depth) * filled) / perArea;
-      for (let a = 0; a < FUNCTIONS; a += 1)
-        for (let b = a; b < FUNCTIONS; b += 1) full[2 * a * WIDTH + 2 * b]! += weight * along[a]! * along[b]!;
-    }
-  });
 }
 
 /**

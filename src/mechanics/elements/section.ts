@@ -72,14 +72,18 @@ export interface Slice {
   chordMm(yMm: number): number;
   /** Writes c11, c12, c22, c66 of the wood at a depth into `out` from `at`. */
   stiffness(yMm: number, out: Float64Array, at: number): void;
-  /** What bars add to c11 at a depth that they reach: (E_bar − E_wood)·width, N/mm. */
+  /** What bars add to c11 at a depth that they reach: (E_bar − E_wood)·width of the wood that they displace, N/mm. */
   barStiffness(yMm: number): number;
 }
 
 export function createSection(description: NeckDescription): Section {
   const d = description;
   const board = inPlane(d.board);
-  const pieces = d.neck.map((piece) => ({ to: piece.toHalfWidthFraction, c: inPlane(piece.wood) }));
+  const pieces = d.neck.map((piece) => ({
+    to: piece.toHalfWidthFraction,
+    c: inPlane(piece.wood),
+    modulusMPa: piece.wood.modulusMPa,
+  }));
   const midWidth = linearAt(d.widthMm, d.lengthMm / 2);
 
   const widthMm = (x: number) => linearAt(d.widthMm, x);
@@ -148,10 +152,21 @@ export function createSection(description: NeckDescription): Section {
         const below = y - d.boardThicknessMm;
         if (d.bars === null || below < 0 || y > barFloorMm) return 0;
         const half = halfChord(below);
-        // The bar takes the place of as much wood; the difference of the moduli along the neck is what it adds. Of the wood
+        const channel = halfChannel(below, half);
+        const bar = Math.min(d.bars.totalWidthMm / 2, half - channel);
+        // Beside the channel, and in line with that where there is none; further in where the back leaves no room.
+        const from = Math.max(channel, Math.min(channelHalf, half - bar));
+        // A bar takes the place of as much wood; the difference of the moduli along the neck is what it adds. Of the wood
         // that is E, not c11: c12 and c22 stay as they are, and take the difference between the two.
-        const wood = d.neck[0]!.wood.modulusMPa;
-        return (d.bars.modulusMPa - wood) * Math.min(d.bars.totalWidthMm, 2 * (half - halfChannel(below, half)));
+        let inner = 0;
+        let displaced = 0;
+        for (let k = 0; k < pieces.length; k += 1) {
+          const outer = k === pieces.length - 1 ? half : (pieces[k]!.to * width) / 2;
+          const here = Math.min(outer, from + bar) - Math.max(inner, from);
+          if (here > 0) displaced += pieces[k]!.modulusMPa * here;
+          inner = outer;
+        }
+        return 2 * (d.bars.modulusMPa * bar - displaced);
       },
     };
   };
