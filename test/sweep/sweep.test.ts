@@ -7,7 +7,7 @@ import { draw } from '../draw.ts';
 const BUILDS = draw(2000, 200);
 const FIRST_SEED = 100_000;
 /** Builds of the long draw that are known to break a law; each is expected to, so that mending one shows here. */
-const OPEN = [101_698, 101_858, 101_974];
+const OPEN = [101_698, 101_858];
 
 test(
   `what holds of every build holds of ${BUILDS} drawn at random, seeds ${FIRST_SEED} and up`,

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { all, create, type BigNumber } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import { contactForce, studBiteMm, type Contact } from '../../../src/mechanics/seating/contact.ts';
@@ -112,6 +113,40 @@ describe('the frets of a neck', () => {
       );
       // They close it, so it bites at least as hard.
       expect(together[i]!).toBeGreaterThanOrEqual(alone * 0.999);
+    });
+  });
+});
+
+describe('a neck as soft as jelly, whose strings close its slots by metres on tangs as hard as steel', () => {
+  const hard: Contact = { ...BODY, bodyStiffnessNMm: 800_000, bodyInterferenceMm: 0.29 };
+  // Every tang bears elastically, so that the forces solve Σ_j C_ij·F_j + 2·F_i/k = b − o: worked with 40 digits.
+  const { bignumber, lusolve, matrix } = create(all, { number: 'BigNumber', precision: 40 });
+
+  it.each([1e6, 1e7, 1e8])('%d times as soft as wood: forces as of a solution of 40 digits', (soft) => {
+    const flexibility = FLEXIBILITY.map((mmPerN) => soft * mmPerN);
+    const other = Float64Array.from({ length: slots }, (_, i) => {
+      const row = flexibility.subarray(i * slots, (i + 1) * slots);
+      return -row.reduce((sum, mmPerN, j) => sum + mmPerN * (150 + ((7 * j) % 11)), 0);
+    });
+    const exact = lusolve(
+      matrix(
+        Array.from({ length: slots }, (_, i) =>
+          Array.from({ length: slots }, (__, j) =>
+            bignumber(flexibility[i * slots + j]!).plus(i === j ? bignumber(2).div(hard.bodyStiffnessNMm) : 0),
+          ),
+        ),
+      ),
+      matrix(Array.from(other, (mm) => [bignumber(hard.bodyInterferenceMm).minus(mm)])),
+    ).toArray() as BigNumber[][];
+    const { forceN } = seat(Array<Contact>(slots).fill(hard), flexibility, other);
+    forceN.forEach((force, i) => {
+      expect(force).toBeGreaterThan(100);
+      expectNear(
+        force,
+        Number(exact[i]![0]),
+        1e-8,
+        'what rounding of metres leaves of a contact of 400 N in a thousandth',
+      );
     });
   });
 });
