@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../tools/presets.ts';
 import { stampOf, stampText } from '../../src/verdict/stamp.ts';
-import { withBrowser } from './harness.ts';
+import { DESK, withBrowser } from './harness.ts';
 import { violations } from './violations.ts';
 
 const openApp = withBrowser();
@@ -32,4 +32,26 @@ describe.each([
     expect(await violations(app)).toEqual([]);
     expect(app.troubles).toEqual([]);
   });
+});
+
+test('an earlier standing of the neck is found again, also after a reload, and what differs is listed', async () => {
+  const app = await openApp({ ...DESK, context: { locale: 'de-DE' } });
+  const { page } = app;
+  await app.afterChange(() => page.getByRole('slider', { name: /^Schlitzbreite/ }).press('ArrowRight'));
+  const kerf = await page.getByRole('slider', { name: /^Schlitzbreite/ }).getAttribute('aria-valuetext');
+  const check = async () => {
+    await page.getByText('Ein vorliegendes Blatt prüfen').click();
+    const field = page.getByLabel('Stempel des Blatts');
+    await field.fill(STAMP);
+    await field.press('Enter');
+    const row = page.locator('.check-stamp tbody tr');
+    await row.waitFor();
+    expect(await row.locator('th, td').allInnerTexts()).toEqual(['Schlitzbreite', '0,580\u00a0mm', kerf]);
+  };
+  await page.getByRole('button', { name: 'Plan und Blatt' }).click();
+  await check();
+  await app.screenshot('stamp-earlier');
+  await page.reload();
+  await check();
+  expect(app.troubles).toEqual([]);
 });
