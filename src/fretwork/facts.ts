@@ -18,6 +18,7 @@ const MARKS = {
   'nickel-rule-wording': 'src',
   'nickel-coins': 'src',
   'nickel-steels': 'src',
+  'nickel-strings': 'src',
   archard: 'mem',
   'dust-rule': 'mem',
   'toxic-woods': 'mem',

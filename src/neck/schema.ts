@@ -18,7 +18,7 @@ import { parameterById, PARAMETERS } from './parameters.ts';
 import type { NumberParameter, Parameter } from './parameter-kinds.ts';
 import type { Limits, Problem, ValueKind } from './problems.ts';
 import type { Unit } from './units.ts';
-import { CONSTRUCTIONS } from './strings.ts';
+import { CONSTRUCTION_IDS } from './strings.ts';
 import { WOOD_IDS } from './woods.ts';
 
 // The page's security policy forbids code made from text, which the library would otherwise try.
@@ -104,7 +104,7 @@ const buildSchema = z.strictObject({
   strings: z
     .array(
       z.strictObject({
-        construction: z.enum(CONSTRUCTIONS),
+        construction: z.enum(CONSTRUCTION_IDS),
         diameterMm: listNumber('diameterMm'),
         coreMm: listNumber('coreMm'),
         pitch: wholeNumber('pitch'),

@@ -26,6 +26,10 @@ export const FACT_SOURCES = {
     mark: 'src',
   },
   'nickel-coins': { text: 'Lidén & Carter, Nickel release from coins, Contact Dermatitis 44 (2001) 160', mark: 'src' },
+  'string-sweat': {
+    text: 'Režić, Ćurković & Ujević, Metal ion release from electric guitar strings in artificial sweat, Corrosion Science 51 (2009) 1985 (abstract)',
+    mark: 'src',
+  },
   'alloy-standard': { text: 'composition in the standard that names the alloy', mark: 'mem' },
   practice: { text: '', mark: 'practice' },
 } as const satisfies Readonly<Record<string, Source>>;

@@ -3,11 +3,37 @@
  * Gauges in inches are converted exactly (1 in = 25.4 mm). Core diameters of wound strings are common practice, no
  * source: about 0.45 of the outer diameter for steel, more for the floss core of wound nylon.
  */
+import type { NickelOf } from './metals.ts';
+import { sourced, type Sourced } from './sources.ts';
+
 /** Concert pitch, ISO 16. */
 export const NOMINAL_A4_HZ = 440;
 
-export const CONSTRUCTIONS = ['steel-plain', 'steel-wound', 'bronze-wound', 'nylon-plain', 'nylon-wound'] as const;
-export type StringConstruction = (typeof CONSTRUCTIONS)[number];
+export interface Construction<Id extends string = string> {
+  readonly id: Id;
+  /** Of what the finger touches: the wrap of a wound string and its plating, the wire of a plain one. */
+  readonly nickel: Sourced<NickelOf>;
+}
+
+/** Plain steel is bare or tinned; bronze is copper with tin or zinc; the wrap on nylon is silvered copper. */
+const CONSTRUCTION_ROWS = [
+  { id: 'steel-plain', nickel: sourced('none', 'string-sweat') },
+  { id: 'steel-wound', nickel: sourced('released', 'string-sweat') },
+  { id: 'bronze-wound', nickel: sourced('none', 'alloy-standard') },
+  { id: 'nylon-plain', nickel: sourced('none', 'practice') },
+  { id: 'nylon-wound', nickel: sourced('none', 'practice') },
+] as const satisfies readonly Construction[];
+
+export type StringConstruction = (typeof CONSTRUCTION_ROWS)[number]['id'];
+
+export const CONSTRUCTIONS: readonly Construction<StringConstruction>[] = CONSTRUCTION_ROWS;
+export const CONSTRUCTION_IDS: readonly StringConstruction[] = CONSTRUCTION_ROWS.map(({ id }) => id);
+
+/** Constructions of these strings that give nickel off to the finger, each once. */
+export function nickelConstructions(strings: readonly Pick<StringSpec, 'construction'>[]): StringConstruction[] {
+  const strung = new Set(strings.map(({ construction }) => construction));
+  return CONSTRUCTIONS.filter(({ id, nickel }) => nickel.is !== 'none' && strung.has(id)).map(({ id }) => id);
+}
 
 export interface StringSpec {
   readonly construction: StringConstruction;

@@ -7,8 +7,8 @@ import { formatNumber } from './quantity.ts';
 import { cautionText } from './cautions.ts';
 import { CHECK_TEXTS, CHECK_WORDS } from './en/fretwork/checks.ts';
 import { BASIS_WORDS } from './en/neck/sources.ts';
-import { parameterName } from './names.ts';
-import { quantityName } from './quantity-names.ts';
+import { constructionName, parameterName } from './names.ts';
+import { listed, quantityName } from './quantity-names.ts';
 import { shownApart } from './shown-apart.ts';
 
 export function checkTitle({ code }: Pick<Check, 'code'>): string {
@@ -24,6 +24,8 @@ export function checkReason({ code, variant, about }: Pick<Check, 'code' | 'vari
   switch (code) {
     case 'nickel':
       return CHECK_TEXTS.nickel.reason(formatNumber(NICKEL_RELEASE_LIMIT, 1));
+    case 'nickel-strings':
+      return CHECK_TEXTS[code].reason(listed(about.map(constructionName)));
     case 'dust':
     case 'dust-sensitising':
     case 'glue':

@@ -4,9 +4,10 @@ import type { GlueId } from '../neck/glues.ts';
 import { metalById, type Metal, type MetalId } from '../neck/metals.ts';
 import { parameterById, type ParameterId } from '../neck/parameters.ts';
 import type { Preset, PresetId } from '../neck/presets.ts';
+import type { StringConstruction } from '../neck/strings.ts';
 import type { OWN_WOOD_ID, WoodId } from '../neck/woods.ts';
 import { GLUE_WORDS, METAL_SOURCE_WORDS, METAL_WORDS, WOOD_WORDS } from './en/neck/materials.ts';
-import { NOTE_WORDS, PRESET_WORDS } from './en/neck/necks.ts';
+import { CONSTRUCTION_WORDS, NOTE_WORDS, PRESET_WORDS } from './en/neck/necks.ts';
 import { GROUP_WORDS, PARAMETER_WORDS, SOURCE_WORDS } from './en/neck/parameters.ts';
 import type { GroupId } from '../neck/parameter-kinds.ts';
 
@@ -28,6 +29,11 @@ export function metalSource({ source, mark, yieldOf }: Metal): string {
   const read = mark === 'practice' ? METAL_SOURCE_WORDS.practice : source;
   const said = mark === 'mem' ? METAL_SOURCE_WORDS.memory(read) : read;
   return yieldOf === undefined ? said : METAL_SOURCE_WORDS.yieldOf(said, metalShortName(metalById(yieldOf).id));
+}
+
+/** What a string is made of. */
+export function constructionName(id: string): string {
+  return CONSTRUCTION_WORDS[id as StringConstruction];
 }
 
 export function glueWords(id: string): (typeof GLUE_WORDS)[GlueId] {

@@ -7,6 +7,7 @@
 import type { Build } from '../neck/build.ts';
 import { glueById } from '../neck/glues.ts';
 import { metalById } from '../neck/metals.ts';
+import { nickelConstructions, type StringConstruction } from '../neck/strings.ts';
 import { LEAST_CHAMFER_MM } from '../fretwork/checks/limits.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
 import { lineAt } from '../mechanics/states.ts';
@@ -52,6 +53,8 @@ export interface ChoiceFacts {
   readonly glueHours: number;
   readonly refret: Refret;
   readonly nickel: Nickel;
+  /** Constructions of its strings that give nickel off. */
+  readonly nickelStrings: readonly StringConstruction[];
   /** Hardness of the wire over that of common nickel silver: about how much longer it lasts. */
   readonly wearRatio: number;
   /** Id of its metal. */
@@ -128,6 +131,7 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
     glueHours: glueFullHours(build),
     refret: refretOf(build),
     nickel: nickelOf(build.wireMetal),
+    nickelStrings: nickelConstructions(build.strings),
     wearRatio: metal.hardnessHV / metalById(COMMON_WIRE).hardnessHV,
     wire: metal.id,
   };

@@ -7,7 +7,7 @@ import { GROUPS, type NumberParameter, type Parameter } from '../../src/neck/par
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
-import { CONSTRUCTIONS, STRING_SETS, TUNINGS } from '../../src/neck/strings.ts';
+import { CONSTRUCTION_IDS, STRING_SETS, TUNINGS } from '../../src/neck/strings.ts';
 import { WOOD_IDS } from '../../src/neck/woods.ts';
 import type { Predictor } from '../../src/mechanics/predict.ts';
 import { describePicture } from '../../src/app/use-description.ts';
@@ -158,7 +158,7 @@ function listStep(store: BackbowStore, at: Dice): Step {
       'a construction',
       () => ({
         strings: withEntry(build.strings, string, {
-          construction: at.of(CONSTRUCTIONS),
+          construction: at.of(CONSTRUCTION_IDS),
         }),
       }),
     ],

@@ -4,6 +4,7 @@ import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { parameterById } from '../../src/neck/parameters.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
+import { stringsOf } from '../../src/neck/strings.ts';
 import type { Check, CheckCode, Severity } from '../../src/fretwork/checks/check-types.ts';
 import { checkFretwork } from '../../src/fretwork/checks/checks.ts';
 import type { CheckNumbers } from '../../src/fretwork/checks/checks-from-forces.ts';
@@ -106,6 +107,7 @@ const CASES: readonly Case[] = [
   { code: 'short-grain-at-end', severity: 'warn', change: { boardBeyondLastFretMm: 3 }, value: 3, limit: 4 },
   { code: 'strung-too-soon', severity: 'warn', change: { method: 'both', restDays: 0.5 }, value: 0.5, limit: 1 },
   { code: 'nickel', severity: 'warn', change: { nickelSensitivePlayer: true } },
+  { code: 'nickel-strings', severity: 'warn', change: { nickelSensitivePlayer: true, wireMetal: 'brass' } },
   {
     code: 'string-near-breaking',
     severity: 'warn',
@@ -278,6 +280,7 @@ describe('each check speaks up', () => {
       'short-grain-at-end': true,
       'strung-too-soon': true,
       nickel: true,
+      'nickel-strings': true,
       'string-near-breaking': true,
       'strings-below-frets': true,
       'strings-too-close': true,
@@ -342,6 +345,36 @@ describe('nickel', () => {
     expect(codes({ nickelSensitivePlayer: true, wireMetal: 'copper-tin-iron' })).not.toContain('nickel');
     expect(codes({ wireMetal: 'nickel-silver-18' })).not.toContain('nickel');
     expect(codes({ nickelSensitivePlayer: true, wireMetal: 'stainless' })).toContain('nickel');
+  });
+
+  // Plated wraps give nickel off in the test of EN 1811 (source beside the column in neck/strings.ts); the others have none.
+  it.each([
+    ['six-10-46', 'six-standard', ['steel-wound']],
+    ['four-45-105', 'four-low', ['steel-wound']],
+    ['six-12-53', 'six-standard', []],
+    ['nylon-28-43', 'six-standard', []],
+  ] as const)('counts the strings of set %s, whatever the wire', (set, tuning, about) => {
+    const strings = stringsOf(set, tuning);
+    const found = (change: Partial<Build>) =>
+      checkFretwork({ ...QUIET, strings, ...change }).filter((check) => check.code === 'nickel-strings');
+    for (const wireMetal of ['nickel-silver-18', 'copper-tin-iron'] as const) {
+      const said = found({ nickelSensitivePlayer: true, wireMetal });
+      expect(said.map((check) => [check.about, check.parameter])).toEqual(
+        about.length === 0 ? [] : [[[...about], 'strings']],
+      );
+    }
+    expect(found({})).toEqual([]);
+    // One plated string among plain ones is enough, and plain steel alone is none.
+    const plain = strings.map((string) => ({
+      ...string,
+      construction: 'steel-plain' as const,
+      coreMm: string.diameterMm,
+    }));
+    expect(found({ nickelSensitivePlayer: true, strings: plain })).toEqual([]);
+    const one = plain.map((string, index) =>
+      index === 2 ? { ...string, construction: 'steel-wound' as const } : string,
+    );
+    expect(found({ nickelSensitivePlayer: true, strings: one })).toHaveLength(1);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { GLUES, type Glue } from '../../src/neck/glues.ts';
 import { METALS, type Metal } from '../../src/neck/metals.ts';
 import { FACT_SOURCES, type Sourced } from '../../src/neck/sources.ts';
+import { CONSTRUCTIONS, type Construction } from '../../src/neck/strings.ts';
 import { WOODS, type Wood } from '../../src/neck/woods.ts';
 
 const wood = (id: string) => WOODS.find((row) => row.id === id)!;
@@ -16,7 +17,8 @@ describe('a row without its facts', () => {
     const { isWatery: _watery, ...noWater } = GLUES[0]!;
     const { isSensitising: _sensitising, ...noSensitising } = GLUES[0]!;
     const { nickel: _nickel, ...noNickel } = METALS[0]!;
-    const rows: readonly [readonly Wood[], readonly Glue[], readonly Metal[]] = [
+    const { nickel: _plating, ...noPlating } = CONSTRUCTIONS[0]!;
+    const rows: readonly [readonly Wood[], readonly Glue[], readonly Metal[], readonly Construction[]] = [
       [
         // @ts-expect-error dust is missing
         noDust,
@@ -35,10 +37,12 @@ describe('a row without its facts', () => {
       ],
       // @ts-expect-error nickel is missing
       [noNickel],
+      // @ts-expect-error nickel is missing
+      [noPlating],
     ];
     // @ts-expect-error a fact without a source
     const bare: Sourced<boolean> = { is: true };
-    expect([rows.flat().length, bare.is]).toEqual([7, true]);
+    expect([rows.flat().length, bare.is]).toEqual([8, true]);
   });
 });
 
@@ -47,6 +51,7 @@ test('every fact names a source that is known', () => {
     ...WOODS.flatMap(({ dust, trade, isOily }) => [dust, trade, isOily]),
     ...GLUES.flatMap(({ isHard, isWatery, isSensitising }) => [isHard, isWatery, isSensitising]),
     ...METALS.map(({ nickel }) => nickel),
+    ...CONSTRUCTIONS.map(({ nickel }) => nickel),
   ];
   expect(facts.filter(({ source }) => !Object.hasOwn(FACT_SOURCES, source))).toEqual([]);
   for (const { text, mark } of Object.values(FACT_SOURCES)) expect(text === '').toBe(mark === 'practice');

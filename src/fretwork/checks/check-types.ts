@@ -31,6 +31,7 @@ export type CheckCode =
   | 'short-grain-at-end'
   | 'strung-too-soon'
   | 'nickel'
+  | 'nickel-strings'
   | 'string-near-breaking'
   | 'strings-below-frets'
   | 'strings-too-close'
@@ -88,6 +89,6 @@ export interface Check extends Measure, Basis {
   readonly parameter: ParameterId | 'strings' | 'binding';
   /** Frets that it concerns; empty = the whole neck. */
   readonly frets: readonly number[];
-  /** Ids of the woods, or of the glue, that it names. */
+  /** Ids of the woods, of the glue or of the constructions of strings that it names. */
   readonly about: readonly string[];
 }

@@ -1,6 +1,7 @@
 /** Checks of the wire: its studs, its bend, its length, and whether it suits the player. */
 import type { Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
+import { nickelConstructions } from '../../neck/strings.ts';
 import { basedOn } from '../facts.ts';
 import { above, atLeast, atMost, below, check, GEOMETRY, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
@@ -39,9 +40,18 @@ function endOfBoard(build: Build): Check[] {
   return [check('short-grain-at-end', 'warn', 'boardBeyondLastFretMm', measure, PRACTICE, { frets })];
 }
 
+/** Of frets and strings alike: the finger is on both. */
 function nickel(build: Build): Check[] {
-  if (!build.nickelSensitivePlayer || metalById(build.wireMetal).nickel.is === 'none') return [];
-  return [check('nickel', 'warn', 'wireMetal', NO_MEASURE, basedOn('nickel-rule'))];
+  if (!build.nickelSensitivePlayer) return [];
+  const about = nickelConstructions(build.strings);
+  return [
+    ...(metalById(build.wireMetal).nickel.is === 'none'
+      ? []
+      : [check('nickel', 'warn', 'wireMetal', NO_MEASURE, basedOn('nickel-rule'))]),
+    ...(about.length === 0
+      ? []
+      : [check('nickel-strings', 'warn', 'strings', NO_MEASURE, basedOn('nickel-strings'), { about })]),
+  ];
 }
 
 export function wireChecks(build: Build): Check[] {

@@ -84,14 +84,15 @@ export function sizeText(mm: number, system: UnitSystem): string {
 }
 
 export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceSentences {
-  const { method, movement, movesMm, rodTask, nickel, wire, wearRatio, refret } = facts;
+  const { method, movement, movesMm, rodTask, nickel, nickelStrings, wire, wearRatio, refret } = facts;
+  const ofWire = CUSTOMER_WORDS.nickels[nickel](metalShortName(wire));
   const months = CUSTOMER_WORDS.movements[movement](sizeText(movesMm, system));
   return {
     story: [CUSTOMER_WORDS.held[method], bending(facts, system), stringing(facts, system)],
     time: timeSentence(facts),
     risk: riskSentence(facts),
     months: rodTask === 'none' ? `${months} ${CUSTOMER_WORDS.noRodMonths}` : months,
-    skin: CUSTOMER_WORDS.nickels[nickel](metalShortName(wire)),
+    skin: nickelStrings.length === 0 ? ofWire : `${ofWire} ${CUSTOMER_WORDS.nickelStrings}`,
     wear: wearSentence(wearRatio),
     refret: CUSTOMER_WORDS.refrets[refret],
   };

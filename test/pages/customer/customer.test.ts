@@ -45,6 +45,7 @@ const BASE: ChoiceFacts = {
   glueHours: 0,
   refret: 'easy',
   nickel: 'contains',
+  nickelStrings: ['steel-wound'],
   wearRatio: 1,
   wire: 'nickel-silver-18',
 };

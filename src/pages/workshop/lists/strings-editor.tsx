@@ -1,6 +1,6 @@
 /** The strings: a set, a tuning, and every string by itself. */
 import {
-  CONSTRUCTIONS,
+  CONSTRUCTION_IDS,
   STRING_SETS,
   TUNINGS,
   type StringConstruction,
@@ -96,7 +96,7 @@ export function StringsEditor() {
                       value={string.construction}
                       onChange={(event) => edit({ construction: event.currentTarget.value as StringConstruction })}
                     >
-                      {CONSTRUCTIONS.map((construction) => (
+                      {CONSTRUCTION_IDS.map((construction) => (
                         <option key={construction} value={construction}>
                           {CONSTRUCTION_WORDS[construction]}
                         </option>

@@ -166,8 +166,14 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     title: 'Nickel',
     reason: (limit) =>
       `Wer den Hals spielt, ist gegen Nickel empfindlich, und dieser Bunddraht enthält es. Der europäische Grenzwert von ${limit} µg je cm² und Woche gilt für die Abgabe, und wer schon überempfindlich ist, hat auch darunter keine Gewähr.`,
+    remedy: 'Eine nickelfreie Legierung nehmen und das Urteil über die Haut den Ärzten überlassen.',
+  },
+  'nickel-strings': {
+    title: 'Nickel in den Saiten',
+    reason: (made) =>
+      `Wer den Hals spielt, ist gegen Nickel empfindlich, und Saiten auf diesem Hals geben es ab (${made}). Die Finger liegen mehr auf den Saiten als auf den Bünden.`,
     remedy:
-      'Eine nickelfreie Legierung nehmen, auch an die Saiten denken, und das Urteil über die Haut den Ärzten überlassen.',
+      'Mit Bronze umsponnene Saiten oder Nylonsaiten nehmen. Für magnetische Tonabnehmer mit nichtrostendem Stahl umsponnene: Sie geben kaum Nickel ab, trotzdem vorher ärztlichen Rat holen.',
   },
   'string-near-breaking': {
     title: 'Saite nahe am Reißen',

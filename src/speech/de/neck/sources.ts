@@ -21,6 +21,8 @@ export const BASIS_WORDS: typeof english.BASIS_WORDS = {
   'nickel-coins': 'Lidén & Carter, Nickel release from coins, Contact Dermatitis 44 (2001) 160 (Zusammenfassung)',
   'nickel-steels':
     'Euro Inox, Stainless Steel – The Safe Choice; eine Untersuchung von 316L, 304, 303 und 201 in künstlichem Schweiß (Zusammenfassung)',
+  'nickel-strings':
+    'Režić, Ćurković & Ujević, Corrosion Science 51 (2009) 1985: vernickelte Saiten in künstlichem Schweiß (Zusammenfassung)',
   archard: 'Archard, J. Appl. Phys. 24 (1953) 981 (aus dem Gedächtnis); übliche Härten, aus dem Gedächtnis',
   'dust-rule': 'IARC-Gruppe 1; Richtlinie 2004/37/EG in der Fassung von (EU) 2017/2398 (aus dem Gedächtnis)',
   'toxic-woods':

@@ -78,6 +78,7 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
     contains: (wire) =>
       `Der Draht der Bünde: ${wire}. Er enthält Nickel. Wenn Ihre Haut auf Nickel reagiert, sagen Sie es jetzt: Es gibt auch Draht ohne.`,
   },
+  nickelStrings: 'Die umsponnenen Saiten sind vernickelt: Auch da gibt es welche ohne.',
   wear: 'Abnutzung',
   wears: {
     softer: 'Der Draht ist weicher als üblicher Bunddraht und nutzt sich eher ab.',

@@ -162,7 +162,14 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     title: 'Nickel',
     reason: (limit: string) =>
       `The player is sensitive to nickel and this wire contains it. The European limit of ${limit} µg per cm² per week is one of release, and keeping it is no promise to someone already sensitised.`,
-    remedy: 'Take a nickel-free alloy, look at the strings too, and leave the judgement of the skin to a doctor.',
+    remedy: 'Take a nickel-free alloy, and leave the judgement of the skin to a doctor.',
+  },
+  'nickel-strings': {
+    title: 'Nickel in the strings',
+    reason: (made: string) =>
+      `The player is sensitive to nickel, and strings on this neck give it off (${made}). Fingers touch the strings more than the frets.`,
+    remedy:
+      'Take bronze-wound or nylon strings. For a magnetic pickup take strings wound with stainless steel: they give hardly any nickel off, but ask a doctor first.',
   },
   'string-near-breaking': {
     title: 'String near breaking',

@@ -20,6 +20,8 @@ export const BASIS_WORDS = words('BASIS_WORDS', {
   'nickel-coins': 'Lidén & Carter, Nickel release from coins, Contact Dermatitis 44 (2001) 160 (abstract)',
   'nickel-steels':
     'Euro Inox, Stainless Steel – The Safe Choice; a study of 316L, 304, 303 and 201 in artificial sweat (abstract)',
+  'nickel-strings':
+    'Režić, Ćurković & Ujević, Corrosion Science 51 (2009) 1985: plated strings in artificial sweat (abstract)',
   archard: 'Archard, J. Appl. Phys. 24 (1953) 981 (from memory); hardness typical, from memory',
   'dust-rule': 'IARC group 1; Directive 2004/37/EC as amended by (EU) 2017/2398 (from memory)',
   'toxic-woods': 'HSE woodworking sheet on toxic woods, and a chart of wood toxicity after Woods & Calnan (1976)',

@@ -80,6 +80,7 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
     contains: (wire: string) =>
       `The wire is ${wire}, which contains nickel. If your skin reacts to nickel, say so now: there is wire without.`,
   } satisfies Record<Nickel, (wire: string) => string>,
+  nickelStrings: 'The wound strings are nickel-plated: there are strings without, too.',
   wear: 'Wear',
   wears: {
     softer: 'It is softer than common fret wire and wears sooner.',
