@@ -18,11 +18,15 @@ function along({ build, predictor }: Subject, changes: readonly Partial<Build>[]
   return predictions;
 }
 
-/** In even steps of an input none is more than half of all of them together. @param nothing what counts as none. */
-function holdSteps(values: readonly number[], nothing: number, what: string): void {
-  const steps = values.slice(1).map((value, i) => Math.abs(value - values[i]!));
+/**
+ * In even steps of an input no change of a line, where it is greatest, is more than half of all of them together. It is
+ * the line that holds no jump: its extreme may change sides, from a hollow to a hump as deep.
+ * @param nothing what counts as none
+ */
+export function holdSteps(lines: readonly ArrayLike<number>[], nothing: number, what: string): void {
+  const steps = lines.slice(1).map((line, i) => largest(Float64Array.from(line, (mm, k) => mm - lines[i]![k]!)));
   const all = steps.reduce((sum, step) => sum + step, 0);
-  hold(Math.max(...steps) <= 0.5 * all + nothing, () => `${what}: ${values.join(', ')}`);
+  hold(Math.max(...steps) <= 0.5 * all + nothing, () => `${what}: steps of ${steps.join(', ')} mm`);
 }
 
 const range = (count: number, from: number, step: number): number[] =>
@@ -40,8 +44,8 @@ export const STEPS: readonly Invariant[] = [
         depths.map((barDepthMm) => ({ barCount, barDepthMm })),
       );
       if (!predictions) return;
-      const bows = predictions.map((prediction) => largest(prediction.methods.glue.basis.stringsMm));
-      holdSteps(bows, 1e-3 * bows[0]!, `strings, bars ${depths[0]} mm deep and on`);
+      const lines = predictions.map((prediction) => prediction.methods.glue.basis.stringsMm);
+      holdSteps(lines, 1e-3 * largest(lines[0]!), `strings, bars ${depths[0]} mm deep and on`);
     },
   },
   {
@@ -57,11 +61,12 @@ export const STEPS: readonly Invariant[] = [
       );
       if (!predictions) return;
       for (const value of ['strings', 'frets'] as const) {
-        const bows = predictions.map(({ methods: { press } }) =>
-          value === 'strings' ? largest(press.basis.stringsMm) : press.fretted.extremeMm,
+        const lines = predictions.map(({ methods: { press } }) =>
+          value === 'strings' ? press.basis.stringsMm : press.fretted.reliefMm,
         );
         // Rows that come to rest change how well the mesh does by a little.
-        holdSteps(bows, 1e-3 * largest(bows), `${value}, tang ${depths[0]} mm deep and on`);
+        const most = Math.max(...lines.map(largest));
+        holdSteps(lines, 1e-3 * most, `${value}, tang ${depths[0]} mm deep and on`);
       }
     },
   },
