@@ -5,6 +5,7 @@
  *     SAMENESS_BUILDS=10000 npx vitest run --project unit-page test/sameness
  */
 import { expect, test } from 'vitest';
+import { draw } from '../draw.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import type { Build } from '../../src/neck/build.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
@@ -18,7 +19,7 @@ import { checks, expected, files, given, steps, tables } from './sheet.ts';
 import { comparison, customer } from './told.ts';
 import { truthOf } from './truth.ts';
 
-const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? 200);
+const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? draw(1000, 200));
 const FIRST_SEED = 300_000;
 /** Bands are dear: one build in so many has them, drawn from few samples; the presets all have them. */
 const BANDED = 8;

@@ -10,6 +10,6 @@ export function csvText(table: Pick<Table, 'columns' | 'rows'>): string {
 }
 
 /** A table has no room for more than its columns: the stamp of its numbers stands in the name. */
-export function csvFileName(build: Pick<Build, 'name'>, table: Pick<Table, 'id'>, stamp: string): string {
+export function csvFileName(build: Pick<Build, 'name'>, table: { readonly id: string }, stamp: string): string {
   return fileName(build.name, `${table.id}-${stamp}.csv`);
 }

@@ -5,8 +5,8 @@ import { formatQuantity } from '../../../speech/quantity.ts';
 import { cellText, columnHeader } from '../../../speech/tables.ts';
 import type { WantedAnswer } from '../../../mechanics/inversion/answers.ts';
 import { offerDownload } from '../../../kit/files.ts';
-import { csvText } from '../../papers/csv-file.ts';
-import { fileName } from '../../../kit/file-name.ts';
+import { csvFileName, csvText } from '../../papers/csv-file.ts';
+import { stampOnDevice } from '../../papers/stamp/made.ts';
 import { bandText } from './goal.ts';
 import { planingTable } from './planing-table.ts';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
@@ -65,7 +65,11 @@ export function PlaningAnswer({ build, answer, system }: PlaningAnswerProps) {
         <button
           type="button"
           onClick={() =>
-            offerDownload(fileName(build.name, WANTED_WORDS.csvName), csvText(table), 'text/csv;charset=utf-8')
+            offerDownload(
+              csvFileName(build, { id: 'planing' }, stampOnDevice(build)),
+              csvText(table),
+              'text/csv;charset=utf-8',
+            )
           }
         >
           {WANTED_WORDS.saveCsv}

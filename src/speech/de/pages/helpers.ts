@@ -222,7 +222,6 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     `Hobeln Sie das Griffbrett vor dem Sägen der Schlitze nach dieser Tabelle, und setzen Sie die Bünde ein, wie der Entwurf sagt: So kommen die Oberkanten auf die gewünschte Linie. Abgenommen werden höchstens ${most}.`,
   planingCaption: 'Wie viel an jedem Bund vom Griffbrett zu hobeln ist',
   saveCsv: 'Die Tabelle als CSV sichern',
-  csvName: 'hobeln.csv',
   thicknessNote: 'Die Dicken im Entwurf sind die nach dem Hobeln.',
   done: (what) => `${what}. Einmal Rückgängig bringt zurück, was vorher war.`,
   undo: 'Rückgängig',

@@ -84,7 +84,6 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
     `Plane the board to this before the slots are cut, and seat the frets as the build says: their tops come out on the wanted line. At most ${most} comes off.`,
   planingCaption: 'How much to plane off the board at each fret',
   saveCsv: 'Save the table as CSV',
-  csvName: 'planing.csv',
   thicknessNote: 'The thicknesses in the build are those after planing.',
   done: (what: string) => `${what}. One undo brings back what was there.`,
   undo: 'Undo it',
