@@ -11,6 +11,7 @@ const MARKS = {
   'levelling-budget': 'calc',
   springback: 'calc',
   'wedge-model': 'calc',
+  'known-limit': 'practice',
   'wire-strength': 'practice',
   'wood-stiffness': 'calc',
   'large-deflection': 'mem',

@@ -1,5 +1,5 @@
 /** A check in words, with its numbers in the reader's units. */
-import type { Check } from '../fretwork/checks/check-types.ts';
+import type { Check, LimitCode } from '../fretwork/checks/check-types.ts';
 import { NICKEL_RELEASE_LIMIT } from '../fretwork/checks/limits.ts';
 import type { QuantityKey } from '../neck/quantities.ts';
 import type { UnitSystem } from '../neck/units.ts';
@@ -62,10 +62,16 @@ function nameOf(quantity: QuantityKey): string {
   return quantity === 'restDays' || quantity === 'wireRadiusPercent' ? names[quantity] : quantityName(quantity);
 }
 
+/** Does it say where the model is known to disagree with practice? */
+export function isLimit(check: Check): check is Check & { readonly code: LimitCode } {
+  return Object.hasOwn(CHECK_WORDS.limits, check.code);
+}
+
 /** "Bite is 0.012 mm at frets 12 to 14; it needs 0.030 mm.", or nothing where the check is not about a number. */
 export function checkNumbers(check: Check, system: UnitSystem): string {
   const { quantity, value, limit, limitKind, frets } = check;
   if (quantity === null || value === null || limit === null || limitKind === null) return '';
   const shown = shownApart(quantity, value, limit, system);
+  if (isLimit(check)) return CHECK_WORDS.limits[check.code](shown.value, shown.limit);
   return CHECK_WORDS.numbers(nameOf(quantity), shown.value, whereText(frets), limitKind, shown.limit);
 }

@@ -8,6 +8,7 @@ import { measuredModulusMPa, speciesModulusMPa } from '../mechanics/elements/mat
 import { sampleLine } from '../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../mechanics/states.ts';
 import { rodForTarget } from './job-figures.ts';
+import { withKnownLimits } from './known-limits.ts';
 import type { Reckoned } from './reckoned.ts';
 
 /** The state in which the crowns are reckoned to be levelled: as the build says, else on the bench with the strings off. */
@@ -46,7 +47,7 @@ function measuredModuli(build: Build): NonNullable<CheckNumbers['blankModulusGPa
   return { ...of('neck'), ...of('board') };
 }
 
-/** Worst first, as the library orders them. */
+/** Worst first, as the library orders them, with what the model is known to get wrong on such a neck. */
 export function checksOf(reckoned: Reckoned): Check[] {
-  return checkFretwork(reckoned.build, checkNumbersOf(reckoned));
+  return withKnownLimits(checkFretwork(reckoned.build, checkNumbersOf(reckoned)), reckoned);
 }

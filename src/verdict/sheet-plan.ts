@@ -13,6 +13,7 @@ import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { ReadoutBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { checkNumbersOf, levellingState } from './checks.ts';
 import { rodForTarget } from './job-figures.ts';
+import { withKnownLimits } from './known-limits.ts';
 import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 
@@ -144,7 +145,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
   return {
     build,
     prediction,
-    plan,
+    plan: { ...plan, checks: withKnownLimits(plan.checks, reckoned) },
     quarterLines,
     states: momentsOf(build, rod).map(([id, moment]) => ({
       id,

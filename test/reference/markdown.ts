@@ -1,4 +1,5 @@
 /** The validation page as Markdown. */
+import { KNOWN_LIMITS } from '../../src/verdict/known-limits.ts';
 import type { ComparisonResult, RowResult, ValidationResults } from './results.ts';
 
 const cell = (text: string) => text.replaceAll('|', '\\|');
@@ -42,13 +43,22 @@ function rowText(row: RowResult): string {
   return [...head, body].join('\n\n');
 }
 
+/** Where the pages say it of a neck that it concerns. */
+function wherePageSays(id: string): string {
+  const limit = KNOWN_LIMITS.find((known) => known.id === id);
+  if (!limit) return '';
+  return limit.said
+    ? ` The check \`${limit.said.code}\` says so on such a neck.`
+    : ' No page shows the number that it is about.';
+}
+
 /** What does not come out as the source says. */
 function disagreements(rows: readonly RowResult[]): string {
   const lines = rows.flatMap((row) => [
     ...row.comparisons
       .filter((c) => c.verdict === 'differs')
       .map((c) => `- ${row.id}${c.label === '' ? '' : `, ${c.label}`}: ${c.ours} beside ${c.reference}.`),
-    ...row.statements.filter((s) => s.verdict === 'does not hold').map((s) => `- ${row.id}: ${s.says}.`),
+    ...row.statements.filter((s) => s.verdict === 'does not hold').map((s) => `- ${row.id}: ${s.says}.${wherePageSays(s.limit)}`),
   ]);
   return lines.length === 0 ? 'None.' : lines.join('\n');
 }

@@ -18,6 +18,8 @@ export interface StatementResult {
   readonly verdict: 'holds' | 'does not hold';
   /** Why it does not hold. */
   readonly because: string;
+  /** Known limit of the model that it stands on; empty where there is none. */
+  readonly limit: string;
 }
 
 export interface RowResult {
@@ -95,9 +97,9 @@ export function resultOf(row: Row): RowResult {
     statements:
       row.kind !== 'practice'
         ? []
-        : row.statements.map(({ says, judge, doesNotHoldBecause }) => {
+        : row.statements.map(({ says, judge, doesNotHoldBecause, limit }) => {
             const { holds, seen } = judge();
-            return { says, seen, verdict: holds ? 'holds' : 'does not hold', because: doesNotHoldBecause ?? '' };
+            return { says, seen, verdict: holds ? 'holds' : 'does not hold', because: doesNotHoldBecause ?? '', limit: limit ?? '' };
           }),
   };
 }

@@ -4,6 +4,7 @@
  * Verification asks whether the equations are solved right (published formulas and values, other programs); validation
  * whether they describe real necks (measurements); practice whether the results look like what makers see.
  */
+import type { KnownLimitId } from '../../src/verdict/known-limits.ts';
 import { readCsv, type CsvRow } from './csv.ts';
 
 /** Where a reference comes from: see `MARKS`. */
@@ -56,6 +57,8 @@ export interface Statement {
   readonly judge: () => { readonly holds: boolean; readonly seen: string };
   /** Left out when it holds. Where it does not hold, why: the disagreement stays in the table. */
   readonly doesNotHoldBecause?: string;
+  /** The known limit of the model that it is judged by; it must be on the list while the statement does not hold. */
+  readonly limit?: KnownLimitId;
 }
 
 export interface PracticeRow extends RowHead {

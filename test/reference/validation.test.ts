@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import prettier from 'prettier';
 import { describe, expect, it } from 'vitest';
+import { KNOWN_LIMITS } from '../../src/verdict/known-limits.ts';
 import { validationPage } from './markdown.ts';
 import { resultsOf, type ValidationResults } from './results.ts';
 import { CHECK_IDS } from './row.ts';
@@ -37,6 +38,13 @@ describe('the table of reference values', () => {
   const statements = results.rows.flatMap((row) =>
     row.statements.map((s) => [row.id, s.says, s.seen, s.verdict, s.because === '' ? 'holds' : 'does not hold'] as const),
   );
+  it('each statement that does not hold is a known limit on the list, each limit such a statement of its row, and no more', () => {
+    const off = results.rows.flatMap((row) =>
+      row.statements.filter((s) => s.verdict === 'does not hold').map((s) => `${row.id}: ${s.limit}`),
+    );
+    expect(off.toSorted()).toEqual(KNOWN_LIMITS.map(({ id, row }) => `${row}: ${id}`).toSorted());
+  });
+
   it.each(statements)('%s, %s: %s', (_id, _says, _seen, verdict, expected) => {
     expect(verdict).toBe(expected);
   });

@@ -6,7 +6,11 @@ import type { Basis } from '../facts.ts';
 /** stop = it cannot be made so, or it will do damage; warn = trouble is likely; note = bear in mind. */
 export type Severity = 'stop' | 'warn' | 'note';
 
+/** Checks of the verdict alone: where this model is known to disagree with practice (verdict/known-limits.ts). */
+export type LimitCode = 'limit-stiff-neck' | 'limit-pressed-settled';
+
 export type CheckCode =
+  | LimitCode
   | 'no-bite'
   | 'weak-bite'
   | 'too-tight'

@@ -5,18 +5,19 @@
 import { PRESETS, type Preset } from '../../../src/neck/presets.ts';
 import { stringsOf } from '../../../src/neck/strings.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
-import type { Method, Prediction } from '../../../src/mechanics/prediction-types.ts';
+import type { Method } from '../../../src/mechanics/prediction-types.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
+import { disagreement, KNOWN_LIMITS, type KnownLimitId } from '../../../src/verdict/known-limits.ts';
+import type { Reckoned } from '../../../src/verdict/reckoned.ts';
 import { printedCheck, type PracticeRow, type Statement } from '../row.ts';
 
-interface Neck {
+interface Neck extends Reckoned {
   readonly preset: Preset;
-  readonly prediction: Prediction;
 }
 
 const predictor = createPredictor();
 /** New necks, as sold: no refret, no levelling, no climate. */
-const NECKS: readonly Neck[] = PRESETS.map((preset) => ({ preset, prediction: predictor.predict(preset.build) }));
+const NECKS: readonly Neck[] = PRESETS.map((preset) => ({ preset, build: preset.build, prediction: predictor.predict(preset.build) }));
 const neckOf = (id: string) => NECKS.find((neck) => neck.preset.id === id)!;
 
 const mm = (value: number) => value.toFixed(2).replace('-', '−');
@@ -36,6 +37,16 @@ function oneFretMm({ prediction }: Neck): number[] {
 /** True of each neck: shows the number of each. */
 function ofAll(necks: readonly Neck[], holds: (neck: Neck) => boolean, shows: (neck: Neck) => string) {
   return { holds: necks.every(holds), seen: necks.map((neck) => `${neck.preset.id} ${shows(neck)}`).join('; ') };
+}
+
+/** What a known limit of the model is about: true of each neck unless the two disagree there. */
+function byLimit(limit: KnownLimitId, necks: readonly Neck[], shows: (neck: Neck) => string) {
+  const known = KNOWN_LIMITS.find(({ id }) => id === limit);
+  if (!known) throw new Error(`no known limit is called "${limit}"`);
+  return {
+    limit,
+    judge: () => ofAll(necks, (neck) => disagreement(known, neck) === undefined, shows),
+  };
 }
 
 function ofMost(necks: readonly Neck[], holds: (neck: Neck) => boolean, shows: (neck: Neck) => string) {
@@ -73,14 +84,8 @@ function daysToFlat({ prediction }: Neck): number | undefined {
 }
 
 /** The same thick neck with lighter strings and a bite one standard deviation above what is assumed. */
-const thickBitten: Neck = {
-  preset: thick.preset,
-  prediction: predictor.predict({
-    ...thick.preset.build,
-    strings: stringsOf('six-9-42', 'six-standard'),
-    biteFactor: 1.4,
-  }),
-};
+const bitten = { ...thick.build, strings: stringsOf('six-9-42', 'six-standard'), biteFactor: 1.4 };
+const thickBitten: Neck = { preset: thick.preset, build: bitten, prediction: predictor.predict(bitten) };
 
 export const PRACTICE_ROWS: readonly PracticeRow[] = [
   row(
@@ -92,12 +97,7 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
       },
       {
         says: 'the same: the fret that bows it most',
-        judge: () =>
-          ofAll(
-            NECKS,
-            (neck) => Math.min(...oneFretMm(neck)) / fretted(neck) < 0.1,
-            (neck) => percent(Math.min(...oneFretMm(neck)) / fretted(neck)),
-          ),
+        ...byLimit('one-fret', NECKS, (neck) => percent(Math.min(...oneFretMm(neck)) / fretted(neck))),
         doesNotHoldBecause:
           'statics: n equal hinges over a span bow it by n·θL/8, one of them in mid-span by θL/4, which is 2/n of that: a tenth takes 20 frets on the free part of the neck, and there are 12 to 19',
       },
@@ -165,12 +165,11 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
     },
     {
       says: 'the same once settled',
-      judge: () =>
-        ofAll(
-          NECKS,
-          (neck) => settled(neck, 'glue') > settled(neck, 'press'),
-          (neck) => `${mm(settled(neck, 'glue'))} against ${mm(settled(neck, 'press'))} mm`,
-        ),
+      ...byLimit(
+        'pressed-settled',
+        NECKS,
+        (neck) => `${mm(settled(neck, 'glue'))} against ${mm(settled(neck, 'press'))} mm`,
+      ),
       doesNotHoldBecause:
         'empty slots leave the pressed neck more flexible, and its wedges relax: where the strings pull hard (the long four-string) it ends up hollower than the glued one after some weeks',
     },
@@ -191,7 +190,7 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
     },
     {
       says: 'the back-bow outlasts the stringing',
-      judge: () => ({ holds: strung(thick, 'press') < 0, seen: `${mm(fretted(thick))} mm fretted, ${mm(strung(thick, 'press'))} mm strung` }),
+      ...byLimit('stiff-neck', [thick], (neck) => `${mm(fretted(neck))} mm fretted, ${mm(strung(neck, 'press'))} mm strung`),
       doesNotHoldBecause:
         'strings of 10–46 gauge bend even this neck forward by more than its frets bend it back, if the studs bite as calculated; lighter strings and more bite turn it round (next line)',
     },

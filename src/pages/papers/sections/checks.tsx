@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Check, CheckCode } from '../../../fretwork/checks/check-types.ts';
 import type { Table } from '../../../fretwork/plan/tables.ts';
-import { checkNumbers, checkReason, checkRemedy, checkSource, checkTitle } from '../../../speech/checks.ts';
+import { checkNumbers, checkReason, checkRemedy, checkSource, checkTitle, isLimit } from '../../../speech/checks.ts';
 import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
@@ -26,7 +26,7 @@ export function ChecksSection({ checks: all, table, onSave, system }: ChecksProp
       <ul className="sheet-checks">
         {checks.map((check, index) => (
           <li key={`${check.code} ${index}`} data-severity={check.severity}>
-            <strong>{CHECK_WORDS.severities[check.severity]}</strong>
+            <strong>{isLimit(check) ? CHECK_WORDS.limit : CHECK_WORDS.severities[check.severity]}</strong>
             <p>
               <b>{checkTitle(check)}.</b> {checkReason(check)} {checkRemedy(check)} {checkNumbers(check, system)}{' '}
               <small>{checkSource(check)}</small>

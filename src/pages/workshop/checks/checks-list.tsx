@@ -4,7 +4,7 @@ import type { Check } from '../../../fretwork/checks/check-types.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { useReveal } from '../controls/reveal-store.ts';
-import { checkNumbers, checkReason, checkRemedy, checkTitle, labelOf } from '../../../speech/checks.ts';
+import { checkNumbers, checkReason, checkRemedy, checkTitle, isLimit, labelOf } from '../../../speech/checks.ts';
 import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
 import { checksOf } from '../../../verdict/checks.ts';
 import { NotComputed } from '../not-computed.tsx';
@@ -26,7 +26,7 @@ function CheckItem({
   const numbers = checkNumbers(check, system);
   return (
     <li className={`check check-${check.severity}`} data-check={check.code}>
-      <strong>{CHECK_WORDS.severities[check.severity]}</strong>
+      <strong>{isLimit(check) ? CHECK_WORDS.limit : CHECK_WORDS.severities[check.severity]}</strong>
       <p>
         {brief ? (
           `${checkTitle(check)}.`
@@ -56,7 +56,11 @@ export function ChecksList() {
       </section>
     );
   const serious = checks.filter((check) => check.severity !== 'note').length;
-  const shown = all ? checks : checks.slice(0, Math.min(1, serious));
+  const limits = checks.filter(isLimit);
+  // The worst of all; where nothing is wrong, what the numbers beside it may be wrong about.
+  const first = serious > 0 ? checks.slice(0, 1) : limits.slice(0, 1);
+  const shown = all ? checks : first;
+  const hiddenLimits = limits.filter((check) => !shown.includes(check)).length;
   const hidden = checks.length - shown.length;
   return (
     <section className="checks" aria-label={CHECK_WORDS.title} data-all={all || undefined}>
@@ -64,12 +68,12 @@ export function ChecksList() {
         {shown.map((check, index) => (
           <CheckItem key={`${check.code} ${index}`} check={check} system={system} brief={!all} />
         ))}
-        {serious === 0 && !all && <li className="check check-none">{CHECK_WORDS.none}</li>}
+        {serious === 0 && !all && limits.length === 0 && <li className="check check-none">{CHECK_WORDS.none}</li>}
       </ul>
       <SpokenStops checks={checks} />
       {(all || checks.length > 0) && (
         <button type="button" className="link" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? CHECK_WORDS.fewer : CHECK_WORDS.more(hidden, Math.max(0, serious - shown.length))}
+          {all ? CHECK_WORDS.fewer : CHECK_WORDS.more(hidden, Math.max(0, serious - shown.length), hiddenLimits)}
         </button>
       )}
     </section>

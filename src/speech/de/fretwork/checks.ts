@@ -5,14 +5,22 @@ export const CHECK_WORDS: typeof english.CHECK_WORDS = {
   title: 'Prüfungen',
   severities: { stop: 'Halt', warn: 'Achtung', note: 'Hinweis' },
   none: 'Nichts zu beanstanden.',
-  more: (count, serious) => {
+  more: (count, serious, limits) => {
     if (count === 0) return 'ganz lesen';
-    const notes = count - serious;
+    const notes = count - serious - limits;
     const parts = [
       serious > 0 ? `${serious} weitere` : '',
+      limits > 0 ? (limits === 1 ? '1 bekannte Grenze' : `${limits} bekannte Grenzen`) : '',
       notes > 0 ? (notes === 1 ? '1 Hinweis' : `${notes} Hinweise`) : '',
     ];
     return parts.filter(Boolean).join(', ');
+  },
+  limit: 'Bekannte Grenze',
+  limits: {
+    'limit-stiff-neck': (value, practice) =>
+      `Am ersten Tag unter Saiten: hier ${value}, in der Werkstatt unter ${practice}.`,
+    'limit-pressed-settled': (value, practice) =>
+      `Besaitet und zur Ruhe gekommen: gepresst hier ${value}, in der Werkstatt weniger als geleimt, also als ${practice}.`,
   },
   fewer: 'nur das Wichtigste',
   numbers: (name, value, where, kind, limit) => {
@@ -296,6 +304,20 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     reason:
       'Nach dem Abrichten sind diese Bundköpfe zu niedrig, um sie noch einmal abzurichten, wenn sie abgespielt sind.',
     remedy: 'Die Biegung vor dem Abrichten herausnehmen oder Bunddraht mit höherem Bundkopf nehmen.',
+  },
+  'limit-stiff-neck': {
+    title: 'Dieser Hals kann wochenlang rückgebogen bleiben',
+    reason:
+      'In der Werkstatt überdauert die Rückbiegung dicker, verleimter Hälse aus schwerem Holz das Besaiten und verliert sich erst in Wochen. Hier ziehen die Saiten sie am ersten Tag heraus.',
+    remedy:
+      'Der Biegung mit eingesetzten Bünden trauen. Unter Saiten liegt dieser Hals wohl weiter zurück als gezeigt: am ersten Tag und nach einigen Wochen nachmessen, erst dann den Spannstab stellen.',
+  },
+  'limit-pressed-settled': {
+    title: 'Gepresst gegen geleimt ist auf Dauer nicht sicher',
+    reason:
+      'In der Werkstatt bleibt ein Hals mit eingeleimten Bünden der hohlere. Hier wird der gepresste nach einigen Wochen hohler, weil seine Keile nachlassen und seine Schlitze mehr nachgeben.',
+    remedy:
+      'Beiden Zahlen am Tag des Besaitens trauen. Zwischen Pressen und Leimen nicht nach den späteren Zahlen wählen: Die gepresste ist wohl zu hoch.',
   },
   dust: {
     title: 'Staub',

@@ -10,6 +10,7 @@ export const BASIS_WORDS: typeof english.BASIS_WORDS = {
   'levelling-budget': 'Abrichtvorrat dieses Entwurfs',
   springback: 'Biegen eines Rechteckquerschnitts über die Streckgrenze, und seine Rückfederung',
   'wedge-model': 'wie Noppen und Bundfuß auf die Schlitzwände drücken, wie dieses Programm es rechnet',
+  'known-limit': 'Werkstattbrauch, ohne Quelle, neben dieser Vorhersage; die Tabelle unter „Wie gut es rechnet“',
   'wire-strength': 'kleinste Zugfestigkeiten nach ASTM A228; Abstand: Werkstattbrauch',
   'large-deflection':
     'ASTM D790, 12.3 (aus dem Gedächtnis): Biegung über ein Zehntel der Stützweite braucht eine Korrektur',

@@ -1,17 +1,31 @@
 /** The checks in words, by code: what it is, what goes wrong, what to do. The numbers are added by speech/checks.ts. */
-import type { CheckCode, CheckVariants, Severity } from '../../../fretwork/checks/check-types.ts';
+import type { CheckCode, CheckVariants, LimitCode, Severity } from '../../../fretwork/checks/check-types.ts';
 import { words } from '../../language.ts';
 
 export const CHECK_WORDS = words('CHECK_WORDS', {
   title: 'Checks',
   severities: { stop: 'Stop', warn: 'Caution', note: 'Note' } satisfies Record<Severity, string>,
   none: 'No problems found.',
-  more: (count: number, serious: number) => {
+  /** @param limits of the notes, how many say where this program is known to be off */
+  more: (count: number, serious: number, limits: number) => {
     if (count === 0) return 'in full';
-    const notes = count - serious;
-    const parts = [serious > 0 ? `${serious} more` : '', notes > 0 ? `${notes} ${notes === 1 ? 'note' : 'notes'}` : ''];
+    const notes = count - serious - limits;
+    const parts = [
+      serious > 0 ? `${serious} more` : '',
+      limits > 0 ? `${limits} known ${limits === 1 ? 'limit' : 'limits'}` : '',
+      notes > 0 ? `${notes} ${notes === 1 ? 'note' : 'notes'}` : '',
+    ];
     return parts.filter(Boolean).join(', ');
   },
+  /** In place of the severity of a note that says where this program is known to be off. */
+  limit: 'Known limit',
+  /** What this program gives beside what makers see. */
+  limits: {
+    'limit-stiff-neck': (value: string, practice: string) =>
+      `First day under strings: ${value} here; in practice below ${practice}.`,
+    'limit-pressed-settled': (value: string, practice: string) =>
+      `Strung and settled: pressed ${value} here; in practice less than glued, which is ${practice}.`,
+  } satisfies Record<LimitCode, (value: string, practice: string) => string>,
   fewer: 'only the worst',
   numbers: (name: string, value: string, where: string, kind: 'least' | 'most', limit: string) => {
     const found = `${name} is ${value}${where === '' ? '' : ` ${where}`}`;
@@ -283,6 +297,20 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     title: 'The last levelling',
     reason: 'After levelling, these crowns are too low to be levelled once more when they are worn.',
     remedy: 'Take the bow out before levelling, or take wire with a higher crown.',
+  },
+  'limit-stiff-neck': {
+    title: 'This neck may stay back-bowed for weeks',
+    reason:
+      'Makers see the back-bow of thick laminated necks of heavy wood outlast the stringing and fade over weeks. Here the strings pull it out on the first day.',
+    remedy:
+      'Trust the bow with the frets in. Under strings expect this neck further back than shown, and measure it on the first day and again after some weeks before you set the rod.',
+  },
+  'limit-pressed-settled': {
+    title: 'Pressed against glued is not sure once settled',
+    reason:
+      'Makers find a neck with glued-in frets the hollower one for good. Here the pressed neck ends up hollower after some weeks, because its wedges relax and its slots give more.',
+    remedy:
+      'Trust both on the day of stringing. Do not choose between pressing and gluing by the settled numbers: the pressed one is probably too high.',
   },
   dust: {
     title: 'Dust',
