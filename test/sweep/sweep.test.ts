@@ -14,6 +14,8 @@ const MENDED = [
   [101_974, 'a build at the ends of its ranges'],
   [101_698, 'a tang comes down to the floor of its slot'],
   [101_858, 'frets bend backwards'],
+  [103_650, 'no advice raises'],
+  [105_870, 'no advice raises'],
 ] as const;
 
 test(
