@@ -18,7 +18,7 @@ export const CHECK_WORDS: typeof english.CHECK_WORDS = {
   limit: 'Bekannte Grenze',
   limits: {
     'limit-stiff-neck': (value, practice) =>
-      `Am ersten Tag unter Saiten: hier ${value}, in der Werkstatt unter ${practice}.`,
+      `Am ersten Tag unter Saiten: hier ${value}, in der Werkstatt unter ${practice}, also noch rückgebogen.`,
     'limit-pressed-settled': (value, practice) =>
       `Besaitet und zur Ruhe gekommen: gepresst hier ${value}, in der Werkstatt weniger als geleimt, also als ${practice}.`,
   },

@@ -22,7 +22,7 @@ export const CHECK_WORDS = words('CHECK_WORDS', {
   /** What this program gives beside what makers see. */
   limits: {
     'limit-stiff-neck': (value: string, practice: string) =>
-      `First day under strings: ${value} here; in practice below ${practice}.`,
+      `First day under strings: ${value} here; in practice below ${practice}, still a back-bow.`,
     'limit-pressed-settled': (value: string, practice: string) =>
       `Strung and settled: pressed ${value} here; in practice less than glued, which is ${practice}.`,
   } satisfies Record<LimitCode, (value: string, practice: string) => string>,
