@@ -3,12 +3,11 @@ import type { Laminate } from '../../../neck/build.ts';
 import { WOOD_IDS } from '../../../neck/woods.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { NumberControl } from '../controls/number-control.tsx';
-import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
+import { ListEditor, useListEdit } from '../../../kit/list-editor.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
-import { useRefusal } from '../../../kit/use-refusal.ts';
 import { woodName } from '../../../speech/names.ts';
 
 function placeOf(index: number, count: number): string {
@@ -20,18 +19,13 @@ function placeOf(index: number, count: number): string {
 
 export function LaminatesEditor() {
   const laminates = useBackbow((state) => state.build.laminates);
-  const system = useBackbow((state) => state.unitSystem);
   const { beginGesture, endGesture } = store.getState();
-  const [message, setMessage] = useRefusal();
+  const edit = useListEdit(LIST_WORDS.laminates.title);
 
-  function change(wanted: readonly Laminate[]) {
-    const outcome = store.getState().change({ laminates: wanted }, LIST_WORDS.laminates.title);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.laminates.title, system));
-    return outcome;
-  }
+  const change = (wanted: readonly Laminate[]) => edit.change({ laminates: wanted }, edit.title);
 
   return (
-    <div className="list-editor">
+    <ListEditor edit={edit}>
       <LabelledSelect
         label={LIST_WORDS.laminates.make}
         value={String(laminates.length)}
@@ -60,7 +54,7 @@ export function LaminatesEditor() {
                   source: '',
                 })}
                 value={Number((laminate.share * 100).toFixed(6))}
-                system={system}
+                system={edit.system}
                 change={(percent) => change(withShare(laminates, index, percent / 100))}
                 begin={() => beginGesture(LIST_WORDS.laminates.title)}
                 end={endGesture}
@@ -69,9 +63,6 @@ export function LaminatesEditor() {
           </div>
         );
       })}
-      <p className="refusal" role="alert">
-        {message}
-      </p>
-    </div>
+    </ListEditor>
   );
 }

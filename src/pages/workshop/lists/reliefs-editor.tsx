@@ -1,15 +1,13 @@
 /** The bow that an old neck already has, measured at every fret, where there is more than one number. */
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
-import { unitLabel } from '../../../speech/quantity.ts';
-import { store, useBackbow } from '../../../state/store.ts';
+import { useBackbow } from '../../../state/store.ts';
 import { ActionButton } from '../actions/action-button.tsx';
-import { refusalText } from '../../../speech/refusal.ts';
 import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
+import { ListEditor, useListEdit } from '../../../kit/list-editor.tsx';
 import { RefusedNumber } from '../../../kit/refused-number.tsx';
 import { BowNumber } from '../../../kit/bow-number.tsx';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
-import { useRefusal } from '../../../kit/use-refusal.ts';
 
 const RELIEF = { ...LIST_NUMBERS.startingReliefMm, step: 0.01, digits: 2 } as const;
 
@@ -17,21 +15,13 @@ export function ReliefsEditor() {
   const reliefs = useBackbow((state) => state.build.startingReliefMm);
   const count = useBackbow((state) => state.build.fretCount);
   const isRefret = useBackbow((state) => state.build.job === 'refret');
-  const system = useBackbow((state) => state.unitSystem);
-  const [message, setMessage] = useRefusal();
+  const edit = useListEdit(LIST_WORDS.reliefs.title);
 
-  function change(wanted: readonly number[], label: string) {
-    const outcome = store.getState().change({ startingReliefMm: wanted }, label);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.reliefs.title, system));
-    return outcome;
-  }
+  const change = (wanted: readonly number[], label: string) => edit.change({ startingReliefMm: wanted }, label);
 
   if (!isRefret) return null;
   return (
-    <fieldset className="list-editor">
-      <legend>
-        {LIST_WORDS.reliefs.title}, {unitLabel('mm', system)}
-      </legend>
+    <ListEditor edit={edit} titled>
       <p>
         <label className="tick">
           <input
@@ -55,20 +45,17 @@ export function ReliefsEditor() {
               <ReliefAtFret
                 name={LIST_WORDS.reliefs.fret(index + 1)}
                 value={relief}
-                system={system}
+                system={edit.system}
                 change={(value) => change(reliefs.with(index, value), LIST_WORDS.reliefs.fret(index + 1))}
               />
             </li>
           ))}
         </ol>
       )}
-      <p className="refusal" role="alert">
-        {message}
-      </p>
       <div className="button-row">
         <ActionButton id="refret" />
       </div>
-    </fieldset>
+    </ListEditor>
   );
 }
 

@@ -10,14 +10,13 @@ import { withinSentence } from '../../../speech/language.ts';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import { unitLabel } from '../../../speech/quantity.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
-import { store, useBackbow } from '../../../state/store.ts';
-import { refusalText } from '../../../speech/refusal.ts';
+import { useBackbow } from '../../../state/store.ts';
 import { LIST_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { withEntry } from '../../../kit/edit-list.ts';
+import { ListEditor, ListTable, useListEdit, type ListEdit } from '../../../kit/list-editor.tsx';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
-import { useRefusal } from '../../../kit/use-refusal.ts';
 import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/neck/necks.ts';
 import { pitchName } from '../../../speech/names.ts';
 
@@ -34,21 +33,95 @@ function Pull({ index }: { readonly index: number }) {
   return <td className="number">{text}</td>;
 }
 
+interface StringRowProps {
+  readonly strings: readonly StringSpec[];
+  readonly index: number;
+  readonly edit: ListEdit;
+}
+
+function StringRow({ strings, index, edit: { system, change } }: StringRowProps) {
+  const string = strings[index]!;
+  const name = (what: string) => `${LIST_WORDS.strings.string} ${index + 1}, ${withinSentence(what)}`;
+  const set = (part: Partial<StringSpec>) =>
+    change({ strings: withEntry(strings, index, part) }, LIST_WORDS.strings.changed(String(index + 1)));
+  return (
+    <tr>
+      <th scope="row">{index + 1}</th>
+      <td>
+        <select
+          aria-label={name(LIST_WORDS.strings.construction)}
+          value={string.construction}
+          onChange={(event) => set({ construction: event.currentTarget.value as StringConstruction })}
+        >
+          {CONSTRUCTION_IDS.map((construction) => (
+            <option key={construction} value={construction}>
+              {CONSTRUCTION_WORDS[construction]}
+            </option>
+          ))}
+        </select>
+      </td>
+      <td>
+        <ListNumber
+          kind="diameterMm"
+          name={name(LIST_WORDS.strings.diameter)}
+          value={string.diameterMm}
+          system={system}
+          change={(diameterMm) => set({ diameterMm })}
+        />
+      </td>
+      <td>
+        {string.construction.endsWith('-wound') ? (
+          <ListNumber
+            kind="coreMm"
+            name={name(LIST_WORDS.strings.core)}
+            value={string.coreMm}
+            system={system}
+            change={(coreMm) => set({ coreMm })}
+          />
+        ) : (
+          '–'
+        )}
+      </td>
+      <td>
+        <select
+          aria-label={name(LIST_WORDS.strings.pitch)}
+          value={string.pitch}
+          onChange={(event) => set({ pitch: Number(event.currentTarget.value) })}
+        >
+          {PITCHES.map((pitch) => (
+            <option key={pitch} value={pitch}>
+              {pitchName(pitch)}
+            </option>
+          ))}
+        </select>
+      </td>
+      <Pull index={index} />
+    </tr>
+  );
+}
+
+function StringTable({ strings, edit }: Pick<StringRowProps, 'strings' | 'edit'>) {
+  const unit = unitLabel('mm', edit.system);
+  const { string, construction, diameter, core, pitch, pull, caption } = LIST_WORDS.strings;
+  return (
+    <ListTable
+      caption={caption}
+      heads={[{ hidden: string }, construction, `${diameter}, ${unit}`, `${core}, ${unit}`, pitch, pull]}
+    >
+      {strings.map((_string, index) => (
+        <StringRow key={index} strings={strings} index={index} edit={edit} />
+      ))}
+    </ListTable>
+  );
+}
+
 export function StringsEditor() {
   const strings = useBackbow((state) => state.build.strings);
-  const system = useBackbow((state) => state.unitSystem);
-  const [message, setMessage] = useRefusal();
+  const edit = useListEdit(LIST_WORDS.strings.title);
   const tunings = TUNINGS.filter((tuning) => tuning.pitches.length === strings.length);
-
-  function change(wanted: readonly StringSpec[], label: string) {
-    const outcome = store.getState().change({ strings: wanted }, label);
-    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, LIST_WORDS.strings.title, system));
-    return outcome;
-  }
-
-  const unit = unitLabel('mm', system);
+  const change = (wanted: readonly StringSpec[], label: string) => edit.change({ strings: wanted }, label);
   return (
-    <div className="list-editor">
+    <ListEditor edit={edit}>
       <LabelledSelect
         label={LIST_WORDS.strings.set}
         value={setOf(strings)?.id ?? ''}
@@ -63,88 +136,7 @@ export function StringsEditor() {
         other={LIST_WORDS.strings.own}
         choose={(id) => change(withTuning(strings, id), LIST_WORDS.strings.tuning)}
       />
-      <div className="table-scroll">
-        <table className="list-table">
-          <caption className="visually-hidden">{LIST_WORDS.strings.caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">
-                <span className="visually-hidden">{LIST_WORDS.strings.string}</span>
-              </th>
-              <th scope="col">{LIST_WORDS.strings.construction}</th>
-              <th scope="col">
-                {LIST_WORDS.strings.diameter}, {unit}
-              </th>
-              <th scope="col">
-                {LIST_WORDS.strings.core}, {unit}
-              </th>
-              <th scope="col">{LIST_WORDS.strings.pitch}</th>
-              <th scope="col">{LIST_WORDS.strings.pull}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {strings.map((string, index) => {
-              const name = (what: string) => `${LIST_WORDS.strings.string} ${index + 1}, ${withinSentence(what)}`;
-              const edit = (part: Partial<StringSpec>) =>
-                change(withEntry(strings, index, part), LIST_WORDS.strings.changed(String(index + 1)));
-              return (
-                <tr key={index}>
-                  <th scope="row">{index + 1}</th>
-                  <td>
-                    <select
-                      aria-label={name(LIST_WORDS.strings.construction)}
-                      value={string.construction}
-                      onChange={(event) => edit({ construction: event.currentTarget.value as StringConstruction })}
-                    >
-                      {CONSTRUCTION_IDS.map((construction) => (
-                        <option key={construction} value={construction}>
-                          {CONSTRUCTION_WORDS[construction]}
-                        </option>
-                      ))}
-                    </select>
-                  </td>
-                  <td>
-                    <ListNumber
-                      kind="diameterMm"
-                      name={name(LIST_WORDS.strings.diameter)}
-                      value={string.diameterMm}
-                      system={system}
-                      change={(diameterMm) => edit({ diameterMm })}
-                    />
-                  </td>
-                  <td>
-                    {string.construction.endsWith('-wound') ? (
-                      <ListNumber
-                        kind="coreMm"
-                        name={name(LIST_WORDS.strings.core)}
-                        value={string.coreMm}
-                        system={system}
-                        change={(coreMm) => edit({ coreMm })}
-                      />
-                    ) : (
-                      '–'
-                    )}
-                  </td>
-                  <td>
-                    <select
-                      aria-label={name(LIST_WORDS.strings.pitch)}
-                      value={string.pitch}
-                      onChange={(event) => edit({ pitch: Number(event.currentTarget.value) })}
-                    >
-                      {PITCHES.map((pitch) => (
-                        <option key={pitch} value={pitch}>
-                          {pitchName(pitch)}
-                        </option>
-                      ))}
-                    </select>
-                  </td>
-                  <Pull index={index} />
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </div>
+      <StringTable strings={strings} edit={edit} />
       <div className="button-row">
         <button
           type="button"
@@ -161,9 +153,6 @@ export function StringsEditor() {
           {LIST_WORDS.strings.remove}
         </button>
       </div>
-      <p className="refusal" role="alert">
-        {message}
-      </p>
-    </div>
+    </ListEditor>
   );
 }
