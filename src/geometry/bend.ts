@@ -32,6 +32,24 @@ export interface BowReader {
   curvature: number;
 }
 
+/** Slopes at the stations: three-point inside, those of the first and last piece at the ends. */
+function fillSlopes(slopes: Float64Array, xs: Float64Array, heights: Float64Array, count: number): void {
+  for (let i = 0; i < count; i++) {
+    if (count < 2) {
+      slopes[i] = 0;
+    } else if (i === 0 || i === count - 1) {
+      const j = i === 0 ? 0 : count - 2;
+      slopes[i] = (heights[j + 1] - heights[j]) / (xs[j + 1] - xs[j]);
+    } else {
+      const before = xs[i] - xs[i - 1];
+      const after = xs[i + 1] - xs[i];
+      const s0 = (heights[i] - heights[i - 1]) / before;
+      const s1 = (heights[i + 1] - heights[i]) / after;
+      slopes[i] = (s0 * after + s1 * before) / (before + after);
+    }
+  }
+}
+
 export function createBowReader(): BowReader {
   let count = 0;
   let xs = new Float64Array(0);
@@ -56,20 +74,7 @@ export function createBowReader(): BowReader {
         xs[i] = xMm[i];
         heights[i] = -factor * reliefMm[i];
       }
-      for (let i = 0; i < count; i++) {
-        if (count < 2) {
-          slopes[i] = 0;
-        } else if (i === 0 || i === count - 1) {
-          const j = i === 0 ? 0 : count - 2;
-          slopes[i] = (heights[j + 1] - heights[j]) / (xs[j + 1] - xs[j]);
-        } else {
-          const before = xs[i] - xs[i - 1];
-          const after = xs[i + 1] - xs[i];
-          const s0 = (heights[i] - heights[i - 1]) / before;
-          const s1 = (heights[i + 1] - heights[i]) / after;
-          slopes[i] = (s0 * after + s1 * before) / (before + after);
-        }
-      }
+      fillSlopes(slopes, xs, heights, count);
       last = 0;
     },
     at(xMm) {

@@ -90,32 +90,61 @@ export function bytesOfHex(hex: string): [number, number, number] {
   return [value >> 16, (value >> 8) & 255, value & 255];
 }
 
+/** The cross-sections of a mesh, each once, in the order in which they came. */
+function createAnchors() {
+  const xMm: number[] = [];
+  const indexByX = new Map<number, number>();
+  // Vertices of one section mostly come one after the other.
+  let last = Number.NaN;
+  let lastIndex = 0;
+  return {
+    xMm,
+    indexOf(x: number): number {
+      if (x === last) return lastIndex;
+      const known = indexByX.get(x);
+      last = x;
+      lastIndex = known ?? xMm.length;
+      if (known === undefined) {
+        xMm.push(x);
+        indexByX.set(x, lastIndex);
+      }
+      return lastIndex;
+    },
+  };
+}
+
+/** What was written into a room. */
+interface Written {
+  readonly vertices: number;
+  readonly corners: number;
+  readonly used: Readonly<Record<'colours' | 'fretOf' | 'cavity' | 'contact', boolean>>;
+  readonly anchorsMm: readonly number[];
+}
+
+function meshOf(room: Room, { vertices, corners, used, anchorsMm }: Written): Mesh {
+  return {
+    positions: room.positions.slice(0, vertices * 3),
+    normals: room.normals.slice(0, vertices * 3),
+    indices: room.indices.slice(0, corners),
+    anchorsMm: Float64Array.from(anchorsMm),
+    anchorOf: room.anchorOf.slice(0, vertices),
+    ...(used.colours ? { colours: room.colours.slice(0, vertices * 3) } : {}),
+    ...(used.fretOf ? { fretOf: room.fretOf.slice(0, vertices) } : {}),
+    ...(used.cavity ? { cavity: room.cavity.slice(0, vertices) } : {}),
+    ...(used.contact ? { contact: room.contact.slice(0, vertices) } : {}),
+  };
+}
+
 export function createMeshWriter(): MeshWriter {
   let { positions, normals, colours, anchorOf, fretOf, cavity, contact, indices } = freeRooms.pop() ?? newRoom();
   let vertices = 0;
   let corners = 0;
-  const anchors: number[] = [];
-  const anchorIndex = new Map<number, number>();
+  const anchors = createAnchors();
   let fixedAnchor: number | null = null;
   let [red, green, blue] = [255, 255, 255];
   let fretNow = 0;
   let [cavityNow, contactNow] = [0, 0];
   const used = { colours: false, fretOf: false, cavity: false, contact: false };
-
-  let lastAnchor = Number.NaN;
-  let lastIndex = 0;
-
-  const indexOfAnchor = (xMm: number): number => {
-    if (xMm === lastAnchor) return lastIndex;
-    const known = anchorIndex.get(xMm);
-    lastAnchor = xMm;
-    lastIndex = known ?? anchors.length;
-    if (known === undefined) {
-      anchors.push(xMm);
-      anchorIndex.set(xMm, lastIndex);
-    }
-    return lastIndex;
-  };
 
   const writer: MeshWriter = {
     vertex(x, y, z, nx, ny, nz) {
@@ -139,7 +168,7 @@ export function createMeshWriter(): MeshWriter {
       colours[at] = red;
       colours[at + 1] = green;
       colours[at + 2] = blue;
-      anchorOf[vertices] = indexOfAnchor(fixedAnchor ?? x);
+      anchorOf[vertices] = anchors.indexOf(fixedAnchor ?? x);
       fretOf[vertices] = fretNow;
       cavity[vertices] = cavityNow;
       contact[vertices] = contactNow;
@@ -173,19 +202,9 @@ export function createMeshWriter(): MeshWriter {
       used.contact ||= contactShare !== 0;
     },
     finish() {
-      const mesh = {
-        positions: positions.slice(0, vertices * 3),
-        normals: normals.slice(0, vertices * 3),
-        indices: indices.slice(0, corners),
-        anchorsMm: Float64Array.from(anchors),
-        anchorOf: anchorOf.slice(0, vertices),
-        ...(used.colours ? { colours: colours.slice(0, vertices * 3) } : {}),
-        ...(used.fretOf ? { fretOf: fretOf.slice(0, vertices) } : {}),
-        ...(used.cavity ? { cavity: cavity.slice(0, vertices) } : {}),
-        ...(used.contact ? { contact: contact.slice(0, vertices) } : {}),
-      };
-      freeRooms.push({ positions, normals, colours, anchorOf, fretOf, cavity, contact, indices });
-      return mesh;
+      const room = { positions, normals, colours, anchorOf, fretOf, cavity, contact, indices };
+      freeRooms.push(room);
+      return meshOf(room, { vertices, corners, used, anchorsMm: anchors.xMm });
     },
   };
   return writer;

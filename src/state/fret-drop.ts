@@ -45,6 +45,19 @@ interface Drop {
   readonly startMs: number;
 }
 
+/** @returns the line with one fret on its way down; the same arrays again with every frame. `share` of the time, 0…1 */
+function createFallingLine() {
+  const falling: { -readonly [Key in keyof DrawnLine]: DrawnLine[Key] } = { xMm: [], reliefMm: [], factor: 1 };
+  let lift = new Float64Array(0);
+  return (line: DrawnLine, liftMm: ArrayLike<number>, fret: number, share: number): DrawnLine => {
+    if (lift.length !== liftMm.length) lift = new Float64Array(liftMm.length);
+    lift.set(liftMm);
+    // It falls freely: the way grows with the square of the time.
+    lift[fret - 1] = DROP_MM * (1 - share ** 2);
+    return Object.assign(falling, line, { liftMm: lift });
+  };
+}
+
 /** The line of the store, with the fall of each fret that goes in. */
 export function createFretDrop(store: BackbowStore, clock: DropClock = PAGE_CLOCK): LineSource {
   const listeners = new Set<() => void>();
@@ -53,9 +66,8 @@ export function createFretDrop(store: BackbowStore, clock: DropClock = PAGE_CLOC
   let shownRail = seen.rail;
   let drop: Drop | null = null;
   let frame: number | null = null;
-  let lift = new Float64Array(0);
   let stop: (() => void) | undefined;
-  const falling: { -readonly [Key in keyof DrawnLine]: DrawnLine[Key] } = { xMm: [], reliefMm: [], factor: 1 };
+  const falling = createFallingLine();
 
   const line = createDrawnLine({
     getState: () => ({ ...store.getState(), rail: shownRail }),
@@ -129,12 +141,7 @@ export function createFretDrop(store: BackbowStore, clock: DropClock = PAGE_CLOC
       }
       const now = line.read();
       if (!drop || !now.liftMm) return now;
-      const share = Math.min(1, (clock.now() - drop.startMs) / DROP_MS);
-      if (lift.length !== now.liftMm.length) lift = new Float64Array(now.liftMm.length);
-      lift.set(now.liftMm);
-      // It falls freely: the way grows with the square of the time.
-      lift[drop.fret - 1] = DROP_MM * (1 - share ** 2);
-      return Object.assign(falling, now, { liftMm: lift });
+      return falling(now, now.liftMm, drop.fret, Math.min(1, (clock.now() - drop.startMs) / DROP_MS));
     },
   };
 }

@@ -49,38 +49,24 @@ const TIMES: SolverTimes = { patienceMs: 30_000, restMs: 250 };
 /** Workers lost in a row before giving up. */
 const MAX_LOSSES = 3;
 
-export function createSolver(
-  start: () => SolverWorker,
-  listener: SolverListener,
-  { patienceMs, restMs }: SolverTimes = TIMES,
-): Solver {
+/**
+ * The worker in use: it is started when something is first asked of it, and ended when it breaks down or falls silent.
+ * @param lost told after that
+ */
+function watchWorker(start: () => SolverWorker, patienceMs: number, lost: () => void) {
   let worker: SolverWorker | undefined;
-  let inFlight: Build | undefined;
-  let waiting: Build | undefined;
-  /** The build whose bands are awaited or being computed. */
-  let estimating: Build | undefined;
-  let losses = 0;
   let patience: ReturnType<typeof setTimeout> | undefined;
-  let rest: ReturnType<typeof setTimeout> | undefined;
-  let ended = false;
 
-  function lose(lost: SolverWorker): void {
-    if (lost !== worker || ended) return;
+  function end(): void {
     clearTimeout(patience);
-    clearTimeout(rest);
-    lost.end();
+    worker?.end();
     worker = undefined;
-    const what = waiting || inFlight ? 'prediction' : 'bands';
-    const build = waiting ?? inFlight ?? estimating;
-    inFlight = waiting = estimating = undefined;
-    losses += 1;
-    if (losses > MAX_LOSSES) {
-      losses = 0;
-      listener.failed({ code: 'stopped-repeatedly' }, what);
-      return;
-    }
-    listener.restarted();
-    if (build) predict(build);
+  }
+
+  function lose(gone: SolverWorker): void {
+    if (gone !== worker) return;
+    end();
+    lost();
   }
 
   function started(): SolverWorker {
@@ -91,27 +77,116 @@ export function createSolver(
     return fresh;
   }
 
-  function watch(current: SolverWorker): void {
-    clearTimeout(patience);
-    patience = setTimeout(() => lose(current), patienceMs);
+  return {
+    started,
+    /** The worker, which now has to answer in time. */
+    asked(): SolverWorker {
+      const current = started();
+      clearTimeout(patience);
+      patience = setTimeout(() => lose(current), patienceMs);
+      return current;
+    },
+    answered: () => clearTimeout(patience),
+    isInUse: (one: SolverWorker) => one === worker,
+    end,
+  };
+}
+
+/**
+ * The bands of one build at a time, computed once nothing newer has come for a moment.
+ * @param answered told of every answer
+ */
+function bandsAfterRest(
+  watched: ReturnType<typeof watchWorker>,
+  listener: SolverListener,
+  restMs: number,
+  answered: () => void,
+) {
+  /** The build whose bands are awaited or being computed. */
+  let estimating: Build | undefined;
+  let rest: ReturnType<typeof setTimeout> | undefined;
+
+  function estimate(build: Build): void {
+    const current = watched.asked();
+    const isCurrent = () => watched.isInUse(current) && estimating === build;
+    const settle = () => {
+      watched.answered();
+      estimating = undefined;
+    };
+    current.estimate(build).then(
+      (uncertainty) => {
+        if (!isCurrent()) return;
+        settle();
+        answered();
+        if (uncertainty) listener.estimated(build, uncertainty);
+      },
+      (error: unknown) => {
+        if (!isCurrent()) return;
+        settle();
+        listener.failed(failureOf(error), 'bands');
+      },
+    );
+  }
+
+  return {
+    soon(build: Build): void {
+      estimating = build;
+      rest = setTimeout(() => estimate(build), restMs);
+    },
+    /** @returns the build that they were wanted for */
+    giveUp(): Build | undefined {
+      clearTimeout(rest);
+      const build = estimating;
+      estimating = undefined;
+      return build;
+    },
+  };
+}
+
+export function createSolver(
+  start: () => SolverWorker,
+  listener: SolverListener,
+  { patienceMs, restMs }: SolverTimes = TIMES,
+): Solver {
+  let losses = 0;
+  const watched = watchWorker(start, patienceMs, goOn);
+  const bands = bandsAfterRest(watched, listener, restMs, () => {
+    losses = 0;
+  });
+  let inFlight: Build | undefined;
+  let waiting: Build | undefined;
+  let ended = false;
+
+  /** The worker was lost: another one takes over what is asked for, unless too many were lost. */
+  function goOn(): void {
+    const what = waiting || inFlight ? 'prediction' : 'bands';
+    const awaited = bands.giveUp();
+    const build = waiting ?? inFlight ?? awaited;
+    inFlight = waiting = undefined;
+    losses += 1;
+    if (losses > MAX_LOSSES) {
+      losses = 0;
+      listener.failed({ code: 'stopped-repeatedly' }, what);
+      return;
+    }
+    listener.restarted();
+    if (build) predict(build);
   }
 
   function predict(build: Build): void {
-    const current = started();
-    clearTimeout(rest);
-    estimating = undefined;
+    const current = watched.asked();
+    bands.giveUp();
     inFlight = build;
     listener.working();
-    watch(current);
     current.predict(build).then(
       (prediction) => {
-        if (current !== worker || ended) return;
+        if (!watched.isInUse(current)) return;
         const next = settle();
-        if (!next) estimateSoon(build);
+        if (!next) bands.soon(build);
         listener.solved(build, prediction);
       },
       (error: unknown) => {
-        if (current !== worker || ended) return;
+        if (!watched.isInUse(current)) return;
         if (!settle()) listener.failed(failureOf(error), 'prediction');
       },
     );
@@ -119,38 +194,12 @@ export function createSolver(
 
   /** @returns whether another build was waiting and has been sent */
   function settle(): boolean {
-    clearTimeout(patience);
+    watched.answered();
     inFlight = undefined;
     const next = waiting;
     waiting = undefined;
     if (next) predict(next);
     return next !== undefined;
-  }
-
-  function estimateSoon(build: Build): void {
-    estimating = build;
-    rest = setTimeout(() => estimate(build), restMs);
-  }
-
-  function estimate(build: Build): void {
-    const current = started();
-    watch(current);
-    const isCurrent = () => current === worker && estimating === build && !ended;
-    current.estimate(build).then(
-      (uncertainty) => {
-        if (!isCurrent()) return;
-        clearTimeout(patience);
-        estimating = undefined;
-        losses = 0;
-        if (uncertainty) listener.estimated(build, uncertainty);
-      },
-      (error: unknown) => {
-        if (!isCurrent()) return;
-        clearTimeout(patience);
-        estimating = undefined;
-        listener.failed(failureOf(error), 'bands');
-      },
-    );
   }
 
   return {
@@ -159,13 +208,11 @@ export function createSolver(
       if (inFlight) waiting = build;
       else predict(build);
     },
-    stress: (build, fret) => started().stress(build, fret),
+    stress: (build, fret) => watched.started().stress(build, fret),
     end: () => {
       ended = true;
-      clearTimeout(patience);
-      clearTimeout(rest);
-      worker?.end();
-      worker = undefined;
+      bands.giveUp();
+      watched.end();
     },
   };
 }

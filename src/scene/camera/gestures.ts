@@ -9,10 +9,10 @@ import type { Director } from './director.ts';
 
 export interface GestureTargets {
   readonly director: Director;
-  fit(): void;
+  readonly fit: () => void;
   /** Pointer at (x, y) pixels of the picture; null = it left. */
-  hover(at: { x: number; y: number } | null): void;
-  pick(at: { x: number; y: number }): void;
+  readonly hover: (at: { x: number; y: number } | null) => void;
+  readonly pick: (at: { x: number; y: number }) => void;
 }
 
 const TURN_PER_PX = 0.0065;
@@ -21,38 +21,48 @@ const KEY_TURN = (5 * Math.PI) / 180;
 const KEY_PAN = 0.05;
 const KEY_ZOOM = 1.12;
 
-/** Listens on the element. @returns the function that ends it */
-export function listenForGestures(element: HTMLElement, targets: GestureTargets): () => void {
-  const { director } = targets;
-  const ends = new AbortController();
-  const { signal } = ends;
-  let drag: { id: number; x: number; y: number; pans: boolean; moved: number } | null = null;
-  let fingers: { x: number; y: number; spread: number } | null = null;
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
 
-  const at = (event: { clientX: number; clientY: number }): { x: number; y: number } => {
-    const box = element.getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
-  };
-  const height = (): number => Math.max(1, element.clientHeight);
+/** What is on the picture now. */
+interface Hands {
+  drag: { readonly id: number; x: number; y: number; readonly pans: boolean; moved: number } | null;
+  fingers: (Point & { readonly spread: number }) | null;
+}
 
+/** The picture, what its gestures do, and what ends them. */
+interface Ground extends GestureTargets {
+  readonly element: HTMLElement;
+  readonly signal: AbortSignal;
+}
+
+const heightOf = (element: HTMLElement): number => Math.max(1, element.clientHeight);
+
+function pixelOf(element: HTMLElement, event: { clientX: number; clientY: number }): Point {
+  const box = element.getBoundingClientRect();
+  return { x: event.clientX - box.left, y: event.clientY - box.top };
+}
+
+/** Drags and clicks of the mouse, taps of a finger. */
+function listenForPointer({ element, signal, director, hover, pick }: Ground, hands: Hands): void {
   element.addEventListener(
     'pointerdown',
     (event) => {
-      if (event.pointerType === 'touch') {
-        drag = { id: event.pointerId, x: event.clientX, y: event.clientY, pans: false, moved: 0 };
-        return;
-      }
-      element.setPointerCapture(event.pointerId);
-      const pans = event.button !== 0 || event.shiftKey;
-      drag = { id: event.pointerId, x: event.clientX, y: event.clientY, pans, moved: 0 };
+      const isTouch = event.pointerType === 'touch';
+      if (!isTouch) element.setPointerCapture(event.pointerId);
+      const pans = !isTouch && (event.button !== 0 || event.shiftKey);
+      hands.drag = { id: event.pointerId, x: event.clientX, y: event.clientY, pans, moved: 0 };
     },
     { signal },
   );
   element.addEventListener(
     'pointermove',
     (event) => {
+      const { drag } = hands;
       if (drag?.id !== event.pointerId) {
-        if (event.pointerType !== 'touch') targets.hover(at(event));
+        if (event.pointerType !== 'touch') hover(pixelOf(element, event));
         return;
       }
       const dx = event.clientX - drag.x;
@@ -61,24 +71,25 @@ export function listenForGestures(element: HTMLElement, targets: GestureTargets)
       drag.x = event.clientX;
       drag.y = event.clientY;
       if (event.pointerType === 'touch' || drag.moved <= CLICK_PX) return;
-      if (drag.pans) director.pan(-dx / height(), dy / height());
+      if (drag.pans) director.pan(-dx / heightOf(element), dy / heightOf(element));
       else director.turn(-dx * TURN_PER_PX, dy * TURN_PER_PX);
     },
     { signal },
   );
   const release = (event: PointerEvent): void => {
+    const { drag, fingers } = hands;
     if (drag?.id !== event.pointerId) return;
     if (event.type === 'pointerup' && drag.moved <= CLICK_PX && event.button === 0 && fingers === null) {
-      targets.pick(at(event));
+      pick(pixelOf(element, event));
     }
-    drag = null;
+    hands.drag = null;
   };
   element.addEventListener('pointerup', release, { signal });
   element.addEventListener('pointercancel', release, { signal });
-  element.addEventListener('pointerleave', () => targets.hover(null), { signal });
-  element.addEventListener('contextmenu', (event) => event.preventDefault(), { signal });
-  element.addEventListener('dblclick', () => targets.fit(), { signal });
+  element.addEventListener('pointerleave', () => hover(null), { signal });
+}
 
+function listenForWheel({ element, signal, director }: Ground): void {
   element.addEventListener(
     'wheel',
     (event) => {
@@ -91,47 +102,52 @@ export function listenForGestures(element: HTMLElement, targets: GestureTargets)
     },
     { signal, passive: false },
   );
+}
 
-  const twoFingers = (touches: TouchList): { x: number; y: number; spread: number } => {
-    const [a, b] = [touches[0], touches[1]];
-    return {
-      x: (a.clientX + b.clientX) / 2,
-      y: (a.clientY + b.clientY) / 2,
-      spread: Math.max(20, Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY)),
-    };
+function twoFingers(touches: TouchList): NonNullable<Hands['fingers']> {
+  const [a, b] = [touches[0], touches[1]];
+  return {
+    x: (a.clientX + b.clientX) / 2,
+    y: (a.clientY + b.clientY) / 2,
+    spread: Math.max(20, Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY)),
   };
+}
+
+function listenForFingers({ element, signal, director }: Ground, hands: Hands): void {
   element.addEventListener(
     'touchstart',
     (event) => {
       if (event.touches.length < 2) return;
       event.preventDefault();
-      fingers = twoFingers(event.touches);
+      hands.fingers = twoFingers(event.touches);
       // Whichever of the two is lifted last has not tapped a fret.
-      drag = null;
+      hands.drag = null;
     },
     { signal, passive: false },
   );
   element.addEventListener(
     'touchmove',
     (event) => {
+      const { fingers } = hands;
       if (event.touches.length < 2 || fingers === null) return;
       event.preventDefault();
       const next = twoFingers(event.touches);
       const [dx, dy] = [next.x - fingers.x, next.y - fingers.y];
-      if (event.touches.length > 2) director.pan(-dx / height(), dy / height());
+      if (event.touches.length > 2) director.pan(-dx / heightOf(element), dy / heightOf(element));
       else director.turn(-dx * TURN_PER_PX, dy * TURN_PER_PX);
       director.zoom(fingers.spread / next.spread);
-      fingers = next;
+      hands.fingers = next;
     },
     { signal, passive: false },
   );
   const lift = (event: TouchEvent): void => {
-    if (event.touches.length < 2) fingers = null;
-    else fingers = twoFingers(event.touches);
+    hands.fingers = event.touches.length < 2 ? null : twoFingers(event.touches);
   };
   element.addEventListener('touchend', lift, { signal });
   element.addEventListener('touchcancel', lift, { signal });
+}
 
+function listenForKeys({ element, signal, director, fit }: Ground): void {
   element.addEventListener(
     'keydown',
     (event) => {
@@ -143,11 +159,25 @@ export function listenForGestures(element: HTMLElement, targets: GestureTargets)
         else director.turn(across * KEY_TURN, up * KEY_TURN);
       } else if (event.key === '+' || event.key === '=') director.zoom(1 / KEY_ZOOM);
       else if (event.key === '-' || event.key === '_') director.zoom(KEY_ZOOM);
-      else if (event.key === '0' || event.key === 'Home') targets.fit();
+      else if (event.key === '0' || event.key === 'Home') fit();
       else return;
       event.preventDefault();
     },
     { signal },
   );
+}
+
+/** Listens on the element. @returns the function that ends it */
+export function listenForGestures(element: HTMLElement, targets: GestureTargets): () => void {
+  const ends = new AbortController();
+  const { signal } = ends;
+  const ground: Ground = { ...targets, element, signal };
+  const hands: Hands = { drag: null, fingers: null };
+  listenForPointer(ground, hands);
+  listenForWheel(ground);
+  listenForFingers(ground, hands);
+  listenForKeys(ground);
+  element.addEventListener('contextmenu', (event) => event.preventDefault(), { signal });
+  element.addEventListener('dblclick', () => targets.fit(), { signal });
   return () => ends.abort();
 }

@@ -54,10 +54,47 @@ interface Surroundings {
   readonly crowded: (oldest: readonly NeckRecord[]) => void;
 }
 
-export function createBenchRecords(journal: Journal, around: Surroundings): BenchRecords {
-  /** Records of this page, as they should be stored. */
+/** Records of this page as they should be stored, and which of them are not yet. @param wrote told after every writing */
+function createWritings(journal: Journal, wrote: Surroundings['wrote']) {
   const records = new Map<string, NeckRecord>();
   const unwritten = new Set<string>();
+  return {
+    get: (id: string) => records.get(id),
+    put(record: NeckRecord): void {
+      records.set(record.id, record);
+      unwritten.add(record.id);
+    },
+    /** @param done told of each record that is stored now */
+    write(done: (record: NeckRecord) => void): void {
+      if (unwritten.size === 0) return;
+      let trouble: StorageTrouble | null = null;
+      for (const id of unwritten) {
+        const record = records.get(id)!;
+        const refused = journal.write(record);
+        trouble ??= refused;
+        if (refused !== null) continue;
+        unwritten.delete(id);
+        done(record);
+      }
+      wrote(trouble);
+    },
+    isWritten: (id: string) => !unwritten.has(id),
+    unwritten: () => [...unwritten].map((id) => records.get(id)!),
+    /** It need not be stored any more. */
+    takeAway(id: string): void {
+      unwritten.delete(id);
+      journal.remove(id);
+    },
+    discard(id: string): void {
+      records.delete(id);
+      unwritten.delete(id);
+      journal.remove(id);
+    },
+  };
+}
+
+export function createBenchRecords(journal: Journal, around: Surroundings): BenchRecords {
+  const writings = createWritings(journal, around.wrote);
   const necks = new WeakMap<Build, string>();
   let begun = 0;
   let neck = '';
@@ -66,28 +103,12 @@ export function createBenchRecords(journal: Journal, around: Surroundings): Benc
   /** When the standing began that changes go into; null before the next change. */
   let standingSince: number | null = null;
 
-  function put(record: NeckRecord): void {
-    records.set(record.id, record);
-    unwritten.add(record.id);
-  }
-
-  function write(): void {
-    if (unwritten.size === 0) return;
-    let trouble: StorageTrouble | null = null;
-    for (const id of unwritten) {
-      const refused = journal.write(records.get(id)!);
-      trouble ??= refused;
-      if (refused !== null) continue;
-      unwritten.delete(id);
-      if (id === neck) settleIn();
-    }
-    around.wrote(trouble);
-  }
+  const write = (): void => writings.write((record) => record.id === neck && settleIn(record));
 
   /** The neck on the bench has its own record: the tab remembers it, and the one that it goes on from is not needed. */
-  function settleIn(): void {
+  function settleIn(record: NeckRecord): void {
     const isRemembered = around.remember(neck);
-    if (from?.isClosed && isRemembered && holdsAll(records.get(neck)!, from)) journal.remove(from.id);
+    if (from?.isClosed && isRemembered && holdsAll(record, from)) journal.remove(from.id);
     from = null;
   }
 
@@ -101,27 +122,26 @@ export function createBenchRecords(journal: Journal, around: Surroundings): Benc
   function take(build: Build): void {
     const now = around.now();
     const standing = standingOf(build, now);
-    const record = records.get(neck);
+    const record = writings.get(neck);
     if (!record) {
-      put(freshRecord(neck, around.page, standing, from));
+      writings.put(freshRecord(neck, around.page, standing, from));
       return;
     }
     // How it came, and how an earlier page left it, stay standings of their own.
     const inPlace = standingSince !== null && now - standingSince < STANDING_MS;
     if (!inPlace) standingSince = now;
     const standings = withStanding(record.standings, standing, inPlace);
-    put({ ...record, standings, left: null, isClosed: false });
+    writings.put({ ...record, standings, left: null, isClosed: false });
   }
 
   function leave(gone: NeckRecord): void {
     if (isOnlyPresets(gone)) {
-      unwritten.delete(gone.id);
-      journal.remove(gone.id);
+      writings.takeAway(gone.id);
       return;
     }
-    put(gone);
+    writings.put(gone);
     write();
-    const oldest = unwritten.has(gone.id) ? [] : journal.tidy(gone, neck, around.now());
+    const oldest = writings.isWritten(gone.id) ? journal.tidy(gone, neck, around.now()) : [];
     if (oldest.length > 0) around.crowded(oldest);
   }
 
@@ -129,7 +149,7 @@ export function createBenchRecords(journal: Journal, around: Surroundings): Benc
     begin,
     write,
     neck: () => neck,
-    current: () => records.get(neck) ?? null,
+    current: () => writings.get(neck) ?? null,
     neckOf: (build) => necks.get(build),
     follow: (build) => void necks.set(build, neck),
     keep: (build) => {
@@ -138,29 +158,25 @@ export function createBenchRecords(journal: Journal, around: Surroundings): Benc
     },
     exchange: (was, build, known) => {
       const gone = neck;
-      if (records.has(gone) || from !== null || !isPreset(was)) take(was);
+      if (writings.get(gone) || from !== null || !isPreset(was)) take(was);
       if (known === undefined) begin(build, null);
       else [neck, from, standingSince] = [known, null, null];
       // First the one that comes, so that a crash between the two leaves both.
-      if (known === undefined || records.has(known) || !isPreset(build)) take(build);
+      if (known === undefined || writings.get(known) || !isPreset(build)) take(build);
       write();
       // A preset that nobody has touched may have no record: after a reload the tab begins with it, not with the neck before.
-      if (!records.has(neck)) around.remember(neck);
-      const record = records.get(gone);
+      if (!writings.get(neck)) around.remember(neck);
+      const record = writings.get(gone);
       if (record) leave({ ...record, left: { at: around.now(), for: build.name } });
     },
     remember: () => void around.remember(neck),
     mark: (isClosed) => {
-      const record = records.get(neck);
+      const record = writings.get(neck);
       if (!record) around.remember(neck);
-      else if (record.isClosed !== isClosed) put({ ...record, isClosed });
+      else if (record.isClosed !== isClosed) writings.put({ ...record, isClosed });
       write();
     },
-    unwritten: () => [...unwritten].map((id) => records.get(id)!),
-    discard: (id) => {
-      records.delete(id);
-      unwritten.delete(id);
-      journal.remove(id);
-    },
+    unwritten: writings.unwritten,
+    discard: writings.discard,
   };
 }

@@ -37,6 +37,18 @@ export interface Journal {
   tidy(gone: NeckRecord, bench: string, now: number): readonly NeckRecord[];
 }
 
+function recordOfDraft(id: string, stored: unknown): NeckRecord | null {
+  if (typeof stored !== 'object' || stored === null) return null;
+  const { savedAt, project } = stored as Record<string, unknown>;
+  if (typeof project !== 'string') return null;
+  try {
+    const standing = { at: savedAt, project: JSON.parse(project) as unknown };
+    return recordOf(id, { version: 1, page: '', standings: [standing], isClosed: true });
+  } catch {
+    return null;
+  }
+}
+
 /** @param storage may throw, as browsers do that keep nothing for a page */
 export function createJournal(storage: () => TextStorage): Journal {
   function parsed(key: string): unknown {
@@ -63,16 +75,7 @@ export function createJournal(storage: () => TextStorage): Journal {
   /** What an earlier release kept. It is left where it is until the neck goes. */
   function draft(id: string): NeckRecord | null {
     if (!id.startsWith(idOfDraft(''))) return null;
-    const stored = parsed(OLD_PREFIX + id.slice(idOfDraft('').length));
-    if (typeof stored !== 'object' || stored === null) return null;
-    const { savedAt, project } = stored as Record<string, unknown>;
-    if (typeof project !== 'string') return null;
-    try {
-      const standing = { at: savedAt, project: JSON.parse(project) as unknown };
-      return recordOf(id, { version: 1, page: '', standings: [standing], isClosed: true });
-    } catch {
-      return null;
-    }
+    return recordOfDraft(id, parsed(OLD_PREFIX + id.slice(idOfDraft('').length)));
   }
 
   function all(): readonly NeckRecord[] {

@@ -57,6 +57,37 @@ function browserChannel(): Channel {
   };
 }
 
+/** Pages that are not secure have no ids of the browser's own making. */
+const newId = (now: number): string => crypto.randomUUID?.() ?? `${now}-${Math.random().toString(36).slice(2)}`;
+
+/** Revisions as this window last saw or wrote them: what it may write over. */
+function createSeen() {
+  const revisions = new Map<string, number>();
+  const saw = ({ id, revision }: LibraryEntry): void => void revisions.set(id, revision);
+  return {
+    saw,
+    revisionOf: (id: string) => revisions.get(id),
+    /** What this window changes itself is no change by another one. */
+    async ownChange(outcome: Promise<Done<LibraryEntry>>): Promise<Done<LibraryEntry>> {
+      const done = await outcome;
+      if (done.ok && revisions.get(done.value.id) === done.value.revision - 1) saw(done.value);
+      return done;
+    },
+  };
+}
+
+function exported(entries: readonly LibraryEntry[]): ReturnType<PageLibrary['exportAll']> {
+  const unreadable: string[] = [];
+  const builds: CollectedBuild[] = [];
+  for (const entry of entries) {
+    if (entry.deletedAt !== null) continue;
+    const checked = buildOf(entry);
+    if (checked.ok) builds.push({ build: checked.build, changedAt: entry.changedAt });
+    else unreadable.push(entry.name);
+  }
+  return { text: writeCollection(builds), count: builds.length, unreadable };
+}
+
 export function createPageLibrary(
   store: BackbowStore,
   storage = deviceStorage(),
@@ -65,11 +96,10 @@ export function createPageLibrary(
 ): PageLibrary {
   const state = createStore<LibraryState>(() => ({ entries: null, strange: 0, trouble: null }));
   const bench = followBenchEntry(store);
-  /** Revisions as this window last saw or wrote them: what it may write over. */
-  const seen = new Map<string, number>();
+  const seen = createSeen();
   const library: Library = createLibrary(storage, {
     now,
-    newId: () => crypto.randomUUID?.() ?? `${now()}-${Math.random().toString(36).slice(2)}`,
+    newId: () => newId(now()),
     changed: channel.tell,
   });
 
@@ -87,13 +117,6 @@ export function createPageLibrary(
     return done;
   }
 
-  /** What this window changes itself is no change by another one. */
-  async function ownChange(outcome: Promise<Done<LibraryEntry>>): Promise<Done<LibraryEntry>> {
-    const done = await outcome;
-    if (done.ok && seen.get(done.value.id) === done.value.revision - 1) seen.set(done.value.id, done.value.revision);
-    return done;
-  }
-
   channel.listen(() => {
     if (state.getState().entries !== null) void refresh();
   });
@@ -107,6 +130,22 @@ export function createPageLibrary(
     return checked?.ok && sameBuild(checked.build, build) ? entry : null;
   }
 
+  async function keepBench(picture: string | null, asNew: boolean): Promise<Done<Kept>> {
+    const { build } = store.getState();
+    const id = asNew ? null : bench.current();
+    const revision = id === null ? undefined : seen.revisionOf(id);
+    const kept =
+      id === null || revision === undefined
+        ? await library.keep(build, picture)
+        : await library.keepOver({ id, revision }, build, picture);
+    if (kept.ok) {
+      const { entry } = kept.value;
+      seen.saw(entry);
+      if (store.getState().build === build) bench.set(entry.id);
+    }
+    return kept;
+  }
+
   return {
     state,
     refresh,
@@ -115,52 +154,25 @@ export function createPageLibrary(
       return refresh();
     },
     benchEntry: () => current(store.getState().build),
-    keepBench: (picture, asNew) =>
-      settled(
-        (async () => {
-          const { build } = store.getState();
-          const id = asNew ? null : bench.current();
-          const revision = id === null ? undefined : seen.get(id);
-          const kept =
-            id === null || revision === undefined
-              ? await library.keep(build, picture)
-              : await library.keepOver({ id, revision }, build, picture);
-          if (kept.ok) {
-            const { entry } = kept.value;
-            seen.set(entry.id, entry.revision);
-            if (store.getState().build === build) bench.set(entry.id);
-          }
-          return kept;
-        })(),
-      ),
+    keepBench: (picture, asNew) => settled(keepBench(picture, asNew)),
     open: (entry, label) => {
       const checked = buildOf(entry);
       if (!checked.ok) return checked;
       store.getState().replaceBuild(checked.build, label);
-      seen.set(entry.id, entry.revision);
+      seen.saw(entry);
       bench.set(entry.id);
       return checked;
     },
     benchId: () => entryById(bench.current())?.id ?? null,
-    rename: (id, name) => settled(ownChange(library.rename(id, name))),
+    rename: (id, name) => settled(seen.ownChange(library.rename(id, name))),
     duplicate: (id) => settled(library.duplicate(id)),
-    setDeleted: (id, deleted) => settled(ownChange(library.setDeleted(id, deleted))),
+    setDeleted: (id, deleted) => settled(seen.ownChange(library.setDeleted(id, deleted))),
     forgetDeleted: () => {
       const { entries } = state.getState();
       const ids = (entries ?? []).filter(({ deletedAt }) => deletedAt !== null).map(({ id }) => id);
       return settled(library.forget(ids));
     },
     import: (builds) => settled(library.import(builds)),
-    exportAll: () => {
-      const unreadable: string[] = [];
-      const builds: CollectedBuild[] = [];
-      for (const entry of state.getState().entries ?? []) {
-        if (entry.deletedAt !== null) continue;
-        const checked = buildOf(entry);
-        if (checked.ok) builds.push({ build: checked.build, changedAt: entry.changedAt });
-        else unreadable.push(entry.name);
-      }
-      return { text: writeCollection(builds), count: builds.length, unreadable };
-    },
+    exportAll: () => exported(state.getState().entries ?? []),
   };
 }

@@ -65,20 +65,83 @@ async function attempt<Value>(work: () => Promise<Done<Value>>): Promise<Done<Va
 const done = <Value>(value: Value): Done<Value> => ({ ok: true, value });
 const GONE = { ok: false, trouble: 'gone' } as const;
 
-export function createLibrary(storage: LibraryStorage, { now, newId, changed }: Surroundings): Library {
-  function fresh(build: Build, picture: string | null, changedAt = now()): LibraryEntry {
-    const project = writeProject(build);
-    return {
-      id: newId(),
-      name: build.name,
-      createdAt: now(),
-      changedAt,
-      revision: 1,
-      project,
-      picture,
-      deletedAt: null,
-    };
+/** A build that cannot be read stays as it is; only the list then calls it otherwise. */
+function projectNamed(entry: LibraryEntry, name: string): string {
+  const read = buildOf(entry);
+  return read.ok ? writeProject({ ...read.build, name }) : entry.project;
+}
+
+const isThere = ({ deletedAt }: LibraryEntry): boolean => deletedAt === null;
+
+/** Changes one neck, where it is one. @returns what it is now; undefined when it was left as it is */
+async function changeEntry(
+  storage: LibraryStorage,
+  id: string,
+  change: (entry: LibraryEntry) => LibraryEntry | undefined,
+): Promise<LibraryEntry | undefined> {
+  let now: LibraryEntry | undefined;
+  await storage.change(id, (stored) => {
+    const entry = entryOf(stored);
+    const wanted = entry ? change(entry) : undefined;
+    now = entry && wanted ? { ...wanted, revision: entry.revision + 1 } : undefined;
+    return now;
+  });
+  return now;
+}
+
+/** What is stored; of the deleted ones those that are one too many go. */
+async function contentsOf(storage: LibraryStorage): Promise<LibraryContents> {
+  const records = await storage.all();
+  const entries = records.map(entryOf);
+  const known = entries.filter((entry) => entry !== null);
+  const deleted = known.filter(({ deletedAt }) => deletedAt !== null).sort((a, b) => b.deletedAt! - a.deletedAt!);
+  const over = new Set(deleted.slice(MOST_DELETED));
+  await Promise.all(Array.from(over, ({ id }) => storage.remove(id)));
+  return {
+    entries: known.filter((entry) => !over.has(entry)).sort((a, b) => b.changedAt - a.changedAt),
+    strange: entries.length - known.length,
+  };
+}
+
+/** Adds what is not there already, one after the other, as long as there is room. */
+async function importBeside(
+  entries: readonly LibraryEntry[],
+  builds: readonly CollectedBuild[],
+  add: (collected: CollectedBuild) => Promise<LibraryEntry>,
+): Promise<Imported> {
+  const there = entries.filter(isThere).flatMap((entry) => {
+    const checked = buildOf(entry);
+    return checked.ok ? [checked.build] : [];
+  });
+  const added: LibraryEntry[] = [];
+  const alreadyThere: string[] = [];
+  for (const [index, collected] of builds.entries()) {
+    const { build } = collected;
+    if (there.some((other) => sameBuild(other, build))) {
+      alreadyThere.push(build.name);
+      continue;
+    }
+    try {
+      added.push(await add(collected));
+    } catch (error) {
+      return { added, alreadyThere, notKept: { count: builds.length - index, trouble: troubleOf(error) } };
+    }
+    there.push(build);
   }
+  return { added, alreadyThere, notKept: null };
+}
+
+export function createLibrary(storage: LibraryStorage, { now, newId, changed }: Surroundings): Library {
+  const fresh = (build: Build, picture: string | null, changedAt = now()): LibraryEntry => ({
+    id: newId(),
+    name: build.name,
+    createdAt: now(),
+    changedAt,
+    revision: 1,
+    project: writeProject(build),
+    picture,
+    deletedAt: null,
+  });
 
   async function add(entry: LibraryEntry): Promise<LibraryEntry> {
     await storage.change(entry.id, (stored) => (stored ? undefined : entry));
@@ -87,36 +150,36 @@ export function createLibrary(storage: LibraryStorage, { now, newId, changed }: 
 
   /** Changes a neck that is there. */
   async function alter(id: string, change: (entry: LibraryEntry) => LibraryEntry): Promise<Done<LibraryEntry>> {
-    let altered: LibraryEntry | undefined;
-    await storage.change(id, (stored) => {
-      const entry = entryOf(stored);
-      altered = entry ? { ...change(entry), revision: entry.revision + 1 } : undefined;
-      return altered;
-    });
+    const altered = await changeEntry(storage, id, change);
     if (!altered) return GONE;
     changed();
     return done(altered);
   }
 
-  async function read(): Promise<LibraryContents> {
-    const records = await storage.all();
-    const entries = records.map(entryOf);
-    const known = entries.filter((entry) => entry !== null);
-    const deleted = known.filter(({ deletedAt }) => deletedAt !== null).sort((a, b) => b.deletedAt! - a.deletedAt!);
-    const over = new Set(deleted.slice(MOST_DELETED));
-    await Promise.all(Array.from(over, ({ id }) => storage.remove(id)));
+  /** Undefined when it is deleted or changed elsewhere: both then stay as they are. */
+  const writeOver = (over: Pick<LibraryEntry, 'id' | 'revision'>, build: Build, picture: string | null) =>
+    changeEntry(storage, over.id, (entry) => {
+      if (!isThere(entry) || entry.revision !== over.revision) return undefined;
+      const kept = { name: build.name, changedAt: now(), project: writeProject(build) };
+      return { ...entry, ...kept, picture: picture ?? entry.picture };
+    });
+
+  function copyOf(entry: LibraryEntry, entries: readonly LibraryEntry[]): LibraryEntry {
+    const name = freeName(entry.name, new Set(entries.filter(isThere).map((other) => other.name)));
+    const at = now();
     return {
-      entries: known.filter((entry) => !over.has(entry)).sort((a, b) => b.changedAt - a.changedAt),
-      strange: entries.length - known.length,
+      ...entry,
+      id: newId(),
+      name,
+      project: projectNamed(entry, name),
+      createdAt: at,
+      changedAt: at,
+      revision: 1,
     };
   }
 
-  async function namesTaken(): Promise<Set<string>> {
-    return new Set((await read()).entries.filter(({ deletedAt }) => deletedAt === null).map(({ name }) => name));
-  }
-
   return {
-    read: () => attempt(async () => done(await read())),
+    read: () => attempt(async () => done(await contentsOf(storage))),
 
     keep: (build, picture) =>
       attempt(async () => {
@@ -127,47 +190,20 @@ export function createLibrary(storage: LibraryStorage, { now, newId, changed }: 
 
     keepOver: (over, build, picture) =>
       attempt(async () => {
-        let written: LibraryEntry | undefined;
-        await storage.change(over.id, (stored) => {
-          const entry = entryOf(stored);
-          // Deleted or changed elsewhere: both stay as they are.
-          if (!entry || entry.deletedAt !== null || entry.revision !== over.revision) return undefined;
-          written = {
-            ...entry,
-            name: build.name,
-            changedAt: now(),
-            revision: entry.revision + 1,
-            project: writeProject(build),
-            picture: picture ?? entry.picture,
-          };
-          return written;
-        });
-        const besideAnother = written === undefined;
+        const written = await writeOver(over, build, picture);
         const entry = written ?? (await add(fresh(build, picture)));
         changed();
-        return done({ entry, besideAnother });
+        return done({ entry, besideAnother: written === undefined });
       }),
 
-    rename: (id, name) =>
-      attempt(() =>
-        alter(id, (entry) => {
-          const read = buildOf(entry);
-          // A build that cannot be read keeps its record as it is; only the list calls it otherwise.
-          return { ...entry, name, project: read.ok ? writeProject({ ...read.build, name }) : entry.project };
-        }),
-      ),
+    rename: (id, name) => attempt(() => alter(id, (entry) => ({ ...entry, name, project: projectNamed(entry, name) }))),
 
     duplicate: (id) =>
       attempt(async () => {
-        const contents = await read();
-        const entry = contents.entries.find((candidate) => candidate.id === id);
+        const { entries } = await contentsOf(storage);
+        const entry = entries.find((candidate) => candidate.id === id);
         if (!entry) return GONE;
-        const name = freeName(entry.name, await namesTaken());
-        const checked = buildOf(entry);
-        const project = checked.ok ? writeProject({ ...checked.build, name }) : entry.project;
-        const at = now();
-        const copy = { ...entry, id: newId(), name, project, createdAt: at, changedAt: at, revision: 1 };
-        await add(copy);
+        const copy = await add(copyOf(entry, entries));
         changed();
         return done(copy);
       }),
@@ -183,31 +219,12 @@ export function createLibrary(storage: LibraryStorage, { now, newId, changed }: 
 
     import: (builds) =>
       attempt(async () => {
-        const { entries } = await read();
-        const there = entries
-          .filter(({ deletedAt }) => deletedAt === null)
-          .flatMap((entry) => {
-            const checked = buildOf(entry);
-            return checked.ok ? [checked.build] : [];
-          });
-        const added: LibraryEntry[] = [];
-        const alreadyThere: string[] = [];
-        let notKept: Imported['notKept'] = null;
-        for (const [index, { build, changedAt }] of builds.entries()) {
-          if (there.some((other) => sameBuild(other, build))) {
-            alreadyThere.push(build.name);
-            continue;
-          }
-          try {
-            added.push(await add(fresh(build, null, changedAt ?? now())));
-          } catch (error) {
-            notKept = { count: builds.length - index, trouble: troubleOf(error) };
-            break;
-          }
-          there.push(build);
-        }
+        const { entries } = await contentsOf(storage);
+        const imported = await importBeside(entries, builds, ({ build, changedAt }) =>
+          add(fresh(build, null, changedAt ?? now())),
+        );
         changed();
-        return done({ added, alreadyThere, notKept });
+        return done(imported);
       }),
   };
 }
