@@ -1,20 +1,7 @@
 /** The materials of one neck, and the values that change in them. */
-import {
-  Color,
-  DataTexture,
-  DoubleSide,
-  FrontSide,
-  LinearFilter,
-  RGBAFormat,
-  ShaderMaterial,
-  Vector2,
-  Vector3,
-  Vector4,
-  type IUniform,
-} from 'three';
+import { Color, DoubleSide, FrontSide, ShaderMaterial, Vector3, Vector4, type DataTexture, type IUniform } from 'three';
 import type { Build } from '../neck/build.ts';
 import { metalById } from '../neck/metals.ts';
-import { boardWidthMm } from '../neck/neck-shape.ts';
 import {
   METAL_FRAGMENT,
   PLAIN_FRAGMENT,
@@ -23,35 +10,14 @@ import {
   VERTEX,
   WOOD_FRAGMENT,
 } from './shader-chunks.ts';
-import {
-  FACE_PLAIN_FRAGMENT,
-  FACE_STRESS_FRAGMENT,
-  FACE_VERTEX,
-  FACE_WOOD_FRAGMENT,
-} from './section/section-shaders.ts';
-import { stressRamp } from './section/stress-colours.ts';
+import { createFaceMaterials } from './section/face-materials.ts';
 import type { ScenePalette } from './types.ts';
-import { figureOf } from './wood-figure.ts';
-
-/** Linear colour of an sRGB hex. */
-function linear(hex: string): Vector3 {
-  const { r, g, b } = new Color(hex);
-  return new Vector3(r, g, b);
-}
+import { linear, setWoods, woodUniforms, type WoodUniforms } from './wood-uniforms.ts';
 
 /** How much of the wood is left when it is seen through. */
 const SEEN_THROUGH = 0.42;
 
 const NO_CUT = (): Vector4[] => [new Vector4(0, 0, 0, 1), new Vector4(0, 0, 0, 1)];
-
-interface WoodUniforms {
-  readonly uColour: IUniform<Vector3[]>;
-  readonly uDark: IUniform<Vector3[]>;
-  readonly uFigure: IUniform<Vector4[]>;
-  readonly uMore: IUniform<Vector3[]>;
-  readonly uReach: IUniform<Vector4>;
-  readonly uHalfWidth: IUniform<Vector2>;
-}
 
 export interface Materials {
   readonly neck: ShaderMaterial;
@@ -85,21 +51,29 @@ export interface Materials {
   dispose(): void;
 }
 
-export function createMaterials(grain: DataTexture): Materials {
-  const bench = { value: new Vector3() };
-  const cut = { value: NO_CUT() };
-  const light = { uBench: bench, uCut: cut };
-  const four = <T>(make: () => T): IUniform<T[]> => ({ value: Array.from({ length: 4 }, make) });
-  const woodUniforms = (): WoodUniforms => ({
-    uColour: four(() => new Vector3()),
-    uDark: four(() => new Vector3()),
-    uFigure: four(() => new Vector4(0, 3, 0, 0)),
-    uMore: four(() => new Vector3()),
-    uReach: { value: new Vector4(1e9, 1e9, 1e9, 1e9) },
-    uHalfWidth: { value: new Vector2(1, 0) },
-  });
-  const neckUniforms = woodUniforms();
-  const boardUniforms = woodUniforms();
+/** Values that many of the materials share. */
+interface Shared {
+  readonly light: { readonly uBench: IUniform<Vector3>; readonly uCut: IUniform<Vector4[]> };
+  readonly marks: {
+    readonly uSelected: IUniform<number>;
+    readonly uHovered: IUniform<number>;
+    readonly uAccent: IUniform<Vector3>;
+  };
+  readonly metal: IUniform<Vector3>;
+}
+
+const createShared = (): Shared => ({
+  light: { uBench: { value: new Vector3() }, uCut: { value: NO_CUT() } },
+  marks: { uSelected: { value: -1 }, uHovered: { value: -1 }, uAccent: { value: new Vector3() } },
+  metal: { value: new Vector3() },
+});
+
+/** The materials of what is not cut. */
+function createSolids(
+  { light, marks, metal }: Shared,
+  grain: DataTexture,
+  woods: { readonly neck: WoodUniforms; readonly board: WoodUniforms },
+) {
   const wood = (uniforms: WoodUniforms, shaded: boolean): ShaderMaterial =>
     new ShaderMaterial({
       uniforms: { ...light, ...uniforms, uGrain: { value: grain }, uSeeThrough: { value: 1 } },
@@ -115,25 +89,20 @@ export function createMaterials(grain: DataTexture): Materials {
       fragmentShader: PLAIN_FRAGMENT,
       defines: { WITH_COLOUR: '', ...(shaded ? { WITH_SHADE: '' } : {}) },
     });
-  const marks = { uSelected: { value: -1 }, uHovered: { value: -1 }, uAccent: { value: new Vector3() } };
-  const metal = { value: new Vector3() };
-  const materials = {
-    neck: wood(neckUniforms, false),
-    board: wood(boardUniforms, true),
+  const bright = (colour: IUniform<Vector3>, rough: number, defines: Readonly<Record<string, string>>) =>
+    new ShaderMaterial({
+      uniforms: { ...light, ...marks, uMetal: colour, uRough: { value: rough } },
+      vertexShader: VERTEX,
+      fragmentShader: METAL_FRAGMENT,
+      defines,
+    });
+  return {
+    neck: wood(woods.neck, false),
+    board: wood(woods.board, true),
     binding: plain(0.35, true),
     plain: plain(0.35, false),
-    strings: new ShaderMaterial({
-      uniforms: { ...light, ...marks, uMetal: { value: new Vector3() }, uRough: { value: 0.3 } },
-      vertexShader: VERTEX,
-      fragmentShader: METAL_FRAGMENT,
-      defines: { WITH_COLOUR: '' },
-    }),
-    wire: new ShaderMaterial({
-      uniforms: { ...light, ...marks, uMetal: metal, uRough: { value: 0.1 } },
-      vertexShader: VERTEX,
-      fragmentShader: METAL_FRAGMENT,
-      defines: { WITH_FRET: '' },
-    }),
+    strings: bright({ value: new Vector3() }, 0.3, { WITH_COLOUR: '' }),
+    wire: bright(metal, 0.1, { WITH_FRET: '' }),
     shadow: new ShaderMaterial({
       uniforms: { uInk: { value: new Vector3() } },
       vertexShader: SHADOW_VERTEX,
@@ -143,93 +112,22 @@ export function createMaterials(grain: DataTexture): Materials {
       side: DoubleSide,
     }),
   };
+}
 
-  const hatchMm = { value: 1 };
-  const faceInk = { value: new Vector3() };
-  const stressLimit = { value: 1 };
-  const ramp = new DataTexture(stressRamp(256), 256, 1, RGBAFormat);
-  ramp.magFilter = LinearFilter;
-  ramp.minFilter = LinearFilter;
-  ramp.needsUpdate = true;
-  /** Later faces lie in the same plane as earlier ones and go over them. */
-  const over = (steps: number) => ({
-    polygonOffset: true,
-    polygonOffsetFactor: -steps,
-    polygonOffsetUnits: -2 * steps,
-  });
-  const faceWood = (uniforms: WoodUniforms): ShaderMaterial =>
-    new ShaderMaterial({
-      uniforms: { ...uniforms, uBench: bench, uGrain: { value: grain } },
-      vertexShader: FACE_VERTEX,
-      fragmentShader: FACE_WOOD_FRAGMENT,
-      side: DoubleSide,
-    });
-  const face = (
-    along: readonly [number, number],
-    spacing: IUniform<number>,
-    alpha: number,
-    steps: number,
-  ): ShaderMaterial =>
-    new ShaderMaterial({
-      uniforms: {
-        uInk: faceInk,
-        uHatchAlong: { value: new Vector2(...along) },
-        uHatchMm: spacing,
-        uAlpha: { value: alpha },
-      },
-      vertexShader: FACE_VERTEX,
-      fragmentShader: FACE_PLAIN_FRAGMENT,
-      defines: { WITH_COLOUR: '' },
-      side: DoubleSide,
-      transparent: alpha < 1,
-      ...over(steps),
-    });
-  const faces = {
-    faceNeck: faceWood(neckUniforms),
-    faceBoard: faceWood(boardUniforms),
-    facePlain: face([0.7071, -0.7071], hatchMm, 1, 1),
-    faceHollow: face([0.7071, 0.7071], { value: 0 }, 1, 1),
-    faceRod: face([0.7071, 0.7071], hatchMm, 1, 2),
-    faceGlue: face([0.7071, 0.7071], { value: 0 }, 0.62, 2),
-    faceWire: face([0.7071, 0.7071], hatchMm, 1, 4),
-    faceStress: new ShaderMaterial({
-      uniforms: { uRamp: { value: ramp }, uLimit: stressLimit },
-      vertexShader: FACE_VERTEX,
-      fragmentShader: FACE_STRESS_FRAGMENT,
-      defines: { WITH_VALUE: '' },
-      side: DoubleSide,
-      transparent: true,
-      ...over(1),
-    }),
-  };
-
-  const setWood = (uniforms: WoodUniforms, index: number, woodId: string, sawn: number, offset: number): void => {
-    const figure = figureOf(woodId);
-    uniforms.uColour.value[index].copy(linear(figure.colour));
-    uniforms.uDark.value[index].copy(linear(figure.grain));
-    uniforms.uFigure.value[index].set(figure.rings, figure.ringMm, figure.fibre, figure.pores);
-    uniforms.uMore.value[index].set(figure.streaks, sawn, offset);
-  };
+export function createMaterials(grain: DataTexture): Materials {
+  const shared = createShared();
+  const { marks, metal } = shared;
+  const { uBench: bench, uCut: cut } = shared.light;
+  const woods = { neck: woodUniforms(), board: woodUniforms() };
+  const solids = createSolids(shared, grain, woods);
+  const values = { hatchMm: { value: 1 }, ink: { value: new Vector3() }, stressLimit: { value: 1 } };
+  const faces = createFaceMaterials(values, woods, { bench, grain });
 
   return {
-    ...materials,
+    ...solids,
     ...faces,
     setBuild(build) {
-      const nut = boardWidthMm(build, 0) / 2;
-      const slope = boardWidthMm(build, 1) / 2 - nut;
-      neckUniforms.uHalfWidth.value.set(nut, slope);
-      boardUniforms.uHalfWidth.value.set(nut, slope);
-      let reach = 0;
-      const reaches = [1e9, 1e9, 1e9, 1e9];
-      for (let index = 0; index < 4; index++) {
-        const laminate = build.laminates[Math.min(index, build.laminates.length - 1)];
-        reach += laminate.share;
-        if (index < build.laminates.length - 1) reaches[index] = reach;
-        // Laminates are usually turned so that their rings stand: quarter-sawn unless the neck is one piece.
-        setWood(neckUniforms, index, laminate.wood, build.laminates.length > 1 ? 0.8 : 0.15, 1.7 + 2.9 * index);
-      }
-      neckUniforms.uReach.value.set(reaches[0], reaches[1], reaches[2], reaches[3]);
-      setWood(boardUniforms, 0, build.boardWood, build.boardSawn === 'quarter' ? 1 : 0, 0.6);
+      setWoods(woods.neck, woods.board, build);
       metal.value.copy(linear(metalById(build.wireMetal).colour));
     },
     setPalette({ ground, ink, accent, dark }) {
@@ -237,9 +135,9 @@ export function createMaterials(grain: DataTexture): Materials {
       marks.uAccent.value.copy(linear(accent));
       // Hatching lies on bright metal and binding by day and by night.
       const hatch = new Color(dark ? ground : ink);
-      faceInk.value.set(...(hatch.convertLinearToSRGB().toArray() as [number, number, number]));
+      values.ink.value.set(...(hatch.convertLinearToSRGB().toArray() as [number, number, number]));
       const shade = new Color(dark ? '#000000' : ink);
-      (materials.shadow.uniforms['uInk'] as IUniform<Vector3>).value.set(
+      (solids.shadow.uniforms['uInk'] as IUniform<Vector3>).value.set(
         ...(shade.convertLinearToSRGB().toArray() as [number, number, number]),
       );
     },
@@ -251,24 +149,23 @@ export function createMaterials(grain: DataTexture): Materials {
       }
     },
     setSeeThrough(on) {
-      for (const material of [materials.neck, materials.board]) {
+      for (const material of [solids.neck, solids.board]) {
         material.transparent = on;
         (material.uniforms['uSeeThrough'] as IUniform<number>).value = on ? SEEN_THROUGH : 1;
       }
     },
     setHatch(mm) {
-      hatchMm.value = mm;
+      values.hatchMm.value = mm;
     },
     setStressLimit(limitMPa) {
-      stressLimit.value = limitMPa;
+      values.stressLimit.value = limitMPa;
     },
     setMarked(selected, hovered) {
       marks.uSelected.value = selected;
       marks.uHovered.value = hovered;
     },
     dispose() {
-      for (const material of [...Object.values(materials), ...Object.values(faces)]) material.dispose();
-      ramp.dispose();
+      for (const material of [...Object.values(solids), ...Object.values(faces)]) material.dispose();
     },
   };
 }

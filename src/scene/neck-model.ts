@@ -40,13 +40,8 @@ const OUT_OF_SIGHT = Infinity;
 /** Parts that are made when they are next seen; of the others cuts need the shape at once. */
 const OFTEN_HIDDEN: ReadonlySet<PartId> = new Set(['rod', 'strings', 'looseFrets']);
 
-export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
-  const group = new Group();
-  group.matrixAutoUpdate = false;
-  const materials = createMaterials(grain);
-  const shadow = createBenchShadow(materials.shadow);
-  const reader = createBowReader();
-  const parts: Record<PartId, Part> = {
+function createParts(materials: Materials): Record<PartId, Part> {
+  return {
     neck: createPart(materials.neck),
     board: createPart(materials.board),
     binding: createPart(materials.binding),
@@ -57,11 +52,63 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
     rod: createPart(materials.strings),
     markers: createPart(materials.plain),
   };
+}
+
+/** Makes the shapes anew that a change of the build concerns; some of them only when they are next seen. */
+function createShapes(parts: Readonly<Record<PartId, Part>>) {
+  const stale = new Set<PartId>();
+  return {
+    rebuild(before: Build | null, build: Build): void {
+      for (const id of PART_IDS) {
+        if (before !== null && !partChanged(id, before, build)) continue;
+        if (OFTEN_HIDDEN.has(id)) stale.add(id);
+        else parts[id].setShape(PARTS[id].make(build));
+      }
+      parts.binding.object.visible = build.bindingLineCount > 0;
+    },
+    /** The part is about to be seen. */
+    show(id: PartId, build: Build): void {
+      if (stale.delete(id)) parts[id].setShape(PARTS[id].make(build));
+    },
+  };
+}
+
+/** Heights of the frets in their slots and of those out of them, mm: each fret is in one of the two shapes. */
+function createLifts() {
+  const lifts = {
+    seated: new Float64Array(0),
+    loose: new Float64Array(0),
+    /** Parts the seated from the loose. @param elsewhere index of a fret that is in neither @returns is any loose? */
+    part(lift: ArrayLike<number> | undefined, elsewhere: number, fretCount: number): boolean {
+      if (lifts.seated.length !== fretCount) {
+        lifts.seated = new Float64Array(fretCount);
+        lifts.loose = new Float64Array(fretCount);
+      }
+      let anyLoose = false;
+      for (let fret = 0; fret < fretCount; fret++) {
+        const raised = lift?.[fret] ?? 0;
+        const loose = raised > 0 && raised !== Infinity && fret !== elsewhere;
+        anyLoose ||= loose;
+        lifts.seated[fret] = raised > 0 || fret === elsewhere ? OUT_OF_SIGHT : 0;
+        lifts.loose[fret] = loose ? raised : OUT_OF_SIGHT;
+      }
+      return anyLoose;
+    },
+  };
+  return lifts;
+}
+
+export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
+  const group = new Group();
+  group.matrixAutoUpdate = false;
+  const materials = createMaterials(grain);
+  const shadow = createBenchShadow(materials.shadow);
+  const reader = createBowReader();
+  const parts = createParts(materials);
   group.add(shadow.object, ...PART_IDS.map((id) => parts[id].object));
   let build = first;
-  const stale = new Set<PartId>();
-  let seatedLift = new Float64Array(0);
-  let looseLift = new Float64Array(0);
+  const shapes = createShapes(parts);
+  const lifts = createLifts();
   const followers: ((reader: BowReader, lift: ArrayLike<number> | undefined) => void)[] = [];
   let elsewhere = -1;
   let lift: ArrayLike<number> | undefined;
@@ -70,16 +117,7 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
 
   const rebuild = (before: Build | null): void => {
     const start = performance.now();
-    for (const id of PART_IDS) {
-      if (before !== null && !partChanged(id, before, build)) continue;
-      if (OFTEN_HIDDEN.has(id)) stale.add(id);
-      else parts[id].setShape(PARTS[id].make(build));
-    }
-    parts.binding.object.visible = build.bindingLineCount > 0;
-    if (seatedLift.length !== build.fretCount) {
-      seatedLift = new Float64Array(build.fretCount);
-      looseLift = new Float64Array(build.fretCount).fill(OUT_OF_SIGHT);
-    }
+    shapes.rebuild(before, build);
     materials.setBuild(build);
     times.rebuildMs = performance.now() - start;
   };
@@ -89,20 +127,12 @@ export function createNeckModel(grain: DataTexture, first: Build): NeckModel {
     if (!bowIsStale) return;
     bowIsStale = false;
     const start = performance.now();
-    let anyLoose = false;
-    for (let fret = 0; fret < build.fretCount; fret++) {
-      const raised = lift?.[fret] ?? 0;
-      const loose = raised > 0 && raised !== Infinity && fret !== elsewhere;
-      anyLoose ||= loose;
-      seatedLift[fret] = raised > 0 || fret === elsewhere ? OUT_OF_SIGHT : 0;
-      looseLift[fret] = loose ? raised : OUT_OF_SIGHT;
-    }
-    parts.looseFrets.object.visible = anyLoose;
+    parts.looseFrets.object.visible = lifts.part(lift, elsewhere, build.fretCount);
     for (const id of PART_IDS) {
       if (!parts[id].object.visible) continue;
-      if (stale.delete(id)) parts[id].setShape(PARTS[id].make(build));
-      if (id === 'frets') parts[id].bend(reader, seatedLift);
-      else if (id === 'looseFrets') parts[id].bend(reader, looseLift);
+      shapes.show(id, build);
+      if (id === 'frets') parts[id].bend(reader, lifts.seated);
+      else if (id === 'looseFrets') parts[id].bend(reader, lifts.loose);
       else parts[id].bend(reader);
     }
     parts.board.setSeated(lift);

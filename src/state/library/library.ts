@@ -65,6 +65,16 @@ async function attempt<Value>(work: () => Promise<Done<Value>>): Promise<Done<Va
 const done = <Value>(value: Value): Done<Value> => ({ ok: true, value });
 const GONE = { ok: false, trouble: 'gone' } as const;
 
+function freshEntry(
+  { id, at }: { readonly id: string; readonly at: number },
+  build: Build,
+  picture: string | null,
+  changedAt = at,
+): LibraryEntry {
+  const project = writeProject(build);
+  return { id, name: build.name, createdAt: at, changedAt, revision: 1, project, picture, deletedAt: null };
+}
+
 /** A build that cannot be read stays as it is; only the list then calls it otherwise. */
 function projectNamed(entry: LibraryEntry, name: string): string {
   const read = buildOf(entry);
@@ -132,16 +142,8 @@ async function importBeside(
 }
 
 export function createLibrary(storage: LibraryStorage, { now, newId, changed }: Surroundings): Library {
-  const fresh = (build: Build, picture: string | null, changedAt = now()): LibraryEntry => ({
-    id: newId(),
-    name: build.name,
-    createdAt: now(),
-    changedAt,
-    revision: 1,
-    project: writeProject(build),
-    picture,
-    deletedAt: null,
-  });
+  const fresh = (build: Build, picture: string | null, changedAt?: number): LibraryEntry =>
+    freshEntry({ id: newId(), at: now() }, build, picture, changedAt);
 
   async function add(entry: LibraryEntry): Promise<LibraryEntry> {
     await storage.change(entry.id, (stored) => (stored ? undefined : entry));
@@ -221,7 +223,7 @@ export function createLibrary(storage: LibraryStorage, { now, newId, changed }: 
       attempt(async () => {
         const { entries } = await contentsOf(storage);
         const imported = await importBeside(entries, builds, ({ build, changedAt }) =>
-          add(fresh(build, null, changedAt ?? now())),
+          add(fresh(build, null, changedAt ?? undefined)),
         );
         changed();
         return done(imported);
