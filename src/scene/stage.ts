@@ -1,28 +1,23 @@
 /** Everything that stands in the picture and is not React's business: models, camera, overlay, and how one frame is drawn. */
 import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
-import type { Build } from '../neck/build.ts';
-import { homeOf, shownFret, type Frame, type StandingNeck } from './camera/views.ts';
+import { homeOf, type Frame, type StandingNeck } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
 import { createComparedNecks } from './compared-necks.ts';
 import { createGrainTexture } from './grain-texture.ts';
 import { createNeckModel, type NeckModel } from './neck-model.ts';
-import { drawForces } from './overlay/arrows.ts';
+import { drawBeside, drawOnCut } from './overlay/beside.ts';
 import { drawBowLabel } from './overlay/bow-label.ts';
-import { drawFretCard, fretFacts } from './overlay/fret-card.ts';
-import { drawGap } from './overlay/gap.ts';
-import { drawFlatLine, drawNeckLabel } from './overlay/neck-labels.ts';
-import { drawAnnotations } from './overlay/annotate.ts';
+import { createPointing } from './overlay/pointing.ts';
+import { closeFret, type Standing } from './overlay/standing.ts';
 import type { Ink } from './overlay/ink.ts';
-import { drawOutlines } from './overlay/outlines.ts';
-import { createProjector } from './overlay/project.ts';
-import { drawStressKey } from './overlay/stress-key.ts';
+import type { CutPlane } from '../geometry/cut.ts';
 import type { Annotations } from './section/annotations.ts';
 import { endAnnotations, fretAnnotations } from './section/fret-annotations.ts';
 import { createSectionModel, type SectionModel } from './section/section-model.ts';
 import { slotAnnotations } from './section/slot-annotations.ts';
 import type { Orbit } from './camera/orbit.ts';
 import type { PointedFret } from './pick.ts';
-import { createStraightedge, gapUnder } from './straightedge-model.ts';
+import { createStraightedge } from './straightedge-model.ts';
 import type { ComparedNeck, NeckSceneProps, SceneStats } from './types.ts';
 
 /** How far a lifted fret stands above its seat beyond the length of its tang, mm. */
@@ -69,6 +64,137 @@ function onlyPointing(before: NeckSceneProps, next: NeckSceneProps): boolean {
   return true;
 }
 
+/** Heights of all frets: what the line says, and what the props lift on top. Undefined = all are seated. */
+function createLifter() {
+  let lift = new Float64Array(0);
+  return ({ build, lift: share, liftedFret, lineSource }: NeckSceneProps): Float64Array | undefined => {
+    const line = lineSource.read();
+    if (!line.liftMm && (share <= 0 || liftedFret === null)) return undefined;
+    if (lift.length !== build.fretCount) lift = new Float64Array(build.fretCount);
+    const raised = share * (build.tangDepthMm + LIFT_CLEAR_MM);
+    for (let index = 0; index < build.fretCount; index++) {
+      const chosen = liftedFret === 'all' || liftedFret === index + 1;
+      lift[index] = Math.max(line.liftMm?.[index] ?? 0, chosen ? raised : 0);
+    }
+    return lift;
+  };
+}
+
+/** The numbers on a cut; null where nothing is cut. */
+function annotationsOf(props: NeckSceneProps, plane: CutPlane | null, lifted: boolean): Annotations | null {
+  if (!plane) return null;
+  const { build, view, units } = props;
+  const fret = closeFret(props);
+  const method = props.prediction?.methods[props.method] ?? null;
+  if (view === 'slot') return slotAnnotations(build, fret, plane.atMm, method, units, lifted);
+  return view === 'fret' ? fretAnnotations(build, fret, units, lifted) : endAnnotations(build, fret, units, lifted);
+}
+
+/** Has all that stands look as the props say, but for the cut. */
+function dress({ model, compared, straightedge }: Standing, props: NeckSceneProps, isWhole: boolean): void {
+  const { build, view, palette } = props;
+  const shows = { strings: props.shows.strings && isWhole, rod: props.shows.rod && isWhole };
+  model.setShows(shows);
+  compared.setNecks(props.compare ?? NONE);
+  compared.arrange(build, view);
+  compared.setLook(palette, shows, isWhole);
+  straightedge.setBuild(build);
+  straightedge.object.visible = props.shows.straightedge && isWhole;
+  model.setPalette(palette);
+}
+
+/** Do these props show something else, to which the camera goes? */
+function showsElse(before: NeckSceneProps, next: NeckSceneProps, isClose: boolean): boolean {
+  if (next.view !== before.view || (next.compare?.length ?? 0) !== (before.compare?.length ?? 0)) return true;
+  const otherFret = next.selectedFret !== before.selectedFret;
+  return isClose && (otherFret || next.lift !== before.lift || next.liftedFret !== before.liftedFret);
+}
+
+function statsOf(
+  { render, memory, programs }: WebGLRenderer['info'],
+  { times }: NeckModel,
+  frames: number,
+): SceneStats {
+  return {
+    frames,
+    triangles: render.triangles,
+    drawCalls: render.calls,
+    geometries: memory.geometries,
+    textures: memory.textures,
+    programs: programs?.length ?? 0,
+    bendMs: times.bendMs,
+    rebuildMs: times.rebuildMs,
+  };
+}
+
+/** What the props show, drawn and written: the models as they stand, and the numbers on a cut. */
+function createShowing(standing: Standing, props: () => NeckSceneProps) {
+  const { model, section, compared } = standing;
+  const lifted = createLifter();
+  const pointing = createPointing(standing);
+  const ground = new Color(props().palette.ground);
+  let annotations: Annotations | null = null;
+  let shownLifted = false;
+
+  const liftNow = () => lifted(props());
+  const liftOfClose = (): number => liftNow()?.[closeFret(props()) - 1] ?? 0;
+
+  const apply = (): void => {
+    const now = props();
+    shownLifted = liftOfClose() > 0;
+    const { build, view } = now;
+    section.setup({ build, view, fret: closeFret(now), lifted: shownLifted, stress: now.stress ?? null });
+    const plane = section.plane();
+    annotations = annotationsOf(now, plane, shownLifted);
+    dress(standing, now, plane === null);
+    ground.set(now.palette.ground);
+    pointing.mark(now);
+  };
+
+  return {
+    pointing,
+    ground,
+    apply,
+    takeLine(): void {
+      model.setLine(props().lineSource.read(), liftNow());
+    },
+    readLine(): void {
+      // On the rail the fret that a close view shows may come and go.
+      if (liftOfClose() > 0 !== shownLifted) apply();
+      this.takeLine();
+    },
+    necks: (): StandingNeck[] => [
+      { build: props().build, reader: model.reader, offset: HERE },
+      ...compared.list().map(({ model: other, offset }) => ({ build: other.build(), reader: other.reader, offset })),
+    ],
+    home(frame: Frame): Orbit {
+      const raised = liftOfClose();
+      return homeOf(props().view, this.necks(), props().selectedFret, frame, raised === Infinity ? 0 : raised);
+    },
+    drawOver(ink: Ink, camera: PerspectiveCamera, travelling: boolean): void {
+      const now = props();
+      const plane = section.plane();
+      ink.context.clearRect(0, 0, ink.width, ink.height);
+      if (plane) drawOnCut(standing, plane, { ink, camera }, travelling ? null : annotations);
+      else {
+        const pointed = pointing.on(now.build, now);
+        drawBeside(standing, now, { ink, camera }, { pointed, liftMm: liftNow() });
+      }
+      if (!travelling) pointing.draw(now, ink, camera);
+      drawBowLabel(ink, now.build, model.reader, now.lineSource.read().factor, plane !== null);
+    },
+  };
+}
+
+/** Size of the picture in page pixels. */
+function frameOf(gl: WebGLRenderer, ink: Ink | null): Frame {
+  const ratio = gl.getPixelRatio();
+  return {
+    width: ink?.width ?? gl.domElement.width / ratio,
+    height: Math.max(1, ink?.height ?? gl.domElement.height / ratio),
+  };
+}
+
 export function createStage(first: NeckSceneProps, invalidate: () => void): Stage {
   const grain: DataTexture = createGrainTexture();
   let props = first;
@@ -79,117 +205,17 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
   const compared = createComparedNecks(grain, invalidate);
   root.add(model.group, section.group, straightedge.object, compared.group);
   model.follow((reader) => straightedge.lay(props.build, reader));
-  let annotations: Annotations | null = null;
-  let lift = new Float64Array(first.build.fretCount);
-  let hovered: PointedFret | null = null;
+  const showing = createShowing({ model, section, compared, straightedge }, () => props);
   let frames = 0;
   let frame: Frame = { width: 1200, height: 700 };
-  const ground = new Color(first.palette.ground);
+  showing.apply();
+  showing.takeLine();
+  const director = createDirector(showing.home(frame), invalidate);
 
-  /** Heights of all frets: what the line says, and what the props lift on top. Undefined = all are seated. */
-  const liftNow = (): Float64Array | undefined => {
-    const { build, lift: share, liftedFret } = props;
-    const line = props.lineSource.read();
-    if (!line.liftMm && (share <= 0 || liftedFret === null)) return undefined;
-    if (lift.length !== build.fretCount) lift = new Float64Array(build.fretCount);
-    const raised = share * (build.tangDepthMm + LIFT_CLEAR_MM);
-    for (let index = 0; index < build.fretCount; index++) {
-      const chosen = liftedFret === 'all' || liftedFret === index + 1;
-      lift[index] = Math.max(line.liftMm?.[index] ?? 0, chosen ? raised : 0);
-    }
-    return lift;
-  };
-  const closeFret = (): number => shownFret(props.build, props.selectedFret);
-  let shownLifted = false;
   const readLine = (): void => {
-    const heights = liftNow();
-    // On the rail the fret that a close view shows may come and go.
-    if ((heights?.[closeFret() - 1] ?? 0) > 0 !== shownLifted) apply();
-    model.setLine(props.lineSource.read(), heights);
+    showing.readLine();
     invalidate();
   };
-  const necks = (): StandingNeck[] => [
-    { build: props.build, reader: model.reader, offset: HERE },
-    ...compared.list().map(({ model: other, offset }) => ({ build: other.build(), reader: other.reader, offset })),
-  ];
-  const home = (): Orbit => {
-    const raised = liftNow()?.[closeFret() - 1] ?? 0;
-    const seen = raised === Infinity ? 0 : raised;
-    return homeOf(props.view, necks(), props.selectedFret, frame, seen);
-  };
-  /** The fret that is pointed at here or elsewhere; another neck may have it while this one is too short. */
-  const pointedAt = (): number | null => hovered?.fret ?? props.hoveredFret ?? null;
-  const pointedOn = (build: Build): number | null => {
-    const fret = pointedAt();
-    return fret !== null && fret <= build.fretCount ? fret : null;
-  };
-  /** In a cut view the selected fret is what is cut: it keeps the colour of its metal. */
-  const mark = (): void => {
-    const selected = section.plane() === null ? (props.selectedFret ?? -1) : -1;
-    model.materials.setMarked(selected, pointedOn(props.build) ?? -1);
-    for (const { model: other, neck } of compared.list()) other.materials.setMarked(-1, pointedOn(neck.build) ?? -1);
-  };
-  const drawPointed = (ink: Ink, camera: PerspectiveCamera): void => {
-    const { build, prediction, method, units } = props;
-    const other = hovered && compared.list()[hovered.neck - 1];
-    const at = other
-      ? { build: other.neck.build, prediction: other.neck.prediction, method: other.neck.build.method }
-      : { build, prediction, method };
-    const fret = pointedOn(at.build);
-    if (fret === null) return;
-    const [reader, offset] = other ? [other.model.reader, other.offset] : [model.reader, HERE];
-    const projector = createProjector(camera, ink.width, ink.height, reader, offset);
-    drawFretCard(ink, projector, at.build, fret, fretFacts(at.build, fret, at.prediction, at.method, units));
-  };
-  const apply = (): void => {
-    const { build, view, units } = props;
-    const fret = closeFret();
-    const lifted = (liftNow()?.[fret - 1] ?? 0) > 0;
-    shownLifted = lifted;
-    section.setup({ build, view, fret, lifted, stress: props.stress ?? null });
-    const plane = section.plane();
-    const method = props.prediction?.methods[props.method] ?? null;
-    if (!plane) annotations = null;
-    else if (view === 'slot') annotations = slotAnnotations(build, fret, plane.atMm, method, units, lifted);
-    else if (view === 'fret') annotations = fretAnnotations(build, fret, units, lifted);
-    else annotations = endAnnotations(build, fret, units, lifted);
-    const shows = { strings: props.shows.strings && plane === null, rod: props.shows.rod && plane === null };
-    model.setShows(shows);
-    compared.setNecks(props.compare ?? NONE);
-    compared.arrange(build, view);
-    compared.setLook(props.palette, shows, plane === null);
-    straightedge.setBuild(build);
-    straightedge.object.visible = props.shows.straightedge && plane === null;
-    model.setPalette(props.palette);
-    ground.set(props.palette.ground);
-    mark();
-  };
-  /** What is written beside the whole neck. */
-  const drawBeside = (ink: Ink, camera: PerspectiveCamera): void => {
-    const { build, shows, prediction, method, units } = props;
-    const projector = createProjector(camera, ink.width, ink.height, model.reader);
-    const line = props.lineSource.read();
-    if (shows.arrows && prediction && prediction.fretXMm.length === build.fretCount) {
-      const fret = pointedOn(build) ?? shownFret(build, props.selectedFret);
-      drawForces(ink, projector, { build, prediction, method, units, strung: shows.strings, liftMm: liftNow(), fret });
-    }
-    const others = compared.list();
-    if (others.length > 0) {
-      drawFlatLine(ink, projector, build);
-      if (props.name) drawNeckLabel(ink, projector, props.name);
-      for (const { model: other, neck, offset } of others) {
-        const beside = createProjector(camera, ink.width, ink.height, other.reader, offset);
-        drawFlatLine(ink, beside, neck.build);
-        drawNeckLabel(ink, beside, neck.label);
-      }
-    }
-    if (shows.straightedge) {
-      drawGap(ink, projector, build, model.reader, gapUnder(build, line), straightedge.place(), units);
-    }
-  };
-  apply();
-  model.setLine(props.lineSource.read(), liftNow());
-  const director = createDirector(home(), invalidate);
 
   return {
     director,
@@ -197,95 +223,54 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
     section,
     root,
     props: () => props,
-    necks,
+    necks: showing.necks,
     frames: () => frames,
     readLine,
     setProps(next) {
       const before = props;
       props = next;
       if (onlyPointing(before, next)) {
-        mark();
+        showing.pointing.mark(props);
         invalidate();
         return;
       }
       const rebuilt = next.build !== before.build;
       if (rebuilt) model.setBuild(next.build);
-      apply();
+      showing.apply();
       readLine();
-      const close = section.plane() !== null;
-      const moved =
-        next.view !== before.view ||
-        (next.compare?.length ?? 0) !== (before.compare?.length ?? 0) ||
-        (close &&
-          (next.selectedFret !== before.selectedFret ||
-            next.lift !== before.lift ||
-            next.liftedFret !== before.liftedFret));
-      if (moved) director.goHome(home(), next.reducedMotion);
+      const home = () => showing.home(frame);
+      if (showsElse(before, next, section.plane() !== null)) director.goHome(home(), next.reducedMotion);
       else if (rebuilt && director.isHome() && !director.isTravelling()) director.goHome(home(), true);
-      invalidate();
     },
     hover(pointed) {
-      if (pointed?.fret === hovered?.fret && pointed?.neck === hovered?.neck) return;
-      hovered = pointed;
-      mark();
+      if (!showing.pointing.hover(pointed)) return;
+      showing.pointing.mark(props);
       invalidate();
     },
     fit(instant) {
-      director.goHome(home(), instant || props.reducedMotion);
+      director.goHome(showing.home(frame), instant || props.reducedMotion);
     },
     draw(gl, scene, camera, ink) {
-      const ratio = gl.getPixelRatio();
-      const width = ink?.width ?? gl.domElement.width / ratio;
-      const height = Math.max(1, ink?.height ?? gl.domElement.height / ratio);
+      const { width, height } = frameOf(gl, ink);
       if (Math.abs(width - frame.width) > 0.5 || Math.abs(height - frame.height) > 0.5) {
         frame = { width, height };
-        if (director.isHome()) director.goHome(home(), true);
+        if (director.isHome()) director.goHome(showing.home(frame), true);
       }
       const travelling = director.apply(camera, frame.width / frame.height, performance.now());
-      scene.background = ground;
+      scene.background = showing.ground;
       for (const each of [model, ...compared.list().map(({ model: other }) => other)]) {
         each.bow();
         each.shadow.object.visible = camera.position.y > each.shadow.benchY();
       }
-      const plane = section.plane();
-      if (plane && ink) model.materials.setHatch(hatchMm(director.orbit(), ink.height));
+      if (section.plane() && ink) model.materials.setHatch(hatchMm(director.orbit(), ink.height));
       gl.render(scene, camera);
-      if (ink) {
-        ink.context.clearRect(0, 0, ink.width, ink.height);
-        const inFront = plane !== null && (plane.axis === 'x' ? camera.position.x : camera.position.z) > plane.atMm;
-        if (inFront) {
-          const projector = createProjector(camera, ink.width, ink.height, model.reader);
-          drawOutlines(ink, projector, section.outlines());
-          if (annotations && !travelling) drawAnnotations(ink, projector, annotations);
-          const limit = section.stressLimitMPa();
-          if (limit !== null) drawStressKey(ink, limit);
-        }
-        if (plane === null) drawBeside(ink, camera);
-        if (!travelling) drawPointed(ink, camera);
-        drawBowLabel(ink, props.build, model.reader, props.lineSource.read().factor, plane !== null);
-      }
+      if (ink) showing.drawOver(ink, camera, travelling);
       frames += 1;
       return travelling;
     },
-    stats(gl) {
-      const { render, memory, programs } = gl.info;
-      return {
-        frames,
-        triangles: render.triangles,
-        drawCalls: render.calls,
-        geometries: memory.geometries,
-        textures: memory.textures,
-        programs: programs?.length ?? 0,
-        bendMs: model.times.bendMs,
-        rebuildMs: model.times.rebuildMs,
-      };
-    },
+    stats: (gl) => statsOf(gl.info, model, frames),
     dispose() {
-      section.dispose();
-      straightedge.dispose();
-      compared.dispose();
-      model.dispose();
-      grain.dispose();
+      for (const each of [section, straightedge, compared, model, grain]) each.dispose();
     },
   };
 }

@@ -81,16 +81,26 @@ const REFERENCE_INTERFERENCE_MM = 0.1;
 /** Predictions that one model takes; each is one step of `modelSteps`. */
 export const MODEL_STEPS = 5 + CONTACT_INPUTS.length;
 
-/**
- * Builds the model, one prediction a step.
- * @param aside predicts the necks whose moduli deviate; its caches make a change of wire or kerf cheap.
- */
-export function* modelSteps(
-  build: Build,
-  spreads: Spreads,
-  predictor: Predictor,
-  aside: Predictor,
-): Generator<undefined, ResponseModel> {
+/** The predictions that a model is made of. */
+interface Runs {
+  readonly stated: Prediction;
+  /** With studs wide enough to bite everywhere, and by how much wider they are, mm. */
+  readonly reference: Prediction;
+  readonly widerMm: number;
+  readonly contacts: readonly Contact[];
+  readonly trials: readonly TrialRun[];
+}
+
+interface TrialRun {
+  readonly input: UncertainInput;
+  /** In standard deviations. */
+  readonly step: number;
+  readonly plus: Prediction;
+  readonly minus?: Prediction;
+}
+
+/** Takes them, one a step. */
+function* runSteps(build: Build, spreads: Spreads, predictor: Predictor, aside: Predictor): Generator<undefined, Runs> {
   const stated = predictor.predict(build);
   yield;
   const contacts = contactsOf(build, AS_STATED);
@@ -99,7 +109,7 @@ export function* modelSteps(
   const reference = wider === 0 ? stated : predictor.predict(build, { ...AS_STATED, studWidthMm: wider });
   yield;
 
-  const runs: { input: UncertainInput; step: number; plus: Prediction; minus?: Prediction }[] = [];
+  const trials: TrialRun[] = [];
   const deviated = (on: Predictor, input: UncertainInput, z: number) => {
     const deviates = INPUTS.map(({ id }) => (id === input ? z : 0));
     const deviations = deviationsAt(spreads, deviates);
@@ -109,30 +119,26 @@ export function* modelSteps(
   yield;
   const minus = deviated(aside, 'boardModulus', -MODULUS_STEP);
   yield;
-  runs.push({ input: 'boardModulus', step: MODULUS_STEP, plus, minus });
-  runs.push({ input: 'neckModulus', step: MODULUS_STEP, plus: deviated(aside, 'neckModulus', MODULUS_STEP) });
+  trials.push({ input: 'boardModulus', step: MODULUS_STEP, plus, minus });
+  trials.push({ input: 'neckModulus', step: MODULUS_STEP, plus: deviated(aside, 'neckModulus', MODULUS_STEP) });
   yield;
   for (const input of CONTACT_INPUTS) {
-    runs.push({ input, step: CONTACT_STEP, plus: deviated(predictor, input, CONTACT_STEP) });
+    trials.push({ input, step: CONTACT_STEP, plus: deviated(predictor, input, CONTACT_STEP) });
     yield;
   }
+  return { stated, reference, widerMm: wider, contacts, trials };
+}
 
-  const xMm = Float64Array.of(0, ...stated.fretXMm, stated.stationXMm.at(-1)!);
-  const spanFrom = stated.straightedge.fromFret;
-  const spanTo = stated.straightedge.toFret;
-  const atPoints = (prediction: Prediction, line: Float64Array, row = 0) => {
-    const stations = prediction.stationXMm.length;
-    const values = line.subarray(row * stations, (row + 1) * stations);
-    return xMm.map((x) => sampleLine(prediction.stationXMm, values, x));
-  };
+/** How numbers and lines answer to the inputs: those of the trials over the reference's. */
+function answering(spreads: Spreads, { reference, trials }: Runs, spanFrom: number, spanTo: number) {
   /** Answer of a number, from the deviated predictions. */
   const answerOf = (amount: (prediction: Prediction) => number): Answer => {
     const as = amount(reference);
-    const trials = runs.map(({ input, step, plus, minus }): Trial => {
+    const answers = trials.map(({ input, step, plus, minus }): Trial => {
       const ratio = (prediction: Prediction) => (as === 0 ? 1 : amount(prediction) / as);
       return { input, step, plus: ratio(plus), ...(minus ? { minus: ratio(minus) } : {}) };
     });
-    return fitAnswer(spreads, trials);
+    return fitAnswer(spreads, answers);
   };
   /** Amount of a line in terms of the reference's: its projection on it under the straightedge. */
   const projected = (lineOf: (prediction: Prediction) => Float64Array) => {
@@ -144,6 +150,20 @@ export function* modelSteps(
       return Math.abs(sum) < NOTHING_MM2 ? 0 : sum;
     };
   };
+  return { answerOf, projected };
+}
+
+function modelOf(build: Build, spreads: Spreads, runs: Runs): ResponseModel {
+  const { stated, reference, contacts } = runs;
+  const xMm = Float64Array.of(0, ...stated.fretXMm, stated.stationXMm.at(-1)!);
+  const spanFrom = stated.straightedge.fromFret;
+  const spanTo = stated.straightedge.toFret;
+  const atPoints = (prediction: Prediction, line: Float64Array, row = 0) => {
+    const stations = prediction.stationXMm.length;
+    const values = line.subarray(row * stations, (row + 1) * stations);
+    return xMm.map((x) => sampleLine(prediction.stationXMm, values, x));
+  };
+  const { answerOf, projected } = answering(spreads, runs, spanFrom, spanTo);
 
   /** Line of all wedges, each with the force that it has in the reference state. */
   const allWedges = (prediction: Prediction) => {
@@ -191,12 +211,25 @@ export function* modelSteps(
         : { leastPercent: stated.rod.leastPercent, mostPercent: stated.rod.mostPercent },
     startingMm: atPoints(stated, stated.startingMm),
     gaugeMm: gaugeLine(build, xMm, spanFrom, spanTo),
-    kinds: kindsOf(contacts, reference, wider),
+    kinds: kindsOf(contacts, reference, runs.widerMm),
     flexibility: answerOf(flexibilityOf),
     wedgeLine: answerOf(projected(allWedges)),
     methods: Object.fromEntries(METHODS.map((method) => [method, methodModel(method)])) as Record<Method, MethodModel>,
     prediction: stated,
   };
+}
+
+/**
+ * Builds the model, one prediction a step.
+ * @param aside predicts the necks whose moduli deviate; its caches make a change of wire or kerf cheap.
+ */
+export function* modelSteps(
+  build: Build,
+  spreads: Spreads,
+  predictor: Predictor,
+  aside: Predictor,
+): Generator<undefined, ResponseModel> {
+  return modelOf(build, spreads, yield* runSteps(build, spreads, predictor, aside));
 }
 
 /** A bow of constant curvature under the straightedge: of what was measured at each fret as of one number (assumption). */
