@@ -100,6 +100,32 @@ function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
   return points;
 }
 
+/**
+ * The bar lies on y = 4c·s(1 − s) and pushes the wood up by its pull × curvature. Cut into chords between the columns,
+ * each node of the chain carries the difference of the slopes of its two chords: in equilibrium by construction,
+ * together with the couple of the end slopes, which is zero because both ends lie at the same depth.
+ * @param start column of one end of the rod, `end` that of the other
+ * @param push adds a force to a node, across the neck's length, N
+ */
+function pushAlongRod(mesh: Mesh, start: number, end: number, push: (node: number, forceN: number) => void): void {
+  const x0 = mesh.columnXMm[start]!;
+  const length = mesh.columnXMm[end]! - x0;
+  const yAt = (column: number) => {
+    const s = (mesh.columnXMm[column]! - x0) / length;
+    return 4 * s * (1 - s);
+  };
+  /** The rod bears in the neck: its push is shared over the neck's nodes, clear of the slots above. */
+  const pushAt = (column: number, force: number) => {
+    for (let row = mesh.boardRows; row < mesh.rows; row += 1)
+      push(nodeAt(mesh, column, row), force / (mesh.rows - mesh.boardRows));
+  };
+  for (let column = start; column < end; column += 1) {
+    const slope = (yAt(column + 1) - yAt(column)) / (mesh.columnXMm[column + 1]! - mesh.columnXMm[column]!);
+    pushAt(column, slope);
+    pushAt(column + 1, -slope);
+  }
+}
+
 export function createLoads(assembly: Assembly): LoadBlock {
   const { mesh } = assembly;
   const slots = mesh.slotLeftColumn.length;
@@ -170,31 +196,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
     axial(named('rodPull'), end, -1, 0);
     axial(named('rodCouple'), start, 0, 1);
     axial(named('rodCouple'), end, 0, -1);
-    rodCurve(named('rodCurve'), start, end);
-  }
-
-  /**
-   * The bar lies on y = 4c·s(1 − s) and pushes the wood up by its pull × curvature. Cut into chords between the columns,
-   * each node of the chain carries the difference of the slopes of its two chords: in equilibrium by construction,
-   * together with the couple of the end slopes, which is zero because both ends lie at the same depth.
-   */
-  function rodCurve(loadCase: number, start: number, end: number): void {
-    const x0 = mesh.columnXMm[start]!;
-    const length = mesh.columnXMm[end]! - x0;
-    const yAt = (column: number) => {
-      const s = (mesh.columnXMm[column]! - x0) / length;
-      return 4 * s * (1 - s);
-    };
-    for (let column = start; column < end; column += 1) {
-      const slope = (yAt(column + 1) - yAt(column)) / (mesh.columnXMm[column + 1]! - mesh.columnXMm[column]!);
-      pushRod(loadCase, column, slope);
-      pushRod(loadCase, column + 1, -slope);
-    }
-  }
-  /** The rod bears in the neck: its push is shared over the neck's nodes, clear of the slots above. */
-  function pushRod(loadCase: number, column: number, force: number): void {
-    for (let row = mesh.boardRows; row < mesh.rows; row += 1)
-      add(nodeAt(mesh, column, row), 1, loadCase, force / (mesh.rows - mesh.boardRows));
+    pushAlongRod(mesh, start, end, (node, forceN) => add(node, 1, named('rodCurve'), forceN));
   }
 
   const strain = named('boardStrain');

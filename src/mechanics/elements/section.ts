@@ -76,14 +76,69 @@ export interface Slice {
   barStiffness(yMm: number): number;
 }
 
+/** A piece of the neck, up to a share of its half width. */
+interface Piece {
+  readonly to: number;
+  readonly c: readonly [number, number, number, number];
+  readonly modulusMPa: number;
+}
+
+function add(out: Float64Array, at: number, c: Piece['c'], width: number): void {
+  out[at]! += c[0] * width;
+  out[at + 1]! += c[1] * width;
+  out[at + 2]! += c[2] * width;
+  out[at + 3]! += c[3] * width;
+}
+
+const pieceOf = ({ toHalfWidthFraction, wood }: NeckDescription['neck'][number]): Piece => ({
+  to: toHalfWidthFraction,
+  c: inPlane(wood),
+  modulusMPa: wood.modulusMPa,
+});
+
+/**
+ * Both sides of the pieces at one depth, from the centre outwards; the outermost takes whatever is left.
+ * @param half half width of the section; the wood begins at `from` from the centre, mm
+ */
+function addPieces(
+  out: Float64Array,
+  at: number,
+  pieces: readonly Piece[],
+  width: number,
+  half: number,
+  from: number,
+): void {
+  let inner = 0;
+  for (let k = 0; k < pieces.length; k += 1) {
+    const piece = pieces[k]!;
+    const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
+    const here = Math.min(outer, half) - Math.max(inner, from);
+    if (here > 0) add(out, at, piece.c, 2 * here);
+    inner = outer;
+  }
+}
+
+/**
+ * Stiffness along the neck of the wood whose place a bar takes, one side, N/mm. The difference of the moduli along the neck
+ * is what a bar adds: of the wood that is E, not c11; c12 and c22 stay as they are, and take the difference between the two.
+ * @param half half width of the section; the bar reaches from `from` to `to` from the centre, mm
+ */
+function displacedPerMm(pieces: readonly Piece[], width: number, half: number, from: number, to: number): number {
+  let inner = 0;
+  let displaced = 0;
+  for (let k = 0; k < pieces.length; k += 1) {
+    const outer = k === pieces.length - 1 ? half : (pieces[k]!.to * width) / 2;
+    const here = Math.min(outer, to) - Math.max(inner, from);
+    if (here > 0) displaced += pieces[k]!.modulusMPa * here;
+    inner = outer;
+  }
+  return displaced;
+}
+
 export function createSection(description: NeckDescription): Section {
   const d = description;
   const board = inPlane(d.board);
-  const pieces = d.neck.map((piece) => ({
-    to: piece.toHalfWidthFraction,
-    c: inPlane(piece.wood),
-    modulusMPa: piece.wood.modulusMPa,
-  }));
+  const pieces = d.neck.map(pieceOf);
   const midWidth = linearAt(d.widthMm, d.lengthMm / 2);
 
   const widthMm = (x: number) => linearAt(d.widthMm, x);
@@ -101,13 +156,6 @@ export function createSection(description: NeckDescription): Section {
     d.channel === null ? 0 : Math.min(d.channel.depthMm, d.channel.mostShare * plainDepth(x));
   const channelFloorMm = (x: number) => d.boardThicknessMm + channelDepth(x);
   const barFloorMm = d.bars === null ? -Infinity : d.boardThicknessMm + d.bars.depthMm;
-
-  const add = (out: Float64Array, at: number, c: readonly [number, number, number, number], width: number) => {
-    out[at]! += c[0] * width;
-    out[at + 1]! += c[1] * width;
-    out[at + 2]! += c[2] * width;
-    out[at + 3]! += c[3] * width;
-  };
 
   const sliceAt = (x: number): Slice => {
     const width = widthMm(x);
@@ -138,15 +186,7 @@ export function createSection(description: NeckDescription): Section {
         const below = y - d.boardThicknessMm;
         const half = halfChord(below);
         const from = halfChannel(below, half);
-        // Pieces from the centre outwards; the outermost takes whatever is left.
-        let inner = 0;
-        for (let k = 0; k < pieces.length; k += 1) {
-          const piece = pieces[k]!;
-          const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
-          const here = Math.min(outer, half) - Math.max(inner, from);
-          if (here > 0) add(out, at, piece.c, 2 * here);
-          inner = outer;
-        }
+        addPieces(out, at, pieces, width, half, from);
       },
       barStiffness: (y) => {
         const below = y - d.boardThicknessMm;
@@ -156,16 +196,7 @@ export function createSection(description: NeckDescription): Section {
         const bar = Math.min(d.bars.totalWidthMm / 2, half - channel);
         // Beside the channel, and in line with that where there is none; further in where the back leaves no room.
         const from = Math.max(channel, Math.min(channelHalf, half - bar));
-        // A bar takes the place of as much wood; the difference of the moduli along the neck is what it adds. Of the wood
-        // that is E, not c11: c12 and c22 stay as they are, and take the difference between the two.
-        let inner = 0;
-        let displaced = 0;
-        for (let k = 0; k < pieces.length; k += 1) {
-          const outer = k === pieces.length - 1 ? half : (pieces[k]!.to * width) / 2;
-          const here = Math.min(outer, from + bar) - Math.max(inner, from);
-          if (here > 0) displaced += pieces[k]!.modulusMPa * here;
-          inner = outer;
-        }
+        const displaced = displacedPerMm(pieces, width, half, from, from + bar);
         return 2 * (d.bars.modulusMPa * bar - displaced);
       },
     };

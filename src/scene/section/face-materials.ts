@@ -6,7 +6,7 @@ import {
   RGBAFormat,
   ShaderMaterial,
   Vector2,
-  Vector3,
+  type Vector3,
   type IUniform,
 } from 'three';
 import type { WoodUniforms } from '../wood-uniforms.ts';
