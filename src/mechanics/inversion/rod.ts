@@ -95,14 +95,14 @@ export function rodSetting(
 /** @param goal its rod setting is not used. @throws {RangeError} for a relief that cannot be meant. */
 export function solveRod(prediction: Prediction, method: Method, goal: Omit<ReliefGoal, 'rodPercent'>): RodAnswer {
   checkGoal({ ...goal, rodPercent: 0 });
-  const neutral = lineAt(prediction, method, goalMoment({ ...goal, rodPercent: 0 }, prediction.time));
+  const lineWith = (rodPercent: number) =>
+    lineAt(prediction, method, goalMoment({ ...goal, rodPercent }, prediction.time));
+  const neutral = lineWith(0);
   const { basis, rodTurnsAtLimit } = prediction.methods[method];
   const setting = rodSetting(prediction, neutral, basis.rodMm, goal.reliefMm);
   const { percent } = setting;
-  const { extremeMm } = describeLine(
-    prediction,
-    neutral.reliefMm.map((value, i) => value + (percent / 100) * basis.rodMm[i]!),
-  );
+  // The very line that everybody else shows: where it is humped as much as it is hollow, rounding chooses the side.
+  const { extremeMm } = lineWith(percent);
   return {
     ...setting,
     shareOfRange: Math.abs(percent) / 100,

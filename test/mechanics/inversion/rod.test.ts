@@ -5,7 +5,8 @@ import { rankMethods } from '../../../src/mechanics/inversion/methods.ts';
 import { rodBends, solveRod } from '../../../src/mechanics/inversion/rod.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
-import { describeLine } from '../../../src/mechanics/states.ts';
+import { describeLine, lineAt } from '../../../src/mechanics/states.ts';
+import { buildOfSeed } from '../../sweep/sweep.ts';
 import { expectNear } from '../../expect-near.ts';
 
 const WITH_ROD = PRESETS.filter(({ build }) => build.rodKind !== 'none');
@@ -38,6 +39,16 @@ describe.each(WITH_ROD)('$id: there and back', ({ build }) => {
       expect(answer.status === 'reached').toBe(Math.abs(answer.missMm) < 1e-6);
     }
   });
+});
+
+it('where the line is humped as much as it is hollow, says the side that every other surface says (seed 307187)', () => {
+  const build = buildOfSeed(307_187);
+  const prediction = predictor.predict(build);
+  const answer = solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' });
+  const moment = { strung: true, days: build.settleDays, rodPercent: answer.percent };
+  expect(answer.status).toBe('between-shapes');
+  // To the last bit: rounding alone chooses the side.
+  expect(answer.reliefMm).toBe(lineAt(prediction, build.method, moment).extremeMm);
 });
 
 describe('what a rod cannot do', () => {
