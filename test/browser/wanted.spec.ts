@@ -68,7 +68,7 @@ describe('a relief that is wanted', () => {
     const coming = app.page.waitForEvent('download');
     await dialog(app).getByRole('button', { name: 'Save the table as CSV' }).click();
     const download = await coming;
-    expect(download.suggestedFilename()).toMatch(/^bolt-on-six-hard-maple-planing-[a-z]{6}-[a-z]{3}-[a-z]{3}\.csv$/);
+    expect(download.suggestedFilename()).toMatch(/^bolt-on-six-hard-maple-planing-[A-Z]{6}-[A-Z]{3}-[A-Z]{3}\.csv$/);
     const lines = (await readFile((await download.path())!, 'utf8')).trim().split('\r\n');
     expect(lines).toHaveLength(23);
     expect(lines[0]!.split(',').at(-1)).toBe('planeOffMm');

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { numberOf, textOf } from '../../../speech/quantity-text.ts';
 import type { StretchForces } from '../../../mechanics/seating/refret-answers.ts';
-import { isOffered, type AdvisedPlan } from '../../../verdict/raised-by.ts';
+import type { AdvisedPlan } from '../../../verdict/raised-by.ts';
 import { bowText } from '../../../speech/bow.ts';
 import { bandText, missText } from '../wanted/goal.ts';
 import { Raised } from '../../workshop/checks/raised.tsx';
@@ -90,7 +90,7 @@ export function PlanCard(props: PlanCardProps) {
       ))}
       {!isInUse && <Raised checks={plan.raised} system={system} />}
       {isInUse && <p className="quiet">{REFRET_WORDS.inUse}</p>}
-      {!isInUse && isOffered(plan.raised) && (
+      {!isInUse && (
         <UseButton
           words={REFRET_WORDS.use}
           isStale={isStale}

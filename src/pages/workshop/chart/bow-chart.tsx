@@ -1,10 +1,9 @@
 /** The line of the fret tops against a straightedge, for each method; the same frets as in the picture above it. */
-import { useRef, useState } from 'react';
+import { lazy, Suspense, useRef, useState } from 'react';
 import { METHODS, type Method } from '../../../mechanics/prediction-types.ts';
 import { useLineBands, useLines, type Lines } from '../../../state/lines.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { CourseChart } from '../over-time/course-chart.tsx';
 import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 import { railText, useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
@@ -18,6 +17,8 @@ import { MethodLegend } from './method-legend.tsx';
 import { ChartTable } from './chart-table.tsx';
 import { useSize } from './use-size.ts';
 import './chart.css';
+
+const CourseChart = lazy(async () => ({ default: (await import('../over-time/course-chart.tsx')).CourseChart }));
 
 /** The chosen method last, so that it is drawn over the others. */
 function methodsDrawn(chosen: Method, comparing: boolean): Method[] {
@@ -104,11 +105,13 @@ export function BowChart() {
       <div className="chart-row">
         <div className="chart-place">
           {solution && overTime ? (
-            <CourseChart
-              solution={solution}
-              methods={methodsDrawn(solution.build.method, comparing)}
-              asTable={asTable}
-            />
+            <Suspense fallback={<div className="chart-box" />}>
+              <CourseChart
+                solution={solution}
+                methods={methodsDrawn(solution.build.method, comparing)}
+                asTable={asTable}
+              />
+            </Suspense>
           ) : solution && drawing ? (
             <Drawn solution={solution} drawing={drawing} asTable={asTable} range={range} setRange={setRange} />
           ) : (
