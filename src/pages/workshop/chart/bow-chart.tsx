@@ -14,10 +14,10 @@ import { ChartDrawing } from './chart-drawing.tsx';
 import { ChartTools } from './chart-tools.tsx';
 import { rangeOn, type FretRange } from './fret-range.ts';
 import { MethodLegend } from './method-legend.tsx';
-import { ChartTable } from './chart-table.tsx';
 import { useSize } from './use-size.ts';
 import './chart.css';
 
+const ChartTable = lazy(async () => ({ default: (await import('./chart-table.tsx')).ChartTable }));
 const CourseChart = lazy(async () => ({ default: (await import('../over-time/course-chart.tsx')).CourseChart }));
 
 /** The chosen method last, so that it is drawn over the others. */
@@ -72,7 +72,9 @@ function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
   return (
     <div className="chart-box" ref={box}>
       {asTable ? (
-        <ChartTable solution={solution} lines={drawing.lines} methods={METHODS} state={state} />
+        <Suspense>
+          <ChartTable solution={solution} lines={drawing.lines} methods={METHODS} state={state} />
+        </Suspense>
       ) : (
         <ChartDrawing {...drawing} size={size} range={range} onZoom={setRange} />
       )}
