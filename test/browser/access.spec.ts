@@ -98,6 +98,8 @@ test('without WebGL the numbers, the chart and the table work, and the page says
   await app.afterChange(() => app.page.keyboard.press('PageDown'));
   expect(await number()).not.toBe(before);
   await app.page.getByRole('checkbox', { name: 'as a table' }).check();
+  // The table comes when it is asked for.
+  await app.page.locator('.chart-table').waitFor();
   expect(await app.page.locator('.chart-table tbody tr').count()).toBe(22);
   expect(await violations(app)).toEqual([]);
   expect(app.troubles).toEqual([]);

@@ -75,7 +75,7 @@ describe('relief against time', () => {
     await app.page.getByLabel('as a table').check();
     expect(await app.page.locator('.chart-table tbody tr').count()).toBe(7);
     await app.page.keyboard.press('v');
-    expect(await app.page.locator('.chart-table caption').innerText()).toContain('straightedge');
+    await app.page.locator('.chart-table caption').filter({ hasText: 'straightedge' }).waitFor();
     expect(app.troubles).toEqual([]);
   });
 

@@ -39,9 +39,10 @@ describe('the chart', () => {
     expect(paths()).toEqual(['press']);
   });
 
-  test('as a table has the same numbers, fret by fret', () => {
+  test('as a table has the same numbers, fret by fret', async () => {
     render(<BowChart />);
     fireEvent.click(screen.getByRole('checkbox', { name: 'as a table' }));
+    await screen.findByRole('table');
     const rows = [...document.querySelectorAll('tbody tr')];
     expect(rows).toHaveLength(22);
     const cells = rows.map((row) => row.querySelector('td')!.textContent!.replace('−', '-'));
