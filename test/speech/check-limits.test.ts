@@ -4,6 +4,7 @@
  * crowns says.
  */
 import { describe, expect, test } from 'vitest';
+import { below } from '../../src/fretwork/checks/check-making.ts';
 import { LATER_LEVELLING_MM } from '../../src/fretwork/levelling.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
@@ -83,7 +84,8 @@ describe(`checks of ${PRESETS.length} presets and ${COUNT} builds (seeds from ${
       const last = check.code === 'last-levelling';
       expect(check.limit).toBe(build.leastCrownMm + (last ? LATER_LEVELLING_MM : 0));
       expect(check.value).toBe(Math.min(...rows.map(({ crownLeftMm }) => crownLeftMm)));
-      const low = rows.filter(({ crownLeftMm }) => crownLeftMm < check.limit!).map(({ fret }) => fret);
+      // Seed 410767: a crown that is left exactly at the limit, where two sums of the same parts differ in the last bit.
+      const low = rows.filter(({ crownLeftMm }) => below(crownLeftMm, check.limit!)).map(({ fret }) => fret);
       expect([name, check.frets]).toEqual([name, low]);
     }
     expect(found).toBeGreaterThan(20);
