@@ -1,10 +1,14 @@
-/** The prediction without a screen, run as its users run it. */
+/**
+ * The prediction without a screen, run as its users run it: once in every test run, and in all cases in the long draw;
+ * otherwise what it says is asked of the function that the process asks.
+ */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
+import { runPredict } from '../../src/app/cli/run.ts';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../tools/presets.ts';
@@ -14,6 +18,7 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { REPORT_SHAPE } from '../../src/verdict/report-shape.ts';
 import { referenceTo } from '../../src/mechanics/bench-log/reference.ts';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
+import { IS_LONG } from '../draw.ts';
 import { expectNear } from '../expect-near.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -33,6 +38,12 @@ function predict(...args: string[]) {
     encoding: 'utf8',
   });
   return { status, stdout, stderr };
+}
+
+async function ask(...args: string[]): Promise<ReturnType<typeof predict>> {
+  if (IS_LONG) return predict(...args);
+  const { output, messages, exitCode } = await runPredict(args);
+  return { status: exitCode, stdout: output, stderr: messages.map((line) => `${line}\n`).join('') };
 }
 
 describe('npm run --silent predict', () => {
@@ -82,15 +93,15 @@ describe('npm run --silent predict', () => {
       () => write('impossible.json', writeProject({ ...defaultBuild(), slotDepthMm: 5.9 })),
       /Slot depth is 5\.9 mm; here it can be at most/,
     ],
-  ])('%s: a message on standard error, exit code 2, no stack', (_what, path, words) => {
-    const { status, stdout, stderr } = predict(path());
+  ])('%s: a message on standard error, exit code 2, no stack', async (_what, path, words) => {
+    const { status, stdout, stderr } = await ask(path());
     expect(status).toBe(2);
     expect(stdout).toBe('');
     expect(stderr).toMatch(words);
     expect(stderr).not.toMatch(/\n\s+at |node:internal|Error:/);
   });
 
-  it('with a bench log the bands are those that its measured necks leave', () => {
+  it('with a bench log the bands are those that its measured necks leave', async () => {
     const build = PRESETS[0]!.build;
     const entries = [0, 1, 2, 3].map((index) => ({
       ...ENTRY,
@@ -103,7 +114,7 @@ describe('npm run --silent predict', () => {
     const reference = referenceTo(entries, posterior);
     const measured = { ...build, biteFactor: reference.factor, biteReference: reference };
     const path = write('measured.json', writeProject(measured));
-    const [plain, known] = [predict(path), predict('--log', log, path)].map(({ stdout }) =>
+    const [plain, known] = [await ask(path), await ask('--log', log, path)].map(({ stdout }) =>
       REPORT_SHAPE.parse(JSON.parse(stdout)),
     );
     const width = (report: typeof plain) => {
@@ -112,26 +123,28 @@ describe('npm run --silent predict', () => {
     };
     expect(width(known)).toBeLessThan(0.85 * width(plain));
     expect([plain!.bands!.benchLog, known!.bands!.benchLog?.necks]).toEqual([undefined, 4]);
-    const refused = (name: string, other: Build, file = log) => {
-      const { status, stdout, stderr } = predict(write(name, writeProject(other)), '--log', file);
+    const refused = async (name: string, other: Build, file = log) => {
+      const { status, stdout, stderr } = await ask(write(name, writeProject(other)), '--log', file);
       expect([status, stdout]).toEqual([2, '']);
       return stderr;
     };
     // Another bite factor is not changed behind anybody's back.
-    const other = refused('other.json', { ...measured, biteFactor: 1 });
+    const other = await refused('other.json', { ...measured, biteFactor: 1 });
     expect(other).toContain(`biteFactor is 1 in the build; ${log} gives ${measured.biteFactor}.`);
     // The same factor without the reference, and with one to entries that are not there or say something else.
-    expect(refused('equal.json', { ...build, biteFactor: reference.factor })).toContain('refers to no measurements');
+    expect(await refused('equal.json', { ...build, biteFactor: reference.factor })).toContain(
+      'refers to no measurements',
+    );
     const elsewhere = write('elsewhere.csv', writeLog([{ ...ENTRY, id: 'zxwvtsrqpnmlkj' }]));
-    expect(refused('elsewhere.json', measured, elsewhere)).toContain('measurements that are not in');
+    expect(await refused('elsewhere.json', measured, elsewhere)).toContain('measurements that are not in');
     const edited = write(
       'edited.csv',
       writeLog(entries.map((entry, at) => (at ? entry : { ...entry, gaugeErrorMm: 0.03 }))),
     );
-    expect(refused('edited.json', measured, edited)).toContain('have changed');
+    expect(await refused('edited.json', measured, edited)).toContain('have changed');
     // More entries beside them change nothing.
     const more = write('more.csv', writeLog([...entries, { ...ENTRY, id: 'zxwvtsrqpnmlkj' }], 'inch'));
-    expect(predict(path, '--log', more)).toMatchObject({ status: 0, stdout: predict('--log', log, path).stdout });
+    expect(await ask(path, '--log', more)).toMatchObject({ status: 0, stdout: (await ask('--log', log, path)).stdout });
   }, 60_000);
 
   it.each([
@@ -141,9 +154,9 @@ describe('npm run --silent predict', () => {
       writeLog([{ ...ENTRY, method: 'glue', predictedFrettedMm: 0, predictedStrungFretsMm: 0 }]),
       /says nothing of the bite/,
     ],
-  ])('%s is refused with its reason', (_what, text, words) => {
+  ])('%s is refused with its reason', async (_what, text, words) => {
     const path = write('neck.json', writeProject(defaultBuild()));
-    const { status, stdout, stderr } = predict(path, '--log', write('bad.csv', text));
+    const { status, stdout, stderr } = await ask(path, '--log', write('bad.csv', text));
     expect([status, stdout]).toEqual([2, '']);
     expect(stderr).toMatch(words);
   });

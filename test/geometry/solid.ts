@@ -31,8 +31,9 @@ function weld(mesh: Mesh): Welded {
   const points: number[][] = [];
   const of: number[] = [];
   for (let i = 0; i < mesh.positions.length; i += 3) {
-    const point = [...mesh.positions.subarray(i, i + 3)];
-    const key = point.map((value) => (value === 0 ? 0 : value)).join(' ');
+    const point = [mesh.positions[i], mesh.positions[i + 1], mesh.positions[i + 2]];
+    // Either zero is one place.
+    const key = `${point[0] || 0} ${point[1] || 0} ${point[2] || 0}`;
     let at = seen.get(key);
     if (at === undefined) {
       at = points.length;
@@ -52,6 +53,19 @@ function weld(mesh: Mesh): Welded {
 /** Directed edges without exactly one partner running the other way; empty = closed and consistently oriented. */
 export function looseEdges(mesh: Mesh): string[] {
   const { corners, points } = welded(mesh);
+  // Each direction as one number, sorted: the same list twice is what a closed solid has, and most are.
+  const there = new Float64Array(corners.length);
+  const back = new Float64Array(corners.length);
+  for (let t = 0; t < corners.length; t += 3) {
+    for (let k = 0; k < 3; k++) {
+      const [from, to] = [corners[t + k], corners[t + ((k + 1) % 3)]];
+      there[t + k] = from * points.length + to;
+      back[t + k] = to * points.length + from;
+    }
+  }
+  there.sort();
+  back.sort();
+  if (there.every((edge, index) => edge === back[index])) return [];
   const count = new Map<string, number>();
   for (let t = 0; t < corners.length; t += 3) {
     for (let k = 0; k < 3; k++) {
@@ -62,11 +76,17 @@ export function looseEdges(mesh: Mesh): string[] {
   const loose: string[] = [];
   for (const [key, times] of count) {
     const [from, to] = key.split(' ').map(Number);
-    const back = count.get(`${to} ${from}`) ?? 0;
-    if (times !== back)
-      loose.push(`${times}× (${points[from].join(', ')}) → (${points[to].join(', ')}), ${back}× back`);
+    const returning = count.get(`${to} ${from}`) ?? 0;
+    if (times !== returning)
+      loose.push(`${times}× (${points[from].join(', ')}) → (${points[to].join(', ')}), ${returning}× back`);
   }
   return loose;
+}
+
+function flat(points: readonly number[][]): Float32Array {
+  const array = new Float32Array(points.length * 3);
+  points.forEach((point, index) => array.set(point, index * 3));
+  return array;
 }
 
 export interface Solid {
@@ -81,7 +101,7 @@ export function solidOf(mesh: Mesh): Solid {
   const { corners, points } = welded(mesh);
   const input = new library.Mesh({
     numProp: 3,
-    vertProperties: Float32Array.from(points.flat()),
+    vertProperties: flat(points),
     triVerts: Uint32Array.from(corners),
   });
   const solid = new library.Manifold(input);
@@ -102,7 +122,7 @@ export function commonVolumeMm3(first: Mesh, second: Mesh): number {
     return new library.Manifold(
       new library.Mesh({
         numProp: 3,
-        vertProperties: Float32Array.from(points.flat()),
+        vertProperties: flat(points),
         triVerts: Uint32Array.from(corners),
       }),
     );
@@ -119,7 +139,7 @@ export function sliceAreaMm2(mesh: Mesh, axis: 'x' | 'z', atMm: number): number 
   const solid = new library.Manifold(
     new library.Mesh({
       numProp: 3,
-      vertProperties: Float32Array.from(points.flat()),
+      vertProperties: flat(points),
       triVerts: Uint32Array.from(corners),
     }),
   );

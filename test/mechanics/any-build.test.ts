@@ -8,6 +8,7 @@ import { METHODS, type Prediction } from '../../src/mechanics/prediction-types.t
 import { extremeRelief } from '../../src/mechanics/relief.ts';
 import { lineAt, straightedgeOf } from '../../src/mechanics/states.ts';
 import { anyBuild } from '../arbitrary/any-build.ts';
+import { draw } from '../draw.ts';
 
 const predictor = createPredictor();
 
@@ -49,7 +50,7 @@ describe('random valid builds (seed 1501)', () => {
           expect(prediction.methods[method].strung.reliefMm).toHaveLength(prediction.stationXMm.length);
         }
       }),
-      { seed: 1501, numRuns: 25 },
+      { seed: 1501, numRuns: draw(25, 8) },
     );
   });
 
@@ -72,7 +73,7 @@ describe('random valid builds (seed 1501)', () => {
         const twoWay = build.rodKind === 'two-way';
         expect(!twoWay || extremeOf(build, prediction, prediction.methods.glue.basis.rodMm) < 0).toBe(true);
       }),
-      { seed: 1501, numRuns: 25 },
+      { seed: 1501, numRuns: draw(25, 8) },
     );
   });
 
@@ -92,7 +93,7 @@ describe('random valid builds (seed 1501)', () => {
         // A fret at the joint, under the end of the straightedge, dents the line by a little.
         expect(all).toBeLessThanOrEqual(Math.min(0, bow(some)) + DENT * Math.abs(all) + 1e-9);
       }),
-      { seed: 1501, numRuns: 15 },
+      { seed: 1501, numRuns: draw(15, 6) },
     );
   });
 
@@ -115,7 +116,7 @@ describe('random valid builds (seed 1501)', () => {
           thin.methods.press.fretted.extremeMm - 1e-9,
         );
       }),
-      { seed: 1501, numRuns: 12 },
+      { seed: 1501, numRuns: draw(12, 5) },
     );
   });
 
@@ -145,7 +146,7 @@ describe('random valid builds (seed 1501)', () => {
           });
         }
       }),
-      { seed: 1501, numRuns: 12 },
+      { seed: 1501, numRuns: draw(12, 5) },
     );
   });
 
@@ -160,7 +161,7 @@ describe('random valid builds (seed 1501)', () => {
         expect(total(b.wedgeForceN)).toBeLessThanOrEqual(total(a.wedgeForceN) + 1e-6);
         expect(b.fretted.extremeMm).toBeGreaterThanOrEqual(a.fretted.extremeMm - 1e-6);
       }),
-      { seed: 1501, numRuns: 12 },
+      { seed: 1501, numRuns: draw(12, 5) },
     );
   });
 });

@@ -2,7 +2,7 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { defaultBuild } from '../../src/neck/build.ts';
-import { GROUPS, type Parameter } from '../../src/neck/parameter-kinds.ts';
+import { GROUPS, type GroupId, type Parameter } from '../../src/neck/parameter-kinds.ts';
 import { isRelevant, PARAMETERS } from '../../src/neck/parameters.ts';
 import { PRESETS } from '../tools/presets.ts';
 import Controls from '../../src/pages/workshop/controls/controls.tsx';
@@ -18,16 +18,20 @@ beforeEach(() => {
 });
 afterEach(cleanup);
 
-function showAll(): HTMLElement {
+/** The controls with these groups open, the others shut. */
+function show(...groups: readonly GroupId[]): HTMLElement {
   const { container } = render(<Controls />);
+  const wanted = groups.map(groupName);
   for (const group of container.querySelectorAll('details')) {
     act(() => {
-      group.open = true;
+      group.open = wanted.includes(group.querySelector('h3')!.textContent);
       fireEvent(group, new Event('toggle'));
     });
   }
   return container;
 }
+
+const showAll = (): HTMLElement => show(...GROUPS);
 
 /** Ids of the parameters whose controls are there. */
 function shown(container: HTMLElement): string[] {
@@ -71,7 +75,7 @@ test('no two elements have the same id', () => {
 
 describe('a control', () => {
   test('changes the build, and one drag is one step to undo', () => {
-    const container = showAll();
+    const container = show('slots');
     const slider = within(row(container, 'kerfMm')).getByRole('slider');
     fireEvent.pointerDown(slider);
     for (const value of ['0.6', '0.62', '0.64']) fireEvent.change(slider, { target: { value } });
@@ -93,7 +97,7 @@ describe('a control', () => {
   });
 
   test('appears and goes with the conditions of the table', () => {
-    const container = showAll();
+    const container = show('board', 'time');
     expect(shown(container)).not.toContain('radiusLastFretMm');
     fireEvent.change(within(row(container, 'boardShape')).getByRole('combobox'), { target: { value: 'cone' } });
     expect(shown(container)).toContain('radiusLastFretMm');
@@ -113,7 +117,7 @@ describe('a control', () => {
 
   test('refuses a choice that is impossible here, and keeps the build', () => {
     act(() => void store.getState().change({ slotBottom: 'flat', slotDepthMm: 5.5 }, 'flat'));
-    const container = showAll();
+    const container = show('slots');
     fireEvent.change(within(row(container, 'slotBottom')).getByRole('combobox'), { target: { value: 'radiused' } });
     expect(store.getState().build.slotBottom).toBe('flat');
     expect(within(row(container, 'slotBottom')).getByRole('alert').textContent).toMatch(
@@ -132,7 +136,7 @@ test('pointing at a control opens its group and gives it the focus', async () =>
 
 describe('the strings', () => {
   test('change as a set, keep their tuning, and take the tuning of another number of strings', () => {
-    showAll();
+    show('strings');
     fireEvent.change(screen.getByRole('combobox', { name: /^Set/ }), { target: { value: 'six-9-42' } });
     expect(store.getState().build.strings.map(({ pitch }) => pitch)).toEqual([64, 59, 55, 50, 45, 40]);
     fireEvent.change(screen.getByRole('combobox', { name: 'Tuning' }), { target: { value: 'six-drop-d' } });
@@ -142,7 +146,7 @@ describe('the strings', () => {
   });
 
   test('can be changed one by one, and what is out of range is refused', () => {
-    showAll();
+    show('strings');
     const field = screen.getByRole<HTMLInputElement>('textbox', { name: 'String 1, diameter' });
     fireEvent.change(field, { target: { value: '0.3' } });
     fireEvent.blur(field);
@@ -154,7 +158,7 @@ describe('the strings', () => {
   });
 
   test('can be added and taken off', () => {
-    showAll();
+    show('strings');
     fireEvent.click(screen.getByRole('button', { name: 'Add a lower string' }));
     expect(store.getState().build.strings).toHaveLength(7);
     expect(store.getState().build.strings.at(-1)!.pitch).toBe(35);
@@ -164,7 +168,7 @@ describe('the strings', () => {
 });
 
 test('laminates always fill the width', () => {
-  showAll();
+  show('neck');
   fireEvent.change(screen.getByRole('combobox', { name: 'Neck made of' }), { target: { value: '3' } });
   const { laminates } = store.getState().build;
   expect(laminates).toHaveLength(3);
@@ -181,7 +185,7 @@ test('laminates always fill the width', () => {
 });
 
 test('stretches of frets can be added, changed and taken away', () => {
-  showAll();
+  show('existing');
   fireEvent.click(screen.getByRole('button', { name: 'Add a stretch of frets' }));
   const field = screen.getByRole('textbox', { name: 'Stretch 1, to fret' });
   fireEvent.change(field, { target: { value: '5' } });
@@ -192,7 +196,7 @@ test('stretches of frets can be added, changed and taken away', () => {
 });
 
 test('binding lines show as many as are in use', () => {
-  const container = showAll();
+  const container = show('edges');
   expect(screen.queryByRole('textbox', { name: 'Thickness of line 1' })).toBeNull();
   fireEvent.change(within(row(container, 'bindingLineCount')).getByRole('textbox'), { target: { value: '2' } });
   fireEvent.blur(within(row(container, 'bindingLineCount')).getByRole('textbox'));
@@ -203,7 +207,7 @@ test('binding lines show as many as are in use', () => {
 });
 
 test('why a value was refused is not read in the units of before', () => {
-  const container = showAll();
+  const container = show('slots');
   const field = within(row(container, 'kerfMm')).getByRole('textbox');
   fireEvent.change(field, { target: { value: '7' } });
   fireEvent.keyDown(field, { key: 'Enter' });

@@ -38,28 +38,38 @@ export function lowestInTime(
   const dx = 1 / pieces;
   const dt = (stiffness === 0 ? 1 : 0.5) / Math.sqrt(1 / dx ** 2 + (4 * stiffness) / dx ** 4);
   // Index from the fretted end; the corner of the pluck at 1 − p.
-  const start = Array.from({ length: pieces + 1 }, (_, i) => {
+  const start = Float64Array.from({ length: pieces + 1 }, (_, i) => {
     const u = i * dx;
     return upwards(direction) * (u < 1 - p ? u / (1 - p) : (1 - u) / p);
   });
-  const acceleration = (y: readonly number[]): number[] => {
-    // Hinged: the string goes on past its ends as its own mirror image, upside down.
-    const at = (i: number) => (i < 0 ? -(y[-i] ?? 0) : i > pieces ? -(y[2 * pieces - i] ?? 0) : (y[i] ?? 0));
-    return y.map((value, i) => {
-      if (i === 0 || i === pieces) return 0;
-      const second = (at(i - 1) - 2 * value + at(i + 1)) / dx ** 2;
-      const fourth = (at(i - 2) - 4 * at(i - 1) + 6 * value - 4 * at(i + 1) + at(i + 2)) / dx ** 4;
-      return second - stiffness * fourth;
-    });
+  // Hinged: the string goes on past its ends as its own mirror image, upside down; two more places at either end hold it.
+  const mirrored = new Float64Array(pieces + 5);
+  const acceleration = new Float64Array(pieces + 1);
+  const perSecond = 1 / dx ** 2;
+  const perFourth = stiffness / dx ** 4;
+  const accelerate = (y: Float64Array): void => {
+    mirrored.set(y, 2);
+    for (const beyond of [1, 2]) {
+      mirrored[2 - beyond] = -y[beyond]!;
+      mirrored[pieces + 2 + beyond] = -y[pieces - beyond]!;
+    }
+    for (let i = 1; i < pieces; i += 1) {
+      const near = mirrored[i + 1]! + mirrored[i + 3]!;
+      const middle = mirrored[i + 2]!;
+      const far = mirrored[i]! + mirrored[i + 4]!;
+      acceleration[i] = perSecond * (near - 2 * middle) - perFourth * (far - 4 * near + 6 * middle);
+    }
   };
-  const lowest = [...start];
+  const squared = dt ** 2;
+  const lowest = start.slice();
   let y = start;
-  let before = start.map((value, i) => value + 0.5 * dt ** 2 * (acceleration(start)[i] ?? 0));
+  accelerate(y);
+  let before = start.map((value, i) => value + 0.5 * squared * acceleration[i]!);
   for (let time = 0; time < 40; time += dt) {
-    const pull = acceleration(y);
-    const next = y.map((value, i) => 2 * value - (before[i] ?? 0) + dt ** 2 * (pull[i] ?? 0));
-    [before, y] = [y, next];
-    y.forEach((value, i) => (lowest[i] = Math.min(lowest[i] ?? 0, value)));
+    accelerate(y);
+    for (let i = 0; i <= pieces; i += 1) before[i] = 2 * y[i]! - before[i]! + squared * acceleration[i]!;
+    [before, y] = [y, before];
+    for (let i = 0; i <= pieces; i += 1) if (y[i]! < lowest[i]!) lowest[i] = y[i]!;
   }
   const inner = Array.from({ length: pieces - 1 }, (_, i) => i + 1).filter((i) => i % 3 === 0);
   return { places: inner.map((i) => i * dx), depth: inner.map((i) => -(lowest[i] ?? 0)) };

@@ -1,13 +1,17 @@
 /**
- * `npm run --silent predict` as a user meets it. What the numbers are is the mechanics' own tests' business.
+ * `npm run --silent predict` as a user meets it. What the numbers are is the mechanics' own tests' business. A process is
+ * started for each way that it ends and for what only a process does; what it says in all the other cases is asked of the
+ * function that the process asks, in a process of its own only in the long draw.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { runPredict } from '../../src/app/cli/run.ts';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { writeProject } from '../../src/neck/file.ts';
+import { IS_LONG } from '../draw.ts';
 import { root } from './project.mjs';
 
 let folder = '';
@@ -25,13 +29,32 @@ afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-function predict(...files: string[]): { code: number | null; out: string; err: string } {
+interface Told {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+function predict(...files: string[]): Told {
   const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'test/tools/predict.mjs'), ...files], {
     cwd: root,
     env: { ...process.env, INIT_CWD: folder, LC_ALL: 'C' },
     encoding: 'utf8',
   });
   return { code: status, out: stdout, err: stderr };
+}
+
+/** As `predict`, of files in the folder. */
+async function ask(...given: string[]): Promise<Told> {
+  if (IS_LONG) return predict(...given);
+  const { output, messages, exitCode } = await runPredict(
+    given.map((word) => (word.startsWith('--') ? word : join(folder, word))),
+  );
+  return {
+    code: exitCode,
+    out: output,
+    err: messages.map((line) => `${line.replaceAll(join(folder, '/'), '')}\n`).join(''),
+  };
 }
 
 test('a project file in the folder from which npm was called gives JSON and nothing else', () => {
@@ -52,8 +75,8 @@ test.each([
   ['a folder', ['a folder'], 'a folder'],
   ['a file that is no JSON', ['broken.json'], 'not JSON'],
   ['JSON of something else', ['other.json'], 'not a project file'],
-])('%s gives a message without a stack trace and exit code 2', (_kind, files, message) => {
-  const { code, out, err } = predict(...files);
+])('%s gives a message without a stack trace and exit code 2', async (_kind, files, message) => {
+  const { code, out, err } = await ask(...files);
   expect([code, out]).toEqual([2, '']);
   expect(err).toContain(message);
   expect(err).not.toMatch(/\n\s+at /);
@@ -65,8 +88,8 @@ test.each([
   ['two files', ['neck.json', 'wide.json'], /^More than one build was named: neck\.json, wide\.json\./],
   ['an option that is not there', ['neck.json', '--colour'], /^--colour is not an option/],
   ['--log without a file', ['neck.json', '--log'], /^--log needs a file after it\./],
-])('%s is named, with how it is used', (_kind, files, message) => {
-  const { code, out, err } = predict(...files);
+])('%s is named, with how it is used', async (_kind, files, message) => {
+  const { code, out, err } = await ask(...files);
   expect([code, out]).toEqual([2, '']);
   expect(err).toMatch(message);
   expect(err.trim().split('\n').slice(1)).toEqual([
@@ -75,8 +98,8 @@ test.each([
   ]);
 });
 
-test('--help goes to standard output and names every option and every exit code', () => {
-  const { code, out, err } = predict('--help');
+test('--help goes to standard output and names every option and every exit code', async () => {
+  const { code, out, err } = await ask('--help');
   expect([code, err]).toEqual([0, '']);
   for (const word of ['--log', '--schema', '--help', 'Exit codes: 0', '; 1 ', '; 2 ']) expect(out).toContain(word);
 });

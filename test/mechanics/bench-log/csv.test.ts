@@ -254,14 +254,15 @@ describe('reading', () => {
 });
 
 describe('many rows', () => {
+  const MANY_ROWS = draw(MOST_ROWS);
   const row = (n: number) => `2026-01-05,N ${n},press,-0.2,0.02,-0.2`;
   const rows = (count: number) => file(SHORT, ...Array.from({ length: count }, (_, n) => row(n)));
 
-  it(`${MOST_ROWS} are read, every one, and the reading tells how far it is`, () => {
+  it(`${MANY_ROWS} are read, every one, and the reading tells how far it is`, () => {
     const told: number[] = [];
-    const read = readLog(rows(MOST_ROWS), (share) => told.push(share));
-    expect(read.ok && read.entries.length).toBe(MOST_ROWS);
-    expect(told.length).toBeGreaterThan(100);
+    const read = readLog(rows(MANY_ROWS), (share) => told.push(share));
+    expect(read.ok && read.entries.length).toBe(MANY_ROWS);
+    expect(told.length).toBeGreaterThan(MANY_ROWS / 1000);
     expect(told).toEqual(told.toSorted((a, b) => a - b));
   }, 120_000);
 
