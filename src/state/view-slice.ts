@@ -2,10 +2,14 @@
 import type { StateCreator } from 'zustand/vanilla';
 import type { UnitSystem } from '../neck/units.ts';
 import type { SceneView } from '../scene/types.ts';
+import type { Hand } from '../verdict/string-room.ts';
 import { savePreferences, type Appearance, type Preferences } from './preferences.ts';
 import type { BackbowState } from './store.ts';
 
 export const BOW_FACTOR = { min: 1, max: 200, standard: 40 } as const;
+
+/** What the chart shows: the line along the neck, the relief against time, or where the strings buzz. */
+export type ChartShown = 'line' | 'time' | 'room';
 
 export interface ViewSlice extends Preferences {
   readonly view: SceneView;
@@ -17,8 +21,9 @@ export interface ViewSlice extends Preferences {
   readonly trueScale: boolean;
   /** Are all three methods drawn in the chart, or only the chosen one? */
   readonly comparing: boolean;
-  /** Does the chart show the relief against time, or the line along the neck? */
-  readonly overTime: boolean;
+  readonly chart: ChartShown;
+  /** How the neck is played in the chart of where it buzzes. */
+  readonly hand: Hand;
   /** Fret that close-ups look at, 1 to the last. */
   readonly selectedFret: number;
   /** Fret under the pointer, in the picture or the chart. */
@@ -35,7 +40,8 @@ export interface ViewSlice extends Preferences {
   readonly setBowFactor: (factor: number) => void;
   readonly setTrueScale: (on: boolean) => void;
   readonly setComparing: (on: boolean) => void;
-  readonly setOverTime: (on: boolean) => void;
+  readonly setChart: (chart: ChartShown) => void;
+  readonly setHand: (change: Partial<Hand>) => void;
   readonly selectFret: (fret: number) => void;
   readonly hoverFret: (fret: number | null) => void;
   readonly setLifted: (on: boolean) => void;
@@ -65,7 +71,8 @@ export const createViewSlice =
       bowFactor: BOW_FACTOR.standard,
       trueScale: false,
       comparing: true,
-      overTime: false,
+      chart: 'line',
+      hand: { strength: 'medium', direction: 'along' },
       selectedFret: 7,
       hoveredFret: null,
       lifted: false,
@@ -82,7 +89,8 @@ export const createViewSlice =
       },
       setTrueScale: (trueScale) => set({ trueScale }),
       setComparing: (comparing) => set({ comparing }),
-      setOverTime: (overTime) => set({ overTime }),
+      setChart: (chart) => set({ chart }),
+      setHand: (change) => set({ hand: { ...get().hand, ...change } }),
       selectFret: (fret) => {
         if (fret !== get().selectedFret) set({ selectedFret: fret });
       },

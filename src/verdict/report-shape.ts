@@ -1,6 +1,7 @@
 /** The shape of a report as a schema: what `predict --schema` prints, and what every report is tried against. */
 import * as z from 'zod/mini';
-import { computedQuantity, isComputed, quantityOf, type QuantityKey } from '../neck/quantities.ts';
+import { isComputed, quantityOf, type QuantityKey } from '../neck/quantities.ts';
+import { QUANTITY_MEANINGS } from './quantity-meanings.ts';
 import { METHODS } from '../mechanics/prediction-types.ts';
 import { REPORT_FORMAT, REPORT_VERSION } from './report.ts';
 
@@ -14,7 +15,7 @@ function told<Schema extends z.ZodMiniType>(schema: Schema, description: string)
 /** What a quantity is, and its unit. */
 function about(key: QuantityKey): string {
   const { unit } = quantityOf(key);
-  return `${isComputed(key) ? computedQuantity(key).meaning : 'as given in the build'}${unit === '' ? '' : `, in ${unit}`}`;
+  return `${isComputed(key) ? QUANTITY_MEANINGS[key].meaning : 'as given in the build'}${unit === '' ? '' : `, in ${unit}`}`;
 }
 
 const quantity = (key: QuantityKey) => told(z.number(), about(key));

@@ -1,7 +1,8 @@
 /** One key for each quantity, with a unit that its name does not deny and a heading that exists. */
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { COMPUTED_KEYS, computedQuantity, quantityOf, type QuantityKey } from '../../src/neck/quantities.ts';
+import { COMPUTED_KEYS, quantityOf, type QuantityKey } from '../../src/neck/quantities.ts';
+import { QUANTITY_MEANINGS } from '../../src/verdict/quantity-meanings.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 
 /** How a unit is written at the end of a key. Longest first, so that mm³ is not taken for mm. */
@@ -23,7 +24,7 @@ const ENDINGS = [
 test('every key says its unit, and no other', () => {
   for (const key of COMPUTED_KEYS) {
     const ending = ENDINGS.find(([end]) => key.endsWith(end));
-    expect([key, ending?.[1] ?? '']).toEqual([key, computedQuantity(key).unit]);
+    expect([key, ending?.[1] ?? '']).toEqual([key, quantityOf(key).unit]);
   }
 });
 
@@ -35,7 +36,7 @@ test('no key is both given and computed', () => {
 
 test('what names a heading of the note on the model names one that is there', () => {
   const note = readFileSync('src/mechanics/MODEL.md', 'utf8');
-  const named = COMPUTED_KEYS.flatMap((key) => computedQuantity(key).model ?? []);
+  const named = COMPUTED_KEYS.flatMap((key) => QUANTITY_MEANINGS[key].model ?? []);
   expect(named.length).toBeGreaterThan(20);
   for (const heading of named) expect(note).toContain(`\n## ${heading}\n`);
 });

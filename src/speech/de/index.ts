@@ -30,6 +30,7 @@ import * as panels from './workshop/panels.ts';
 import * as papers from './pages/papers.ts';
 import * as predict from './workshop/predict.ts';
 import * as rod from './workshop/rod.ts';
+import * as room from './workshop/room.ts';
 import * as scene from './workshop/scene.ts';
 import * as share from './pages/share.ts';
 import * as signs from './neck/signs.ts';
@@ -67,6 +68,7 @@ export const GERMAN: Catalogue = {
   ...papers,
   ...predict,
   ...rod,
+  ...room,
   ...scene,
   ...share,
   ...signs,

@@ -3,13 +3,18 @@ import { METHODS } from '../../../mechanics/prediction-types.ts';
 import { SCENE_VIEWS } from '../../../scene/types.ts';
 import type { BackbowState } from '../../../state/store.ts';
 import { canShowStress, isCutOpen } from '../../../state/stress-view.ts';
-import { BOW_FACTOR } from '../../../state/view-slice.ts';
+import { BOW_FACTOR, type ChartShown } from '../../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
 import { PROGRAM_WORDS } from '../../../speech/en/pages/licences.ts';
-import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 import { goTo } from '../../papers/route.ts';
 import { ACTION_WORDS, OPENING_WORDS } from '../../../speech/en/workshop/actions.ts';
-import { METHOD_WORDS, PROJECT_WORDS, RAIL_WORDS, VIEW_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import {
+  CHARTS_WORDS,
+  METHOD_WORDS,
+  PROJECT_WORDS,
+  RAIL_WORDS,
+  VIEW_WORDS,
+} from '../../../speech/en/workshop/workshop.ts';
 import { SHEETS_WORDS } from '../../../speech/en/pages/sheets.ts';
 import type { Action, ActionGroup } from './types.ts';
 
@@ -31,6 +36,14 @@ function action(
 ): Action {
   return { group, id, keys, changesBuild: false, ...rest };
 }
+
+/** Shows a chart, and the line along the neck when it is there already. */
+const chartAction = (chart: ChartShown, id: string, key: string): Action =>
+  action('view', id, [key], {
+    label: () => CHARTS_WORDS[chart].action,
+    pressed: (state) => state.chart === chart,
+    run: (store) => store.getState().setChart(store.getState().chart === chart ? 'line' : chart),
+  });
 
 export const ACTIONS: readonly Action[] = [
   action('project', 'open', ['Mod+O'], {
@@ -164,11 +177,8 @@ export const ACTIONS: readonly Action[] = [
     pressed: (state) => state.comparing,
     run: (store) => store.getState().setComparing(!store.getState().comparing),
   }),
-  action('view', 'over-time', ['V'], {
-    label: () => COURSE_WORDS.action,
-    pressed: (state) => state.overTime,
-    run: (store) => store.getState().setOverTime(!store.getState().overTime),
-  }),
+  chartAction('time', 'over-time', 'V'),
+  chartAction('room', 'will-it-buzz', 'H'),
   action('page', 'licences', [], {
     label: () => PROGRAM_WORDS.open,
     run: (store) => store.getState().openDialog('licences'),

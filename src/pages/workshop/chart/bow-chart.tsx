@@ -4,11 +4,10 @@ import { METHODS, type Method } from '../../../mechanics/prediction-types.ts';
 import { useLineBands, useLines, type Lines } from '../../../state/lines.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
-import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
 import { railText, useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { CHART_WORDS, METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { CHART_WORDS, CHARTS_WORDS, METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { NotComputed } from '../not-computed.tsx';
 import { ChartDrawing } from './chart-drawing.tsx';
 import { ChartTools } from './chart-tools.tsx';
@@ -18,6 +17,7 @@ import { useSize } from './use-size.ts';
 import './chart.css';
 
 const ChartTable = lazy(async () => ({ default: (await import('./chart-table.tsx')).ChartTable }));
+const RoomChart = lazy(async () => ({ default: (await import('../room/room-chart.tsx')).RoomChart }));
 const CourseChart = lazy(async () => ({ default: (await import('../over-time/course-chart.tsx')).CourseChart }));
 
 /** The chosen method last, so that it is drawn over the others. */
@@ -85,7 +85,7 @@ function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
 export function BowChart() {
   const solution = useBackbow((state) => state.solution);
   const lines = useLines();
-  const overTime = useBackbow((state) => state.overTime);
+  const chart = useBackbow((state) => state.chart);
   const comparing = useBackbow((state) => state.comparing);
   const [asTable, setAsTable] = useState(false);
   const [chosenRange, setRange] = useState<FretRange | null>(null);
@@ -102,17 +102,21 @@ export function BowChart() {
           )
       : undefined;
   return (
-    <section className="chart" aria-label={overTime ? COURSE_WORDS.title : CHART_WORDS.title}>
+    <section className="chart" data-chart={chart} aria-label={CHARTS_WORDS[chart].title}>
       <MethodLegend lines={lines} />
       <div className="chart-row">
         <div className="chart-place">
-          {solution && overTime ? (
+          {solution && chart !== 'line' ? (
             <Suspense fallback={<div className="chart-box" />}>
-              <CourseChart
-                solution={solution}
-                methods={methodsDrawn(solution.build.method, comparing)}
-                asTable={asTable}
-              />
+              {chart === 'room' ? (
+                <RoomChart solution={solution} />
+              ) : (
+                <CourseChart
+                  solution={solution}
+                  methods={methodsDrawn(solution.build.method, comparing)}
+                  asTable={asTable}
+                />
+              )}
             </Suspense>
           ) : solution && drawing ? (
             <Drawn solution={solution} drawing={drawing} asTable={asTable} range={range} setRange={setRange} />

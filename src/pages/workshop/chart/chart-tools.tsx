@@ -1,9 +1,13 @@
 /** What the chart shows: over time or along the neck, all lines or one, as a table, which frets; and saving it. */
 import { store, useBackbow } from '../../../state/store.ts';
-import { ActionButton } from '../actions/action-button.tsx';
-import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
-import { CHART_WORDS, PICTURE_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { lazy, Suspense } from 'react';
+import type { ChartShown } from '../../../state/view-slice.ts';
+import { CHART_WORDS, CHARTS_WORDS, PICTURE_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { isWhole, LEAST_SPAN, wholeBoard, withFrom, withTo, type FretRange } from './fret-range.ts';
+
+const RoomTools = lazy(async () => ({ default: (await import('../room/room-tools.tsx')).RoomTools }));
+
+const CHARTS: readonly ChartShown[] = ['line', 'time', 'room'];
 
 interface RangeProps {
   readonly range: FretRange;
@@ -57,30 +61,48 @@ interface ChartToolsProps extends RangeProps {
 
 export function ChartTools({ asTable, setAsTable, save, ...range }: ChartToolsProps) {
   const comparing = useBackbow((state) => state.comparing);
-  const overTime = useBackbow((state) => state.overTime);
+  const chart = useBackbow((state) => state.chart);
   return (
     <div className="chart-tools">
       <div className="chart-buttons">
-        <ActionButton id="over-time">{COURSE_WORDS.toggle}</ActionButton>
-        {!overTime && (
+        <select
+          aria-label={CHARTS_WORDS.choice}
+          value={chart}
+          onChange={(event) => store.getState().setChart(event.currentTarget.value as ChartShown)}
+        >
+          {CHARTS.map((one) => (
+            <option key={one} value={one}>
+              {CHARTS_WORDS[one].choice}
+            </option>
+          ))}
+        </select>
+        {chart === 'line' && (
           <button type="button" disabled={!save} title={CHART_WORDS.saveHint} onClick={save}>
             {CHART_WORDS.save}
           </button>
         )}
       </div>
-      <label className="tick">
-        <input
-          type="checkbox"
-          checked={comparing}
-          onChange={(event) => store.getState().setComparing(event.currentTarget.checked)}
-        />
-        {CHART_WORDS.comparing}
-      </label>
-      <label className="tick">
-        <input type="checkbox" checked={asTable} onChange={(event) => setAsTable(event.currentTarget.checked)} />
-        {CHART_WORDS.table}
-      </label>
-      {!overTime && !asTable && <RangeChoice {...range} />}
+      {chart === 'room' ? (
+        <Suspense>
+          <RoomTools />
+        </Suspense>
+      ) : (
+        <>
+          <label className="tick">
+            <input
+              type="checkbox"
+              checked={comparing}
+              onChange={(event) => store.getState().setComparing(event.currentTarget.checked)}
+            />
+            {CHART_WORDS.comparing}
+          </label>
+          <label className="tick">
+            <input type="checkbox" checked={asTable} onChange={(event) => setAsTable(event.currentTarget.checked)} />
+            {CHART_WORDS.table}
+          </label>
+        </>
+      )}
+      {chart === 'line' && !asTable && <RangeChoice {...range} />}
     </div>
   );
 }

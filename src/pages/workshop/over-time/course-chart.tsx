@@ -7,7 +7,7 @@ import { momentOf } from '../../../verdict/rail.ts';
 import { useSize } from '../chart/use-size.ts';
 import { useRailText } from '../rail/rail-text.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
+import { CHARTS_WORDS, METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { timeText } from '../../../speech/times.ts';
 import { courseOf, flatText, reliefAfter } from './course.ts';
 import { CourseDrawing } from './course-drawing.tsx';
@@ -68,7 +68,7 @@ export function CourseChart({ solution, methods, asTable }: CourseChartProps) {
             nowDays={moment.strung ? moment.days : null}
             nowText={nowText}
             system={system}
-            label={`${COURSE_WORDS.title}. ${said.join(' ')} ${flat}`}
+            label={`${CHARTS_WORDS.time.title}. ${said.join(' ')} ${flat}`}
           />
         )}
       </div>

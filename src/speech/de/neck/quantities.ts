@@ -79,6 +79,12 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   settlingMoveMm: 'Bewegung beim Setzen',
   extraFlexibilityPercent: 'Zusätzliche Nachgiebigkeit unter den Saiten',
 
+  stringRoomMm: 'Kleinster Freiraum unter den Saiten',
+  stringRoomBoundMm: 'Freiraum für eine steife Saite',
+  buzzForceN: 'Schnarrt ab',
+  pluckForceN: 'Anschlag',
+  pluckFromSaddleMm: 'Anschlag, ab Stegeinlage',
+
   aboveLineMm: 'Höhe über der Linie',
   takenOffMm: 'Abtrag',
   crownLeftMm: 'Rest des Bundkopfs',

@@ -6,9 +6,6 @@ import type * as proof from '../../en/pages/proof.ts';
 import type * as wanted from '../../en/pages/answers.ts';
 
 export const COURSE_WORDS: typeof course.COURSE_WORDS = {
-  action: 'Halskrümmung über die Zeit',
-  toggle: 'über die Zeit',
-  title: 'Halskrümmung unter den Saiten über die Zeit, Spannstab neutral',
   rodNeutral: 'Spannstab neutral.',
   flat: 'gerade',
   wanted: 'gewünscht',

@@ -30,8 +30,22 @@ export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   band: (low, high) => `${low} bis ${high}`,
 };
 
+export const CHARTS_WORDS: typeof english.CHARTS_WORDS = {
+  choice: 'Ansicht',
+  line: {
+    choice: 'am Hals entlang',
+    action: 'Die Linie der Bundoberkanten',
+    title: 'Die Linie der Bundoberkanten',
+  },
+  time: {
+    choice: 'über die Zeit',
+    action: 'Halskrümmung über die Zeit',
+    title: 'Halskrümmung unter den Saiten über die Zeit, Spannstab neutral',
+  },
+  room: { choice: 'schnarrt es?', action: 'Schnarrt es?', title: 'Schnarrt es?' },
+};
+
 export const CHART_WORDS: typeof english.CHART_WORDS = {
-  title: 'Die Linie der Bundoberkanten',
   straightedge: 'Lineal',
   above: 'Buckel',
   below: 'Mulde',

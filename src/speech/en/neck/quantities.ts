@@ -80,6 +80,12 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   settlingMoveMm: 'Move while it settles',
   extraFlexibilityPercent: 'Extra give under the strings',
 
+  stringRoomMm: 'Least room under the strings',
+  stringRoomBoundMm: 'Room for a stiff string',
+  buzzForceN: 'Just buzzes at',
+  pluckForceN: 'Pluck',
+  pluckFromSaddleMm: 'Plucked, from the saddle',
+
   aboveLineMm: 'Above the line',
   takenOffMm: 'Taken off',
   crownLeftMm: 'Crown left',

@@ -2,9 +2,6 @@
 import { words } from '../../language.ts';
 
 export const COURSE_WORDS = words('COURSE_WORDS', {
-  action: 'Relief against time',
-  toggle: 'over time',
-  title: 'Relief under the strings against time, rod neutral',
   rodNeutral: 'Rod neutral.',
   flat: 'flat',
   wanted: 'wanted',

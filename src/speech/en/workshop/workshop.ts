@@ -31,8 +31,19 @@ export const READOUT_WORDS = words('READOUT_WORDS', {
   band: (low: string, high: string) => `${low} to ${high}`,
 });
 
+/** Which chart: as it is chosen, what its key does, and its title. */
+export const CHARTS_WORDS = words('CHARTS_WORDS', {
+  choice: 'Chart',
+  line: { choice: 'along the neck', action: 'The line of the fret tops', title: 'The line of the fret tops' },
+  time: {
+    choice: 'over time',
+    action: 'Relief against time',
+    title: 'Relief under the strings against time, rod neutral',
+  },
+  room: { choice: 'will it buzz?', action: 'Will it buzz?', title: 'Will it buzz?' },
+});
+
 export const CHART_WORDS = words('CHART_WORDS', {
-  title: 'The line of the fret tops',
   straightedge: 'straightedge',
   above: 'hump',
   below: 'hollow',

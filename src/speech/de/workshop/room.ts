@@ -1,0 +1,29 @@
+/** Wo die Saiten schnarren. */
+import type * as english from '../../en/workshop/room.ts';
+
+export const ROOM_WORDS: typeof english.ROOM_WORDS = {
+  strength: 'Gespielt',
+  strengths: { soft: 'leise', medium: 'mittel', hard: 'kräftig' },
+  direction: 'Angezupft',
+  directions: { along: 'längs der Griffbrettfläche', away: 'vom Griffbrett weg', towards: 'zum Griffbrett hin' },
+  withForce: (name, force) => `${name} (${force})`,
+  grid: 'Freiraum unter jedem Ton, Saite für Saite',
+  string: 'Saite',
+  open: 'leer',
+  numbers: (unit) => `Freiraum, ${unit}.`,
+  signs: '! schnarrt, ? kann bei steifer Saite schnarren.',
+  assumed: (force, place) => `Angenommen: Anschlag mit ${force}, ${place} vor der Stegeinlage.`,
+  state: 'Besaitet und gesetzt, Spannstab eingestellt.',
+  allClear: (notes) => `Alle ${notes} Töne sind frei.`,
+  mayBuzz: (count, notes) => `Kein Ton schnarrt sicher; ${count} von ${notes} könnten es.`,
+  buzz: (count, notes) => `${count} von ${notes} Tönen ${count === 1 ? 'schnarrt' : 'schnarren'}.`,
+  buzzMore: (count, notes, more) =>
+    `${count} von ${notes} Tönen ${count === 1 ? 'schnarrt' : 'schnarren'}, ${more} weitere könnten es.`,
+  openNote: (string) => `Saite ${string}, leer`,
+  note: (string, fret) => `Saite ${string}, Bund ${fret}`,
+  clears: (note, fret, room) => `${note}: geht ${room} über Bund ${fret} frei.`,
+  mayTouch: (note, fret, room, short) =>
+    `${note}: geht ${room} über Bund ${fret} frei, aber eine steife Saite kann bis zu ${short} zu tief schwingen.`,
+  hits: (note, fret, short) => `${note}: schnarrt an Bund ${fret}, ${short} zu tief.`,
+  buzzesFrom: (force) => `Ab ${force} beginnt sie zu schnarren.`,
+};

@@ -1,0 +1,29 @@
+/** Words of the chart of where the strings buzz. */
+import { words } from '../../language.ts';
+
+export const ROOM_WORDS = words('ROOM_WORDS', {
+  strength: 'Played',
+  strengths: { soft: 'softly', medium: 'medium', hard: 'hard' },
+  direction: 'Plucked',
+  directions: { along: 'along the board', away: 'away from the board', towards: 'towards the board' },
+  withForce: (name: string, force: string) => `${name} (${force})`,
+  grid: 'Room under each note, string by string',
+  string: 'String',
+  open: 'open',
+  numbers: (unit: string) => `Room, ${unit}.`,
+  signs: '! buzzes, ? may buzz if the string is stiff.',
+  assumed: (force: string, place: string) => `Assumed: a pluck of ${force}, ${place} from the saddle.`,
+  state: 'Strung and settled, rod set.',
+  allClear: (notes: number) => `All ${notes} notes are clear.`,
+  mayBuzz: (count: number, notes: number) => `No note is sure to buzz; ${count} of ${notes} may.`,
+  buzz: (count: number, notes: number) => `${count} of ${notes} notes ${count === 1 ? 'buzzes' : 'buzz'}.`,
+  buzzMore: (count: number, notes: number, more: number) =>
+    `${count} of ${notes} notes ${count === 1 ? 'buzzes' : 'buzz'}, ${more} more may.`,
+  openNote: (string: string) => `String ${string}, open`,
+  note: (string: string, fret: number) => `String ${string}, fret ${fret}`,
+  clears: (note: string, fret: number, room: string) => `${note}: clears fret ${fret} by ${room}.`,
+  mayTouch: (note: string, fret: number, room: string, short: string) =>
+    `${note}: clears fret ${fret} by ${room}, but a stiff string may swing up to ${short} too low.`,
+  hits: (note: string, fret: number, short: string) => `${note}: buzzes on fret ${fret}, ${short} too low.`,
+  buzzesFrom: (force: string) => `It starts to buzz at ${force}.`,
+});

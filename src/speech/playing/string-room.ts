@@ -1,0 +1,51 @@
+/** Where a string buzzes, in words. */
+import type { NoteRoom } from '../../playing/room.ts';
+import type { StringSpec } from '../../neck/strings.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { buzzVerdict, type BuzzVerdict, type StringRoom } from '../../verdict/string-room.ts';
+import { ROOM_WORDS } from '../en/workshop/room.ts';
+import { pitchName } from '../names.ts';
+import { textOf } from '../quantity-text.ts';
+
+/** Stands behind the number, so that nobody needs the colour. */
+export const BUZZ_SIGNS: Readonly<Record<BuzzVerdict, string>> = { clear: '✓', 'may-buzz': '?', buzzes: '!' };
+
+/** "2 (B3)". @param string 0 = the highest */
+export function stringName(strings: readonly Pick<StringSpec, 'pitch'>[], string: number): string {
+  return `${string + 1} (${pitchName(strings[string]!.pitch)})`;
+}
+
+/** How many notes buzz. */
+export function roomSummary({ notes, buzzing, mayBuzz }: Pick<StringRoom, 'notes' | 'buzzing' | 'mayBuzz'>): string {
+  if (buzzing > 0) {
+    return mayBuzz > 0 ? ROOM_WORDS.buzzMore(buzzing, notes, mayBuzz) : ROOM_WORDS.buzz(buzzing, notes);
+  }
+  return mayBuzz > 0 ? ROOM_WORDS.mayBuzz(mayBuzz, notes) : ROOM_WORDS.allClear(notes);
+}
+
+/**
+ * What one note does.
+ * @param string as `stringName` has it; @param note 0 = open
+ */
+export function noteText(string: string, note: number, room: NoteRoom, system: UnitSystem): string {
+  const name = note === 0 ? ROOM_WORDS.openNote(string) : ROOM_WORDS.note(string, note);
+  const mm = (value: number) => textOf('stringRoomMm', value, system);
+  switch (buzzVerdict(room)) {
+    case 'clear':
+      return ROOM_WORDS.clears(name, room.atFret, mm(room.leastMm));
+    case 'may-buzz':
+      return ROOM_WORDS.mayTouch(
+        name,
+        room.atFret,
+        mm(room.leastMm),
+        textOf('stringRoomBoundMm', -room.boundMm, system),
+      );
+    case 'buzzes':
+      return ROOM_WORDS.hits(name, room.atFret, mm(-room.leastMm));
+  }
+}
+
+/** At which pluck the ideal string just touches; nothing where none does. */
+export function buzzForceText({ buzzForceN }: Pick<NoteRoom, 'buzzForceN'>, system: UnitSystem): string {
+  return Number.isFinite(buzzForceN) ? ROOM_WORDS.buzzesFrom(textOf('buzzForceN', buzzForceN, system)) : '';
+}

@@ -1,0 +1,48 @@
+/** Where a string buzzes, in both languages and units. */
+import { expect, test } from 'vitest';
+import type { NoteRoom } from '../../src/playing/room.ts';
+import { inBothLanguages } from './house.ts';
+
+const { english, german } = await inBothLanguages(() => import('../../src/speech/playing/string-room.ts'));
+
+const ROOM: NoteRoom = { leastMm: 0.034, atFret: 6, boundMm: 0.01, buzzForceN: 1.34 };
+const STRINGS = [{ pitch: 64 }, { pitch: 59 }];
+const plain = (text: string) => text.replaceAll(/[\u2068\u2069]/g, '').replaceAll('\u00a0', ' ');
+
+test('a note that is clear says by how much, and over which fret', () => {
+  const name = english.stringName(STRINGS, 1);
+  expect(plain(english.noteText(name, 5, ROOM, 'metric'))).toBe('String 2 (B3), fret 5: clears fret 6 by 0.03 mm.');
+  expect(plain(english.noteText(name, 0, ROOM, 'inch'))).toBe('String 2 (B3), open: clears fret 6 by 0.001 in.');
+  expect(plain(german.noteText(german.stringName(STRINGS, 1), 5, ROOM, 'metric'))).toMatch(
+    /^Saite 2 \(.+\), Bund 5: geht 0,03 mm über Bund 6 frei\.$/,
+  );
+});
+
+test('one that buzzes says on which fret and how much is missing, without a minus sign', () => {
+  const room = { ...ROOM, leastMm: -0.117, boundMm: -0.3 };
+  expect(plain(english.noteText('1', 4, room, 'metric'))).toBe('String 1, fret 4: buzzes on fret 6, 0.12 mm too low.');
+  expect(plain(german.noteText('1', 4, room, 'metric'))).toBe('Saite 1, Bund 4: schnarrt an Bund 6, 0,12 mm zu tief.');
+});
+
+test('one that may buzz says both', () => {
+  const room = { ...ROOM, boundMm: -0.09 };
+  expect(plain(english.noteText('1', 4, room, 'metric'))).toBe(
+    'String 1, fret 4: clears fret 6 by 0.03 mm, but a stiff string may swing up to 0.09 mm too low.',
+  );
+});
+
+test('the pluck at which it starts is said where there is one', () => {
+  expect(plain(english.buzzForceText(ROOM, 'metric'))).toBe('It starts to buzz at 1.3 N.');
+  expect(plain(german.buzzForceText(ROOM, 'metric'))).toBe('Ab 1,3 N beginnt sie zu schnarren.');
+  expect(english.buzzForceText({ buzzForceN: Infinity }, 'metric')).toBe('');
+});
+
+test.each([
+  [0, 0, 'All 132 notes are clear.'],
+  [0, 7, 'No note is sure to buzz; 7 of 132 may.'],
+  [1, 0, '1 of 132 notes buzzes.'],
+  [3, 0, '3 of 132 notes buzz.'],
+  [3, 9, '3 of 132 notes buzz, 9 more may.'],
+])('%d notes that buzz and %d that may: %s', (buzzing, mayBuzz, said) => {
+  expect(plain(english.roomSummary({ notes: 132, buzzing, mayBuzz }))).toBe(said);
+});
