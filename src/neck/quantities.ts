@@ -120,6 +120,11 @@ const COMPUTED = {
   stringRoomMm: mm(),
   stringRoomBoundMm: mm(),
   buzzForceN: plain('N', 1),
+  bestRoomMm: mm(),
+  roomCostMm: mm(),
+  moreReliefMm: mm(),
+  actionMm: mm(),
+  lowestActionMm: mm(),
   pluckForceN: plain('N', 1),
   pluckFromSaddleMm: mm(0),
 

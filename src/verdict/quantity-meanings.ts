@@ -119,6 +119,11 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
     meaning: 'the same within the bound of the partials, beyond which no stiffness takes the string',
   },
   buzzForceN: { meaning: 'force of the pluck at which a note just buzzes' },
+  bestRoomMm: { meaning: 'least room at the relief that leaves the most' },
+  roomCostMm: { meaning: 'how much of that room a little more relief takes' },
+  moreReliefMm: { meaning: 'how much more relief that is' },
+  actionMm: { meaning: 'height of the strings over the top of fret 12' },
+  lowestActionMm: { meaning: 'least height of the strings over the top of fret 12 at which no note buzzes' },
   pluckForceN: { meaning: 'force that a string is let go with; assumed' },
   pluckFromSaddleMm: { meaning: 'where the string is plucked, from the saddle; assumed' },
 

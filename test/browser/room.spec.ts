@@ -98,6 +98,39 @@ describe('on a desk', () => {
   });
 });
 
+describe('the other way round', () => {
+  const aim = ({ page }: App) => page.locator('.room-aim p').first().innerText();
+  const least = async (app: App) =>
+    Math.min(
+      ...(await app.page.locator('.room-number').allTextContents()).map((text) => Number(text.replace('−', '-'))),
+    );
+
+  test('says the relief with the most room; taking it is one step, and the chart then has that room', async () => {
+    const app = await openRoom();
+    const said = /Most room: with (0\.\d\d)\smm relief, (0\.\d\d)\smm at the worst note/.exec(await aim(app))!;
+    const take = app.page.locator('.room-aim').getByRole('button');
+    expect(await take.innerText()).toMatch(new RegExp(`^Want ${said[1]}\\smm relief$`));
+    expect(await least(app)).toBeLessThan(Number(said[2]));
+    await take.focus();
+    await app.afterChange(() => app.page.keyboard.press('Enter'));
+    expect(await least(app)).toBe(Number(said[2]));
+    expect(await aim(app)).toMatch(/No other relief leaves more room\.$/);
+    expect(await take.count()).toBe(0);
+    expect(await app.page.locator('[data-figure="rod"] dt').innerText()).toContain(said[1]);
+    await app.afterChange(() => app.page.keyboard.press('Control+z'));
+    expect(await aim(app)).toContain(said[0]);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('says the lowest action, and nothing of relief on a neck without a rod', async () => {
+    const app = await openRoom();
+    expect(await aim(app)).toMatch(/^Lowest action for this neck: 1\.\d\d\smm at fret 12, now 1\.90\smm\./);
+    await app.afterChange(() => app.page.getByRole('combobox', { name: 'Start from' }).selectOption('nylon-flat'));
+    expect(await aim(app)).toMatch(/^Lowest action for this neck: \d\.\d\d\smm at fret 12, now 3\.50\smm\.$/);
+    expect(await app.page.locator('.room-aim').getByRole('button').count()).toBe(0);
+  });
+});
+
 test('another neck with fewer strings has its own notes', async () => {
   const app = await openRoom();
   await note(app, 5, 20).focus();

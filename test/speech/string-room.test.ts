@@ -46,3 +46,28 @@ test.each([
 ])('%d notes that buzz and %d that may: %s', (buzzing, mayBuzz, said) => {
   expect(plain(english.roomSummary({ notes: 132, buzzing, mayBuzz }))).toBe(said);
 });
+
+const AIM = { actionMm: 1.9, lowestActionMm: 1.787 };
+const BETTER = { status: 'better', reliefMm: 0.25, roomMm: 0.043, costMm: 0.012, change: {}, raised: [] } as const;
+
+test('the way back says action and relief with their units', () => {
+  expect(plain(english.aimText({ ...AIM, relief: BETTER }, 'metric'))).toBe(
+    'Lowest action for this neck: 1.79 mm at fret 12, now 1.90 mm. Most room: with 0.25 mm relief, 0.04 mm at the worst note. 0.05 mm more relief takes 0.01 mm of it.',
+  );
+  expect(plain(english.aimText({ ...AIM, relief: { ...BETTER, costMm: 0.002 } }, 'metric'))).not.toContain('takes');
+  expect(plain(german.aimText({ ...AIM, relief: { ...BETTER, costMm: null } }, 'metric'))).toBe(
+    'Niedrigste Saitenlage für diesen Hals: 1,79 mm am 12. Bund, jetzt 1,90 mm. Am meisten Freiraum: mit 0,25 mm Halskrümmung, 0,04 mm am engsten Ton.',
+  );
+  expect(plain(english.aimText({ ...AIM, relief: { ...BETTER, roomMm: -0.61 } }, 'metric'))).toMatch(
+    /with 0\.25 mm relief, but the worst note is still 0\.61 mm too low\.$/,
+  );
+});
+
+test('without a rod nothing is said of relief, and where it is best already that is said', () => {
+  expect(plain(english.aimText({ ...AIM, relief: { status: 'no-rod' } }, 'inch'))).toBe(
+    'Lowest action for this neck: 0.070 in at fret 12, now 0.075 in.',
+  );
+  expect(plain(english.aimText({ ...AIM, relief: { status: 'as-is' } }, 'metric'))).toMatch(
+    /now 1\.90 mm\. No other relief leaves more room\.$/,
+  );
+});

@@ -18,6 +18,8 @@ import { checksOf } from '../../src/verdict/checks.ts';
 import { advised } from '../../src/verdict/raised-by.ts';
 import { momentOf, railStops } from '../../src/verdict/rail.ts';
 import type { Reckoned } from '../../src/verdict/reckoned.ts';
+import { stringAim } from '../../src/verdict/string-aim.ts';
+import { PLUCK_DIRECTIONS, STRENGTHS, stringRoom } from '../../src/verdict/string-room.ts';
 import { sheetPlan } from '../../src/verdict/sheet-plan.ts';
 import { hold, holdFinite, type Invariant } from './invariant.ts';
 
@@ -147,6 +149,35 @@ export const ANSWERS: readonly Invariant[] = [
       for (const { result, raised } of sheetPlan({ build, prediction }).ahead)
         if (result.kerfMm !== undefined)
           holdSaid({ kerfMm: result.kerfMm }, raised, `kerf ${result.kerfMm} mm for the rest`, prediction);
+    },
+  },
+  {
+    name: 'the relief with the most room leaves the room that was said, raises nothing serious unsaid, and the lowest action none',
+    every: 10,
+    check: ({ build, prediction, predictor, seed }) => {
+      const hand = {
+        strength: STRENGTHS[seed % STRENGTHS.length]!,
+        direction: PLUCK_DIRECTIONS[Math.floor(seed / 3) % PLUCK_DIRECTIONS.length]!,
+      };
+      const reckoned = { build, prediction };
+      const aim = stringAim(reckoned, hand);
+      holdFinite(aim, 'aim');
+      const now = stringRoom(reckoned, hand);
+      const stringHeightFret12Mm = aim.lowestActionMm + build.crownHeightMm;
+      const { least } = stringRoom({ build: { ...build, stringHeightFret12Mm }, prediction }, hand);
+      hold(Math.abs(least.leastMm) < 1e-6, () => `the lowest action leaves ${least.leastMm} mm`);
+      if (aim.relief.status !== 'better') return;
+      const { roomMm, change, raised } = aim.relief;
+      hold(roomMm > now.least.leastMm, () => `${roomMm} mm of room instead of ${now.least.leastMm} mm`);
+      const checked = checkBuild({ ...build, ...change });
+      if (!checked.ok) throw new Error(`what is advised cannot be: ${JSON.stringify(checked.problems)}`);
+      const taken = { build: checked.build, prediction: predictor.predict(checked.build) };
+      const after = stringRoom(taken, hand).least.leastMm;
+      hold(Math.abs(after - roomMm) < 1e-5, () => `${roomMm} mm of room was said, and ${after} mm is there`);
+      const codes = (of: Reckoned) => checksOf(of).flatMap(({ code, severity }) => (severity === 'note' ? [] : [code]));
+      const before = codes(reckoned);
+      const unsaid = codes(taken).filter((code) => !before.includes(code) && !raised.some((one) => one.code === code));
+      hold(unsaid.length === 0, () => `unsaid: ${unsaid.join(', ')}`);
     },
   },
   {

@@ -3,6 +3,8 @@ import type { NoteRoom } from '../../playing/room.ts';
 import type { StringSpec } from '../../neck/strings.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { buzzVerdict, type BuzzVerdict, type StringRoom } from '../../verdict/string-room.ts';
+import { MORE_RELIEF_MM, type ReliefAim, type StringAim } from '../../verdict/string-aim.ts';
+import { bowText } from '../bow.ts';
 import { ROOM_WORDS } from '../en/workshop/room.ts';
 import { pitchName } from '../names.ts';
 import { textOf } from '../quantity-text.ts';
@@ -48,4 +50,25 @@ export function noteText(string: string, note: number, room: NoteRoom, system: U
 /** At which pluck the ideal string just touches; nothing where none does. */
 export function buzzForceText({ buzzForceN }: Pick<NoteRoom, 'buzzForceN'>, system: UnitSystem): string {
   return Number.isFinite(buzzForceN) ? ROOM_WORDS.buzzesFrom(textOf('buzzForceN', buzzForceN, system)) : '';
+}
+
+/** The relief that leaves the most room, and what a little more of it would take. */
+function reliefText({ reliefMm, roomMm, costMm }: ReliefAim, system: UnitSystem): string {
+  const bow = bowText(reliefMm, system);
+  const room = textOf('bestRoomMm', Math.abs(roomMm), system);
+  const best = roomMm < 0 ? ROOM_WORDS.bestBuzzes(bow, room) : ROOM_WORDS.bestClear(bow, room);
+  const taken = textOf('roomCostMm', costMm ?? 0, system);
+  // What would be printed as nothing is not worth a sentence.
+  if (roomMm < 0 || taken === textOf('roomCostMm', 0, system)) return best;
+  return `${best} ${ROOM_WORDS.cost(textOf('moreReliefMm', MORE_RELIEF_MM, system), taken)}`;
+}
+
+/** The other way round, in one line; nothing of relief where there is no rod to set it. */
+export function aimText({ actionMm, lowestActionMm, relief }: StringAim, system: UnitSystem): string {
+  const lowest = ROOM_WORDS.lowest(
+    textOf('lowestActionMm', lowestActionMm, system),
+    textOf('actionMm', actionMm, system),
+  );
+  if (relief.status === 'no-rod') return lowest;
+  return `${lowest} ${relief.status === 'better' ? reliefText(relief, system) : ROOM_WORDS.asIs}`;
 }

@@ -7,6 +7,7 @@ import { ROOM_WORDS } from '../../../speech/en/workshop/room.ts';
 import { stringRoom } from '../../../verdict/string-room.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
+import { RoomAim } from './room-aim.tsx';
 import { RoomGrid } from './room-grid.tsx';
 import type { NotePlace } from './note-place.ts';
 import './room.css';
@@ -30,6 +31,7 @@ export function RoomChart({ solution }: { readonly solution: Solution }) {
         </span>
       </p>
       <RoomGrid solution={solution} room={room} at={at} lookAt={setLooked} system={system} />
+      <RoomAim solution={solution} hand={hand} system={system} />
       <p className="room-foot quiet">
         <span className="room-unit">{ROOM_WORDS.numbers(unitLabel('mm', system))}</span> {ROOM_WORDS.signs}{' '}
         {ROOM_WORDS.state}{' '}

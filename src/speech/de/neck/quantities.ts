@@ -82,6 +82,11 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   stringRoomMm: 'Kleinster Freiraum unter den Saiten',
   stringRoomBoundMm: 'Freiraum für eine steife Saite',
   buzzForceN: 'Schnarrt ab',
+  bestRoomMm: 'Freiraum bei bester Halskrümmung',
+  roomCostMm: 'Freiraum, den mehr Krümmung kostet',
+  moreReliefMm: 'Mehr Halskrümmung',
+  actionMm: 'Saitenlage am 12. Bund',
+  lowestActionMm: 'Niedrigste Saitenlage ohne Schnarren',
   pluckForceN: 'Anschlag',
   pluckFromSaddleMm: 'Anschlag, ab Stegeinlage',
 

@@ -19,6 +19,13 @@ export const ROOM_WORDS: typeof english.ROOM_WORDS = {
   buzz: (count, notes) => `${count} von ${notes} Tönen ${count === 1 ? 'schnarrt' : 'schnarren'}.`,
   buzzMore: (count, notes, more) =>
     `${count} von ${notes} Tönen ${count === 1 ? 'schnarrt' : 'schnarren'}, ${more} weitere könnten es.`,
+  lowest: (lowest, now) => `Niedrigste Saitenlage für diesen Hals: ${lowest} am 12. Bund, jetzt ${now}.`,
+  bestClear: (bow, room) => `Am meisten Freiraum: mit ${bow}, ${room} am engsten Ton.`,
+  bestBuzzes: (bow, short) => `Am meisten Freiraum: mit ${bow}, aber der engste Ton liegt noch ${short} zu tief.`,
+  cost: (more, room) => `${more} mehr Halskrümmung kosten davon ${room}.`,
+  asIs: 'Keine andere Halskrümmung lässt mehr Freiraum.',
+  take: (bow) => `${bow} anstreben`,
+  step: (bow) => `Gewünschte Halskrümmung: ${bow}`,
   openNote: (string) => `Saite ${string}, leer`,
   note: (string, fret) => `Saite ${string}, Bund ${fret}`,
   clears: (note, fret, room) => `${note}: geht ${room} über Bund ${fret} frei.`,

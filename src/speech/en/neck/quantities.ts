@@ -83,6 +83,11 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   stringRoomMm: 'Least room under the strings',
   stringRoomBoundMm: 'Room for a stiff string',
   buzzForceN: 'Just buzzes at',
+  bestRoomMm: 'Room at the best relief',
+  roomCostMm: 'Room that more relief takes',
+  moreReliefMm: 'More relief',
+  actionMm: 'Action at fret 12',
+  lowestActionMm: 'Lowest action without a buzz',
   pluckForceN: 'Pluck',
   pluckFromSaddleMm: 'Plucked, from the saddle',
 

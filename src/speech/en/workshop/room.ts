@@ -19,6 +19,13 @@ export const ROOM_WORDS = words('ROOM_WORDS', {
   buzz: (count: number, notes: number) => `${count} of ${notes} notes ${count === 1 ? 'buzzes' : 'buzz'}.`,
   buzzMore: (count: number, notes: number, more: number) =>
     `${count} of ${notes} notes ${count === 1 ? 'buzzes' : 'buzz'}, ${more} more may.`,
+  lowest: (lowest: string, now: string) => `Lowest action for this neck: ${lowest} at fret 12, now ${now}.`,
+  bestClear: (bow: string, room: string) => `Most room: with ${bow}, ${room} at the worst note.`,
+  bestBuzzes: (bow: string, short: string) => `Most room: with ${bow}, but the worst note is still ${short} too low.`,
+  cost: (more: string, room: string) => `${more} more relief takes ${room} of it.`,
+  asIs: 'No other relief leaves more room.',
+  take: (bow: string) => `Want ${bow}`,
+  step: (bow: string) => `Relief wanted: ${bow}`,
   openNote: (string: string) => `String ${string}, open`,
   note: (string: string, fret: number) => `String ${string}, fret ${fret}`,
   clears: (note: string, fret: number, room: string) => `${note}: clears fret ${fret} by ${room}.`,

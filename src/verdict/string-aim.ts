@@ -1,0 +1,111 @@
+/**
+ * From how a neck is played to its set-up: the relief that leaves the most room at the action of the build, and the lowest
+ * action for the line that it has. The relief is one that the rod of the settled neck reaches and that can be wanted of it.
+ */
+import type { Check } from '../fretwork/checks/check-types.ts';
+import { describeLine, lineAt } from '../mechanics/states.ts';
+import type { Build } from '../neck/build.ts';
+import { parameterById } from '../neck/parameters.ts';
+import type { NumberParameter } from '../neck/parameter-kinds.ts';
+import { actionChangeMm, bestRelief, leastClearanceMm, lineWith } from '../playing/aim.ts';
+import type { Playing } from '../playing/room.ts';
+import { setUp } from '../playing/set-up.ts';
+import { isWithinReach } from '../mechanics/inversion/rod.ts';
+import { rodForTarget } from './job-figures.ts';
+import { raisedBy } from './raised-by.ts';
+import type { Reckoned } from './reckoned.ts';
+import { playedLine, playingOf, type Hand } from './string-room.ts';
+
+/** A relief beside the one that is at hand. */
+export interface ReliefAim {
+  readonly reliefMm: number;
+  /** Least room of all notes with it, mm. */
+  readonly roomMm: number;
+  /** How much of that room 0.05 mm more relief takes, mm; null where so much cannot be wanted, or the rod does not reach it. */
+  readonly costMm: number | null;
+  /** What takes it over. */
+  readonly change: Partial<Build>;
+  /** What that would raise among the checks. */
+  readonly raised: readonly Check[];
+}
+
+export interface StringAim {
+  /** Height of the strings over the top of fret 12, mm: as the build has it, and the least at which no note buzzes. */
+  readonly actionMm: number;
+  readonly lowestActionMm: number;
+  /**
+   * no-rod    the relief is what it is
+   * as-is     none leaves more room than the one at hand, to what would be printed
+   * better    this one does
+   */
+  readonly relief: { readonly status: 'no-rod' | 'as-is' } | ({ readonly status: 'better' } & ReliefAim);
+}
+
+/** How much more relief it is whose price is told, mm. */
+export const MORE_RELIEF_MM = 0.05;
+/** Gains below this are not seen in hundredths. */
+const LEAST_GAIN_MM = 0.005;
+
+/** What can be wanted: in hundredths, within the range of its control. */
+function wantable(reliefMm: number): number {
+  const { min, max, step } = parameterById('targetReliefMm') as NumberParameter;
+  const stepped = Number((Math.round(reliefMm / step) * step).toFixed(4));
+  return Math.min(max, Math.max(min, stepped));
+}
+
+/** Least room once the rod is set for a relief, or as near to it as it gets, mm; and whether it gets there. */
+function roomFor(reckoned: Reckoned, targetReliefMm: number, playing: Playing) {
+  const build = { ...reckoned.build, targetReliefMm };
+  const rod = rodForTarget({ ...reckoned, build });
+  const moment = { strung: true, days: build.settleDays, rodPercent: rod.percent };
+  const { reliefMm } = lineAt(reckoned.prediction, build.method, moment);
+  const neck = setUp(build, { stationXMm: reckoned.prediction.stationXMm, reliefMm });
+  return { roomMm: leastClearanceMm(neck, playing), isThere: isWithinReach(rod) };
+}
+
+/** What 0.05 mm more relief takes of the room, where it can be had. */
+function costOfMore(
+  reckoned: Reckoned,
+  { reliefMm, roomMm }: Pick<ReliefAim, 'reliefMm' | 'roomMm'>,
+  playing: Playing,
+) {
+  const more = Number((reliefMm + MORE_RELIEF_MM).toFixed(4));
+  if (wantable(more) !== more) return null;
+  const wanted = roomFor(reckoned, more, playing);
+  return wanted.isThere ? roomMm - wanted.roomMm : null;
+}
+
+function reliefAim(reckoned: Reckoned, playing: Playing, roomNowMm: number): StringAim['relief'] {
+  const { build, prediction } = reckoned;
+  const { rod, stationXMm } = prediction;
+  if (rod.kind === 'none') return { status: 'no-rod' };
+  const { settled, basis } = prediction.methods[build.method];
+  const [least, most] = [rod.leastPercent / 100, rod.mostPercent / 100];
+  const lines = { stationXMm, baseMm: settled.reliefMm, turnMm: basis.rodMm, least, most };
+  const best = lineWith(lines, bestRelief(build, lines, playing).amount);
+  const reliefMm = wantable(describeLine(prediction, Float64Array.from(best.reliefMm)).extremeMm);
+  const { roomMm } = roomFor(reckoned, reliefMm, playing);
+  if (roomMm - roomNowMm < LEAST_GAIN_MM) return { status: 'as-is' };
+  // A rod that was set by hand is set for the relief wanted from then on.
+  const change = { targetReliefMm: reliefMm, ...(build.rodSettingPercent === 0 ? {} : { rodSettingPercent: 0 }) };
+  return {
+    status: 'better',
+    reliefMm,
+    roomMm,
+    costMm: costOfMore(reckoned, { reliefMm, roomMm }, playing),
+    change,
+    raised: raisedBy(reckoned, { build: { ...build, ...change }, prediction }),
+  };
+}
+
+export function stringAim(reckoned: Reckoned, hand: Hand): StringAim {
+  const { build } = reckoned;
+  const playing = playingOf(build, hand);
+  const neck = setUp(build, playedLine(reckoned));
+  const actionMm = build.stringHeightFret12Mm - build.crownHeightMm;
+  return {
+    actionMm,
+    lowestActionMm: actionMm + actionChangeMm(neck, playing),
+    relief: reliefAim(reckoned, playing, leastClearanceMm(neck, playing)),
+  };
+}
