@@ -1,10 +1,10 @@
 /** Reach: no accessibility violations, the keyboard, without WebGL, with a broken worker. */
 import { describe, expect, test } from 'vitest';
-import { withBrowser, type App } from './harness.ts';
+import { DESK, withBrowser, type App } from './harness.ts';
 import { violations } from './violations.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
-const DESK = { viewport: { width: 1440, height: 900 } };
 const PHONE = { viewport: { width: 390, height: 844 }, touch: true };
 
 async function openGroups({ page }: App): Promise<void> {
@@ -17,12 +17,15 @@ describe('the accessibility checker finds nothing', () => {
   const desk = openApp.shared((open) => open(DESK));
   const phone = openApp.shared((open) => open(PHONE));
 
-  test.each([
+  const LOOKS = [
+    ['phone, dark', phone, 'dark'],
+    ['phone, light', phone, 'light'],
     ['desk, light', desk, 'light'],
     ['desk, dark', desk, 'dark'],
-    ['phone, light', phone, 'light'],
-    ['phone, dark', phone, 'dark'],
-  ] as const)('%s', async (_name, openShared, colorScheme) => {
+  ] as const;
+
+  // On a desk in every run with everything open.
+  test.each(LOOKS.slice(0, draw(LOOKS.length, 1)))('%s', async (_name, openShared, colorScheme) => {
     const app = await openShared();
     await app.page.emulateMedia({ colorScheme });
     await app.settle();
@@ -40,7 +43,7 @@ describe('the accessibility checker finds nothing', () => {
     return app;
   });
 
-  test.each(['light', 'dark'] as const)('with everything open, %s', async (colorScheme) => {
+  test.each((['light', 'dark'] as const).slice(0, draw(2, 1)))('with everything open, %s', async (colorScheme) => {
     const app = await opened();
     await app.page.emulateMedia({ colorScheme });
     await app.settle();
@@ -132,5 +135,6 @@ test('a worker that breaks is replaced, and the page says so', async () => {
   await app.page.getByText('The calculation broke off and was started again.').waitFor();
   await app.page.getByRole('slider', { name: /^Kerf/ }).focus();
   await app.afterChange(() => app.page.keyboard.press('PageDown'));
-  expect(await app.page.locator('[data-figure="fretted"] .figure-value').innerText()).not.toBe(before);
+  // The first prediction that comes may be the new worker's of the build before.
+  await expect.poll(() => app.page.locator('[data-figure="fretted"] .figure-value').innerText()).not.toBe(before);
 });

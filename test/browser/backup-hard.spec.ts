@@ -10,6 +10,7 @@ import { call, choose, furnish, openBackup, save } from './back-up.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { OTHER_MACHINE } from './open-page.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 const servers: OwnServer[] = [];
@@ -118,7 +119,7 @@ describe('in a window that keeps nothing', () => {
     ],
   ];
 
-  test.each(REFUSALS)(
+  test.each(REFUSALS.slice(0, draw(REFUSALS.length, 1)))(
     '%s: what is on the bench and in the log is saved, and what is not is said',
     async (name, refuse) => {
       const app = await openApp({ ...DESK, ...refusing(refuse) });
@@ -197,9 +198,11 @@ describe('a huge backup', () => {
     expect(app.troubles).toEqual([]);
   });
 
-  test('of 50 MB is read aside, so that the page goes on', async () => {
+  const NECKS = draw(1000);
+
+  test(`of ${NECKS / 20} MB is read aside, so that the page goes on`, async () => {
     const device = kit();
-    for (let count = 0; count < 1000; count += 1) {
+    for (let count = 0; count < NECKS; count += 1) {
       const picture = `data:image/png;base64,${'ABCDefgh0123/+xy'.repeat(3000)}`;
       device.library.records.set(`${count}`, neck(`${count}`, `Neck ${count}`, { picture }));
     }
@@ -212,7 +215,7 @@ describe('a huge backup', () => {
       const worker = app.page.waitForEvent('worker');
       await choose(app.page, dialog, { path });
       expect((await worker).url()).toContain('backup.worker');
-      await dialog.getByText('1000 to add').waitFor();
+      await dialog.getByText(`${NECKS} to add`).waitFor();
       expect(app.troubles).toEqual([]);
     } finally {
       rmSync(dirname(path), { recursive: true });

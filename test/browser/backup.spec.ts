@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { choose, furnish, openBackup, save } from './back-up.ts';
 import { chooseFiles } from './choose-files.ts';
 import { withBrowser, type App } from './harness.ts';
+import { IS_LONG } from '../draw.ts';
 
 const openApp = withBrowser();
 
@@ -111,7 +112,8 @@ describe('the backup', () => {
     expect(app.troubles).toEqual([]);
   });
 
-  test('speaks German, and brings its language along', async () => {
+  // On a German phone in every run (backup-hard.spec.ts).
+  test.runIf(IS_LONG)('speaks German, and brings its language along', async () => {
     const first = await furnished();
     await first.page.getByRole('button', { name: 'Menu', exact: true }).click();
     await first.page.getByRole('combobox', { name: 'Language' }).selectOption('de');

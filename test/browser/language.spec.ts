@@ -1,8 +1,7 @@
 /**
- * The page in German: chosen by the system or in the menu, in every dialog and paper, on the customer's page, and in what
- * the worker refuses; nothing English is left, nothing is cut off, and the work on the bench outlasts the change.
+ * The page in German: chosen by the system or in the menu, on the customer's page, and in what the worker refuses; nothing
+ * English is left, nothing is cut off, and the work on the bench outlasts the change. Dialogs and papers: network.spec.ts.
  */
-import { METALS } from '../../src/neck/metals.ts';
 import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../src/speech/de/index.ts';
 import { WANTED_WORDS } from '../../src/speech/en/pages/answers.ts';
@@ -11,76 +10,15 @@ import { PRESETS } from '../tools/presets.ts';
 import { LESSONS } from '../../src/pages/lessons/lessons/index.ts';
 import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
-import { onlyEnglishWords, wordsIn } from '../tools/vocabulary.ts';
-import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
+import { answersAreThere, bandsAreThere, englishLeft, IN_GERMAN, openGroups } from './german.ts';
+import { withBrowser, type App, type OpenOptions } from './harness.ts';
 import { openEverything } from './open-everything.ts';
 import { violations } from './violations.ts';
 import { draw, IS_LONG } from '../draw.ts';
 
 const openApp = withBrowser();
 
-const IN_GERMAN: OpenOptions = { ...DESK, context: { locale: 'de-DE' } };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, touch: true, context: { locale: 'de-DE' } };
-
-const english = onlyEnglishWords('de');
-
-/** What is said to people on the page in its own language: texts in sight, and what screen readers are told. */
-function said({ page }: App): Promise<string[]> {
-  return page.evaluate(() => {
-    const spoken = document.documentElement.lang;
-    const isOurs = (element: Element) => element.closest('[lang]')?.getAttribute('lang') === spoken;
-    const texts: string[] = [document.title];
-    for (const element of document.querySelectorAll('body *')) {
-      if (!isOurs(element) || element.matches('script, style, noscript')) continue;
-      const isInSight = element.checkVisibility() || element.matches('option');
-      if (!isInSight) continue;
-      for (const name of ['aria-label', 'aria-valuetext', 'title', 'alt', 'placeholder'])
-        texts.push(element.getAttribute(name) ?? '');
-      for (const node of element.childNodes) if (node.nodeType === Node.TEXT_NODE) texts.push(node.textContent ?? '');
-    }
-    return texts.filter((text) => text.trim() !== '');
-  });
-}
-
-/** What a publication is called stays as it is in every language. */
-function withoutTitles(text: string): string {
-  return METALS.reduce((rest, { source }) => (source === '' ? rest : rest.replaceAll(source, '')), text);
-}
-
-/** Texts with words that only English has. */
-async function englishLeft(app: App): Promise<string[]> {
-  const texts = await said(app);
-  expect(texts.length).toBeGreaterThan(10);
-  return texts.flatMap((text) => {
-    const words = wordsIn(withoutTitles(text)).filter((word) => english.has(word));
-    return words.length > 0 ? [`${text.trim()} [${words.join(' ')}]`] : [];
-  });
-}
-
-async function openGroups({ page }: App): Promise<void> {
-  await page.evaluate(() => {
-    for (const details of document.querySelectorAll('details')) details.open = true;
-  });
-}
-
-const bandsAreThere = ({ page }: App) =>
-  page.waitForFunction(() => !document.querySelector('.figures')?.textContent?.includes('…'));
-
-/** What says that something is still to come. */
-const WAITING: readonly string[] = [
-  GERMAN.COMPARE_WORDS.drawing,
-  GERMAN.COMPARE_WORDS.waiting,
-  GERMAN.LICENCE_WORDS.loading,
-  GERMAN.PROOF_WORDS.loading,
-  GERMAN.SHEETS_WORDS.loading,
-  GERMAN.SHEETS_WORDS.working,
-  GERMAN.WANTED_WORDS.working,
-];
-
-const answersAreThere = ({ page }: App) =>
-  page.waitForFunction((waiting) => !waiting.some((text) => document.body.innerText.includes(text)), WAITING, {
-    timeout: 60_000,
-  });
 
 /** Words that stand out of their box, or are cut off by it. */
 function cutOff({ page }: App): Promise<string[]> {
@@ -142,7 +80,7 @@ describe('German by the system', () => {
     await openGroups(app);
     const left: string[] = [];
     // The first one lies on the bench already.
-    for (const { id } of PRESETS.slice(1, draw(PRESETS.length, 3))) {
+    for (const { id } of PRESETS.slice(1, draw(PRESETS.length, 2))) {
       await app.afterChange(() => page.getByRole('combobox', { name: GERMAN.PROJECT_WORDS.presets }).selectOption(id));
       await bandsAreThere(app);
       const more = page.locator('.checks > button[aria-expanded="false"]');
@@ -152,21 +90,9 @@ describe('German by the system', () => {
     expect(left).toEqual([]);
   });
 
-  test('so do all dialogs and papers', async () => {
-    const app = await openApp(IN_GERMAN);
-    await bandsAreThere(app);
-    const left: string[] = [];
-    const opened = await openEverything(app, async (id) => {
-      await answersAreThere(app);
-      await openGroups(app);
-      for (const text of await englishLeft(app)) left.push(`${id}: ${text}`);
-    });
-    expect(opened.length).toBeGreaterThan(8);
-    expect(left).toEqual([]);
-    expect(app.troubles).toEqual([]);
-  });
+  const walked = LESSONS.slice(0, draw(LESSONS.length, 2));
 
-  test('every lesson speaks it from its first step to its last, with its answers', async () => {
+  test(`${walked.length} of ${LESSONS.length} lessons speak it from their first steps to their last, with their answers`, async () => {
     const app = await openApp(IN_GERMAN);
     const { page } = app;
     const lesson = page.locator('.lesson');
@@ -174,7 +100,7 @@ describe('German by the system', () => {
     const left: string[] = [];
     let steps = 0;
     let answers = 0;
-    for (const { id } of LESSONS) {
+    for (const { id } of walked) {
       const { title } = GERMAN.LESSON_TEXTS[id as keyof typeof GERMAN.LESSON_TEXTS];
       await page.keyboard.press('e');
       await page.getByRole('button', { name: GERMAN.LESSON_WORDS.beginName(title), exact: true }).click();
@@ -193,8 +119,8 @@ describe('German by the system', () => {
       await lesson.waitFor({ state: 'detached' });
     }
     expect(left).toEqual([]);
-    expect(steps).toBe(LESSONS.reduce((sum, one) => sum + one.steps.length, 0));
-    expect(answers).toBe(LESSONS.flatMap((one) => one.steps).filter(({ ask }) => ask).length);
+    expect(steps).toBe(walked.reduce((sum, one) => sum + one.steps.length, 0));
+    expect(answers).toBe(walked.flatMap((one) => one.steps).filter(({ ask }) => ask).length);
     expect(app.troubles).toEqual([]);
   });
 
@@ -236,7 +162,8 @@ describe('German by the system', () => {
     expect(await englishLeft(app)).toEqual([]);
   });
 
-  test('the accessibility checker finds nothing', async () => {
+  // Names and contrast are asked of the English page in every run, and of the German reader's page below.
+  test.runIf(IS_LONG)('the accessibility checker finds nothing', async () => {
     const app = await openApp(IN_GERMAN);
     const { page } = app;
     await bandsAreThere(app);
@@ -410,11 +337,13 @@ describe('the customer’s page', () => {
   });
 });
 
-describe.each([
-  ['desk', { width: 1440, height: 900 }],
+const WINDOWS = [
   ['small-desk', { width: 1000, height: 720 }],
   ['phone', { width: 390, height: 844 }],
-] as const)('German layout, %s', (name, viewport) => {
+  ['desk', { width: 1440, height: 900 }],
+] as const;
+
+describe.each(WINDOWS.slice(0, draw(WINDOWS.length, 2)))('German layout, %s', (name, viewport) => {
   test('nothing is cut off or too wide', async () => {
     const app = await openApp({ ...IN_GERMAN, viewport, touch: name === 'phone' });
     await bandsAreThere(app);

@@ -65,6 +65,9 @@ const RENDERERS = [
 /** How long a page may take to show a picture on a slow, busy machine, ms. */
 export const PATIENCE_MS = 90_000;
 
+/** `npm test` makes no pictures that nobody looks at: they take as long as a test in ten. */
+const WITH_PICTURES = process.env['PICTURES'] !== 'none';
+
 /** What the page says about itself. */
 export interface Progress {
   frames: number;
@@ -127,8 +130,8 @@ export interface App {
   canvasPicture(selector?: string): Promise<PNG>;
   /** The colour of the page's ground. */
   groundColour(): Promise<Colour>;
-  /** Writes what the window shows to `test/output/<name>.png` and returns its path. */
-  screenshot(name: string, options?: { fullPage?: boolean }): Promise<string>;
+  /** Writes what the window shows to `test/output/<name>.png`, for people to look at; not where `PICTURES` is `none`. */
+  screenshot(name: string, options?: { fullPage?: boolean }): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -336,7 +339,8 @@ export async function openPage(browser: Browser, address: string, options: OpenO
       return [red, green, blue];
     },
     async screenshot(name, { fullPage = false } = {}) {
-      return writePicture(name, await page.screenshot({ fullPage }));
+      if (!WITH_PICTURES) return;
+      writePicture(name, await page.screenshot({ fullPage }));
     },
     close: () => context.close(),
   };

@@ -1,19 +1,21 @@
 /** The picture's own tools in a real browser: toggles reach it and say their state, hovering tells, resizing never blanks. */
 import { describe, expect, test } from 'vitest';
-import { differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
+import { DESK, differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
-const DESK = { viewport: { width: 1440, height: 900 } };
 
 const toggle = ({ page }: App, name: string) => page.getByRole('button', { name, exact: true });
 
 describe('what is also shown', () => {
+  const shared = openApp.shared((open) => open(DESK));
+
   test.each([
     ['Show the rod', 'r'],
     ['Show the forces', 'a'],
     ['Lift the fret out', 'l'],
   ])('%s is seen in the picture, says its state, and goes again', async (name, key) => {
-    const app = await openApp(DESK);
+    const app = await shared();
     const picture = () => app.page.locator('.neck-scene').screenshot();
     const before = await app.canvasPicture();
     const inked = await picture();
@@ -31,7 +33,7 @@ describe('what is also shown', () => {
   });
 
   test('the stress colours the cut across a slot; rod and forces are not offered where they are not drawn', async () => {
-    const app = await openApp(DESK);
+    const app = await shared();
     const stress = 'Show the stress in the wood (slot cut open)';
     expect(await toggle(app, stress).count()).toBe(0);
     await app.afterFrame(() => app.page.keyboard.press('2'));
@@ -110,20 +112,23 @@ test('a canvas of a new size is drawn before the page shows it', async () => {
 describe('the bar', () => {
   const shared = openApp.shared((open) => open({ viewport: { width: 1280, height: 720 } }));
 
-  test.each([[1180], [1280], [1440]])('is one row at %i px, and nothing of it is cut off', async (width) => {
-    const app = await shared();
-    await app.page.setViewportSize({ width, height: 720 });
-    const boxes = await app.page
-      .locator('.project-bar > *, .bar-daily > *')
-      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
-    const middle = boxes[0]!.top + boxes[0]!.height / 2;
-    for (const box of boxes) {
-      expect(box.top).toBeLessThan(middle);
-      expect(box.bottom).toBeGreaterThan(middle);
-      expect(box.right).toBeLessThanOrEqual(width);
-    }
-    await app.screenshot(`picture/bar-${width}`);
-  });
+  test.each([1180, 1280, 1440].slice(0, draw(3, 1)))(
+    'is one row at %i px, and nothing of it is cut off',
+    async (width) => {
+      const app = await shared();
+      await app.page.setViewportSize({ width, height: 720 });
+      const boxes = await app.page
+        .locator('.project-bar > *, .bar-daily > *')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
+      const middle = boxes[0]!.top + boxes[0]!.height / 2;
+      for (const box of boxes) {
+        expect(box.top).toBeLessThan(middle);
+        expect(box.bottom).toBeGreaterThan(middle);
+        expect(box.right).toBeLessThanOrEqual(width);
+      }
+      await app.screenshot(`picture/bar-${width}`);
+    },
+  );
 
   test('has a menu that opens and closes by keyboard and holds what the bar does not', async () => {
     const app = await shared();

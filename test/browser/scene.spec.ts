@@ -29,9 +29,10 @@ beforeAll(async () => {
   });
 });
 
+const WINDOW = { viewport: { width: 720, height: 450 } } as const;
+
 const openApp = withBrowser(folder);
-const open = (options: Parameters<typeof openApp>[0] = {}): Promise<App> =>
-  openApp({ viewport: { width: 720, height: 450 }, ...options });
+const open = (options: Parameters<typeof openApp>[0] = {}): Promise<App> => openApp({ ...WINDOW, ...options });
 /** The whole window: the picture fills it. */
 const picture = async (app: App): Promise<PNG> => PNG.sync.read(await app.page.screenshot());
 
@@ -63,14 +64,16 @@ describe('views', () => {
     },
   );
 
+  const standing = openApp.shared((openShared) => openShared(WINDOW));
+
   test('the ground of the picture is the ground of the page', async () => {
-    const app = await open();
+    const app = await standing();
     const drawn = await picture(app);
     expect([...drawn.data.subarray(0, 3)]).toEqual([...GROUND]);
   });
 
   test('what is shown beside the neck changes the picture, and hiding it brings the picture back', async () => {
-    const app = await open();
+    const app = await standing();
     const none = { strings: false, straightedge: false, rod: false, arrows: false };
     const before = await picture(app);
     for (const key of ['strings', 'straightedge', 'rod', 'arrows'] as const) {
@@ -82,7 +85,7 @@ describe('views', () => {
   });
 
   test('a lifted fret, and all of them, show; compared necks share the picture', async () => {
-    const app = await open();
+    const app = await standing();
     const before = await picture(app);
     await app.afterFrame(() => app.page.evaluate(() => window.scene.set({ lift: 1, liftedFret: 7 })));
     const one = await picture(app);
@@ -320,7 +323,7 @@ test('a lost context says so and comes back', async () => {
   expect(differingPixels(await picture(app), before)).toBe(0);
 });
 
-test(`${draw(1000)} changes leave nothing behind`, async () => {
+test(`${draw(1000, 80)} changes leave nothing behind`, async () => {
   const app = await open({ viewport: { width: 240, height: 160 } });
   const run = async (count: number) => {
     await app.page.evaluate(async (times) => {
@@ -349,6 +352,6 @@ test(`${draw(1000)} changes leave nothing behind`, async () => {
   for (const view of SCENE_VIEWS.toReversed())
     await app.afterFrame(() => app.page.evaluate((next) => window.scene.set({ view: next }), view));
   const before = await run(30);
-  expect(await run(draw(1000))).toEqual(before);
+  expect(await run(draw(1000, 80))).toEqual(before);
   expect(app.troubles).toEqual([]);
 });

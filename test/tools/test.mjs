@@ -76,7 +76,7 @@ function finish(outcomes) {
 
 const IS_LONG = process.argv.includes('--all');
 /** @type {NodeJS.ProcessEnv} */
-const DRAW = IS_LONG ? { DRAW: 'long' } : {};
+const DRAW = IS_LONG ? { DRAW: 'long' } : { PICTURES: 'none' };
 const STATIC = IS_LONG ? [] : ['format:check', 'types', 'lint'];
 const [UNIT, BROWSER] = IS_LONG ? ['unit:long', 'browser:long'] : ['unit', 'browser'];
 
