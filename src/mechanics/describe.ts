@@ -23,17 +23,27 @@ function through(x1: number, value1: number, x2: number, value2: number): Linear
   return { atNut: value1 - slope * x1, slope };
 }
 
+function boardWoodOf(
+  build: Build,
+  { boardModulus, acrossGrain }: Pick<Deviations, 'boardModulus' | 'acrossGrain'>,
+): NeckWood {
+  const { modulusMPa, ratios } = boardProperties(build);
+  const across = standing(ratios, build.boardSawn === 'quarter' ? 'tangential' : 'radial');
+  return {
+    modulusMPa: (measuredModulusMPa(build, 'board') ?? modulusMPa) * boardModulus,
+    ...across,
+    depthRatio: across.depthRatio * acrossGrain,
+    widthRatio: across.widthRatio * acrossGrain,
+    shearRatio: across.shearRatio * acrossGrain,
+  };
+}
+
 export function describeNeck(
   build: Build,
-  deviations: Pick<Deviations, 'boardModulus' | 'neckModulus'>,
+  deviations: Pick<Deviations, 'boardModulus' | 'neckModulus' | 'slotDepthMm' | 'acrossGrain'>,
 ): NeckDescription {
   const last = lastFretMm(build);
-  const board = boardProperties(build);
-  const boardE = measuredModulusMPa(build, 'board') ?? board.modulusMPa;
-  const boardWood: NeckWood = {
-    modulusMPa: boardE * deviations.boardModulus,
-    ...standing(board.ratios, build.boardSawn === 'quarter' ? 'tangential' : 'radial'),
-  };
+  const slotDepthMm = build.slotDepthMm + deviations.slotDepthMm;
 
   // A measured neck blank gives one modulus for all its laminates together: each keeps its share of the stiffness.
   const measured = measuredModulusMPa(build, 'neck');
@@ -91,13 +101,13 @@ export function describeNeck(
             modulusMPa: 1000 * build.barModulusGPa,
           }
         : null,
-    board: boardWood,
+    board: boardWoodOf(build, deviations),
     neck,
     slot: {
       kerfMm: MESH_KERF_MM,
-      depthMm: build.slotDepthMm,
+      depthMm: slotDepthMm,
       bottom: build.slotBottom,
-      contactDepthMm: Math.min(build.tangDepthMm, build.slotDepthMm),
+      contactDepthMm: Math.min(build.tangDepthMm, slotDepthMm),
     },
     rod: hasRod ? { startMm: Math.max(0, build.rodStartMm), endMm: build.rodEndMm } : null,
   };

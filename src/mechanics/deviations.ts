@@ -6,11 +6,21 @@ export interface Deviations {
   readonly crushing: number;
   readonly kerfMm: number;
   readonly studWidthMm: number;
-  /** On the embedding length (the inverse of K₀). */
+  /** On the shape m of the studs, which is never below 0. */
+  readonly studShape: number;
+  /** On the area of the studs along a length of tang. */
+  readonly studArea: number;
+  /** On the embedding length: the inverse of what the wall gives to a stud, first or again. */
   readonly studSoftness: number;
+  /** On what the wall gives to the tang's body. */
+  readonly wallStiffness: number;
   readonly relaxation: number;
   readonly creep: number;
   readonly bite: number;
+  readonly slotDepthMm: number;
+  /** On the board's moduli other than the one along the grain. */
+  readonly acrossGrain: number;
+  readonly glueModulus: number;
 }
 
 export const AS_STATED: Deviations = {
@@ -20,8 +30,14 @@ export const AS_STATED: Deviations = {
   crushing: 1,
   kerfMm: 0,
   studWidthMm: 0,
+  studShape: 0,
+  studArea: 1,
   studSoftness: 1,
+  wallStiffness: 1,
   relaxation: 1,
   creep: 1,
   bite: 1,
+  slotDepthMm: 0,
+  acrossGrain: 1,
+  glueModulus: 1,
 };

@@ -36,6 +36,7 @@ import { rodSetting } from './inversion/rod.ts';
 import { predictRod, rodCases, turnsAtLimit } from './rod.ts';
 import { startingRelief } from './starting.ts';
 import { seat, type Seating } from './seating/seating.ts';
+import { wedgeForceLeft } from './time.ts';
 import { filedLine, lineWithAllFrets, straightedgeOf, sumWedges } from './states.ts';
 import { predictString } from './strings.ts';
 import { STRESS_WINDOW_MM, stressAround, stressDepthMm, type StressField } from './elements/stress.ts';
@@ -59,7 +60,7 @@ interface SolvedNeck {
 
 /** Meshes and fillings kept: one neck in hand, its neighbours in a comparison, and what undo brings back. */
 const MODELS_KEPT = 6;
-const FILLINGS_KEPT = 8;
+const FILLINGS_KEPT = 12;
 
 export function createPredictor(): Predictor {
   const necks = new LatestCache<SolvedNeck>(MODELS_KEPT);
@@ -100,7 +101,7 @@ export function fillingOf(build: Build, method: Method, deviations: Deviations =
   const metal = 1000 * metalById(build.wireMetal).modulusGPa;
   return {
     kind: 'filled',
-    modulusMPa: MESH_KERF_MM / (gap / build.glueModulusMPa + build.tangWidthMm / metal),
+    modulusMPa: MESH_KERF_MM / (gap / (build.glueModulusMPa * deviations.glueModulus) + build.tangWidthMm / metal),
     reach: build.glueReachPercent / 100,
   };
 }
@@ -146,13 +147,14 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     },
   };
 
+  const forceLeft = wedgeForceLeft(head.time.restDays, head.time.wedgeRelaxation);
   const predictMethod = (method: Method): MethodPrediction => {
     const presses = method !== 'glue';
     // Studs that stand in set glue hold nothing by themselves.
     const loose = method === 'press' ? 1 : method === 'both' ? 1 - gluedTangShare(build) : 0;
     const influence = neck.influence(fillingOf(build, method, deviations), loose > 0 ? 'all' : undefined);
     const seating = presses ? pressed : idle(contacts.length);
-    const springs = loose > 0 ? springsOf(contacts, seating, influence, loose) : undefined;
+    const springs = loose > 0 ? springsOf(contacts, seating, influence, { loose, forceLeft }) : undefined;
     const response = (cases: Combination['cases']) => respond(influence, cases, springs);
     const underStrings = response(pull);
 
@@ -228,11 +230,17 @@ interface Springs {
 }
 
 /**
- * @param influence of the slots as they are then; @param loose share of the studs that act. What they gave when they were
- * pressed in stays as it was: the rest of a slot's opening is there before the other loads.
+ * @param influence of the slots as they are then
+ * @param loose share of the studs that act. What they gave when they were pressed in stays as it was: the rest of a slot's
+ * opening is there before the other loads.
+ * @param forceLeft share of the force that is left when the other loads come on; slots stay as far open
  */
-function springsOf(contacts: readonly Contact[], seating: Seating, influence: Influence, loose: number): Springs {
-  const deepest = contacts.map((contact, i) => studBiteMm(contact, seating.openingMm[i]!));
+function springsOf(
+  contacts: readonly Contact[],
+  seating: Seating,
+  influence: Influence,
+  { loose, forceLeft }: { readonly loose: number; readonly forceLeft: number },
+): Springs {
   const flexibility = slotFlexibility(influence);
   const acting = contacts.map((contact) => ({
     ...contact,
@@ -240,19 +248,15 @@ function springsOf(contacts: readonly Contact[], seating: Seating, influence: In
     bodyStiffnessNMm: loose * contact.bodyStiffnessNMm,
     bodyLimitN: loose * contact.bodyLimitN,
   }));
-  const seatedN = seating.forceN.map((force) => loose * force);
+  const seated = Array.from(seating.openingMm, (openingMm) => ({ openingMm, forceLeft }));
+  const seatedN = seating.forceN.map((force) => loose * forceLeft * force);
   // Of seated studs in empty slots nothing is left.
   const ownMm = combineOpening(influence, { wedgeN: seatedN });
-  const restMm = seating.openingMm.map((opening, i) => (loose === 1 ? 0 : opening - ownMm[i]!));
+  const restMm = seating.openingMm.map((opening, i) => (loose * forceLeft === 1 ? 0 : opening - ownMm[i]!));
   return {
     changesN: (openingMm) => {
-      const { forceN } = seat(
-        acting,
-        flexibility,
-        openingMm.map((opening, i) => opening + restMm[i]!),
-        deepest,
-        seatedN,
-      );
+      const outsideMm = openingMm.map((opening, i) => opening + restMm[i]!);
+      const { forceN } = seat(acting, flexibility, outsideMm, seated, seatedN);
       return forceN.map((force, i) => force - seatedN[i]!);
     },
   };

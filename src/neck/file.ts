@@ -1,5 +1,5 @@
 /**
- * The project file: JSON of our own, `{ "format": "backbow project", "version": 1, "build": { … }, "measurements": { … } }`.
+ * The project file: JSON of our own, `{ "format": "backbow project", "version": 2, "build": { … }, "measurements": { … } }`.
  *
  * `measurements` holds what the build refers to, for each quantity that was measured: so far `bite`, as in
  * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
@@ -9,13 +9,18 @@ import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
 export const PROJECT_FORMAT = 'backbow project';
-export const PROJECT_VERSION = 1;
+export const PROJECT_VERSION = 2;
 export const PROJECT_EXTENSION = '.backbow.json';
 /** Larger files are no project files: notes, the longest entry, take a few kilobytes. */
 export const MOST_PROJECT_BYTES = 1_000_000;
 
+/** What version 1 took every stud for: a block, in full grip after some 0.05 mm. Its builds keep that until they are changed. */
+export const EARLIER_GRIP: Pick<Build, 'studShape' | 'studSoftnessMm'> = { studShape: 0, studSoftnessMm: 0.05 };
+
 /** Turns the build of version i + 1 into that of version i + 2. */
-const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [];
+const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
+  (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
+];
 
 /** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */
 export interface Made {

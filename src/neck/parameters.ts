@@ -149,6 +149,7 @@ export const PARAMETERS = [
   number('wire', 'tangDepthMm', 'mm', [0.8, 3, 0.05, 2], [1.4, 2.2]),
   number('wire', 'studAreaMm2', 'mm²', [0.1, 1.5, 0.01, 0.48], [0.3, 0.7], { source: 'assumed' }),
   number('wire', 'studPitchMm', 'mm', [1, 8, 0.05, 2.5], [2, 4]),
+  number('wire', 'studShape', '', [0, 3, 0.05, 1], [0.5, 1.5], { source: 'assumed' }),
   number('wire', 'leastCrownMm', 'mm', [0.3, 1.4, 0.05, 0.8], [0.7, 1]),
   number('wire', 'levellingLossMm', 'mm', [0, 0.4, 0.01, 0.05], [0.02, 0.1]),
   choice('wire', 'wireForm', ['stick', 'coil'], 'stick'),
@@ -218,8 +219,8 @@ export const PARAMETERS = [
   number('existing', 'startingBowMm', 'mm', [-1, 1.5, 0.01, 0], [-0.2, 0.6], { source: 'own-measurement', when: { job: ['refret'] } }),
 
   // Assumptions
-  number('assumptions', 'studSoftnessMm', 'mm', [0.01, 0.2, 0.005, 0.05], [0.02, 0.09], { source: 'assumed' }),
-  number('assumptions', 'wallStiffnessNMm3', 'N/mm³', [50, 3000, 10, 500], [250, 900], { source: 'assumed' }),
+  number('assumptions', 'studSoftnessMm', 'mm', [0.002, 0.2, 0.001, 0.017], [0.005, 0.04], { source: 'assumed' }),
+  number('assumptions', 'wallStiffnessNMm3', 'N/mm³', [50, 30000, 10, 500], [250, 5000], { source: 'assumed' }),
   number('assumptions', 'friction', '', [0.1, 0.8, 0.01, 0.4], [0.2, 0.65], { source: 'friction' }),
   number('assumptions', 'wedgeRelaxation', '', [0, 2, 0.05, 0.5], [0.3, 0.7], { source: 'relaxation' }),
   number('assumptions', 'biteFactor', '', [0.2, 5, 0.01, 1], [0.6, 1.6], { source: 'bench-log' }),

@@ -8,6 +8,7 @@ import type { Build } from '../neck/build.ts';
 import { answerWanted } from '../mechanics/inversion/answers.ts';
 import { bringIn, type BroughtIn } from '../mechanics/bench-log/compare.ts';
 import type { LogEntry } from '../mechanics/bench-log/entry.ts';
+import type { GripLaw } from '../mechanics/bench-log/law.ts';
 import { bitePosterior, type BitePosterior } from '../mechanics/bench-log/posterior.ts';
 import type { ReliefGoal } from '../mechanics/inversion/goal.ts';
 import { createPredictor } from '../mechanics/predict.ts';
@@ -50,7 +51,7 @@ export interface SolverApi {
     onProgress?: (share: number) => void,
   ): Promise<AdvisedTangs | null>;
   /** What the bench log says of the bite; it makes nothing give up. */
-  posterior(entries: readonly LogEntry[], onProgress?: (share: number) => void): BitePosterior;
+  posterior(entries: readonly LogEntry[], law: GripLaw, onProgress?: (share: number) => void): BitePosterior;
   /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
   bringIn(bytes: Uint8Array, present: readonly LogEntry[], onProgress?: (share: number) => void): BroughtIn;
 }
@@ -81,7 +82,7 @@ const api: SolverApi = {
     const answer = await answerTangs(predictor, estimator, build, wish, options, () => mine !== latest, onProgress);
     return answer && advisedTangs(predictor, build, wish, answer);
   },
-  posterior: (entries, onProgress) => bitePosterior(entries, onProgress),
+  posterior: (entries, law, onProgress) => bitePosterior(entries, law, onProgress),
   bringIn: (bytes, present, onProgress) => bringIn(bytes, present, onProgress),
 };
 

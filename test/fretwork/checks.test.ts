@@ -54,6 +54,7 @@ const CASES: readonly Case[] = [
     value: 0.45,
     limit: 0.4,
   },
+  { code: 'earlier-grip', severity: 'note', change: { studShape: 0, studSoftnessMm: 0.05 } },
   { code: 'slot-too-shallow', severity: 'stop', change: { slotDepthMm: 1.9 }, value: 1.9, limit: 2.4 },
   // Flat cut in a 305 mm radius, 56 mm wide: the drop at the last fret is 28²/(305 + √(305² − 28²)) = 1.28796.
   {
@@ -261,6 +262,7 @@ describe('each check speaks up', () => {
       'too-tight': true,
       'body-wedges': true,
       'loose-glue-fit': true,
+      'earlier-grip': true,
       'slot-too-shallow': true,
       'slot-shallow-at-edge': true,
       'little-air': true,

@@ -18,7 +18,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
+import { EARLIER_GRIP, PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { isId } from '../../src/mechanics/bench-log/identity.ts';
@@ -43,9 +43,11 @@ const textOf = (folder: string, file: string) => readFileSync(join(import.meta.d
 
 const expectedOf = (folder: string) => JSON.parse(textOf(folder, 'expected.json')) as Released;
 
-/** A build of an old release as this one has it: what did not exist then has its default. */
+/** A build of an old release as this one has it: what did not exist then has its default, or what it was until then. */
 function nowadays(build: Build): Build {
-  return { ...defaultBuild(), ...build };
+  // Project version 1 knew no shape of the studs: all were blocks.
+  const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape };
+  return { ...defaultBuild(), ...before, ...build };
 }
 
 /** What a link in a file opens. */

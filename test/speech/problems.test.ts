@@ -23,8 +23,8 @@ describe('a refusal', () => {
     ],
     [
       { wallStiffnessNMm3: 10 },
-      'Stiffness of a sawn wall (wallStiffnessNMm3) is 10\u00a0N/mm³; it takes 50 to 3000\u00a0N/mm³.',
-      'Stiffness of a sawn wall (wallStiffnessNMm3) is 10\u00a0N/mm³; it takes 50 to 3000\u00a0N/mm³.',
+      'Stiffness of a sawn wall (wallStiffnessNMm3) is 10\u00a0N/mm³; it takes 50 to 30000\u00a0N/mm³.',
+      'Stiffness of a sawn wall (wallStiffnessNMm3) is 10\u00a0N/mm³; it takes 50 to 30000\u00a0N/mm³.',
     ],
     [
       { method: 'weld' },
@@ -71,9 +71,9 @@ describe('a refusal', () => {
     expect(of('{}')).toEqual(['This is not a project file: it has no "format": "backbow project".']);
     const format = '{"format":"backbow project"';
     expect(of(`${format},"version":0}`)).toEqual([
-      'The project file’s version is 0; it must be a whole number from 1 to 1.',
+      'The project file’s version is 0; it must be a whole number from 1 to 2.',
     ]);
-    expect(of(`${format},"version":9}`)[0]).toContain('is version 9; this program reads versions 1 to 1.');
+    expect(of(`${format},"version":9}`)[0]).toContain('is version 9; this program reads versions 1 to 2.');
     expect(of(`${format},"version":1}`)).toEqual(['The build is nothing; it must be an object.']);
   });
 });

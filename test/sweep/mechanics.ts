@@ -131,7 +131,7 @@ export const EQUILIBRIUM: readonly Invariant[] = [
     check: ({ build, prediction }) => {
       const { wedgeForceN, openingMm } = prediction.methods.press;
       contactsOf(build, AS_STATED).forEach((contact, i) => {
-        const { forceN } = contactForce(contact, openingMm[i]!, 0);
+        const { forceN } = contactForce(contact, openingMm[i]!);
         // The forces are settled to 1e-8 N each and at most 1e-6 N.
         hold(
           Math.abs(forceN - wedgeForceN[i]!) <= 1e-6 + ROUNDING * forceN,

@@ -57,20 +57,22 @@ export interface SweepOptions {
   /** Called after each build with the number of builds done. */
   readonly onBuild?: (done: number) => void;
   readonly invariants?: readonly Invariant[];
+  /** The build of a seed; drawn from it when omitted. */
+  readonly buildOf?: (seed: number) => Build;
 }
 
 /** @param count number of builds, from seeds `first`, `first + 1`, … */
 export async function sweep(
   count: number,
   first: number,
-  { thorough = false, onBuild = () => undefined, invariants = INVARIANTS }: SweepOptions = {},
+  { thorough = false, onBuild = () => undefined, invariants = INVARIANTS, buildOf = buildOfSeed }: SweepOptions = {},
 ): Promise<Outcome> {
   const predictor = createPredictor();
   const predicting: Count = { invariant: 'the build can be predicted', checked: 0, failed: 0 };
   const counts = invariants.map(({ name }): Count => ({ invariant: name, checked: 0, failed: 0 }));
   const failures: Failure[] = [];
   for (let seed = first; seed < first + count; seed += 1) {
-    const build = buildOfSeed(seed);
+    const build = buildOf(seed);
     const attempt = async (tally: Count, work: () => unknown) => {
       tally.checked += 1;
       try {

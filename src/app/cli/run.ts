@@ -49,7 +49,8 @@ function buildOf(path: string): Build {
  * What the measurements that the build refers to leave of its bite's scatter. They must be in the log and say the same: an
  * equal bite factor proves nothing. The build is never changed to the log's factor.
  */
-function biteFrom(path: string, { biteFactor, biteReference }: Build): BitePosterior {
+function biteFrom(path: string, build: Build): BitePosterior {
+  const { biteFactor, biteReference } = build;
   const log = readLog(textOf(path, MOST_LOG_BYTES));
   if (!log.ok) {
     const texts = logProblemTexts(log.problems, log.count, log.problems.length, 'metric');
@@ -60,7 +61,7 @@ function biteFrom(path: string, { biteFactor, biteReference }: Build): BitePoste
   if (!biteReference) throw new Refusal([PREDICT_WORDS.noReference(file)]);
   const referred = resolveReference(biteReference, log.entries);
   if (referred.code !== 'here') throw new Refusal([PREDICT_WORDS[referred.code](file)]);
-  const posterior = bitePosterior(referred.entries);
+  const posterior = bitePosterior(referred.entries, build);
   const measured = biteFactorOf(posterior);
   if (measured !== biteFactor) {
     throw new Refusal([PREDICT_WORDS.otherBite(String(biteFactor), file, String(measured))]);

@@ -1,7 +1,9 @@
 /** Checks of the tang in its slot: does it bite, and how hard. Bite per wall = (width over the studs − kerf)/2. */
 import type { Build } from '../../neck/build.ts';
-import { above, atLeast, atMost, below, check, PRACTICE } from './check-making.ts';
+import { above, atLeast, atMost, below, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
+import { EARLIER_GRIP } from '../../neck/file.ts';
+import { basedOn } from '../facts.ts';
 import { seatGroups, type Seat } from '../../neck/kerf.ts';
 import * as limits from './limits.ts';
 
@@ -34,11 +36,18 @@ function body(build: Build, seat: Seat, frets: readonly number[]): Check[] {
   return [check('body-wedges', severity, 'kerfMm', measure, PRACTICE, { frets })];
 }
 
+/** A build from a file of version 1, as long as nobody has looked at its studs. */
+function earlierGrip(build: Build): Check[] {
+  const isSo = build.studShape === EARLIER_GRIP.studShape && build.studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
+  return isSo ? [check('earlier-grip', 'note', 'studShape', NO_MEASURE, basedOn('assumption'))] : [];
+}
+
 /** One set of findings for each slot and tang in use; without frets where all are alike. */
 export function biteChecks(build: Build): Check[] {
   const groups = seatGroups(build);
-  return groups.flatMap(({ seat, frets }) => {
+  const ofSeats = groups.flatMap(({ seat, frets }) => {
     const named = groups.length === 1 ? [] : frets;
     return build.method === 'glue' ? glueFit(seat, named) : [...studs(build, seat, named), ...body(build, seat, named)];
   });
+  return build.method === 'glue' ? ofSeats : [...ofSeats, ...earlierGrip(build)];
 }

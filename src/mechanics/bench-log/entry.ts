@@ -57,6 +57,9 @@ export interface LogEntry extends Circumstances {
   readonly predictedStrungFretsMm: number | null;
   /** Bite factor that those predictions were made with. */
   readonly biteFactor: number;
+  /** Law of the grip that they were made with (law.ts): shape and embedding length of the studs; null = that of file version 1. */
+  readonly studShape: number | null;
+  readonly embeddingLengthMm: number | null;
   /**
    * Scatter of the prediction for reasons other than the bite: mean and standard deviation of the logarithm of what the
    * frets really do over what is predicted, standard deviation of the same for the strings, and the correlation of the two
@@ -73,14 +76,14 @@ export type EntryContent = Omit<LogEntry, 'id'>;
 
 /** Scatter of an ordinary neck of unmeasured wood, from the band of the standard build. */
 export const ORDINARY_SCATTER = {
-  fretShift: -0.04,
-  fretScatter: 0.24,
+  fretShift: -0.06,
+  fretScatter: 0.3,
   stringScatter: 0.15,
-  scatterCorrelation: 0.6,
+  scatterCorrelation: 0.4,
 } as const;
 
 /** What an entry of an earlier release says of its circumstances: what was asked for then, and nothing else. */
-export const UNSAID: Circumstances = {
+export const UNSAID: Circumstances & Pick<LogEntry, 'studShape' | 'embeddingLengthMm'> = {
   workshop: '',
   wire: '',
   blade: '',
@@ -94,6 +97,8 @@ export const UNSAID: Circumstances = {
   humidityPercent: null,
   strungDays: null,
   instrument: '',
+  studShape: null,
+  embeddingLengthMm: null,
 };
 
 type NumberId = {
@@ -146,6 +151,8 @@ export const LOG_NUMBERS: readonly LogNumber[] = [
   known('kerfMm', 'kerf', 'mm', 0.3, 1.2),
   known('tangWidthMm', 'tang', 'mm', 0.3, 0.9),
   known('studWidthMm', 'width over the studs', 'mm', 0.3, 1.4),
+  known('studShape', 'shape of the studs, as predicted', '', 0, 3),
+  known('embeddingLengthMm', 'embedding length, as predicted', 'mm', 0.002, 0.2),
   known('spanMm', 'span of the straightedge', 'mm', 50, 1200),
   known('humidityPercent', 'humidity', '%', 0, 100),
   known('strungDays', 'strung for', 'day', 0, 3650),

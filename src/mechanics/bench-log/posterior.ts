@@ -1,7 +1,7 @@
 /**
  * What the bench log says of the bite factor c: how much harder (or softer) this workshop's frets bite than predicted.
  *
- *   before      ln c ~ N(0, 0.4²)
+ *   before      ln c ~ N(0, 0.4² + 0.31²): the bite, and the area of the studs, which no bow tells apart
  *   a neck      fretted   y_f = B + c′·W·e^ε + gauge
  *               strung    y_s = c′·W_s·e^ε·(1 + τ + σ) + S·e^η + gauge
  *               c′ = c / bite factor of the prediction; W, W_s: predicted part of the frets, S: of the strings, B: the bow
@@ -21,9 +21,10 @@
  * The median scales the bite (`Build.biteFactor`), the spread takes the place of 0.4 in the Monte Carlo
  * (`EstimateOptions.biteLogSpread`). What makes the answer doubtful stands beside it (doubts.ts).
  */
-import { BITE_LOG_SPREAD } from '../uncertainty/inputs.ts';
+import { GRIP_LOG_SPREAD } from '../uncertainty/inputs.ts';
 import { doubtsOf, type Doubt } from './doubts.ts';
 import type { EntryContent } from './entry.ts';
+import { STANDARD_LAW, underLaw, type GripLaw } from './law.ts';
 import { informs, likelihoodOf } from './likelihood.ts';
 
 export interface BitePosterior {
@@ -40,7 +41,7 @@ export interface BitePosterior {
 }
 
 /** ln c from −2.4 to 2.4: six standard deviations of the prior. */
-const HALF_WIDTH = 6 * BITE_LOG_SPREAD;
+const HALF_WIDTH = 6 * GRIP_LOG_SPREAD;
 /** Step of ln c where all of the range counts; where little of it does, at least so many points share it. */
 const STEP = 0.008;
 const FEWEST = 120;
@@ -55,7 +56,7 @@ function points(low: number, high: number, step: number): Float64Array {
   return Float64Array.from({ length: count }, (_, index) => low + (index * (high - low)) / (count - 1));
 }
 
-const prior = (logC: number) => -((logC / BITE_LOG_SPREAD) ** 2) / 2;
+const prior = (logC: number) => -((logC / GRIP_LOG_SPREAD) ** 2) / 2;
 
 /** ln of the posterior at each point, and of each entry's own likelihood for whoever looks at it. */
 function summed(
@@ -91,13 +92,15 @@ function whatCounts(at: Float64Array, sums: Float64Array): Float64Array {
 
 /**
  * The bite factor after these entries, which must be free of problems (`entryProblems`). Without any it is the prior.
+ * @param law of the build that it is for: shape and embedding length of its studs
  * @param told how far it is, 0 to 1, from time to time
  */
 export function bitePosterior(
   entries: readonly EntryContent[],
+  law: GripLaw = STANDARD_LAW,
   told: (share: number) => void = () => undefined,
 ): BitePosterior {
-  const used = entries.filter(informs);
+  const used = entries.filter(informs).map((entry) => underLaw(law, entry));
   const coarse = points(-HALF_WIDTH, HALF_WIDTH, COARSE_STEP);
   const doubts = doubtsOf(coarse);
   const rough = summed(used, coarse, doubts.look, (share) => told(share / 2));

@@ -1,8 +1,10 @@
 /** What a prediction says that a bench log entry must keep: for the neck that is about to be measured. */
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { describeLine, lineAt } from '../states.ts';
+import type { Build } from '../../neck/build.ts';
 import type { Scatter } from '../uncertainty/types.ts';
 import { ORDINARY_SCATTER, type LogEntry } from './entry.ts';
+import type { GripLaw } from './law.ts';
 
 export type PredictedPart = Pick<
   LogEntry,
@@ -11,6 +13,8 @@ export type PredictedPart = Pick<
   | 'predictedStrungMm'
   | 'predictedStrungFretsMm'
   | 'biteFactor'
+  | 'studShape'
+  | 'embeddingLengthMm'
   | 'fretShift'
   | 'fretScatter'
   | 'stringScatter'
@@ -26,13 +30,13 @@ function withoutWedges(prediction: Prediction, method: Method): Prediction {
 
 /**
  * @param days since stringing at which the neck is measured; the rod neutral.
- * @param biteFactor of the build.
+ * @param grip of the build
  * @param scatter of the method's band; without it that of an ordinary neck is taken.
  */
 export function predictedPart(
   prediction: Prediction,
   method: Method,
-  biteFactor: number,
+  grip: Pick<Build, 'biteFactor'> & GripLaw,
   days = 0,
   scatter?: Scatter,
 ): PredictedPart {
@@ -57,7 +61,9 @@ export function predictedPart(
     predictedFrettedFretsMm: fretted.fretsMm,
     predictedStrungMm: strung.extremeMm,
     predictedStrungFretsMm: strung.fretsMm,
-    biteFactor,
+    biteFactor: grip.biteFactor,
+    studShape: grip.studShape,
+    embeddingLengthMm: grip.studSoftnessMm,
     ...(scatter && scatter.wedges > 0
       ? {
           fretShift: scatter.wedgesMean,

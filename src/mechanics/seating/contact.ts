@@ -1,20 +1,31 @@
 /**
  * What a tang does to the walls of its slot: two contacts in parallel on each wall.
  *
- *   studs   F_s = n·A·p(β_s),   p(β) = f·(1 − exp(−β/δ)),   f = 0.082·(1 − 0.01 d)·ρ N/mm²,   K₀ = f/δ
- *           n = contact width / stud pitch; A projected area of a stud, mm²; d = √(4A/π) mm; ρ kg/m³; δ embedding length, mm
+ *   studs   F_s = n·A(β)·p(β),   A(β) = A·min(1, β/H)^m,   p(β) = f·(1 − exp(−β/δ)),   f = 0.082·(1 − 0.01 d)·ρ N/mm²
+ *           n = contact width / stud pitch; A projected area of a whole stud, mm²; H its height above the tang body, mm;
+ *           m its shape: 0 a block, 1 a ridge or wedge, 2 a cone; d = √(4A/π) mm; ρ kg/m³; δ bite over which the pressure
+ *           rises, mm: f/δ is what a sawn wall gives to a stud, N/mm³
  *           f: embedding strength along the grain, EN 1995-1-1 eq. 8.16 / 8.32. It was written for dowels of millimetres; a
- *           stud of well under 1 mm is an extrapolation. The curve is that of Foschi 1974 without hardening (from memory).
- *           Unloading along K₀, never into tension.
+ *           stud of well under 1 mm is an extrapolation. The form of p is that of Foschi 1974 without hardening (from memory);
+ *           that of A is geometry.
  *   body    F_b = w·h·min(f_c, K_f·β_b) when the kerf is narrower than the tang: w contact width, h contact depth,
  *           f_c crushing strength parallel to the grain, K_f stiffness of a sawn wall, N/mm³ (assumption)
+ *
+ * Once seated, both give and take along elastic lines, the studs n·A(β₀)·f/δ, the body w·h·K_f, never into tension; what
+ * time has relaxed is taken up along them too, until the curve of first loading is met again:
+ *
+ *   F(β) = min{ curve(β),  ρ·F(β₀) + k·(β − β₀) }        β₀ bite as seated, ρ share of the force that time has left
  *
  * Both walls are alike: β = (width − kerf − Δ)/2 with Δ the slot's opening.
  */
 
 export interface Contact {
-  /** n·A·f on one wall, N: what the studs reach when fully embedded. */
+  /** n·A·f on one wall, N: what the studs reach when they are fully in. */
   readonly studForceN: number;
+  /** H, mm. */
+  readonly studHeightMm: number;
+  /** m. */
+  readonly studShape: number;
   /** δ, mm. */
   readonly embeddingLengthMm: number;
   /** Width over the studs less the kerf, mm. */
@@ -38,49 +49,86 @@ export interface ContactState {
   readonly stiffnessNMm: number;
 }
 
+/** A contact that has been seated, and has stood for a while since. */
+export interface Seated {
+  readonly openingMm: number;
+  /** ρ, 0 to 1. */
+  readonly forceLeft: number;
+}
+
 /** Bite of the studs into one wall, mm; 0 when they do not reach it. */
 export function studBiteMm(contact: Contact, openingMm: number): number {
   return Math.max(0, (contact.studInterferenceMm - openingMm) / 2);
 }
 
+const bodyBiteMm = (contact: Contact, openingMm: number) => Math.max(0, (contact.bodyInterferenceMm - openingMm) / 2);
+
+/** A(β)/A. */
+function areaShare({ studHeightMm, studShape }: Pick<Contact, 'studHeightMm' | 'studShape'>, biteMm: number): number {
+  return biteMm >= studHeightMm ? 1 : (biteMm / studHeightMm) ** studShape;
+}
+
+/** A(β)/A·p(β)/f: how much of its full grip a stud has at a bite, 0 to 1. */
+export function gripShare(
+  law: Pick<Contact, 'studHeightMm' | 'studShape' | 'embeddingLengthMm'>,
+  biteMm: number,
+): number {
+  return biteMm <= 0 ? 0 : areaShare(law, biteMm) * -Math.expm1(-biteMm / law.embeddingLengthMm);
+}
+
+/** A force on a wall, N, and how it grows with the bite, N/mm. */
+type Branch = readonly [force: number, perBite: number];
+const NOTHING: Branch = [0, 0];
+
+function studsFirst(contact: Contact, biteMm: number): Branch {
+  if (biteMm <= 0) return NOTHING;
+  const { studForceN, embeddingLengthMm, studHeightMm, studShape } = contact;
+  const fallen = Math.expm1(-biteMm / embeddingLengthMm);
+  const full = studForceN * areaShare(contact, biteMm);
+  const growing = biteMm < studHeightMm ? (-fallen * studShape) / biteMm : 0;
+  return [full * -fallen, full * (growing + (1 + fallen) / embeddingLengthMm)];
+}
+
+function bodyFirst({ bodyStiffnessNMm, bodyLimitN }: Contact, biteMm: number): Branch {
+  const elastic = bodyStiffnessNMm * biteMm;
+  if (biteMm <= 0) return NOTHING;
+  return elastic < bodyLimitN ? [elastic, bodyStiffnessNMm] : [bodyLimitN, 0];
+}
+
+/** The lesser of first loading and the elastic line from where the contact stands. */
+function again(first: Branch, leftN: number, perBite: number, deeperMm: number): Branch {
+  const line = leftN + perBite * deeperMm;
+  if (line >= first[0]) return first;
+  return line > 0 ? [line, perBite] : NOTHING;
+}
+
 /**
  * Force on a wall at an opening.
- * @param deepestBiteMm the deepest bite so far: below it the studs unload along K₀. 0 for a fresh slot.
+ * @param seated where the contact has stood since it was seated; undefined in a fresh slot.
  */
-export function contactForce(contact: Contact, openingMm: number, deepestBiteMm: number): ContactState {
-  const { studForceN, embeddingLengthMm: delta } = contact;
-  const bite = studBiteMm(contact, openingMm);
-  let force = 0;
-  let perBite = 0;
-  if (bite >= deepestBiteMm) {
-    if (contact.studInterferenceMm > openingMm) {
-      const fallen = Math.expm1(-bite / delta);
-      force = studForceN * -fallen;
-      perBite = (studForceN / delta) * (1 + fallen);
-    }
-  } else {
-    const reached = studForceN * -Math.expm1(-deepestBiteMm / delta);
-    const unloaded = reached - (studForceN / delta) * (deepestBiteMm - (contact.studInterferenceMm - openingMm) / 2);
-    if (unloaded > 0) {
-      force = unloaded;
-      perBite = studForceN / delta;
-    }
+export function contactForce(contact: Contact, openingMm: number, seated?: Seated): ContactState {
+  const [bite, bodyBite] = [studBiteMm(contact, openingMm), bodyBiteMm(contact, openingMm)];
+  let studs = studsFirst(contact, bite);
+  let body = bodyFirst(contact, bodyBite);
+  if (seated) {
+    const [bite0, bodyBite0] = [studBiteMm(contact, seated.openingMm), bodyBiteMm(contact, seated.openingMm)];
+    const stiffness = (contact.studForceN / contact.embeddingLengthMm) * areaShare(contact, bite0);
+    studs = again(studs, seated.forceLeft * studsFirst(contact, bite0)[0], stiffness, bite - bite0);
+    const { bodyStiffnessNMm } = contact;
+    body = again(body, seated.forceLeft * bodyFirst(contact, bodyBite0)[0], bodyStiffnessNMm, bodyBite - bodyBite0);
   }
-  const bodyBite = (contact.bodyInterferenceMm - openingMm) / 2;
-  if (bodyBite > 0) {
-    const elastic = contact.bodyStiffnessNMm * bodyBite;
-    if (elastic < contact.bodyLimitN) {
-      force += elastic;
-      perBite += contact.bodyStiffnessNMm;
-    } else {
-      force += contact.bodyLimitN;
-    }
-  }
-  return { forceN: force, stiffnessNMm: perBite / 2 };
+  return { forceN: studs[0] + body[0], stiffnessNMm: (studs[1] + body[1]) / 2 };
+}
+
+/** No less than −dF/dΔ at any opening, N/mm. */
+export function steepestNMm(contact: Contact): number {
+  const { studForceN, embeddingLengthMm, studHeightMm, studShape, bodyStiffnessNMm } = contact;
+  // While the area grows the pressure is at most β/δ of the whole: what a growing area adds is at most m/H of that.
+  const growing = studShape / Math.max(studHeightMm, embeddingLengthMm);
+  return (studForceN * (growing + 1 / embeddingLengthMm) + bodyStiffnessNMm) / 2;
 }
 
 /** Pressure of the tang's body over the crushing strength of the wall, at most 1; 0 where the body does not touch. */
 export function wallPressureShare(contact: Contact, openingMm: number): number {
-  const bite = Math.max(0, (contact.bodyInterferenceMm - openingMm) / 2);
-  return Math.min(1, (contact.bodyStiffnessNMm * bite) / contact.bodyLimitN);
+  return Math.min(1, (contact.bodyStiffnessNMm * bodyBiteMm(contact, openingMm)) / contact.bodyLimitN);
 }

@@ -18,7 +18,7 @@
  */
 import { Refused } from '../refusal.ts';
 import { solveDense } from '../elements/dense.ts';
-import { contactForce, type Contact } from './contact.ts';
+import { contactForce, steepestNMm, type Contact, type Seated } from './contact.ts';
 
 export interface Seating {
   readonly forceN: Float64Array;
@@ -41,7 +41,7 @@ const MOST_BISECTIONS = 60;
 
 /**
  * @param flexibility n × n row-major, mm/N, symmetric and positive definite; @param otherOpeningMm o, length n;
- * @param deepestBiteMm deepest bite so far of each slot, or undefined for fresh slots.
+ * @param seated where the tangs stood before the other loads came on; undefined for fresh slots.
  * @param startForceN forces to begin with: those before the other loads came on, say.
  * @throws {Refused} when the forces do not settle to within rounding: the flexibility is not positive definite, or a number is none.
  */
@@ -49,7 +49,7 @@ export function seat(
   contacts: readonly Contact[],
   flexibility: Float64Array,
   otherOpeningMm?: ArrayLike<number>,
-  deepestBiteMm?: ArrayLike<number>,
+  seated?: readonly Seated[],
   startForceN?: Float64Array,
 ): Seating {
   const n = contacts.length;
@@ -67,7 +67,7 @@ export function seat(
   const touch = (): number => {
     let worst = 0;
     for (let i = 0; i < n; i += 1) {
-      const state = contactForce(contacts[i]!, openingMm[i]!, deepestBiteMm?.[i] ?? 0);
+      const state = contactForce(contacts[i]!, openingMm[i]!, seated?.[i]);
       stiffnessNMm[i] = state.stiffnessNMm;
       residual[i] = state.forceN - forceN[i]!;
       worst = Math.max(worst, Math.abs(residual[i]!));
@@ -118,8 +118,7 @@ export function seat(
  * @param sizeMm Σ|terms| of the slot's opening
  */
 function roundingN(contact: Contact, n: number, sizeMm: number, forceN: number): number {
-  const steepest = (contact.studForceN / contact.embeddingLengthMm + contact.bodyStiffnessNMm) / 2;
-  return ((n + 1) * (steepest * sizeMm + Math.abs(forceN)) * Number.EPSILON) / 2;
+  return ((n + 1) * (steepestNMm(contact) * sizeMm + Math.abs(forceN)) * Number.EPSILON) / 2;
 }
 
 /**

@@ -21,16 +21,18 @@ export function contactsOf(build: Build, deviations: Deviations): Contact[] {
   const wood = boardProperties(build);
   const strength = embeddingStrengthMPa(studDiameterMm(build.studAreaMm2), wood.densityKgM3 * deviations.density);
   const bite = build.biteFactor * deviations.bite;
-  const depth = Math.min(build.tangDepthMm, build.slotDepthMm);
+  const depth = Math.min(build.tangDepthMm, build.slotDepthMm + deviations.slotDepthMm);
   return tangLengthsMm(build).map((length, index) => {
     const here = slotAndTang(build, index + 1);
     const kerf = here.kerfMm + deviations.kerfMm;
     return {
-      studForceN: bite * (length / build.studPitchMm) * build.studAreaMm2 * strength,
+      studForceN: bite * (length / build.studPitchMm) * build.studAreaMm2 * deviations.studArea * strength,
+      studHeightMm: (here.studWidthMm + deviations.studWidthMm - here.tangWidthMm) / 2,
+      studShape: Math.max(0, build.studShape + deviations.studShape),
       embeddingLengthMm: build.studSoftnessMm * deviations.studSoftness,
       studInterferenceMm: here.studWidthMm + deviations.studWidthMm - kerf,
       bodyInterferenceMm: here.tangWidthMm - kerf,
-      bodyStiffnessNMm: bite * length * depth * build.wallStiffnessNMm3,
+      bodyStiffnessNMm: bite * length * depth * build.wallStiffnessNMm3 * deviations.wallStiffness,
       bodyLimitN: bite * length * depth * wood.crushingMPa * deviations.crushing,
     };
   });

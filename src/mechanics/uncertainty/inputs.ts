@@ -5,7 +5,8 @@
  *   an offset   stated value + s·z                      s in mm: normal
  *
  * Coefficients of variation of clear wood, Wood Handbook Table 5-6 (from memory): E 22 %, crushing parallel to the grain
- * 18 %, density 10 %. Kerf, stud width, embedding length, relaxation and creep are assumptions. Creep takes the 40 % of
+ * 18 %, density 10 %. All others are assumptions: kerf, slot depth, the studs' width, shape and area, what a wall gives to
+ * a stud and to the tang's body, the board across the grain, glue, relaxation and creep. Creep takes the 40 % of
  * the wedge's relaxation, because both rest on one curve for one wood in a steady climate; a lognormal scatter of the
  * coefficients of wood's creep law is what a collection of creep tests shows (Tong, Brown, Corr & Cusatis 2020).
  *
@@ -32,6 +33,10 @@ export const BENT_ERROR = 0.05;
 export const GAUGE_ERROR_MM = 0.02;
 /** ln of the bite factor before any measurement: N(0, 0.4²). */
 export const BITE_LOG_SPREAD = 0.4;
+/** ln of the area of the studs along a tang: 0.3 to 0.7 mm² a stud, 2 to 3.5 mm from stud to stud, as 90 % of wires. */
+export const STUD_AREA_LOG_SPREAD = 0.31;
+/** ln of both together: what a bow measured on a neck tells, since it cannot tell one from the other. */
+export const GRIP_LOG_SPREAD = Math.hypot(BITE_LOG_SPREAD, STUD_AREA_LOG_SPREAD);
 
 export interface InputDescription {
   readonly id: UncertainInput;
@@ -50,10 +55,16 @@ export const INPUTS: readonly InputDescription[] = [
   { id: 'crushing', kind: 'factor', source: HANDBOOK },
   { id: 'kerfMm', kind: 'offset', source: ASSUMED },
   { id: 'studWidthMm', kind: 'offset', source: ASSUMED },
+  { id: 'studShape', kind: 'offset', source: ASSUMED },
+  { id: 'studArea', kind: 'factor', source: ASSUMED },
   { id: 'studSoftness', kind: 'factor', source: ASSUMED },
+  { id: 'wallStiffness', kind: 'factor', source: ASSUMED },
   { id: 'relaxation', kind: 'factor', source: ASSUMED },
   { id: 'creep', kind: 'factor', source: ASSUMED },
   { id: 'bite', kind: 'factor', source: 'assumption, or your bench log' },
+  { id: 'slotDepthMm', kind: 'offset', source: ASSUMED },
+  { id: 'acrossGrain', kind: 'factor', source: ASSUMED },
+  { id: 'glueModulus', kind: 'factor', source: ASSUMED },
 ];
 
 /** Standard deviation of a lognormal factor's logarithm from its coefficient of variation. */
@@ -82,9 +93,9 @@ function neckModulusSpread(build: Build): number {
 
 /**
  * How far each input of a build scatters.
- * @param biteLogSpread of ln bite: the prior's, or what the bench log leaves of it.
+ * @param biteLogSpread of ln bite: what the bench log leaves of it, the area of the studs with it; undefined = unmeasured.
  */
-export function spreadsOf(build: Build, biteLogSpread: number = BITE_LOG_SPREAD): Spreads {
+export function spreadsOf(build: Build, biteLogSpread?: number): Spreads {
   const board = { none: MODULUS_VARIATION, tap: TAPPED_ERROR, sag: BENT_ERROR }[countedTest(build, 'board')];
   return {
     boardModulus: logSpread(board),
@@ -93,10 +104,17 @@ export function spreadsOf(build: Build, biteLogSpread: number = BITE_LOG_SPREAD)
     crushing: logSpread(0.18),
     kerfMm: 0.01,
     studWidthMm: 0.02,
-    studSoftness: logSpread(0.4),
+    studShape: 0.5,
+    studArea: biteLogSpread === undefined ? STUD_AREA_LOG_SPREAD : 0,
+    // What a wall gives to a stud: 1 550 to 16 000 N/mm³.
+    studSoftness: 0.7,
+    wallStiffness: 1,
     relaxation: logSpread(0.4),
     creep: logSpread(0.4),
-    bite: biteLogSpread,
+    bite: biteLogSpread ?? BITE_LOG_SPREAD,
+    slotDepthMm: 0.1,
+    acrossGrain: logSpread(0.15),
+    glueModulus: logSpread(0.5),
   };
 }
 

@@ -22,7 +22,7 @@ import { sampleLine } from '../relief.ts';
 import { contactsOf } from '../seating/wire-contact.ts';
 import { fitAnswer, type Answer, type Trial } from './answer.ts';
 import { deviationsAt, GAUGE_ERROR_MM, INPUTS, type Spreads, type UncertainInput } from './inputs.ts';
-import { seatOne } from './one-slot.ts';
+import { CONTACT_INPUTS, deviatedContact, seatOne } from './one-slot.ts';
 
 /** Basis lines of one method at the points of the model, and their answers. */
 export interface MethodModel {
@@ -73,13 +73,20 @@ export interface ResponseModel {
 /** Steps of the trials in standard deviations: both ways for the board's modulus, one way for the rest. */
 const MODULUS_STEP = 1.5;
 const CONTACT_STEP = 1;
-const CONTACT_INPUTS: readonly UncertainInput[] = ['density', 'kerfMm', 'studWidthMm', 'studSoftness', 'bite'];
+/** Those that change the mesh beside the moduli, and its filling. A slot is made less deep, which always can be. */
+const WOOD_TRIALS: readonly (readonly [UncertainInput, number])[] = [
+  ['slotDepthMm', -1],
+  ['acrossGrain', 1],
+];
 
 /** Least interference of the studs in the reference state, mm. */
 const REFERENCE_INTERFERENCE_MM = 0.1;
 
+/** Factors of two and more, which are tried both ways. */
+const BENT: ReadonlySet<UncertainInput> = new Set<UncertainInput>(['studSoftness', 'glueModulus']);
+
 /** Predictions that one model takes; each is one step of `modelSteps`. */
-export const MODEL_STEPS = 5 + CONTACT_INPUTS.length;
+export const MODEL_STEPS = 6 + WOOD_TRIALS.length + CONTACT_INPUTS.length;
 
 /** The predictions that a model is made of. */
 interface Runs {
@@ -122,8 +129,13 @@ function* runSteps(build: Build, spreads: Spreads, predictor: Predictor, aside: 
   trials.push({ input: 'boardModulus', step: MODULUS_STEP, plus, minus });
   trials.push({ input: 'neckModulus', step: MODULUS_STEP, plus: deviated(aside, 'neckModulus', MODULUS_STEP) });
   yield;
-  for (const input of CONTACT_INPUTS) {
-    trials.push({ input, step: CONTACT_STEP, plus: deviated(predictor, input, CONTACT_STEP) });
+  for (const [input, step] of WOOD_TRIALS) {
+    trials.push({ input, step, plus: deviated(aside, input, step) });
+    yield;
+  }
+  for (const input of [...CONTACT_INPUTS, 'glueModulus'] as const) {
+    const minus = BENT.has(input) ? { minus: deviated(predictor, input, -CONTACT_STEP) } : {};
+    trials.push({ input, step: CONTACT_STEP, plus: deviated(predictor, input, CONTACT_STEP), ...minus });
     yield;
   }
   return { stated, reference, widerMm: wider, contacts, trials };
@@ -256,7 +268,7 @@ function kindsOf(contacts: readonly Contact[], reference: Prediction, widerMm: n
   return [...groups.values()].map((group): FretKind => {
     const { contact, i } = group[group.length >> 1]!;
     const flexibilityMmN = openingMm[i]! / wedgeForceN[i]!;
-    const wide = { ...contact, studInterferenceMm: contact.studInterferenceMm + widerMm };
+    const wide = deviatedContact(contact, { ...AS_STATED, studWidthMm: widerMm });
     return {
       frets: group.map((member) => member.i + 1),
       contact,

@@ -9,18 +9,31 @@
 import { contactForce, type Contact } from '../seating/contact.ts';
 import type { Deviations } from '../deviations.ts';
 
+/** Inputs that change a contact, and the neck not at all. */
+export const CONTACT_INPUTS = [
+  'density',
+  'crushing',
+  'kerfMm',
+  'studWidthMm',
+  'studShape',
+  'studArea',
+  'studSoftness',
+  'wallStiffness',
+  'bite',
+] as const satisfies readonly (keyof Deviations)[];
+export type ContactInput = (typeof CONTACT_INPUTS)[number];
+
 /** The contact with deviations on top; the same as contactsOf (wire-contact.ts) gives with them. */
-export function deviatedContact(
-  contact: Contact,
-  deviations: Pick<Deviations, 'density' | 'crushing' | 'kerfMm' | 'studWidthMm' | 'studSoftness' | 'bite'>,
-): Contact {
-  const { density, crushing, kerfMm, studWidthMm, studSoftness, bite } = deviations;
+export function deviatedContact(contact: Contact, deviations: Pick<Deviations, ContactInput>): Contact {
+  const { density, crushing, kerfMm, studWidthMm, studShape, studArea, studSoftness, wallStiffness, bite } = deviations;
   return {
-    studForceN: contact.studForceN * density * bite,
+    studForceN: contact.studForceN * density * studArea * bite,
+    studHeightMm: contact.studHeightMm + studWidthMm / 2,
+    studShape: Math.max(0, contact.studShape + studShape),
     embeddingLengthMm: contact.embeddingLengthMm * studSoftness,
     studInterferenceMm: contact.studInterferenceMm + studWidthMm - kerfMm,
     bodyInterferenceMm: contact.bodyInterferenceMm - kerfMm,
-    bodyStiffnessNMm: contact.bodyStiffnessNMm * bite,
+    bodyStiffnessNMm: contact.bodyStiffnessNMm * wallStiffness * bite,
     bodyLimitN: contact.bodyLimitN * bite * crushing,
   };
 }
@@ -28,10 +41,10 @@ export function deviatedContact(
 /** Wedge force of a fret in a fresh slot of its own, N. @param flexibilityMmN c. */
 export function seatOne(contact: Contact, flexibilityMmN: number): number {
   let low = 0;
-  let high = contactForce(contact, 0, 0).forceN;
+  let high = contactForce(contact, 0).forceN;
   let force = high;
   for (let step = 0; step < 60 && high - low > 1e-9 * high; step += 1) {
-    const state = contactForce(contact, flexibilityMmN * force, 0);
+    const state = contactForce(contact, flexibilityMmN * force);
     const residual = state.forceN - force;
     if (residual > 0) low = force;
     else high = force;

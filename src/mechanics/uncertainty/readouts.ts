@@ -60,7 +60,8 @@ function rodSettings(draws: Draws, prediction: Prediction, method: Method, targe
   return { ...readout(settings, draws), chance: within / samples };
 }
 
-const BITE = INPUTS.findIndex(({ id }) => id === 'bite');
+/** What a workshop's frets have in common, and its bench log therefore measures. */
+const COMMON = ['bite', 'studArea'].map((input) => INPUTS.findIndex(({ id }) => id === input));
 
 function meanProduct(a: Float64Array, b: Float64Array): number {
   let sum = 0;
@@ -90,9 +91,11 @@ function scatterOf(draws: Draws, method: Method): Scatter {
   const { mean, logs: all } = logsOf(
     (i) => lines.reduce((sum, line, kind) => sum + line[at]! * wedgeFactors[kind]![i]!, 0) / stated,
   );
-  const bite = Float64Array.from(deviates.subarray(BITE * samples, (BITE + 1) * samples));
-  const slope = meanProduct(all, bite) / Math.max(meanProduct(bite, bite), 1e-300);
-  const wedges = all.map((log, i) => log - slope * bite[i]!);
+  const wedges = COMMON.reduce((rest, row) => {
+    const deviate = Float64Array.from(deviates.subarray(row * samples, (row + 1) * samples));
+    const slope = meanProduct(all, deviate) / Math.max(meanProduct(deviate, deviate), 1e-300);
+    return rest.map((log, i) => log - slope * deviate[i]!);
+  }, all);
   const ofWedges = Math.sqrt(meanProduct(wedges, wedges));
   const correlation = meanProduct(wedges, strings) / (ofWedges * ofStrings);
   return { wedgesMean: mean, wedges: ofWedges, strings: ofStrings, correlation };

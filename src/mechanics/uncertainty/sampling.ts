@@ -4,7 +4,7 @@ import { answersAt } from './answer.ts';
 import { deviationAt, INPUTS, type UncertainInput } from './inputs.ts';
 import type { ResponseModel } from './model.ts';
 import { normalDeviates } from './normal.ts';
-import { deviatedContact, seatOne } from './one-slot.ts';
+import { CONTACT_INPUTS, deviatedContact, seatOne, type ContactInput } from './one-slot.ts';
 import type { Sampled, SampledLines } from './types.ts';
 
 export interface Draws extends Sampled {
@@ -28,17 +28,12 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array, gaugeDev
   const perForce = answersAt(model.wedgeLine, deviates);
   const meanForceN = new Float64Array(samples);
   const frets = kinds.reduce((sum, kind) => sum + kind.frets.length, 0);
+  const here = {} as Record<ContactInput, number>;
   const wedgeFactors = kinds.map((kind) => {
     const factors = new Float64Array(samples);
     for (let i = 0; i < samples; i += 1) {
-      const contact = deviatedContact(kind.contact, {
-        density: deviations.density[i]!,
-        crushing: deviations.crushing[i]!,
-        kerfMm: deviations.kerfMm[i]!,
-        studWidthMm: deviations.studWidthMm[i]!,
-        studSoftness: deviations.studSoftness[i]!,
-        bite: deviations.bite[i]!,
-      });
+      for (const input of CONTACT_INPUTS) here[input] = deviations[input][i]!;
+      const contact = deviatedContact(kind.contact, here);
       const force = seatOne(contact, kind.flexibilityMmN * flexibility[i]!) / kind.referenceN;
       factors[i] = force * perForce[i]!;
       meanForceN[i]! += force * kind.meanReferenceN * (kind.frets.length / frets);

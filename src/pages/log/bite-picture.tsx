@@ -6,7 +6,7 @@ import { scaleLog } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { formatNumber } from '../../speech/quantity.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
-import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
+import { GRIP_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
 const WIDTH = 420;
@@ -30,7 +30,7 @@ export function BitePicture({ posterior }: { readonly posterior: BitePosterior }
   const x = scaleLog([low, high], [MARGIN.left, WIDTH - MARGIN.right]);
   const base = HEIGHT - MARGIN.bottom;
   const y = (height: number) => base - height * (base - MARGIN.top);
-  const before = bell(1, BITE_LOG_SPREAD, low, high);
+  const before = bell(1, GRIP_LOG_SPREAD, low, high);
   const after = bell(median, logSpread, low, high);
   const stroke = line<[number, number]>()
     .x(([factor]) => x(factor))

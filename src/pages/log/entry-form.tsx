@@ -6,7 +6,7 @@ import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { predictedPart } from '../../mechanics/bench-log/predicted.ts';
 import { questionsOf, type Question } from '../../mechanics/bench-log/question.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
-import { BITE_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
+import { GRIP_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { enteredBowText } from '../../speech/bow.ts';
@@ -30,7 +30,7 @@ interface EntryFormProps {
 }
 
 /** Before the log says anything. */
-const UNMEASURED = { median: 1, logSpread: BITE_LOG_SPREAD };
+const UNMEASURED = { median: 1, logSpread: GRIP_LOG_SPREAD };
 
 interface Asked {
   readonly entry: EntryContent;
@@ -48,7 +48,7 @@ function useDraft({ solution: { build, prediction }, entry, entries }: EntryForm
       : fromBuild(
           build,
           draft.method,
-          predictedPart(prediction, draft.method, build.biteFactor, days, bands?.methods[draft.method].scatter),
+          predictedPart(prediction, draft.method, build, days, bands?.methods[draft.method].scatter),
         );
   return { system, draft, setDraft, stored, from, shown: from(readDraft(draft, system, stored).numbers.days ?? 0) };
 }

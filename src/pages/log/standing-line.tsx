@@ -10,6 +10,7 @@ import { useAnswer } from '../../state/answers/use-answer.ts';
 import type { BiteStanding } from '../../mechanics/bench-log/standing.ts';
 import { useStanding } from '../../state/bench-log/use-standing.ts';
 import { store, useBackbow } from '../../state/store.ts';
+import { useLaw } from './use-posterior.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
 
 export function StandingLine() {
@@ -28,7 +29,9 @@ export function StandingLine() {
 function Accept({ standing }: { readonly standing: Extract<BiteStanding, { code: 'not-accepted' }> }) {
   const { reference, entries } = standing;
   const [isWanted, setIsWanted] = useState(false);
-  const asked = useAnswer<BitePosterior>(isWanted ? reference.hash : null, (api, told) => api.posterior(entries, told));
+  const law = useLaw();
+  const key = isWanted ? JSON.stringify([reference.hash, law]) : null;
+  const asked = useAnswer<BitePosterior>(key, (api, told) => api.posterior(entries, law, told));
   const found = asked.status === 'done' && asked.value ? referenceTo(entries, asked.value) : null;
   const isSame = found?.factor === reference.factor;
   useEffect(() => {

@@ -1,6 +1,8 @@
 /** What the log says of the bite, found by a worker. */
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
+import type { GripLaw } from '../../mechanics/bench-log/law.ts';
+import { useBackbow } from '../../state/store.ts';
 import { useAnswer, type Asked } from '../../state/answers/use-answer.ts';
 
 const numbers = new WeakMap<readonly LogEntry[], number>();
@@ -13,8 +15,16 @@ function numberOf(entries: readonly LogEntry[]): number {
   return number;
 }
 
+/** The law of the grip that the bench's build is computed with. */
+export function useLaw(): GripLaw {
+  const studShape = useBackbow(({ build }) => build.studShape);
+  const studSoftnessMm = useBackbow(({ build }) => build.studSoftnessMm);
+  return { studShape, studSoftnessMm };
+}
+
 /** @param entries null while they are being read */
 export function usePosterior(entries: readonly LogEntry[] | null): Asked<BitePosterior> {
-  const key = entries === null ? null : String(numberOf(entries));
-  return useAnswer<BitePosterior>(key, (api, told) => api.posterior(entries!, told));
+  const law = useLaw();
+  const key = entries === null ? null : JSON.stringify([numberOf(entries), law]);
+  return useAnswer<BitePosterior>(key, (api, told) => api.posterior(entries!, law, told));
 }

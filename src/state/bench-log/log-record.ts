@@ -59,6 +59,11 @@ function withId(value: unknown): unknown {
   return contentProblems(content).length > 0 ? value : withContentId(content);
 }
 
+/** An entry from before the shape of studs was asked for: predicted under the earlier law of the grip. */
+function withLaw(value: unknown): unknown {
+  return !isObject(value) || 'studShape' in value ? value : { ...value, studShape: null, embeddingLengthMm: null };
+}
+
 function numbersIn(value: unknown): number[] {
   return Array.isArray(value) ? value.filter((each): each is number => typeof each === 'number') : [];
 }
@@ -73,7 +78,7 @@ export function recordOf(stored: unknown): LogRecord | null {
   const adopted: unknown[] = Array.isArray(stored['adopted']) ? stored['adopted'] : [];
   return {
     version: VERSION,
-    entries: version === 1 ? entries.map(withId) : entries,
+    entries: version === 1 ? entries.map(withId) : entries.map(withLaw),
     adopted: adopted.filter(isAdopted),
     earlier: version === 1 ? factorsOf(adopted) : numbersIn(stored['earlier']),
   };

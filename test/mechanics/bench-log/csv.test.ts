@@ -111,7 +111,7 @@ describe('reading', () => {
       measuredStrungMm: null,
       predictedFrettedMm: -0.254,
       biteFactor: 1,
-      fretScatter: 0.24,
+      fretScatter: 0.3,
       rod: 'slack',
     });
   });

@@ -15,5 +15,7 @@ export const ENTRY: LogEntry = {
   predictedStrungMm: 0.11,
   predictedStrungFretsMm: -0.18,
   biteFactor: 1,
+  studShape: 1,
+  embeddingLengthMm: 0.017,
   ...ORDINARY_SCATTER,
 };

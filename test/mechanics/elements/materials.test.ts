@@ -108,10 +108,20 @@ describe('the blank of a build', () => {
   });
 
   it('deviations of the moduli multiply', () => {
-    const off = describeNeck(build, { boardModulus: 1.2, neckModulus: 0.8 });
+    const off = describeNeck(build, {
+      ...AS_STATED,
+      boardModulus: 1.2,
+      neckModulus: 0.8,
+      acrossGrain: 1.1,
+      slotDepthMm: 0.2,
+    });
     const stated = describeNeck(build, AS_STATED);
     expectNear(off.board.modulusMPa, 1.2 * stated.board.modulusMPa, ROUNDING, 'a product');
     expectNear(off.neck[0]!.wood.modulusMPa, 0.8 * stated.neck[0]!.wood.modulusMPa, ROUNDING, 'a product');
+    for (const ratio of ['depthRatio', 'widthRatio', 'shearRatio'] as const)
+      expectNear(off.board[ratio], 1.1 * stated.board[ratio], ROUNDING, 'a product');
+    expect(off.neck[0]!.wood.depthRatio).toBe(stated.neck[0]!.wood.depthRatio);
+    expectNear(off.slot.depthMm, stated.slot.depthMm + 0.2, ROUNDING, 'a sum');
   });
 });
 

@@ -6,7 +6,7 @@ import { rodBends, solveRod } from '../../../src/mechanics/inversion/rod.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { describeLine, lineAt } from '../../../src/mechanics/states.ts';
-import { buildOfSeed } from '../../sweep/sweep.ts';
+import { mendedBuild } from '../../sweep/mended.ts';
 import { expectNear } from '../../expect-near.ts';
 
 const WITH_ROD = PRESETS.filter(({ build }) => build.rodKind !== 'none');
@@ -42,7 +42,7 @@ describe.each(WITH_ROD)('$id: there and back', ({ build }) => {
 });
 
 it('where the line is humped as much as it is hollow, says the side that every other surface says (seed 307187)', () => {
-  const build = buildOfSeed(307_187);
+  const build = mendedBuild(307_187);
   const prediction = predictor.predict(build);
   const answer = solveRod(prediction, build.method, { reliefMm: build.targetReliefMm, when: 'settled' });
   const moment = { strung: true, days: build.settleDays, rodPercent: answer.percent };

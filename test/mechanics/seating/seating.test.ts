@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { all, create, type BigNumber } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
-import { contactForce, studBiteMm, type Contact } from '../../../src/mechanics/seating/contact.ts';
+import { contactForce, type Contact } from '../../../src/mechanics/seating/contact.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
 import { EMPTY } from '../../../src/mechanics/description.ts';
 import { createNeckModel, solveInfluence } from '../../../src/mechanics/influence.ts';
@@ -13,6 +13,8 @@ import { DEFAULT_NECK } from '../necks.ts';
 
 const BODY: Contact = {
   studForceN: 0,
+  studHeightMm: 0,
+  studShape: 0,
   embeddingLengthMm: 0.05,
   studInterferenceMm: 0,
   bodyInterferenceMm: 0.025,
@@ -69,7 +71,7 @@ describe('the frets of a neck', () => {
         0,
       );
       expectNear(opening[i]!, expected, 1e-9, 'a sum of products');
-      expectNear(forceN[i]!, contactForce(contact, opening[i]!, 0).forceN, 1e-8, 'settled to 1e-8 N');
+      expectNear(forceN[i]!, contactForce(contact, opening[i]!).forceN, 1e-8, 'settled to 1e-8 N');
     });
   });
 
@@ -89,7 +91,7 @@ describe('the frets of a neck', () => {
     expect(forcesOf({ kerfMm: 0.9 }).every((force) => force === 0)).toBe(true);
   });
 
-  it('a denser board, more studs and bigger ones push harder; a softer curve less', () => {
+  it('a denser board, more studs and bigger ones push harder; a softer curve and a sharper stud less', () => {
     const sum = (change: Partial<Build>) => forcesOf(change).reduce((a, b) => a + b, 0);
     const standard = sum({});
     expect(sum({ boardWood: 'ebony-african' })).toBeGreaterThan(standard);
@@ -97,6 +99,8 @@ describe('the frets of a neck', () => {
     expect(sum({ studPitchMm: 2 })).toBeGreaterThan(standard);
     expect(sum({ studAreaMm2: 0.6 })).toBeGreaterThan(standard);
     expect(sum({ studSoftnessMm: 0.1 })).toBeLessThan(standard);
+    expect(sum({ studShape: 2 })).toBeLessThan(standard);
+    expect(sum({ studShape: 0 })).toBeGreaterThan(standard);
     expect(sum({ biteFactor: 1.3 })).toBeGreaterThan(standard);
   });
 
@@ -155,7 +159,9 @@ describe('any frets (seed 1402)', () => {
   it('settle', () => {
     const contact = fc.record({
       studForceN: fc.double({ min: 0, max: 4000, noNaN: true }),
-      embeddingLengthMm: fc.double({ min: 0.01, max: 0.2, noNaN: true }),
+      studHeightMm: fc.double({ min: 0, max: 0.4, noNaN: true }),
+      studShape: fc.double({ min: 0, max: 3, noNaN: true }),
+      embeddingLengthMm: fc.double({ min: 0.002, max: 0.2, noNaN: true }),
       studInterferenceMm: fc.double({ min: -0.3, max: 1, noNaN: true }),
       bodyInterferenceMm: fc.double({ min: -0.5, max: 0.6, noNaN: true }),
       bodyStiffnessNMm: fc.double({ min: 2000, max: 500_000, noNaN: true }),
@@ -167,7 +173,7 @@ describe('any frets (seed 1402)', () => {
         const { forceN, openingMm: reached } = seat(contacts, FLEXIBILITY, other);
         const most = Math.max(1, ...forceN);
         contacts.forEach((one, i) =>
-          expectNothing(forceN[i]! - contactForce(one, reached[i]!, 0).forceN, most, 1e-8, 'settled'),
+          expectNothing(forceN[i]! - contactForce(one, reached[i]!).forceN, most, 1e-8, 'settled'),
         );
       }),
       { seed: 1402, numRuns: 100 },
@@ -177,7 +183,9 @@ describe('any frets (seed 1402)', () => {
   it('settle at the ends of every range, on necks from steel to rubber', () => {
     const contact = fc.record({
       studForceN: fc.constantFrom(0, 10, 1000, 40_000),
-      embeddingLengthMm: fc.constantFrom(0.01, 0.05, 0.2),
+      studHeightMm: fc.constantFrom(0, 0.001, 0.13, 0.5),
+      studShape: fc.constantFrom(0, 0.05, 1, 3),
+      embeddingLengthMm: fc.constantFrom(0.002, 0.017, 0.2),
       studInterferenceMm: fc.constantFrom(-0.1, 0, 0.01, 0.2, 1),
       bodyInterferenceMm: fc.constantFrom(-0.1, 0, 0.001, 0.02, 0.4),
       bodyStiffnessNMm: fc.constantFrom(100, 50_000, 3e6),
@@ -187,13 +195,13 @@ describe('any frets (seed 1402)', () => {
     const softness = fc.constantFrom(1e-4, 1, 100, 1e4, 1e6);
     const frets = <Value>(of: fc.Arbitrary<Value>) => fc.array(of, { minLength: slots, maxLength: slots });
     fc.assert(
-      fc.property(softness, frets(contact), frets(opening), frets(fc.nat(1)), (soft, contacts, other, unloads) => {
+      fc.property(softness, frets(contact), frets(opening), frets(fc.nat(4)), (soft, contacts, other, unloads) => {
         const flexibility = FLEXIBILITY.map((mmPerN) => soft * mmPerN);
         const fresh = seat(contacts, flexibility);
-        const deepest = contacts.map((one, i) => unloads[i]! * studBiteMm(one, fresh.openingMm[i]!));
-        const loaded = seat(contacts, flexibility, other, deepest, fresh.forceN);
+        const seated = contacts.map((_, i) => ({ openingMm: fresh.openingMm[i]!, forceLeft: unloads[i]! / 4 }));
+        const loaded = seat(contacts, flexibility, other, seated, fresh.forceN);
         contacts.forEach((one, i) => {
-          const held = contactForce(one, loaded.openingMm[i]!, deepest[i]!).forceN;
+          const held = contactForce(one, loaded.openingMm[i]!, seated[i]).forceN;
           expectNothing(loaded.forceN[i]! - held, Math.max(1, held), 1e-6, 'settled to the millionth of a newton');
         });
       }),

@@ -97,7 +97,7 @@ describe('the Monte Carlo', () => {
     expect(width(measured) / measured.p50).toBeLessThan((0.97 * width(species)) / species.p50);
   });
 
-  it('both blanks measured leave a tenth of the strings’ band', () => {
+  it('both blanks measured leave a seventh of the strings’ band', () => {
     const both = {
       ...build,
       neckBlankTest: 'tap',
@@ -107,9 +107,9 @@ describe('the Monte Carlo', () => {
     } as const;
     const { strung } = uncertaintyOf(both, {}, predictor).methods.glue;
     const species = standard.methods.glue.strung;
-    // 3 % for 22 % on both: 0.136, but for the small filler term.
+    // 3 % for 22 % on both: 0.136. Slot depth, grain across and glue leave 7 % of the old width by themselves: √(0.136² + 0.07²).
     const ratio = width(strung) / strung.p50 / (width(species) / species.p50);
-    expectNear(ratio, 0.136, 0.1, 'ratio of the spreads, lognormal against lognormal');
+    expectNear(ratio, 0.153, 0.05, 'ratio of the spreads, lognormal against lognormal');
   });
 
   it('a bench log narrows it', () => {

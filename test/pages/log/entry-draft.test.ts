@@ -14,6 +14,8 @@ const PREDICTED: FromBuild = {
   predictedFrettedFretsMm: -0.21,
   predictedStrungMm: 0.11,
   predictedStrungFretsMm: -0.2,
+  studShape: 1,
+  embeddingLengthMm: 0.017,
   biteFactor: 1,
   ...ORDINARY_SCATTER,
   wood: 'indian-rosewood',

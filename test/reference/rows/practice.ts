@@ -3,7 +3,6 @@
  * say which. Where the prediction does not come out as it is said, the row says so and why.
  */
 import { PRESETS, type Preset } from '../../../src/neck/presets.ts';
-import { stringsOf } from '../../../src/neck/strings.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import type { Method } from '../../../src/mechanics/prediction-types.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
@@ -18,6 +17,13 @@ interface Neck extends Reckoned {
 const predictor = createPredictor();
 /** New necks, as sold: no refret, no levelling, no climate. */
 const NECKS: readonly Neck[] = PRESETS.map((preset) => ({ preset, build: preset.build, prediction: predictor.predict(preset.build) }));
+/** “Kerf slightly smaller than the tang” read the other way: smaller than the tang's body, not only than the studs. */
+const UNDER_BODY_MM = 0.02;
+const UNDER_BODY: readonly Neck[] = PRESETS.map((preset) => {
+  const build = { ...preset.build, method: 'press' as const, kerfMm: preset.build.tangWidthMm - UNDER_BODY_MM };
+  return { preset, build, prediction: predictor.predict(build) };
+});
+const READ_SO = `kerf ${UNDER_BODY_MM} mm under the tang’s body`;
 const neckOf = (id: string) => NECKS.find((neck) => neck.preset.id === id)!;
 
 const mm = (value: number) => value.toFixed(2).replace('-', '−');
@@ -64,9 +70,11 @@ function row(id: string, statements: readonly Statement[], note?: string): Pract
 
 const SLIGHT_MM = [0.05, 0.6] as const;
 const CLOSE_TO_FLAT_MM = 0.15;
+const NEARLY_FLAT_MM = 0.05;
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const thick = neckOf('thick-five-piece');
+const thickUnderBody = UNDER_BODY.find(({ preset }) => preset.id === thick.preset.id)!;
 const ordinary = neckOf('bolt-on-maple');
 
 /** Days under strings after which a line has come through flat; undefined when it starts hollow or never does. */
@@ -83,9 +91,6 @@ function daysToFlat({ prediction }: Neck): number | undefined {
   return late;
 }
 
-/** The same thick neck with lighter strings and a bite one standard deviation above what is assumed. */
-const bitten = { ...thick.build, strings: stringsOf('six-9-42', 'six-standard'), biteFactor: 1.4 };
-const thickBitten: Neck = { preset: thick.preset, build: bitten, prediction: predictor.predict(bitten) };
 
 export const PRACTICE_ROWS: readonly PracticeRow[] = [
   row(
@@ -123,6 +128,15 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
           (neck) => `${mm(fretted(neck))} mm`,
         ),
     },
+    {
+      says: `the same, ${READ_SO}`,
+      judge: () =>
+        ofAll(
+          UNDER_BODY,
+          (neck) => fretted(neck) < -SLIGHT_MM[0] && fretted(neck) > -SLIGHT_MM[1],
+          (neck) => `${mm(fretted(neck))} mm`,
+        ),
+    },
   ]),
   row('strings-flatten', [
     {
@@ -131,6 +145,15 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
         ofMost(
           NECKS,
           (neck) => Math.abs(strung(neck, 'press')) <= CLOSE_TO_FLAT_MM,
+          (neck) => `${mm(strung(neck, 'press'))} mm`,
+        ),
+    },
+    {
+      says: `most lie within ${NEARLY_FLAT_MM} mm of flat, ${READ_SO}`,
+      judge: () =>
+        ofMost(
+          UNDER_BODY,
+          (neck) => Math.abs(strung(neck, 'press')) <= NEARLY_FLAT_MM,
           (neck) => `${mm(strung(neck, 'press'))} mm`,
         ),
     },
@@ -192,15 +215,15 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
       says: 'the back-bow outlasts the stringing',
       ...byLimit('stiff-neck', [thick], (neck) => `${mm(fretted(neck))} mm fretted, ${mm(strung(neck, 'press'))} mm strung`),
       doesNotHoldBecause:
-        'strings of 10–46 gauge bend even this neck forward by more than its frets bend it back, if the studs bite as calculated; lighter strings and more bite turn it round (next line)',
+        'strings of 10–46 gauge bend even this neck forward by more than its frets bend it back, where only the studs bite; a kerf narrower than the tang’s body turns it round (next line)',
     },
     {
-      says: 'with 9–42 strings and a bite 1.4 times as strong (one standard deviation of what is assumed) it outlasts the stringing and fades over weeks',
+      says: `it outlasts the stringing and fades over weeks, ${READ_SO}`,
       judge: () => {
-        const days = daysToFlat(thickBitten);
+        const days = daysToFlat(thickUnderBody);
         return {
           holds: days !== undefined && days > 7 && days < 365,
-          seen: `${mm(fretted(thickBitten))} mm fretted, ${mm(strung(thickBitten, 'press'))} mm strung, ${days === undefined ? 'never flat' : `flat after ${days.toFixed(0)} days`}`,
+          seen: `${mm(fretted(thickUnderBody))} mm fretted, ${mm(strung(thickUnderBody, 'press'))} mm strung, ${days === undefined ? 'never flat' : `flat after ${days.toFixed(0)} days`}`,
         };
       },
     },

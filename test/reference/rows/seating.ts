@@ -27,6 +27,8 @@ function bowMm(influence: Influence, combination: Combination): number {
 function contact(densityKgM3: number, widthMm: number): Contact {
   return {
     studForceN: (widthMm / STUDS.pitchMm) * STUDS.areaMm2 * embeddingStrengthMPa(STUDS.diameterMm, densityKgM3),
+    studHeightMm: 0.13,
+    studShape: 0,
     embeddingLengthMm: 0.05,
     studInterferenceMm: STUDS.widthMm - KERF_MM,
     bodyInterferenceMm: 0.5 - KERF_MM,
@@ -38,6 +40,8 @@ function contact(densityKgM3: number, widthMm: number): Contact {
 /** A tang body 0.025 mm wider than the kerf, without studs. */
 const BODY_ONLY: Contact = {
   studForceN: 0,
+  studHeightMm: 0,
+  studShape: 0,
   embeddingLengthMm: 0.05,
   studInterferenceMm: 0,
   bodyInterferenceMm: 0.025,
@@ -156,7 +160,7 @@ export const SEATING_ROWS: readonly ValueRow[] = [
         unit: 'of f',
         tolerance: 1e-12,
         why: 'one formula',
-        ours: () => contactForce({ ...BODY_ONLY, studForceN: 1, studInterferenceMm: 0.1, bodyInterferenceMm: -1 }, 0, 0).forceN,
+        ours: () => contactForce({ ...BODY_ONLY, studForceN: 1, studInterferenceMm: 0.1, bodyInterferenceMm: -1 }, 0).forceN,
       },
     ],
   },

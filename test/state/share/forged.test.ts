@@ -6,7 +6,9 @@ import { readLink } from '../../../src/state/share/link.ts';
 import { forged, forgedBytes } from './forged.ts';
 import { problemTexts } from '../../../src/speech/problems.ts';
 
-const one = (set: object, more: object = {}) => ({ project: PROJECT_VERSION, builds: [{ set, drop: [] }], ...more });
+/** The version of the base that a link's changes are made against: it needs no more to be whole. */
+const BASE_VERSION = 1;
+const one = (set: object, more: object = {}) => ({ project: BASE_VERSION, builds: [{ set, drop: [] }], ...more });
 
 test('what is forged well opens', () => {
   const read = readLink(forged(one({ name: 'Forged', kerfMm: 0.6 })));
@@ -18,11 +20,8 @@ test.each([
   ['a text for a number', one({ fretCount: '22' }), 'Frets (fretCount) is "22"; it takes a whole number'],
   ['an impossible combination', one({ slotDepthMm: 6, boardThicknessMm: 4 }), 'Slot depth'],
   ['an unknown value', one({ colourOfTheSky: 'blue' }), 'is not something a build has'],
-  [
-    'a missing value',
-    { project: PROJECT_VERSION, builds: [{ set: {}, drop: ['kerfMm'] }] },
-    'Kerf (kerfMm) is missing',
-  ],
+  ['a newer build without its newest value', { ...one({}), project: PROJECT_VERSION }, '(studShape) is missing'],
+  ['a missing value', { project: BASE_VERSION, builds: [{ set: {}, drop: ['kerfMm'] }] }, 'Kerf (kerfMm) is missing'],
 ])('%s is refused and named', (_what, json, message) => {
   const read = readLink(forged(json));
   if (read.ok || read.trouble.code !== 'refused') throw new Error(`not refused: ${JSON.stringify(read)}`);
@@ -30,9 +29,7 @@ test.each([
 });
 
 test('an own __proto__ is a value like any other that a build has not', () => {
-  const read = readLink(
-    forged(`{"project":${PROJECT_VERSION},"builds":[{"set":{"__proto__":{"kerfMm":1}},"drop":[]}]}`),
-  );
+  const read = readLink(forged(`{"project":${BASE_VERSION},"builds":[{"set":{"__proto__":{"kerfMm":1}},"drop":[]}]}`));
   expect(read).toMatchObject({ ok: false, trouble: { code: 'refused' } });
 });
 

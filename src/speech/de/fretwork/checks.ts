@@ -68,6 +68,13 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
       'Der Spalt neben dem Bundfuß ist so weit, dass der Leim füllen muss; er bleibt weich, oder er schwindet und lässt los.',
     remedy: 'Die Noppen abfeilen, oder Bunddraht mit schmaleren Noppen nehmen und einen schmaleren Schlitz sägen.',
   },
+  'earlier-grip': {
+    title: 'Mit einem früheren Gesetz des Sitzes gerechnet',
+    reason:
+      'Dieser Hals stammt aus einer früheren Datei. Sie nahm jede Noppe als Klotz, der sofort voll greift; die Schlitzbreite ändert die Biegung dann kaum.',
+    remedy:
+      'Eine Noppe mit der Lupe ansehen, ihre Form eintragen und den Eindrückweg auf seinen Standardwert zurücksetzen. Damit ändert sich die Biegung.',
+  },
   'slot-too-shallow': {
     title: 'Schlitz zu flach',
     reason: 'Der Bundfuß ist tiefer als der Schlitz: Er stößt auf den Grund, und der Bundkopf bleibt oben.',

@@ -78,6 +78,13 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     reason: 'The gap beside the tang is so wide that the glue has to be filler; it stays soft, or shrinks and lets go.',
     remedy: 'File the studs down, or take wire with narrower studs and saw a narrower slot.',
   },
+  'earlier-grip': {
+    title: 'Computed with an earlier law of the grip',
+    reason:
+      'This neck comes from an earlier file, which took every stud for a block that grips in full at once. The kerf then hardly changes the bow.',
+    remedy:
+      'Look at a stud through a lens and enter its shape, and set the embedding length back to its standard. The bow changes with them.',
+  },
   'slot-too-shallow': {
     title: 'Slot too shallow',
     reason: 'The tang is deeper than the slot: it hits the floor and the crown stays up.',
