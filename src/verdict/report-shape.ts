@@ -122,6 +122,34 @@ const METHOD = z.strictObject({
   levellingReliefMm: perFret('levellingReliefMm'),
 });
 
+const PLAYED = z.strictObject({
+  strength: told(z.enum(['soft', 'medium', 'hard']), 'how hard the neck is played'),
+  pluckForceN: quantity('pluckForceN'),
+  notesBuzzing: quantity('notesBuzzing'),
+  notesMayBuzz: quantity('notesMayBuzz'),
+  stringRoomMm: told(z.number(), `${about('stringRoomMm')}; that of the worst note`),
+  stringRoomBoundMm: quantity('stringRoomBoundMm'),
+  string: quantity('string'),
+  frettedAt: quantity('frettedAt'),
+  touchedFret: quantity('touchedFret'),
+  buzzForceN: told(orNull, `${about('buzzForceN')}; null: none does`),
+  lowestActionMm: quantity('lowestActionMm'),
+  mostRoom: told(
+    z.nullable(
+      z.strictObject({
+        targetReliefMm: quantity('targetReliefMm'),
+        bestRoomMm: quantity('bestRoomMm'),
+        raisedChecks: told(z.array(CHECK), 'checks that wanting this relief would raise, worst first'),
+      }),
+    ),
+    'the relief that leaves the most room at this action; null: the one at hand, or there is no rod',
+  ),
+  rooms: told(
+    z.array(z.array(z.number())),
+    'room of every note, in mm: strings from the highest to the lowest, notes from the open string to the last but one fret',
+  ),
+});
+
 export const REPORT_SHAPE = z.strictObject({
   format: z.literal(REPORT_FORMAT),
   version: z.literal(REPORT_VERSION),
@@ -155,6 +183,19 @@ export const REPORT_SHAPE = z.strictObject({
     torqueAtLimitNm: told(z.number(), 'on the nut at that pull, in N·m'),
   }),
   fretXMm: perFret('fretXMm'),
+  playing: told(
+    z.strictObject({
+      actionMm: quantity('actionMm'),
+      pluckFromSaddleMm: quantity('pluckFromSaddleMm'),
+      pluckDirection: told(
+        z.enum(['along', 'away', 'towards']),
+        'which way the string is plucked, seen from the board',
+      ),
+      isAssumed: told(z.literal(true), 'how hard, where and which way it is plucked is an assumption'),
+      strengths: z.array(PLAYED),
+    }),
+    'the neck as it is set up and played: strung and settled, rod set, with the way of seating that it has chosen',
+  ),
   bands: z.optional(
     told(
       z.strictObject({

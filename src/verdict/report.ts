@@ -16,7 +16,9 @@ import { raisedByMethod } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 import { reportBand, reportHowBanded, rounded } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
+import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
 import { stampOf, stampText } from './stamp.ts';
+import { stringAim } from './string-aim.ts';
 import { PROGRAM_VERSION } from '../neck/version.ts';
 
 export const REPORT_FORMAT = 'backbow prediction';
@@ -78,6 +80,42 @@ function reportLevelling(reckoned: Reckoned, method: Method) {
   return prediction.fretXMm.map((x) =>
     filedQuantity('levellingReliefMm', sampleLine(prediction.stationXMm, reliefMm, x)),
   );
+}
+
+/** The neck as it is set up and played, with its own way of seating. */
+function reportPlaying(reckoned: Reckoned) {
+  const { actionMm, pluckMm, strengths, rooms } = setUpFigures(reckoned);
+  return {
+    actionMm: filedQuantity('actionMm', actionMm),
+    pluckFromSaddleMm: filedQuantity('pluckFromSaddleMm', pluckMm),
+    pluckDirection: USUAL_DIRECTION,
+    isAssumed: true,
+    strengths: strengths.map(({ strength, forceN, least, buzzing, mayBuzz, lowestActionMm }) => {
+      const { relief } = stringAim(reckoned, { strength, direction: USUAL_DIRECTION });
+      return {
+        strength,
+        pluckForceN: filedQuantity('pluckForceN', forceN),
+        notesBuzzing: buzzing,
+        notesMayBuzz: mayBuzz,
+        stringRoomMm: filedQuantity('stringRoomMm', least.leastMm),
+        stringRoomBoundMm: filedQuantity('stringRoomBoundMm', least.boundMm),
+        string: least.string + 1,
+        frettedAt: least.note,
+        touchedFret: least.atFret,
+        buzzForceN: Number.isFinite(least.buzzForceN) ? filedQuantity('buzzForceN', least.buzzForceN) : null,
+        lowestActionMm: filedQuantity('lowestActionMm', lowestActionMm),
+        mostRoom:
+          relief.status === 'better'
+            ? {
+                targetReliefMm: relief.reliefMm,
+                bestRoomMm: filedQuantity('bestRoomMm', relief.roomMm),
+                raisedChecks: relief.raised.map(reportCheck),
+              }
+            : null,
+        rooms: rooms[strength].map((notes) => notes.map(({ leastMm }) => filedQuantity('stringRoomMm', leastMm))),
+      };
+    }),
+  };
 }
 
 function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty | undefined) {
@@ -148,6 +186,7 @@ export function predictionReport(
       torqueAtLimitNm: filedQuantity('nutTorqueNm', prediction.rod.torqueAtLimitNm),
     },
     fretXMm: perFret('fretXMm', prediction.fretXMm),
+    playing: reportPlaying(reckoned),
     ...(uncertainty ? { bands: reportHowBanded(uncertainty, log) } : {}),
     methods: {
       press: reportMethod('press', reckoned, uncertainty),

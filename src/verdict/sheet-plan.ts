@@ -1,7 +1,7 @@
 /** Everything that stands on the bench sheet, from a build and its prediction. */
 import type { Build } from '../neck/build.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
-import { fretworkPlan, type FretworkPlan } from '../fretwork/plan/plan.ts';
+import { fretworkPlan, type FretworkPlan, type PlayedRow } from '../fretwork/plan/plan.ts';
 import { runAhead, type RunAhead } from '../fretwork/plan/run-ahead.ts';
 import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
 import type { Moment, Prediction, ReliefLine } from '../mechanics/prediction-types.ts';
@@ -16,6 +16,7 @@ import { rodForTarget } from './job-figures.ts';
 import { withKnownLimits } from './known-limits.ts';
 import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
+import { setUpFigures, type SetUpFigures } from './set-up-figures.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
 export type StateId = 'bare' | 'fretted' | 'strung' | 'settled' | 'rodNow' | 'rodWanted';
@@ -53,6 +54,8 @@ export interface SheetPlan {
   readonly drivers?: ReadoutBand['drivers'];
   /** Empty where the frets do not bow the neck enough to tell. */
   readonly ahead: readonly AheadRow[];
+  /** The neck as it is set up and played. */
+  readonly setUp: SetUpFigures;
   readonly levelledIn: 'bare' | 'strung';
   /** The build does not say yet where the crowns are levelled; `levelledIn` is taken for it. */
   readonly levellingAssumed: boolean;
@@ -120,6 +123,21 @@ function aheadRows(
   });
 }
 
+/** As the table has them: strings and frets counted from 1. */
+function playedRows({ strengths }: SetUpFigures): PlayedRow[] {
+  return strengths.map(({ strength, forceN, least, buzzing, mayBuzz, lowestActionMm }) => ({
+    strength,
+    forceN,
+    roomMm: least.leastMm,
+    string: least.string + 1,
+    frettedAt: least.note,
+    touchedFret: least.atFret,
+    notesBuzzing: buzzing,
+    notesMayBuzz: mayBuzz,
+    lowestActionMm,
+  }));
+}
+
 /** @param uncertainty of the same build; null while it is not known */
 export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = null): SheetPlan {
   const { build, prediction } = reckoned;
@@ -130,6 +148,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
   const quarterLines = quarterMoments.map((moment) => lineAt(prediction, method, moment));
   const quarterBands = quarterMoments.map((moment) => bandOf(moment).band);
   const of = prediction.methods[method];
+  const setUp = setUpFigures(reckoned);
   const plan = fretworkPlan(build, {
     ...checkNumbersOf(reckoned),
     seating: {
@@ -139,6 +158,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
       bowAfterQuarterMm: quarterLines.map(({ extremeMm }) => extremeMm),
       ...(uncertainty ? { bowBandMm: quarterBands.map((band) => [band!.p05, band!.p95] as const) } : {}),
     },
+    playing: playedRows(setUp),
   });
   const rod = build.rodKind === 'none' ? undefined : rodForTarget(reckoned);
   const drivers = uncertainty?.methods[method].settled.drivers;
@@ -157,6 +177,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
     ...(rod ? { rod } : {}),
     ...(drivers ? { drivers } : {}),
     ahead: aheadRows(reckoned, quarterLines, toleranceOf(quarterLines.at(-1)!.extremeMm, quarterBands.at(-1))),
+    setUp,
     levelledIn: levellingState(reckoned),
     levellingAssumed: build.levelledIn === 'none',
   };

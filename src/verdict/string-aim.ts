@@ -98,14 +98,17 @@ function reliefAim(reckoned: Reckoned, playing: Playing, roomNowMm: number): Str
   };
 }
 
+/** Action of the build, and the lowest at which no note buzzes, on the line that it has. */
+export function actionsOf(reckoned: Reckoned, hand: Hand): Pick<StringAim, 'actionMm' | 'lowestActionMm'> {
+  const { build } = reckoned;
+  const actionMm = build.stringHeightFret12Mm - build.crownHeightMm;
+  const neck = setUp(build, playedLine(reckoned));
+  return { actionMm, lowestActionMm: actionMm + actionChangeMm(neck, playingOf(build, hand)) };
+}
+
 export function stringAim(reckoned: Reckoned, hand: Hand): StringAim {
   const { build } = reckoned;
   const playing = playingOf(build, hand);
-  const neck = setUp(build, playedLine(reckoned));
-  const actionMm = build.stringHeightFret12Mm - build.crownHeightMm;
-  return {
-    actionMm,
-    lowestActionMm: actionMm + actionChangeMm(neck, playing),
-    relief: reliefAim(reckoned, playing, leastClearanceMm(neck, playing)),
-  };
+  const roomNowMm = leastClearanceMm(setUp(build, playedLine(reckoned)), playing);
+  return { ...actionsOf(reckoned, hand), relief: reliefAim(reckoned, playing, roomNowMm) };
 }

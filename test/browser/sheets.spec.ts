@@ -288,7 +288,7 @@ describe('tables as CSV', () => {
     expect(name).toBe(`bolt-on-six-hard-maple-tables-${STAMP}.zip`);
     const names = Object.keys(unzipSync(bytes)).map((file) => file.replace('bolt-on-six-hard-maple-', ''));
     expect(names).toEqual(
-      ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'].map(
+      ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'playing', 'metals', 'checks'].map(
         (id) => `${id}-${STAMP}.csv`,
       ),
     );

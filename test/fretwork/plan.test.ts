@@ -29,6 +29,19 @@ function numbersFor(frets: number): PlanNumbers {
         [-0.36, -0.16],
       ],
     },
+    playing: [
+      {
+        strength: 'hard',
+        forceN: 2,
+        roomMm: -0.675,
+        string: 2,
+        frettedAt: 0,
+        touchedFret: 5,
+        notesBuzzing: 68,
+        notesMayBuzz: 61,
+        lowestActionMm: 3.54,
+      },
+    ],
   };
 }
 
@@ -54,7 +67,9 @@ describe('the plan', () => {
     expect(plan.levelling).toBeUndefined();
     expect(plan.seating.forces).toBeUndefined();
     expect(plan.glueRecipe).toBeUndefined();
-    expect(planTables(plan).map((table) => table.id)).toEqual(TABLE_IDS.filter((id) => id !== 'levelling'));
+    expect(planTables(plan).map((table) => table.id)).toEqual(
+      TABLE_IDS.filter((id) => id !== 'levelling' && id !== 'playing'),
+    );
     expect(planTables(fretworkPlan({ ...UNBOUND_FLAT, wireForm: 'coil' })).map((table) => table.id)).not.toContain(
       'cutting',
     );

@@ -78,6 +78,7 @@ export const SUBJECTS = [
   'Woods',
   'Seating',
   'Strings',
+  'Playing',
   'Rod',
   'Time',
   'Climate',

@@ -3,6 +3,7 @@ import type { Row } from './row.ts';
 import { BEAM_ROWS } from './rows/beam.ts';
 import { CLIMATE_ROWS } from './rows/climate.ts';
 import { FRET_ROWS } from './rows/frets.ts';
+import { PLAYING_ROWS } from './rows/playing.ts';
 import { PRACTICE_ROWS } from './rows/practice.ts';
 import { ROD_ROWS } from './rows/rod.ts';
 import { SEATING_ROWS } from './rows/seating.ts';
@@ -21,6 +22,7 @@ export const ROWS: readonly Row[] = [
   ...WOOD_ROWS,
   ...SEATING_ROWS,
   ...STRING_ROWS,
+  ...PLAYING_ROWS,
   ...ROD_ROWS,
   ...TIME_ROWS,
   ...CLIMATE_ROWS,

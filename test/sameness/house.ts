@@ -17,6 +17,8 @@ async function loadHouse() {
     ...(await import('../../src/pages/workshop/readouts/figures.ts')),
     ...(await import('../../src/pages/papers/sections/expected.tsx')),
     ...(await import('../../src/pages/papers/sections/record.tsx')),
+    ...(await import('../../src/pages/papers/sections/tables.tsx')),
+    ...(await import('../../src/speech/playing/string-room.ts')),
     ...(await import('../../src/pages/papers/value-text.ts')),
     ...(await import('../../src/pages/workshop/controls/group-summary.ts')),
     ...(await import('../../src/pages/compare/rows.ts')),

@@ -15,7 +15,7 @@ import { buildOfSeed } from '../sweep/sweep.ts';
 import { Notes, type Difference, type Surface } from './hold.ts';
 import { loadBoth, type Known } from './house.ts';
 import { fretCard, readouts } from './page.ts';
-import { checks, expected, files, given, steps, tables } from './sheet.ts';
+import { checks, expected, files, given, roomChart, setUp, steps, tables } from './sheet.ts';
 import { comparison, customer } from './told.ts';
 import { truthOf } from './truth.ts';
 
@@ -41,7 +41,19 @@ async function known(build: Build, banded: boolean): Promise<Known> {
 async function sayAll(build: Build, banded: boolean, notes: Notes): Promise<void> {
   const truth = truthOf(await known(build, banded));
   const otherWay = waysOf(build).builds.find(({ method }) => method !== build.method);
-  const surfaces: Surface[] = [readouts, fretCard, tables, files, expected, steps, given, checks, customer];
+  const surfaces: Surface[] = [
+    readouts,
+    fretCard,
+    tables,
+    files,
+    setUp,
+    roomChart,
+    expected,
+    steps,
+    given,
+    checks,
+    customer,
+  ];
   if (otherWay) surfaces.push(comparison(truth, truthOf(await known(otherWay, false))));
   for (const house of houses) {
     for (const system of ['metric', 'inch'] as const) for (const say of surfaces) say(truth, house, system, notes);
@@ -65,6 +77,8 @@ const SURFACES = [
   'card of a fret',
   'tables',
   'csv',
+  'set-up',
+  'room',
   'sheet',
   'steps',
   'comparison',

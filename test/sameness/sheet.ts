@@ -4,6 +4,8 @@ import type { QuantityKey } from '../../src/neck/quantities.ts';
 import { filedValue, quantityOf } from '../../src/neck/quantities.ts';
 import { isCodeColumn, planTables, type ColumnKey } from '../../src/fretwork/plan/tables.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
+import { MORE_RELIEF_MM, stringAim } from '../../src/verdict/string-aim.ts';
+import { stringRoom } from '../../src/verdict/string-room.ts';
 import type { Surface } from './hold.ts';
 import { csvNumbers } from './truth.ts';
 
@@ -71,6 +73,64 @@ export const files: Surface = (truth, _house, _system, notes) => {
     notes.same('csv', `${code} breaks its limit`, value === null || value !== limit, true);
   }
   notes.same('csv', 'stringTensionN', report.strings.length, sheet.build.strings.length);
+};
+
+/** The set-up: the table's worst notes are those of `predict`, and its sentence has the same action. */
+export const setUp: Surface = (truth, house, system, notes) => {
+  const { sheet, report } = truth;
+  const { strengths, actionMm, pluckFromSaddleMm } = report.playing;
+  const keys = [
+    'pluckForceN',
+    'notesBuzzing',
+    'notesMayBuzz',
+    'stringRoomMm',
+    'string',
+    'frettedAt',
+    'touchedFret',
+    'lowestActionMm',
+  ] as const;
+  for (const key of keys)
+    notes.same(
+      'set-up',
+      key,
+      csvNumbers(truth, 'playing', key),
+      strengths.map((of) => of[key]),
+    );
+  notes.sentence('set-up', 'actionMm', house.playedText(sheet, system), [
+    house.textOf('actionMm', actionMm, system),
+    house.textOf('pluckFromSaddleMm', pluckFromSaddleMm, system),
+  ]);
+};
+
+/** The chart of where it buzzes, note by note, and what it says of the way back. */
+export const roomChart: Surface = ({ build, prediction, report }, house, system, notes) => {
+  for (const { strength, rooms, string, frettedAt, stringRoomMm, ...of } of report.playing.strengths) {
+    const hand = { strength, direction: report.playing.pluckDirection };
+    const room = stringRoom({ build, prediction }, hand);
+    const shown = room.strings.map((all) => all.map(({ leastMm }) => house.numberOf('stringRoomMm', leastMm, system)));
+    notes.same(
+      'room',
+      'stringRoomMm',
+      shown,
+      rooms.map((all) => all.map((value) => house.numberOf('stringRoomMm', value, system))),
+    );
+    const size = house.textOf('stringRoomMm', Math.abs(stringRoomMm), system);
+    const bound = house.textOf('stringRoomBoundMm', Math.abs(of.stringRoomBoundMm), system);
+    const said = house.noteText(house.stringName(build.strings, string - 1), frettedAt, room.least, system);
+    notes.sentence('room', 'stringRoomMm', said, [size], [bound]);
+    const aim = stringAim({ build, prediction }, hand);
+    const texts = [
+      house.textOf('lowestActionMm', of.lowestActionMm, system),
+      house.textOf('actionMm', report.playing.actionMm, system),
+      ...(of.mostRoom ? [house.textOf('bestRoomMm', Math.abs(of.mostRoom.bestRoomMm), system)] : []),
+    ];
+    const more = [
+      house.textOf('moreReliefMm', MORE_RELIEF_MM, system),
+      ...(of.mostRoom ? [house.bowSize(of.mostRoom.targetReliefMm, system)] : []),
+      ...(aim.relief.status === 'better' ? [house.textOf('roomCostMm', aim.relief.costMm ?? 0, system)] : []),
+    ];
+    notes.sentence('room', 'lowestActionMm', house.aimText(aim, system), texts, more);
+  }
 };
 
 export const expected: Surface = ({ sheet, chosen, uncertainty, build }, house, system, notes) => {

@@ -15,9 +15,24 @@ import { slots, type Slot } from '../slots.ts';
 import { fretworkSteps, type Step } from './steps.ts';
 import { wireOrder, wirePieces, type WireOrder, type WirePiece } from '../wire.ts';
 
+/** What one strength of playing makes of the neck as it is set up. */
+export interface PlayedRow {
+  readonly strength: 'soft' | 'medium' | 'hard';
+  readonly forceN: number;
+  /** Of the note with the least room. Strings and frets count from 1; 0 is an open string. */
+  readonly roomMm: number;
+  readonly string: number;
+  readonly frettedAt: number;
+  readonly touchedFret: number;
+  readonly notesBuzzing: number;
+  readonly notesMayBuzz: number;
+  readonly lowestActionMm: number;
+}
+
 /** Numbers of the mechanics, each optional: what depends on one that is missing is left out. */
 export interface PlanNumbers extends CheckNumbers {
   readonly seating?: SeatingNumbers;
+  readonly playing?: readonly PlayedRow[];
 }
 
 export interface FretworkPlan {
@@ -36,6 +51,7 @@ export interface FretworkPlan {
   readonly cautions: readonly Caution[];
   readonly metals: readonly MetalRow[];
   readonly levelling?: readonly CrownBudget[];
+  readonly playing?: readonly PlayedRow[];
   readonly checks: readonly Check[];
 }
 
@@ -70,6 +86,7 @@ export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkP
           ),
         }
       : {}),
+    ...(numbers.playing ? { playing: numbers.playing } : {}),
     checks: checkFretwork(build, numbers),
   };
 }

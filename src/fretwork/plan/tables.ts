@@ -13,6 +13,7 @@ export const CODE_COLUMNS = [
   'chosen',
   'nickel',
   'figures',
+  'strength',
   'severity',
   'code',
   'variant',
@@ -28,7 +29,8 @@ export type CodeColumn = (typeof CODE_COLUMNS)[number];
 export type ColumnKey = QuantityKey | CodeColumn;
 
 /** Codes that stand in the columns of numbers and in those of few choices; the rest are ids of rows elsewhere. */
-export type CellCode = 'flat' | 'straight' | 'spare' | 'open' | 'stopped' | 'yes' | 'no' | 'free' | 'contains';
+export type CellCode =
+  'soft' | 'medium' | 'hard' | 'flat' | 'straight' | 'spare' | 'open' | 'stopped' | 'yes' | 'no' | 'free' | 'contains';
 
 /** null = blank: does not apply, or to be filled in by hand. A list is shown with spaces between. */
 export type Cell = number | string | readonly (number | string)[] | null;
@@ -39,7 +41,17 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
-export const TABLE_IDS = ['slots', 'wire', 'cutting', 'seating', 'quarters', 'levelling', 'metals', 'checks'] as const;
+export const TABLE_IDS = [
+  'slots',
+  'wire',
+  'cutting',
+  'seating',
+  'quarters',
+  'levelling',
+  'playing',
+  'metals',
+  'checks',
+] as const;
 export type TableId = (typeof TABLE_IDS)[number];
 
 export function isCodeColumn(key: ColumnKey): key is CodeColumn {
@@ -224,6 +236,36 @@ export function levellingTable(plan: FretworkPlan): Table | undefined {
   };
 }
 
+/** The neck as it is set up and played, a strength a row; undefined when that was not asked. */
+export function playingTable(plan: FretworkPlan): Table | undefined {
+  if (!plan.playing) return undefined;
+  return {
+    id: 'playing',
+    columns: [
+      'strength',
+      'pluckForceN',
+      'notesBuzzing',
+      'notesMayBuzz',
+      'stringRoomMm',
+      'string',
+      'frettedAt',
+      'touchedFret',
+      'lowestActionMm',
+    ],
+    rows: plan.playing.map((row) => [
+      code(row.strength),
+      row.forceN,
+      row.notesBuzzing,
+      row.notesMayBuzz,
+      row.roomMm,
+      row.string,
+      row.frettedAt,
+      row.touchedFret,
+      row.lowestActionMm,
+    ]),
+  };
+}
+
 export function metalTable(plan: FretworkPlan): Table {
   return {
     id: 'metals',
@@ -296,6 +338,7 @@ export function planTables(plan: FretworkPlan): Table[] {
     seatingTable(plan),
     quarterTable(plan),
     levellingTable(plan),
+    playingTable(plan),
     metalTable(plan),
     checkTable(plan),
   ].filter((table) => table !== undefined);

@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
-import { levellingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
+import { levellingTable, playingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { DataTable } from '../data-table.tsx';
 import type { SheetPlan } from '../../../verdict/sheet-plan.ts';
@@ -68,6 +68,24 @@ export function Levelling({ sheet, system, onSave }: TablesProps) {
         {words[sheet.levelledIn]} {sheet.levellingAssumed ? words.assumed : ''}
       </p>
       {table ? <DataTable table={table} system={system} keep={['takenOffMm', 'crownLeftMm']} /> : <p>{words.none}</p>}
+    </Section>
+  );
+}
+
+/** What the set-up is good for, and what was assumed of the player. */
+export function playedText({ setUp: { actionMm, pluckMm } }: Pick<SheetPlan, 'setUp'>, system: UnitSystem): string {
+  return PLAN_WORDS.playing(textOf('actionMm', actionMm, system), textOf('pluckFromSaddleMm', pluckMm, system));
+}
+
+export function Played({ sheet, system, onSave }: TablesProps) {
+  const table = playingTable(sheet.plan);
+  const { title, note } = PLAN_WORDS.tables.playing;
+  return (
+    <Section id="playing" title={title} table={table} onSave={onSave} whole>
+      <p>
+        {note} {playedText(sheet, system)}
+      </p>
+      {table && <DataTable table={table} system={system} keep={table.columns} />}
     </Section>
   );
 }

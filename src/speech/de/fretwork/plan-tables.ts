@@ -8,6 +8,7 @@ export const TABLE_WORDS: typeof english.TABLE_WORDS = {
     chosen: 'Gewählt',
     nickel: 'Nickel',
     figures: 'Werte',
+    strength: 'Gespielt',
     severity: 'Stufe',
     code: 'Prüfung',
     variant: 'Art',
@@ -20,6 +21,9 @@ export const TABLE_WORDS: typeof english.TABLE_WORDS = {
     source: 'Quelle',
   },
   cells: {
+    soft: 'leise',
+    medium: 'mittel',
+    hard: 'kräftig',
     flat: 'flach',
     straight: 'gerade',
     spare: 'Ersatz',

@@ -108,12 +108,19 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     seating: { title: 'Einsetzen', note: '' },
     quarters: { title: 'Biegung beim Einsetzen', note: '' },
     levelling: { title: 'Vorrat zum Abrichten', note: '' },
+    playing: {
+      title: 'Einstellung: Schnarrt es?',
+      note: 'Besaitet und gesetzt, Spannstab eingestellt. Der Freiraum ist der am engsten Ton; minus ist zu tief. Gegriffen am Bund 0 ist die leere Saite.',
+    },
     metals: {
       title: 'Drahtlegierungen im Vergleich',
       note: 'Die Härten sind übliche Werte, nur zum Vergleichen. Die Keilkraft kommt von Bundfuß und Schlitz, nicht vom Metall.',
     },
     checks: { title: 'Prüfungen', note: '' },
   },
+
+  playing: (action, place) =>
+    `Saitenlage ${action} am 12. Bund. Angenommen: angezupft längs der Griffbrettfläche, ${place} vor der Stegeinlage, so kräftig wie in der Tabelle.`,
 
   order: {
     title: 'Draht bestellen',

@@ -9,6 +9,7 @@ export const TABLE_WORDS = words('TABLE_WORDS', {
     chosen: 'Chosen',
     nickel: 'Nickel',
     figures: 'Figures',
+    strength: 'Played',
     severity: 'Weight',
     code: 'Check',
     variant: 'Kind',
@@ -21,6 +22,9 @@ export const TABLE_WORDS = words('TABLE_WORDS', {
     source: 'Source',
   } satisfies Readonly<Record<CodeColumn, string>>,
   cells: {
+    soft: 'softly',
+    medium: 'medium',
+    hard: 'hard',
     flat: 'flat',
     straight: 'straight',
     spare: 'spare',

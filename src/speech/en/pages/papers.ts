@@ -110,12 +110,19 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     seating: { title: 'Seating', note: '' },
     quarters: { title: 'Bow while seating', note: '' },
     levelling: { title: 'Levelling budget', note: '' },
+    playing: {
+      title: 'Set-up: will it buzz?',
+      note: 'Strung and settled, rod set. The room is that of the worst note; minus is too low. Fretted at 0 is the open string.',
+    },
     metals: {
       title: 'Wire metals compared',
       note: 'Hardness figures are typical ones, for comparing only. The wedge force comes from tang and kerf, not from the metal.',
     },
     checks: { title: 'Checks', note: '' },
   } satisfies Record<TableId, { title: string; note: string }>,
+
+  playing: (action: string, place: string) =>
+    `Action ${action} at fret 12. Assumed: plucked along the board, ${place} from the saddle, as hard as the table says.`,
 
   order: {
     title: 'Wire to order',

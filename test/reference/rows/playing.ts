@@ -1,0 +1,168 @@
+/**
+ * The swing of a plucked string, against a sum of standing waves and against pieces of string integrated in time; and what
+ * players and makers say of a set-up, held against the presets.
+ */
+import { PRESETS } from '../../../src/neck/presets.ts';
+import { createPredictor } from '../../../src/mechanics/predict.ts';
+import { leastRoom, roomChart } from '../../../src/playing/room.ts';
+import { setUp } from '../../../src/playing/set-up.ts';
+import { boundDepth, idealDepth, pluckHeightMm } from '../../../src/playing/swing.ts';
+import { stringAim } from '../../../src/verdict/string-aim.ts';
+import { playingOf, stringRoom, type Hand, type Strength } from '../../../src/verdict/string-room.ts';
+import { arcLine } from '../../playing/necks.ts';
+import { lowestByFourier, lowestInTime } from '../../playing/plucked-string.ts';
+import type { Comparison, PracticeRow, ValueRow } from '../row.ts';
+
+const PLACES: readonly number[] = [0.1, 0.5, 0.9];
+const PLUCK = 0.2;
+
+function depths(reference: (u: number) => number, tolerance: number, why: string, places: readonly number[]): Comparison[] {
+  return places.map((u) => {
+    const printed = reference(u).toFixed(4);
+    return {
+      label: `${u.toFixed(2)} of the string from the fret`,
+      printed,
+      reference: Number(printed),
+      unit: '',
+      tolerance,
+      why,
+      ours: () => idealDepth(u, PLUCK, 'away'),
+    };
+  });
+}
+
+const summed = lowestByFourier(PLUCK, PLACES, 'away');
+const inTime = lowestInTime(PLUCK, 0, 'away');
+/** Every tenth or so of the string. */
+const IN_TIME_PLACES = inTime.places.filter((_, i) => i % 9 === 4);
+
+const VERIFICATION: readonly ValueRow[] = [
+  {
+    id: 'pluck-height',
+    kind: 'verification',
+    subject: 'Playing',
+    quantity: 'height of the triangle that a pluck pulls a string into',
+    inputs: '1.3 N at 120 mm of 580 mm, tension 70 N',
+    source: 'equilibrium at the corner, F = T·(a/q + a/(ℓ − q)): 1.3/(70/120 + 70/460)',
+    mark: 'calc',
+    comparisons: [
+      {
+        printed: '1.7675',
+        reference: 1.3 / (70 / 120 + 70 / 460),
+        unit: 'mm',
+        tolerance: 1e-9,
+        why: 'the same equation another way',
+        ours: () => pluckHeightMm(1.3, 120, 580, 70),
+      },
+    ],
+  },
+  {
+    id: 'pluck-fourier',
+    kind: 'verification',
+    subject: 'Playing',
+    quantity: 'lowest line of a plucked string over a period, share of the height of the pluck',
+    inputs: 'plucked at a fifth of its length from the saddle, away from the board; 400 partials, 400 moments',
+    source: 'sum of standing waves, Fletcher & Rossing, The Physics of Musical Instruments, section 2.9',
+    mark: 'mem',
+    comparisons: depths((u) => summed[PLACES.indexOf(u)] ?? Number.NaN, 0.01, 'the corner takes all partials; these are 400', PLACES),
+  },
+  {
+    id: 'pluck-in-time',
+    kind: 'verification',
+    subject: 'Playing',
+    quantity: 'the same, by integrating the motion in time',
+    inputs: 'the same pluck; 120 pieces of string, twenty periods, no stiffness',
+    source: 'leapfrog rule on the equation of the string (Courant, Friedrichs & Lewy)',
+    mark: 'mem',
+    comparisons: depths(
+      (u) => inTime.depth[inTime.places.indexOf(u)] ?? Number.NaN,
+      0.02,
+      'the corner is rounded by half a piece',
+      IN_TIME_PLACES,
+    ),
+  },
+  {
+    id: 'pluck-bound',
+    kind: 'verification',
+    subject: 'Playing',
+    quantity: 'bound of the partials at mid-string, share of the height of the pluck',
+    inputs: 'plucked at a quarter of its length',
+    source: 'sum over the odd partials in closed form, 4/(3·√2)',
+    mark: 'calc',
+    comparisons: [
+      {
+        printed: '0.9428',
+        reference: 4 / (3 * Math.SQRT2),
+        unit: '',
+        tolerance: 0.01,
+        why: 'a hundred partials of all',
+        ours: () => boundDepth(0.5, 0.25, 'away'),
+      },
+    ],
+  },
+];
+
+const predictor = createPredictor();
+const NECKS = PRESETS.map(({ id, build }) => ({ id, build, prediction: predictor.predict(build) }));
+type Neck = (typeof NECKS)[number];
+const hand = (strength: Strength): Hand => ({ strength, direction: 'along' });
+
+const mm = (value: number) => `${value.toFixed(2).replace('-', '−')} mm`;
+
+function judged(necks: readonly Neck[], holds: (neck: Neck) => boolean, shows: (neck: Neck) => string) {
+  return { holds: necks.every(holds), seen: necks.map((neck) => `${neck.id} ${shows(neck)}`).join('; ') };
+}
+
+/** Where a neck buzzes first, played medium, with an arc of relief. */
+function worstFret({ build }: Neck, reliefMm: number): number {
+  return leastRoom(roomChart(setUp(build, arcLine(build, reliefMm)), playingOf(build, hand('medium')))).atFret;
+}
+
+const practice = (id: string, printed: string, statements: PracticeRow['statements']): PracticeRow => ({
+  id,
+  kind: 'practice',
+  subject: 'Practice',
+  quantity: 'how a neck plays as it is set up',
+  inputs: 'the presets, strung and settled, rod set; plucked along the board, a fifth of the scale from the saddle',
+  source: 'common practice, no source',
+  mark: 'practice',
+  printed,
+  statements,
+});
+
+const PRACTICE: readonly PracticeRow[] = [
+  practice('set-up-clean', 'a usual set-up is clean under a light hand; a heavy one makes it buzz', [
+    {
+      says: 'played softly (0.5 N) no note buzzes',
+      judge: () =>
+        judged(
+          NECKS,
+          (neck) => stringRoom(neck, hand('soft')).buzzing === 0,
+          (neck) => `${mm(stringRoom(neck, hand('soft')).least.leastMm)} of room`,
+        ),
+    },
+    {
+      says: 'played hard (2 N) every six-string buzzes somewhere, and asks for a higher action',
+      judge: () =>
+        judged(
+          NECKS.filter(({ build }) => build.strings.length === 6),
+          (neck) =>
+            stringRoom(neck, hand('hard')).buzzing > 0 &&
+            stringAim(neck, hand('hard')).lowestActionMm > stringAim(neck, hand('hard')).actionMm,
+          (neck) => `${stringRoom(neck, hand('hard')).buzzing} of ${stringRoom(neck, hand('hard')).notes} notes`,
+        ),
+    },
+  ]),
+  practice('buzz-where', 'a back-bowed neck buzzes in the first frets, one with too much relief higher up', [
+    {
+      says: 'with a back-bow of 0.2 mm the worst note buzzes on one of the first seven frets',
+      judge: () => judged(NECKS, (neck) => worstFret(neck, -0.2) <= 7, (neck) => `fret ${worstFret(neck, -0.2)}`),
+    },
+    {
+      says: 'with 0.8 mm of relief it buzzes beyond the seventh',
+      judge: () => judged(NECKS, (neck) => worstFret(neck, 0.8) > 7, (neck) => `fret ${worstFret(neck, 0.8)}`),
+    },
+  ]),
+];
+
+export const PLAYING_ROWS: readonly (ValueRow | PracticeRow)[] = [...VERIFICATION, ...PRACTICE];
