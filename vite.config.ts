@@ -56,6 +56,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           environment: 'node',
+          // Files share two processes, each of which reads the modules and starts a browser once.
+          isolate: false,
           include: ['test/browser/**/*.spec.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,

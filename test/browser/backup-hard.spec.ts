@@ -10,7 +10,7 @@ import { call, choose, furnish, openBackup, save } from './back-up.ts';
 import { DESK, withBrowser, type App, type OpenOptions } from './harness.ts';
 import { OTHER_MACHINE } from './open-page.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
-import { draw } from '../draw.ts';
+import { IS_LONG, draw } from '../draw.ts';
 
 const openApp = withBrowser();
 const servers: OwnServer[] = [];
@@ -152,7 +152,7 @@ describe('in a window that keeps nothing', () => {
     },
   );
 
-  test('on a German phone all of that fits and is German', async () => {
+  test.runIf(IS_LONG)('on a German phone all of that fits and is German', async () => {
     const whole = await openApp(DESK);
     await furnish(whole.page);
     const text = await save(whole.page, await openBackup(whole.page));

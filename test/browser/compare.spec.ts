@@ -13,6 +13,7 @@ import { routeOf } from '../../src/state/share/address.ts';
 import { readLink, writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE } from '../../src/state/share/shared.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, writePicture, type App } from './harness.ts';
+import { IS_LONG } from '../draw.ts';
 
 const openApp = withBrowser();
 const first = PRESETS[0]!.build;
@@ -104,7 +105,7 @@ test('pointing at the chart points at the fret in the picture, and the other way
   expect(app.troubles).toEqual([]);
 });
 
-test('the chart is saved as a drawing that stands by itself', async () => {
+test.runIf(IS_LONG)('the chart is saved as a drawing that stands by itself', async () => {
   const app = await openApp({ ...DESK, colourScheme: 'dark' });
   await open(app);
   await bandsHere(app);
@@ -127,7 +128,7 @@ test('the chart is saved as a drawing that stands by itself', async () => {
 });
 
 test('choosing one as the build is one step, and undo takes it back', async () => {
-  const app = await openApp({ viewport: { width: 1280, height: 860 } });
+  const app = await openApp(DESK);
   await open(app);
   expect(await method(app)).toBe('press');
   await app.afterChange(() => dialog(app).getByRole('button', { name: 'Choose glue fit as the build' }).click());
@@ -145,7 +146,7 @@ test('choosing one as the build is one step, and undo takes it back', async () =
 });
 
 test('any two necks: settings are copied in one step, by keyboard alone', async () => {
-  const app = await openApp({ viewport: { width: 1280, height: 860 }, colourScheme: 'dark' });
+  const app = await openApp({ ...DESK, colourScheme: 'dark' });
   await open(app);
   await dialog(app).getByLabel('Second neck').selectOption({ label: PRESETS[1]!.label });
   await dialog(app).getByLabel('Third neck').selectOption({ label: 'none' });
@@ -179,7 +180,7 @@ test('any two necks: settings are copied in one step, by keyboard alone', async 
 });
 
 test('ways of seating follow the bench, what is kept says of when it is, and the link is that of what is shown', async () => {
-  const app = await openApp({ viewport: { width: 1280, height: 860 } });
+  const app = await openApp(DESK);
   await app.context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await open(app);
   await bandsHere(app);
@@ -256,7 +257,7 @@ test('on a phone nothing goes over the edge, and a comparison that came by link 
   expect(app.troubles).toEqual([]);
 });
 
-test('without WebGL chart and table stand all the same', async () => {
+test.runIf(IS_LONG)('without WebGL chart and table stand all the same', async () => {
   const app = await openApp({
     waitForPicture: false,
     prepare: async (page) => {

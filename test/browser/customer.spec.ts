@@ -9,6 +9,7 @@ import { writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE, type Shared } from '../../src/state/share/shared.ts';
 import { withBrowser, type App, type OpenOptions } from './harness.ts';
 import { violations } from './violations.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 
@@ -39,10 +40,12 @@ async function complete({ page }: App, count: number): Promise<void> {
   await page.evaluate(() => Promise.all(Array.from(document.images, (image) => image.decode())));
 }
 
-describe.each([
+const SCHEMES = [
   ['light', 'light'],
   ['dark', 'dark'],
-] as const)('on a phone, %s', (_name, colourScheme) => {
+] as const;
+
+describe.each(SCHEMES.slice(0, draw(SCHEMES.length, 1)))('on a phone, %s', (_name, colourScheme) => {
   test('three choices are shown in pictures and plain words, and nothing is wider than the window', async () => {
     const app = await openApp({ ...PHONE, colourScheme, path: pathOf(THREE) });
     const { page } = app;

@@ -250,15 +250,6 @@ describe('a part of the page that cannot be fetched', () => {
 describe('the storage', () => {
   const REFUSALS: [string, () => void, RegExp][] = [
     [
-      'full',
-      () => {
-        Storage.prototype.setItem = () => {
-          throw new DOMException('no room', 'QuotaExceededError');
-        };
-      },
-      /no room left on this device/,
-    ],
-    [
       'refused',
       () => {
         for (const name of ['localStorage', 'sessionStorage', 'indexedDB'] as const)
@@ -269,6 +260,15 @@ describe('the storage', () => {
           });
       },
       /keeps nothing for this page/,
+    ],
+    [
+      'full',
+      () => {
+        Storage.prototype.setItem = () => {
+          throw new DOMException('no room', 'QuotaExceededError');
+        };
+      },
+      /no room left on this device/,
     ],
   ];
 

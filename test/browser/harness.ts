@@ -62,8 +62,20 @@ function standing({ page }: App): Promise<string> {
   return page.evaluate(() => `${location.href}\n${document.body.innerText}`);
 }
 
+let launched: ReturnType<typeof launch> | undefined;
+
+/** One browser for all files that share this process: it ends with it. Each page has a context of its own. */
+async function browserOfProcess(): Promise<Browser> {
+  const known = await launched;
+  if (known?.browser.isConnected()) return known.browser;
+  launched = launch();
+  const { browser, renderer } = await launched;
+  console.log(`drawn by ${renderer}`);
+  return browser;
+}
+
 /**
- * Serves the page and keeps one browser for all tests of the file that calls this.
+ * Serves the page to all tests of the file that calls this, in one browser.
  *
  * @param folder - another folder to serve in place of the built page
  */
@@ -74,9 +86,7 @@ export function withBrowser(folder?: string): OpenApp {
 
   beforeAll(async () => {
     server = await serveFolder(folder ?? join(root, 'dist'), { port: 0, host: '127.0.0.1' });
-    const launched = await launch();
-    browser = launched.browser;
-    console.log(`drawn by ${launched.renderer}`);
+    browser = await browserOfProcess();
   }, PATIENCE_MS * 2);
 
   afterEach(async () => {
@@ -84,7 +94,8 @@ export function withBrowser(folder?: string): OpenApp {
   });
 
   afterAll(async () => {
-    await browser?.close();
+    // What is still open is shared, or of a test that was given up.
+    await Promise.all(browser?.contexts().map((context) => context.close()) ?? []);
     await server?.close();
   });
 

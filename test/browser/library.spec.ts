@@ -9,6 +9,7 @@ import { PRESETS } from '../tools/presets.ts';
 import { readCollection, writeCollection } from '../../src/state/share/file.ts';
 import { chooseFiles } from './choose-files.ts';
 import { withBrowser, type App } from './harness.ts';
+import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 
@@ -215,42 +216,46 @@ describe('storage that fails', () => {
     ],
   ];
 
-  test.each(FAILURES)('%s is told in plain words, and everything else works', async (_what, error, library, bench) => {
-    const app = await openApp({
-      prepare: async (page) => {
-        await page.addInitScript((errorName) => {
-          const fail = (): never => {
-            throw new DOMException('simulated', errorName);
-          };
-          Storage.prototype.setItem = fail;
-          IDBObjectStore.prototype.put = fail;
-          if (errorName === 'SecurityError') {
-            IDBFactory.prototype.open = fail;
-            Object.defineProperty(window, 'localStorage', { get: fail });
-            Object.defineProperty(window, 'sessionStorage', { get: fail });
-          }
-        }, error);
-      },
-    });
-    await call(app.page, 'Nowhere to go');
-    await app.page.getByText(bench).waitFor();
-    await app.page.keyboard.press('Control+Shift+s');
-    await app.page.getByRole('alert').getByText(library).waitFor();
-    const dialog = await openLibrary(app.page);
-    await dialog.getByRole('button', { name: 'Keep “Nowhere to go”' }).click();
-    await dialog.getByRole('alert').getByText(library).waitFor();
-    // Once, and in its place: the passing message that said the same has gone.
-    expect(await app.page.getByText(library).count()).toBe(1);
-    expect(await dialog.locator('.notice', { hasText: library }).count()).toBe(0);
-    await app.screenshot(`library/${error}`);
-    // Other passing messages have a button of that name too.
-    await dialog.locator('header').getByRole('button', { name: 'Close' }).click();
-    const download = app.page.waitForEvent('download');
-    await app.page.keyboard.press('Control+s');
-    expect(await readFile(await (await download).path(), 'utf8')).toContain('Nowhere to go');
-    expect(await name(app.page)).toBe('Nowhere to go');
-    expect(app.troubles).toEqual([]);
-  });
+  // The other one in every run in faults.spec.ts.
+  test.each(FAILURES.slice(0, draw(FAILURES.length, 1)))(
+    '%s is told in plain words, and everything else works',
+    async (_what, error, library, bench) => {
+      const app = await openApp({
+        prepare: async (page) => {
+          await page.addInitScript((errorName) => {
+            const fail = (): never => {
+              throw new DOMException('simulated', errorName);
+            };
+            Storage.prototype.setItem = fail;
+            IDBObjectStore.prototype.put = fail;
+            if (errorName === 'SecurityError') {
+              IDBFactory.prototype.open = fail;
+              Object.defineProperty(window, 'localStorage', { get: fail });
+              Object.defineProperty(window, 'sessionStorage', { get: fail });
+            }
+          }, error);
+        },
+      });
+      await call(app.page, 'Nowhere to go');
+      await app.page.getByText(bench).waitFor();
+      await app.page.keyboard.press('Control+Shift+s');
+      await app.page.getByRole('alert').getByText(library).waitFor();
+      const dialog = await openLibrary(app.page);
+      await dialog.getByRole('button', { name: 'Keep “Nowhere to go”' }).click();
+      await dialog.getByRole('alert').getByText(library).waitFor();
+      // Once, and in its place: the passing message that said the same has gone.
+      expect(await app.page.getByText(library).count()).toBe(1);
+      expect(await dialog.locator('.notice', { hasText: library }).count()).toBe(0);
+      await app.screenshot(`library/${error}`);
+      // Other passing messages have a button of that name too.
+      await dialog.locator('header').getByRole('button', { name: 'Close' }).click();
+      const download = app.page.waitForEvent('download');
+      await app.page.keyboard.press('Control+s');
+      expect(await readFile(await (await download).path(), 'utf8')).toContain('Nowhere to go');
+      expect(await name(app.page)).toBe('Nowhere to go');
+      expect(app.troubles).toEqual([]);
+    },
+  );
 
   test('records of another kind are left where they are', async () => {
     const app = await openApp();

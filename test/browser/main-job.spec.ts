@@ -10,6 +10,7 @@ import { readProject, writeProject } from '../../src/neck/file.ts';
 import { root } from '../tools/project.mjs';
 import { chooseFiles } from './choose-files.ts';
 import { DESK, differingPixels, shareUnlike, withBrowser, type App } from './harness.ts';
+import { IS_LONG, draw } from '../draw.ts';
 
 const openApp = withBrowser();
 
@@ -148,7 +149,7 @@ test('units switch everywhere at once and change no value', async () => {
   expect((await app.progress()).predictionVersion).toBe(1);
 });
 
-test('every method and every preset can be chosen', async () => {
+test(`every method and ${IS_LONG ? 'every preset' : 'the first presets'} can be chosen`, async () => {
   const app = await openApp(DESK);
   await app.afterChange(() => app.page.getByRole('radio', { name: 'glue fit' }).check());
   expect(await app.page.locator('[data-figure="fretted"] strong').innerText()).toBe('flat');
@@ -157,7 +158,7 @@ test('every method and every preset can be chosen', async () => {
     .locator('option:not([disabled])')
     .evaluateAll((all) => all.map((option) => (option as HTMLOptionElement).value));
   expect(ids.length).toBeGreaterThanOrEqual(6);
-  for (const id of ids) {
+  for (const id of ids.slice(0, draw(ids.length, 3))) {
     await app.afterChange(() => presets.selectOption(id));
     for (const shown of ['fretted', 'strung', 'settled', 'force', 'pull']) {
       expect(await figure(app, shown)).toMatch(/^\d+(\.\d+)?\s(mm|N)$/);

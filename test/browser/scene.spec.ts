@@ -33,6 +33,8 @@ const WINDOW = { viewport: { width: 720, height: 450 } } as const;
 
 const openApp = withBrowser(folder);
 const open = (options: Parameters<typeof openApp>[0] = {}): Promise<App> => openApp({ ...WINDOW, ...options });
+/** For tests that leave the picture as it was at first, which they see for themselves. */
+const standing = openApp.shared((openShared) => openShared(WINDOW));
 /** The whole window: the picture fills it. */
 const picture = async (app: App): Promise<PNG> => PNG.sync.read(await app.page.screenshot());
 
@@ -63,8 +65,6 @@ describe('views', () => {
       expect(app.troubles).toEqual([]);
     },
   );
-
-  const standing = openApp.shared((openShared) => openShared(WINDOW));
 
   test('the ground of the picture is the ground of the page', async () => {
     const app = await standing();
@@ -152,7 +152,7 @@ describe('scrubbing the line', () => {
 
 describe('the camera', () => {
   test('keys turn, move and zoom; Home brings the view back', async () => {
-    const app = await open();
+    const app = await standing();
     const home = await picture(app);
     await app.page.getByRole('img', { name: 'The neck' }).focus();
     for (const key of ['ArrowRight', 'ArrowUp', 'Shift+ArrowLeft', '+', '-']) {
@@ -166,7 +166,7 @@ describe('the camera', () => {
   });
 
   test('dragging turns, the wheel zooms, a double click fits', async () => {
-    const app = await open();
+    const app = await standing();
     await app.page.mouse.move(700, 20);
     await app.settle();
     const home = await picture(app);
@@ -286,7 +286,7 @@ test('compared necks are pointed at as well, and the fret lights up on all of th
 });
 
 test('the exported picture has the size asked for, the neck, the factor and the caption', async () => {
-  const app = await open();
+  const app = await standing();
   const before = await picture(app);
   const bytes = await app.page.evaluate(() => window.scene.png(1200, 700));
   const exported = PNG.sync.read(Buffer.from(bytes));

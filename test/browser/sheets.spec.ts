@@ -100,12 +100,13 @@ test('what belongs to the picture does not answer to keys over a paper; undo doe
 const phone = openApp.shared((open) => openSheet('plan', { viewport: { width: 390, height: 844 }, touch: true }, open));
 
 const LOOKS = [
-  ['desk-dark', plan, 'dark'],
-  ['phone', phone, 'light'],
+  ['phone-dark', phone, 'dark'],
   ['desk-light', plan, 'light'],
+  ['desk-dark', plan, 'dark'],
+  ['phone-light', phone, 'light'],
 ] as const;
 
-test.each(LOOKS.slice(0, draw(LOOKS.length, 2)))(
+test.each(LOOKS.slice(0, draw(LOOKS.length, 1)))(
   '%s: every paper can be read, by everybody',
   async (name, openShared, colorScheme) => {
     const app = await openShared();
