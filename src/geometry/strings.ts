@@ -3,12 +3,11 @@
  *
  *   height over the crown line    h(x) straight through the string heights at the nut and at fret 12
  *
- * Each string stands at that height above the board's arc below it. Lateral places: the outer strings at their distance
- * from the edge, the others with equal gaps between their sides. Drawn sections follow the bow with the neck, so that the
- * clearances in the picture stay true at every exaggeration.
+ * Each string stands at that height above the board's arc below it. Drawn sections follow the bow with the neck, so that
+ * the clearances in the picture stay true at every exaggeration.
  */
 import type { Build } from '../neck/build.ts';
-import { boardEndMm, boardRadiusMm, boardWidthMm, fretPositionMm, sagittaMm } from '../neck/neck-shape.ts';
+import { boardEndMm, boardRadiusMm, fretPositionMm, sagittaMm, stringPlacesMm } from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type Vertex } from './mesh.ts';
 import { NUT_THICKNESS_MM } from './nut.ts';
 
@@ -30,24 +29,6 @@ const COLOURS: Record<Build['strings'][number]['construction'], string> = {
 export function stringHeightMm(build: Build, xMm: number): number {
   const twelfth = fretPositionMm(build.scaleLengthMm, 12);
   return build.stringHeightNutMm + ((build.stringHeightFret12Mm - build.stringHeightNutMm) * xMm) / twelfth;
-}
-
-/** Lateral place of each string's middle at x, from the highest string (treble side, z < 0) to the lowest, mm. */
-export function stringPlacesMm(build: Build, xMm: number): number[] {
-  const { strings } = build;
-  const outer = boardWidthMm(build, xMm) / 2 - build.stringEdgeMm;
-  if (strings.length === 1) return [0];
-  const thickness = strings.reduce((sum, { diameterMm }) => sum + diameterMm, 0);
-  const ends = ((strings[0]?.diameterMm ?? 0) + (strings.at(-1)?.diameterMm ?? 0)) / 2;
-  const gap = (2 * outer - (thickness - ends)) / (strings.length - 1);
-  const places: number[] = [];
-  strings.forEach(({ diameterMm }, index) => {
-    const before = strings[index - 1];
-    places.push(
-      before === undefined ? -outer : (places[index - 1] as number) + before.diameterMm / 2 + gap + diameterMm / 2,
-    );
-  });
-  return places;
 }
 
 export function stringsMesh(build: Build): Mesh {

@@ -141,3 +141,24 @@ export function tangLengthMm(build: Build, xMm: number): number {
   const perSide = whole.reduce((sum, line) => sum + line.thicknessMm, build.nipClearanceMm);
   return boardWidthMm(build, xMm) - 2 * perSide;
 }
+
+/**
+ * Lateral place of each string's middle at x, from the highest string (treble side, z < 0) to the lowest, mm: the outer
+ * strings at their distance from the edge, the others with equal gaps between their sides.
+ */
+export function stringPlacesMm(build: Build, xMm: number): number[] {
+  const { strings } = build;
+  const outer = boardWidthMm(build, xMm) / 2 - build.stringEdgeMm;
+  if (strings.length === 1) return [0];
+  const thickness = strings.reduce((sum, { diameterMm }) => sum + diameterMm, 0);
+  const ends = ((strings[0]?.diameterMm ?? 0) + (strings.at(-1)?.diameterMm ?? 0)) / 2;
+  const gap = (2 * outer - (thickness - ends)) / (strings.length - 1);
+  const places: number[] = [];
+  strings.forEach(({ diameterMm }, index) => {
+    const before = strings[index - 1];
+    places.push(
+      before === undefined ? -outer : (places[index - 1] as number) + before.diameterMm / 2 + gap + diameterMm / 2,
+    );
+  });
+  return places;
+}

@@ -13,8 +13,14 @@
  * strings takes it away. Both come out of s(z) at the string's own places.
  */
 import type { Build } from '../neck/build.ts';
-import { boardRadiusMm, bodyJointMm, fretPositionMm, fretPositionsMm, sagittaMm } from '../neck/neck-shape.ts';
-import { stringPlacesMm } from '../geometry/strings.ts';
+import {
+  boardRadiusMm,
+  bodyJointMm,
+  fretPositionMm,
+  fretPositionsMm,
+  sagittaMm,
+  stringPlacesMm,
+} from '../neck/neck-shape.ts';
 import { predictString } from '../mechanics/strings.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 

@@ -4,10 +4,9 @@
  */
 import { Matrix4, type Material, type Mesh as ThreeMesh } from 'three';
 import type { Build } from '../neck/build.ts';
-import { bodyJointMm, fretPositionMm } from '../neck/neck-shape.ts';
+import { bodyJointMm, fretPositionMm, stringPlacesMm } from '../neck/neck-shape.ts';
 import type { BowReader } from '../geometry/bend.ts';
 import { straightedgeMesh } from '../geometry/straightedge.ts';
-import { stringPlacesMm } from '../geometry/strings.ts';
 import { createPart } from './part.ts';
 
 export interface StraightedgeModel {

@@ -12,6 +12,8 @@ import { LEAST_CHAMFER_MM } from '../fretwork/checks/limits.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
 import { lineAt } from '../mechanics/states.ts';
 import { glueFullHours, settlingMoveMm, waitDays } from './job-figures.ts';
+import { setUpFigures } from './set-up-figures.ts';
+import type { Strength } from './string-room.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
@@ -47,6 +49,10 @@ export interface ChoiceFacts {
   readonly rodTask: RodTask;
   /** Share of such necks, 0 to 1, in which the rod gives the relief that is wanted; null without rod or band. */
   readonly rodChance: number | null;
+  /** Height of the strings over the top of fret 12, mm. */
+  readonly actionMm: number;
+  /** The hardest playing at which no note buzzes; null where some do even softly played. */
+  readonly cleanTo: Strength | null;
   /** Days from the frets to the strings. */
   readonly waitDays: number;
   /** Hours that the glue takes until the neck may be strung; 0 without glue. */
@@ -114,6 +120,7 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
   const bands = uncertainty?.methods[build.method] ?? null;
   const movesMm = settlingMoveMm(predicted);
   const metal = metalById(build.wireMetal);
+  const { actionMm, strengths } = setUpFigures({ build, prediction });
   return {
     method: build.method,
     frettedMm: predicted.fretted.extremeMm,
@@ -127,6 +134,8 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
     targetMm: build.targetReliefMm,
     rodTask: rodTaskOf(build, prediction, uncertainty),
     rodChance: bands?.rodPercentForTarget?.chance ?? null,
+    actionMm,
+    cleanTo: strengths.findLast(({ buzzing }) => buzzing === 0)?.strength ?? null,
     waitDays: waitDays(build),
     glueHours: glueFullHours(build),
     refret: refretOf(build),

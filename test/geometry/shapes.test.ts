@@ -8,6 +8,7 @@ import {
   bodyJointMm,
   fretPositionsMm,
   meanSagittaMm,
+  stringPlacesMm,
 } from '../../src/neck/neck-shape.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { arcMm } from '../../src/fretwork/arc.ts';
@@ -19,7 +20,7 @@ import { crownMesh, fretsMesh, tangMesh } from '../../src/geometry/frets.ts';
 import type { Mesh } from '../../src/geometry/mesh.ts';
 import { neckMesh } from '../../src/geometry/neck.ts';
 import { PARTS, PART_IDS } from '../../src/geometry/parts.ts';
-import { stringHeightMm, stringPlacesMm } from '../../src/geometry/strings.ts';
+import { stringHeightMm } from '../../src/geometry/strings.ts';
 import { studPlacesMm, studShape } from '../../src/geometry/tang.ts';
 import { expectNear } from '../expect-near.ts';
 import { commonVolumeMm3, signedVolumeMm3, solidOf } from './solid.ts';

@@ -6,7 +6,7 @@ import type { Truth } from './truth.ts';
 import type { House } from './house.ts';
 import type { UnitSystem } from '../../src/neck/units.ts';
 
-export const customer: Surface = ({ build, prediction, uncertainty, chosen }, house, system, notes) => {
+export const customer: Surface = ({ build, prediction, uncertainty, chosen, report }, house, system, notes) => {
   const facts = choiceFacts(build, prediction, uncertainty);
   const sentences = house.choiceSentences(facts, system);
   const { frettedReliefMm: fretted, strungReliefMm: strung } = chosen;
@@ -18,6 +18,11 @@ export const customer: Surface = ({ build, prediction, uncertainty, chosen }, ho
   notes.sentence('customer', 'strungReliefMm', strings!, isFlat(strung.value) ? [] : [size(strung.value)]);
   const moves = house.textOf('settlingMoveMm', Math.abs(chosen.settlingMoveMm), system);
   notes.sentence('customer', 'settlingMoveMm', sentences.months, [moves]);
+  const { actionMm, strengths } = report.playing;
+  notes.sentence('customer', 'actionMm', sentences.strings, [house.textOf('actionMm', actionMm, system)]);
+  const clean = strengths.findLast(({ notesBuzzing }) => notesBuzzing === 0)?.strength ?? 'none';
+  const said = house.CUSTOMER_WORDS.cleans[clean];
+  notes.same('customer', 'notesBuzzing', sentences.strings.includes(said) ? said : sentences.strings, said);
   const chance = chosen.rodForTarget.rodSettingPercent.withinReachPercent;
   if (chance !== undefined && chance !== null && facts.rodTask !== 'none') {
     const said = chance >= 98.5 ? house.CUSTOMER_WORDS.chanceAll : house.CUSTOMER_WORDS.chance(Math.round(chance));

@@ -22,6 +22,7 @@ export interface ChoiceSentences {
   readonly time: string;
   readonly risk: string;
   readonly months: string;
+  readonly strings: string;
   readonly skin: string;
   readonly wear: string;
   readonly refret: string;
@@ -72,6 +73,11 @@ function riskSentence({ rodTask, rodChance }: ChoiceFacts): string {
   return `${task} ${rodChance >= NEARLY_ALL ? CUSTOMER_WORDS.chanceAll : CUSTOMER_WORDS.chance(Math.round(100 * rodChance))}`;
 }
 
+function stringsSentence({ actionMm, cleanTo }: ChoiceFacts, system: UnitSystem): string {
+  const { action, cleans, handAssumed } = CUSTOMER_WORDS;
+  return `${action(textOf('actionMm', actionMm, system))} ${cleans[cleanTo ?? 'none']} ${handAssumed}`;
+}
+
 export function wearSentence(wearRatio: number): string {
   const { wears } = CUSTOMER_WORDS;
   if (wearRatio < SOFTER) return wears.softer;
@@ -92,14 +98,15 @@ export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceS
     time: timeSentence(facts),
     risk: riskSentence(facts),
     months: rodTask === 'none' ? `${months} ${CUSTOMER_WORDS.noRodMonths}` : months,
+    strings: stringsSentence(facts, system),
     skin: nickelStrings.length === 0 ? ofWire : `${ofWire} ${CUSTOMER_WORDS.nickelStrings}`,
     wear: wearSentence(wearRatio),
     refret: CUSTOMER_WORDS.refrets[refret],
   };
 }
 
-export type MeansId = 'months' | 'skin' | 'wear' | 'refret';
-export const MEANS: readonly MeansId[] = ['months', 'skin', 'wear', 'refret'];
+export type MeansId = 'months' | 'strings' | 'skin' | 'wear' | 'refret';
+export const MEANS: readonly MeansId[] = ['months', 'strings', 'skin', 'wear', 'refret'];
 
 /** What is the same with every choice is said once. */
 export function sharedMeans(choices: readonly ChoiceSentences[]): MeansId[] {

@@ -16,6 +16,7 @@ import {
 } from '../../../src/verdict/choice-facts.ts';
 import { choiceLabels } from '../../../src/pages/customer/labels.ts';
 import { choiceSentences, daysText, sharedMeans, wearSentence } from '../../../src/pages/customer/sentences.ts';
+import { stringRoom, type Strength } from '../../../src/verdict/string-room.ts';
 import { CUSTOMER_WORDS } from '../../../src/speech/en/pages/customer.ts';
 import { metalShortName } from '../../../src/speech/names.ts';
 
@@ -41,6 +42,8 @@ const BASE: ChoiceFacts = {
   targetMm: 0.15,
   rodTask: 'easy',
   rodChance: null,
+  actionMm: 1.9,
+  cleanTo: 'medium',
   waitDays: 3,
   glueHours: 0,
   refret: 'easy',
@@ -49,6 +52,31 @@ const BASE: ChoiceFacts = {
   wearRatio: 1,
   wire: 'nickel-silver-18',
 };
+
+describe('the strings', () => {
+  test('are as high as the set-up has them, and clean up to the hardest playing without a buzz', async () => {
+    for (const { build } of PRESETS) {
+      const prediction = predictor.predict(build);
+      const facts = await factsOf(build);
+      expect(facts.actionMm).toBe(build.stringHeightFret12Mm - build.crownHeightMm);
+      const isClean = (strength: Strength) =>
+        stringRoom({ build, prediction }, { strength, direction: 'along' }).buzzing === 0;
+      expect(facts.cleanTo).toBe((['hard', 'medium', 'soft'] as const).find(isClean) ?? null);
+    }
+    expect((await factsOf({ ...maple, stringHeightFret12Mm: 1.9 })).cleanTo).toBeNull();
+    expect((await factsOf({ ...maple, stringHeightFret12Mm: 6 })).cleanTo).toBe('hard');
+  });
+
+  test('are said with their height and in one of four ways', () => {
+    const said = (['hard', 'medium', 'soft', null] as const).map(
+      (cleanTo) => choiceSentences({ ...BASE, cleanTo }, 'metric').strings,
+    );
+    expect(new Set(said).size).toBe(4);
+    for (const sentence of said) expect(sentence).toMatch(/1\.90\smm above the twelfth fret/);
+    expect(said[1]).toContain(CUSTOMER_WORDS.cleans.medium);
+    expect(said[3]).toContain(CUSTOMER_WORDS.cleans.none);
+  });
+});
 
 describe('facts', () => {
   test('are those of the prediction', async () => {
@@ -191,7 +219,9 @@ describe('sentences', () => {
   test('that are the same with every choice are found', () => {
     const one = choiceSentences(BASE, 'metric');
     const other = choiceSentences({ ...BASE, refret: 'hard', movesMm: 0.01, movement: 'hardly' }, 'metric');
-    expect(sharedMeans([one, other])).toEqual(['skin', 'wear']);
+    expect(sharedMeans([one, other])).toEqual(['strings', 'skin', 'wear']);
+    const softer = choiceSentences({ ...BASE, cleanTo: 'soft' }, 'metric');
+    expect(sharedMeans([one, softer])).not.toContain('strings');
     expect(sharedMeans([one])).toEqual([]);
   });
 });

@@ -70,6 +70,15 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
       `Der Hals biegt sich weiter nach vorn (${size}), und Sie werden es spüren. Rechnen Sie im ersten halben Jahr mit ein- oder zweimal Nachstellen.`,
   },
   noRodMonths: 'Ohne Spannstab lässt sich nur die Höhe der Saiten nachstellen.',
+  strings: 'Die Saiten',
+  action: (height) => `Wenn der Hals zur Ruhe gekommen ist, liegen die Saiten ${height} über dem zwölften Bund.`,
+  cleans: {
+    hard: 'Jeder Ton bleibt sauber, auch wenn Sie kräftig spielen.',
+    medium: 'Jeder Ton bleibt sauber, wenn Sie spielen wie üblich; kräftig gespielt können manche schnarren.',
+    soft: 'Jeder Ton bleibt sauber, wenn Sie leise spielen; kräftiger gespielt können manche schnarren.',
+    none: 'Manche Töne können schon leise gespielt schnarren. Darüber sollten wir sprechen.',
+  },
+  handAssumed: 'Wie kräftig Sie spielen, ist angenommen: Zeigen Sie es der Werkstatt.',
   skin: 'Haut',
   nickels: {
     none: (wire) => `Der Draht der Bünde: ${wire}, ohne Nickel.`,

@@ -1,6 +1,7 @@
 /** Words of the customer's page: for somebody who has never heard of a tang. */
 import { words } from '../../language.ts';
 import type { Method } from '../../../mechanics/prediction-types.ts';
+import type { Strength } from '../../../verdict/string-room.ts';
 import type { Movement, Nickel, Refret, RodTask } from '../../../verdict/choice-facts.ts';
 
 export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
@@ -72,6 +73,15 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
       `The neck goes on bending forward (${size}), and you will feel it. Expect to have it set once or twice in the first half year.`,
   } satisfies Record<Movement, (size: string) => string>,
   noRodMonths: 'Without a rod it is set by the height of the strings alone.',
+  strings: 'The strings',
+  action: (height: string) => `Once the neck has come to rest, the strings are ${height} above the twelfth fret.`,
+  cleans: {
+    hard: 'Every note stays clean, even when you play hard.',
+    medium: 'Every note stays clean in ordinary playing; played hard, some may buzz.',
+    soft: 'Every note stays clean when you play softly; played harder, some may buzz.',
+    none: 'Some notes may buzz even when you play softly. Talk about this one.',
+  } satisfies Record<Strength | 'none', string>,
+  handAssumed: 'How hard you play is assumed: show the workshop.',
   skin: 'Skin',
   nickels: {
     none: (wire: string) => `The wire is ${wire}, without nickel.`,
