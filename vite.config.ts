@@ -1,4 +1,6 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { fileOf } from './src/app/packaging/chunks.ts';
@@ -18,6 +20,17 @@ const UNIT = {
 
 const RECKONING = ['neck', 'mechanics', 'fretwork', 'verdict', 'geometry', 'playing', 'reference', 'sweep'];
 const testsIn = (rooms: readonly string[]): string[] => rooms.map((room) => `test/${room}/**/*.test.ts`);
+
+/** Rooms whose tests have what they need for themselves, and no store, page or language that other files would find changed. */
+const APART = ['app', 'bench', 'faults', 'links', 'scene', 'speech', 'tools'];
+/** What a file does with modules or the process that others would notice: a page, a language, a mock. */
+const NOTICED = /@vitest-environment|\bvi\b|house\.ts|state\/store\.ts/;
+const shared = APART.flatMap((room) =>
+  readdirSync(join(import.meta.dirname, 'test', room), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.test.ts'))
+    .map((name) => `test/${room}/${name.replaceAll('\\', '/')}`),
+).filter((path) => !NOTICED.test(readFileSync(join(import.meta.dirname, path), 'utf8')));
+const SHARING = [...testsIn(RECKONING), ...shared];
 
 /** A static page that can be served from any folder, so every address in it is relative. */
 export default defineConfig({
@@ -39,16 +52,16 @@ export default defineConfig({
   },
   test: {
     projects: [
-      // Rooms that only reckon, and know neither page nor language: their files share processes, each of which reads the
+      // Rooms that only reckon, and files that leave modules as they are: they share processes, each of which reads the
       // modules once.
-      { extends: true, test: { ...UNIT, name: 'unit-reckoning', isolate: false, include: testsIn(RECKONING) } },
+      { extends: true, test: { ...UNIT, name: 'unit-reckoning', isolate: false, include: SHARING } },
       {
         extends: true,
         test: {
           ...UNIT,
           name: 'unit-page',
           include: ['test/**/*.test.{ts,tsx}'],
-          exclude: ['test/browser/**', 'test/output/**', ...testsIn(RECKONING)],
+          exclude: ['test/browser/**', 'test/output/**', ...SHARING],
         },
       },
       {
