@@ -15,6 +15,7 @@ import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import { advised, advisedTangs, type AdvisedAnswer, type AdvisedTangs } from '../verdict/raised-by.ts';
+import { whatMoves, type WhatMoves } from '../verdict/what-moves.ts';
 import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
@@ -43,6 +44,8 @@ export interface SolverApi {
     options?: EstimateOptions,
     onProgress?: (share: number) => void,
   ): Promise<AdvisedAnswer | null>;
+  /** What else could be done with this neck, and how far it moves the bow; null as above. */
+  moves(build: Build, options?: EstimateOptions, onProgress?: (share: number) => void): Promise<WhatMoves | null>;
   /** The best combinations of tangs for a refret; null as above. */
   tangs(
     build: Build,
@@ -76,6 +79,10 @@ const api: SolverApi = {
     const isStale = () => mine !== latest;
     const answer = await answerWanted(predictor, estimator, build, goal, options, isStale, onProgress);
     return answer && advised(predictor, estimator, build, answer, options, isStale);
+  },
+  moves(build, options, onProgress) {
+    const mine = (latest += 1);
+    return whatMoves(predictor, estimator, build, options, () => mine !== latest, onProgress);
   },
   async tangs(build, wish, options, onProgress) {
     const mine = (latest += 1);

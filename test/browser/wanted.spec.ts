@@ -113,4 +113,38 @@ describe('a relief that is wanted', () => {
   });
 });
 
+describe('what moves it', () => {
+  const moves = ({ page }: App) => page.locator('.moves');
+  async function openMoves(): Promise<App> {
+    const app = await openWanted();
+    await moves(app).locator('summary').click();
+    await app.page.waitForSelector('.moves .answers:not([data-stale])');
+    return app;
+  }
+
+  test('is a table from most to least, each line with its checks; a line goes into the build and back', async () => {
+    const app = await openMoves();
+    const wider = moves(app).getByRole('row', { name: /^Kerf 0\.600\smm, not 0\.580/ });
+    const cells = await wider.getByRole('cell').allInnerTexts();
+    expect(cells[0]).toMatch(/^\+0\.0\d\smm$/);
+    expect(cells[2]).toMatch(/^(0|\+0\.0\d\smm) to \+0\.0\d\smm$/);
+    const narrower = moves(app).getByRole('row', { name: /^Kerf 0\.560/ });
+    expect(await narrower.innerText()).toMatch(/Caution: The last levelling/);
+    const sizes = (await moves(app).locator('tbody tr td:nth-child(2)').allInnerTexts()).map((text) =>
+      Math.abs(Number.parseFloat(text.replace('−', '-'))),
+    );
+    expect(sizes.length).toBeGreaterThan(10);
+    expect(sizes).toEqual(sizes.toSorted((a, b) => b - a));
+    await wider.getByRole('button', { name: 'Use this' }).click();
+    // The question is another one now: the table is found anew, and counts from the wider kerf.
+    await app.page.waitForSelector('.moves .answers:not([data-stale])');
+    await moves(app)
+      .getByRole('row', { name: /^Kerf 0\.620\smm, not 0\.600/ })
+      .waitFor();
+    await dialog(app).getByRole('button', { name: 'Undo it' }).click();
+    await wider.waitFor();
+    expect(app.troubles).toEqual([]);
+  });
+});
+
 testForEverybody(openApp.shared(openWanted), '.wanted');

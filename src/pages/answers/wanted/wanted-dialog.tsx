@@ -14,6 +14,7 @@ import { KerfAnswers } from './kerf-answers.tsx';
 import { MethodAnswers } from './method-answers.tsx';
 import { PlaningAnswer } from './planing-answer.tsx';
 import { RodAnswerSection } from './rod-answer.tsx';
+import { WhatMovesIt } from './what-moves-it.tsx';
 import { useChange } from './use-change.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 import './wanted.css';
@@ -60,6 +61,7 @@ export function WantedDialog() {
           <PlaningAnswer {...parts} />
         </div>
       )}
+      <WhatMovesIt build={build} system={system} biteLogSpread={biteLogSpread} use={use} />
     </Dialog>
   );
 }

@@ -228,3 +228,26 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
   stepMethod: (method) => `Sitz: ${method}`,
   stepRod: (percent) => `Spannstab ${percent}`,
 };
+
+export const MOVES_WORDS: typeof wanted.MOVES_WORDS = {
+  title: 'Was ihn bewegt, und wie weit',
+  intro: (bow) =>
+    `Jede Zeile ändert eine Sache um den Schritt, den man in der Werkstatt hat, und lässt alles andere, wie es ist: besaitet und gesetzt, der Spannstab locker, jetzt ${bow}. Plus heißt hohler.`,
+  working: 'Eines nach dem anderen wird versucht; das dauert einige Sekunden.',
+  caption: 'Was anders gemacht werden kann; zuerst, was die gesetzte Biegung am meisten bewegt',
+  lever: 'Stattdessen',
+  fretted: 'Bünde drin',
+  settled: 'Gesetzt',
+  band: '90 von 100',
+  picture: 'Bild',
+  none: '–',
+  nothing: '0',
+  instead: (name, to, from) => `${name} ${to} statt ${from}`,
+  thicker: (size) => `Hals ${size} dicker`,
+  thinner: (size) => `Hals ${size} dünner`,
+  strings: (set) => `Saiten: ${set}`,
+  rodBack: (turns) => `Spannstab ab handfest, ${turns}, biegt den Hals zurück`,
+  rodForward: (turns) => `Spannstab ab handfest, ${turns}, biegt den Hals vor`,
+  shared:
+    'Die beiden Hälse einer Zeile haben Hölzer, Bunddraht und Fehler gemeinsam; darum ist der Unterschied sicherer als jede der beiden Biegungen für sich.',
+};

@@ -93,3 +93,27 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
   stepMethod: (method: string) => `Seating: ${method}`,
   stepRod: (percent: string) => `Rod ${percent}`,
 });
+
+/** What moves the bow of this neck, and how far. */
+export const MOVES_WORDS = words('MOVES_WORDS', {
+  title: 'What moves it, and how far',
+  intro: (bow: string) =>
+    `Each line changes one thing by the step that you have on the bench, and leaves the rest as it is: strung and settled with the rod slack, now ${bow}. Plus is hollower.`,
+  working: 'Trying one thing after the other; this takes some seconds.',
+  caption: 'Things that can be done otherwise, the one that moves the settled relief most first',
+  lever: 'Instead',
+  fretted: 'Frets in',
+  settled: 'Settled',
+  band: '90 of 100',
+  picture: 'Picture',
+  none: '–',
+  nothing: '0',
+  instead: (name: string, to: string, from: string) => `${name} ${to}, not ${from}`,
+  thicker: (size: string) => `Neck ${size} thicker`,
+  thinner: (size: string) => `Neck ${size} thinner`,
+  strings: (set: string) => `Strings: ${set}`,
+  rodBack: (turns: string) => `Rod from snug, ${turns}, bending the neck backwards`,
+  rodForward: (turns: string) => `Rod from snug, ${turns}, bending the neck forwards`,
+  shared:
+    'The two necks of a line share their woods, their wire and their errors, so that the difference is surer than either relief by itself.',
+});
