@@ -2,6 +2,7 @@
  * The prediction without a screen, run as its users run it: once in every test run, and in all cases in the long draw;
  * otherwise what it says is asked of the function that the process asks.
  */
+import { STANDARD_LAW } from '../../src/mechanics/bench-log/law.ts';
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -111,7 +112,7 @@ describe('npm run --silent predict', () => {
     }));
     const log = write('log.csv', writeLog(entries));
     const posterior = bitePosterior(entries);
-    const reference = referenceTo(entries, posterior);
+    const reference = referenceTo(entries, posterior, STANDARD_LAW);
     const measured = { ...build, biteFactor: reference.factor, biteReference: reference };
     const path = write('measured.json', writeProject(measured));
     const [plain, known] = [await ask(path), await ask('--log', log, path)].map(({ stdout }) =>

@@ -59,7 +59,7 @@ function biteFrom(path: string, build: Build): BitePosterior {
   const file = nameOf(path);
   if (informing(log.entries).length === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(file)]);
   if (!biteReference) throw new Refusal([PREDICT_WORDS.noReference(file)]);
-  const referred = resolveReference(biteReference, log.entries);
+  const referred = resolveReference(biteReference, log.entries, build);
   if (referred.code !== 'here') throw new Refusal([PREDICT_WORDS[referred.code](file)]);
   const posterior = bitePosterior(referred.entries, build);
   const measured = biteFactorOf(posterior);

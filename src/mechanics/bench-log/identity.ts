@@ -10,6 +10,8 @@
  * column that a later release adds changes no hash.
  */
 import { digest, digestOf } from '../../neck/digest.ts';
+import { EARLIER_GRIP } from '../../neck/file.ts';
+import type { GripLaw } from './law.ts';
 import { LOG_NUMBERS, LOG_TEXTS, UNSAID, type EntryContent, type LogEntry } from './entry.ts';
 
 const LETTERS = 'bcdfghjklmnpqrstvwxz';
@@ -91,8 +93,13 @@ export function withContentId(entry: EntryContent): LogEntry {
   }
 }
 
-/** Hash of a set of measurements, whatever their order: of their ids and of what they say. */
-export function hashOfSet(entries: readonly LogEntry[]): string {
+/**
+ * Hash of a set of measurements, whatever their order: of their ids, of what they say, and of the law of the grip that their
+ * bite factor is told in. References of file version 1 name none: they were of the earlier law.
+ */
+export function hashOfSet(entries: readonly LogEntry[], law: GripLaw): string {
   const lines = entries.map((entry) => `${entry.id} ${contentHash(entry)}`).toSorted();
-  return short(['backbow measurements 1', ...lines].join('\n'));
+  const isEarlier = law.studShape === EARLIER_GRIP.studShape && law.studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
+  const ofLaw = isEarlier ? [] : [`law ${law.studShape} ${law.studSoftnessMm}`];
+  return short(['backbow measurements 1', ...lines, ...ofLaw].join('\n'));
 }

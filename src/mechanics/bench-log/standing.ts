@@ -6,6 +6,7 @@
 import type { BiteReference } from '../../neck/bite-reference.ts';
 import type { Build } from '../../neck/build.ts';
 import type { LogEntry } from './entry.ts';
+import type { GripLaw } from './law.ts';
 import { resolveReference, type Referred } from './reference.ts';
 
 /** What this device has measured and accepted. */
@@ -31,16 +32,22 @@ export type BiteStanding =
   | { readonly code: 'not-here'; readonly reference: BiteReference }
   | { readonly code: 'changed'; readonly reference: BiteReference; readonly deleted: number };
 
-type Taken = Pick<Build, 'biteFactor' | 'biteReference'>;
+type Taken = Pick<Build, 'biteFactor' | 'biteReference'> & GripLaw;
 
 /** What was found in each log: a slider asks for every value that it passes. */
 const found = new WeakMap<readonly LogEntry[], Map<string, Referred>>();
 
-function resolved(reference: BiteReference, log: readonly LogEntry[], known: readonly string[]): Referred {
+function resolved(
+  reference: BiteReference,
+  log: readonly LogEntry[],
+  { studShape, studSoftnessMm }: GripLaw,
+  known: readonly string[],
+): Referred {
+  const law = { studShape, studSoftnessMm };
   const inLog = found.get(log) ?? new Map<string, Referred>();
   found.set(log, inLog);
-  const key = JSON.stringify([reference.hash, reference.measurements, known]);
-  const referred = inLog.get(key) ?? resolveReference(reference, log, known);
+  const key = JSON.stringify([reference.hash, reference.measurements, law, known]);
+  const referred = inLog.get(key) ?? resolveReference(reference, log, law, known);
   inLog.set(key, referred);
   return referred;
 }
@@ -52,7 +59,7 @@ export function biteStanding({ benchLog, adoptedBites, earlierBites }: Measured,
   if (benchLog === null) return { code: 'reading' };
   // What was accepted here counts, not what a file says of it.
   const bite = adoptedBites.find(({ hash, factor }) => hash === reference.hash && factor === reference.factor);
-  const referred = resolved(reference, benchLog, bite?.measurements ?? []);
+  const referred = resolved(reference, benchLog, build, bite?.measurements ?? []);
   if (referred.code !== 'here') return { ...referred, reference };
   return bite ? { code: 'in-use', bite } : { code: 'not-accepted', reference, entries: referred.entries };
 }

@@ -129,14 +129,15 @@ function BiteFound({ entries, posterior, isCurrent, system }: BiteFoundProps) {
 
 function BiteEffect({ entries, posterior, isCurrent, system }: BiteFoundProps) {
   const build = useBackbow((state) => state.build);
+  const { studShape, studSoftnessMm } = build;
   const inUse = useBackbow((state) => narrowingBite(state, { ...state.build, method: 'press' })?.hash);
   const asked = useEffectOnBands(build, posterior);
   const { use, said } = useChange();
   const factor = formatNumber(biteFactorOf(posterior), 2);
   const isTooMany = posterior.necks > MOST_REFERRED;
   const reference = useMemo(
-    () => (isTooMany || !isCurrent ? null : referenceTo(entries, posterior)),
-    [entries, posterior, isTooMany, isCurrent],
+    () => (isTooMany || !isCurrent ? null : referenceTo(entries, posterior, { studShape, studSoftnessMm })),
+    [entries, posterior, studShape, studSoftnessMm, isTooMany, isCurrent],
   );
 
   function take(taken: BiteReference): void {

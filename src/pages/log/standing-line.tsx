@@ -32,7 +32,7 @@ function Accept({ standing }: { readonly standing: Extract<BiteStanding, { code:
   const law = useLaw();
   const key = isWanted ? JSON.stringify([reference.hash, law]) : null;
   const asked = useAnswer<BitePosterior>(key, (api, told) => api.posterior(entries, law, told));
-  const found = asked.status === 'done' && asked.value ? referenceTo(entries, asked.value) : null;
+  const found = asked.status === 'done' && asked.value ? referenceTo(entries, asked.value, law) : null;
   const isSame = found?.factor === reference.factor;
   useEffect(() => {
     // What counts is what the measurements give here, not what the build says of them.

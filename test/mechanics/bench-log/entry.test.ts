@@ -1,3 +1,4 @@
+import { STANDARD_LAW } from '../../../src/mechanics/bench-log/law.ts';
 import { describe, expect, it } from 'vitest';
 import { byDate, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 import { compareEntries } from '../../../src/mechanics/bench-log/compare.ts';
@@ -95,11 +96,12 @@ describe('identity', () => {
 
   it('a set has one hash whatever its order, another when one of it changes, goes or comes', () => {
     const list = ['A', 'B', 'C'].map((neck) => withContentId({ ...ENTRY, neck }));
-    const hash = hashOfSet(list);
-    expect(hashOfSet(list.toReversed())).toBe(hash);
-    expect(hashOfSet(list.slice(1))).not.toBe(hash);
-    expect(hashOfSet([{ ...list[0]!, gaugeErrorMm: 0.03 }, ...list.slice(1)])).not.toBe(hash);
-    expect(hashOfSet([{ ...list[0]!, id: newId() }, ...list.slice(1)])).not.toBe(hash);
+    const hash = hashOfSet(list, STANDARD_LAW);
+    expect(hashOfSet(list.toReversed(), STANDARD_LAW)).toBe(hash);
+    expect(hashOfSet(list.slice(1), STANDARD_LAW)).not.toBe(hash);
+    expect(hashOfSet([{ ...list[0]!, gaugeErrorMm: 0.03 }, ...list.slice(1)], STANDARD_LAW)).not.toBe(hash);
+    expect(hashOfSet([{ ...list[0]!, id: newId() }, ...list.slice(1)], STANDARD_LAW)).not.toBe(hash);
+    expect(hashOfSet(list, { ...STANDARD_LAW, studShape: 2 })).not.toBe(hash);
   });
 });
 

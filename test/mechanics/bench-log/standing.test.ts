@@ -1,10 +1,13 @@
 /** A band is narrowed by measurements that are here, say the same and were accepted here, and by nothing else. */
+import { digestOf } from '../../../src/neck/digest.ts';
+import { EARLIER_GRIP } from '../../../src/neck/file.ts';
+import { STANDARD_LAW } from '../../../src/mechanics/bench-log/law.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BiteReference } from '../../../src/neck/bite-reference.ts';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
 import type { LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
-import { newId, withContentId } from '../../../src/mechanics/bench-log/identity.ts';
+import { contentHash, newId, withContentId } from '../../../src/mechanics/bench-log/identity.ts';
 import { bitePosterior } from '../../../src/mechanics/bench-log/posterior.ts';
 import { referenceTo } from '../../../src/mechanics/bench-log/reference.ts';
 import { biteLogSpreadOf, biteStanding, isNarrowed, type Measured } from '../../../src/mechanics/bench-log/standing.ts';
@@ -13,7 +16,7 @@ import { ENTRY } from './entries.ts';
 const necks = (...sizes: number[]) =>
   sizes.map((size, at) => withContentId({ ...ENTRY, neck: `No. ${at}`, measuredFrettedMm: -size }));
 const ENTRIES = necks(0.25, 0.28, 0.26);
-const REFERENCE = referenceTo(ENTRIES, bitePosterior(ENTRIES));
+const REFERENCE = referenceTo(ENTRIES, bitePosterior(ENTRIES), STANDARD_LAW);
 const BUILD: Build = { ...defaultBuild(), biteFactor: REFERENCE.factor, biteReference: REFERENCE };
 const HERE: Measured = { benchLog: ENTRIES, adoptedBites: [REFERENCE], earlierBites: [] };
 const ELSEWHERE: Measured = { benchLog: [], adoptedBites: [], earlierBites: [] };
@@ -43,6 +46,22 @@ describe('the narrow band', () => {
     expect(code(HERE, { ...BUILD, biteFactor: REFERENCE.factor })).toBe('in-use');
   });
 
+  it('is left when the studs are taken for others, since a bite factor means nothing under another law', () => {
+    expect(code(HERE, { ...BUILD, studShape: 2 })).toBe('changed');
+    expect(code(HERE, { ...BUILD, studSoftnessMm: 0.03 })).toBe('changed');
+    expect(biteLogSpreadOf(HERE, { ...BUILD, studShape: 2 })).toBeUndefined();
+    expect(code(HERE, { ...BUILD, studShape: BUILD.studShape })).toBe('in-use');
+  });
+
+  it('of a build from before there was a shape is that of a reference from then', () => {
+    const before = { ...BUILD, ...EARLIER_GRIP };
+    const then = { ...REFERENCE, hash: referenceTo(ENTRIES, bitePosterior(ENTRIES), EARLIER_GRIP).hash };
+    // SHA-256 of the lines that a reference of file version 1 was made of: ids and hashes of the entries alone.
+    const lines = ENTRIES.map((entry) => `${entry.id} ${contentHash(entry)}`).toSorted();
+    expect(then.hash).toBe(digestOf(['backbow measurements 1', ...lines].join('\n')).slice(0, 32));
+    expect(code({ ...HERE, adoptedBites: [then] }, { ...before, biteReference: then })).toBe('in-use');
+  });
+
   it('is as wide as this device found it, whatever the build says of itself', () => {
     const boasting = { ...BUILD, biteReference: { ...REFERENCE, logSpread: 0.001, necks: 900 } };
     expect(biteLogSpreadOf(HERE, boasting)).toBe(REFERENCE.logSpread);
@@ -58,7 +77,7 @@ describe('a stranger’s build', () => {
   it('narrows nothing where its measurements are not', () => {
     expect(code(ELSEWHERE)).toBe('not-here');
     const others = necks(0.31, 0.22);
-    const own = referenceTo(others, bitePosterior(others));
+    const own = referenceTo(others, bitePosterior(others), STANDARD_LAW);
     expect(code({ ...ELSEWHERE, benchLog: others, adoptedBites: [own] })).toBe('not-here');
     expect(isNarrowed({ ...ELSEWHERE, benchLog: others, adoptedBites: [own] }, BUILD)).toBe(false);
   });

@@ -1,4 +1,5 @@
 // @vitest-environment happy-dom
+import { STANDARD_LAW } from '../../../src/mechanics/bench-log/law.ts';
 import { cleanup, render, screen } from '@testing-library/react';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { defaultBuild } from '../../../src/neck/build.ts';
@@ -14,7 +15,11 @@ beforeEach(() => store.setState(initial, true));
 afterEach(cleanup);
 
 const ENTRIES = [entry('A'), entry('B')];
-const BITE = referenceTo(ENTRIES, { median: 1.23, p05: 1, p95: 1.5, logSpread: 0.15, necks: 2, doubts: [] });
+const BITE = referenceTo(
+  ENTRIES,
+  { median: 1.23, p05: 1, p95: 1.5, logSpread: 0.15, necks: 2, doubts: [] },
+  STANDARD_LAW,
+);
 const HERE = { benchLog: ENTRIES, adoptedBites: [BITE] };
 const measured = { ...defaultBuild(), biteFactor: 1.23, biteReference: BITE };
 

@@ -1,4 +1,5 @@
 /** The bench log keeps what it is given, loses nothing to another window, and lives on in memory where storage is refused. */
+import { STANDARD_LAW } from '../../../src/mechanics/bench-log/law.ts';
 import { describe, expect, test } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { UNSAID } from '../../../src/mechanics/bench-log/entry.ts';
@@ -128,14 +129,14 @@ describe('measurements that were accepted', () => {
     const log = windowOf(storage);
     const entries = [entry('A'), entry('B')];
     await log().changeBenchLog([], entries);
-    await log().adoptBite(referenceTo(entries, posterior));
+    await log().adoptBite(referenceTo(entries, posterior, STANDARD_LAW));
     const other = windowOf(storage);
     await other().readBenchLog();
-    expect(other().adoptedBites).toEqual([referenceTo(entries, posterior)]);
+    expect(other().adoptedBites).toEqual([referenceTo(entries, posterior, STANDARD_LAW)]);
   });
 
   test('of the same set stand there once, the latest first; the oldest of many are forgotten', () => {
-    const of = (neck: string) => referenceTo([entry(neck)], posterior);
+    const of = (neck: string) => referenceTo([entry(neck)], posterior, STANDARD_LAW);
     const first = of('first');
     let adopted = withAdopted(withAdopted([], first), { ...first, logSpread: 0.1 });
     expect(adopted).toEqual([{ ...first, logSpread: 0.1 }]);

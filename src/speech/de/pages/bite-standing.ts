@@ -13,7 +13,7 @@ export const BITE_STANDING_WORDS: typeof english.BITE_STANDING_WORDS = {
   notHere: (summary) =>
     `Dieser Entwurf bezieht sich auf Messungen, die nicht auf diesem Gerät sind (${summary}). Gezeigt wird die breite Spanne eines ungemessenen Griffs. Ist es Ihr Protokoll, dann lesen Sie seine CSV-Datei ein.`,
   edited:
-    'Die Messung hinter dieser Spanne hat sich geändert: Ein Eintrag sagt etwas anderes als damals, als sein Griff übernommen wurde. Gezeigt wird die breite Spanne, bis Sie das Protokoll neu übernehmen.',
+    'Die Messung hinter dieser Spanne hat sich geändert: Ein Eintrag sagt etwas anderes als damals, als sein Griff übernommen wurde, oder die Noppen dieses Halses gelten jetzt als andere. Gezeigt wird die breite Spanne, bis Sie das Protokoll neu übernehmen.',
   deleted: (count) =>
     `Die Messung hinter dieser Spanne hat sich geändert: ${count === 1 ? 'Ein Eintrag ist' : `${count} Einträge sind`} nicht mehr im Protokoll. Gezeigt wird die breite Spanne, bis Sie das Protokoll neu übernehmen.`,
   accept: 'Hier annehmen',

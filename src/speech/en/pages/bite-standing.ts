@@ -14,7 +14,7 @@ export const BITE_STANDING_WORDS = words('BITE_STANDING_WORDS', {
   notHere: (summary: string) =>
     `This build refers to measurements that are not on this device (${summary}). The wide band of an unmeasured bite is shown. If the log is yours, bring in its CSV file.`,
   edited:
-    'The measurement behind this band has changed: an entry says something else than when its bite was taken over. The wide band is shown until you use the log again.',
+    'The measurement behind this band has changed: an entry says something else than when its bite was taken over, or the studs of this neck are taken for others. The wide band is shown until you use the log again.',
   deleted: (count: number) =>
     `The measurement behind this band has changed: ${count === 1 ? 'one entry is' : `${count} entries are`} no longer in the log. The wide band is shown until you use the log again.`,
   accept: 'Accept them here',
