@@ -8,13 +8,13 @@ import { draw } from '../draw.ts';
 const openApp = withBrowser();
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, colourScheme: 'dark' };
 
-const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'How well it computes' });
+const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Accuracy and proof' });
 
 describe('how well it computes', () => {
   test('opens from the help, says what disagrees and that no neck was measured, and leads to what is simplified', async () => {
     const app = await openApp(DESK);
     await app.page.keyboard.press('?');
-    await app.page.getByRole('button', { name: 'How well it computes …' }).click();
+    await app.page.getByRole('button', { name: 'Accuracy and proof …' }).click();
     await dialog(app).locator('[data-kind="verification"]').waitFor();
     expect(await dialog(app).locator('[data-kind="verification"]').innerText()).toMatch(/\d+ of \d+ comparisons/);
     expect(await dialog(app).locator('[data-kind="validation"]').innerText()).toContain('no measured neck');

@@ -15,7 +15,7 @@ async function openWanted(open: Open = openApp): Promise<App> {
 
 const answered = ({ page }: App) => page.waitForSelector('.wanted .answers:not([data-stale])');
 const answer = ({ page }: App, name: string) => page.locator(`[data-answer="${name}"]`);
-const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'The other way round' });
+const dialog = ({ page }: App) => page.getByRole('dialog', { name: 'Aim for a relief' });
 
 describe('a relief that is wanted', () => {
   test('gives a kerf; using it is one step, and brings the neck there', async () => {

@@ -1,4 +1,4 @@
-/** The other way round: from the relief wanted to what leads there. */
+/** Aiming for a relief: from the relief wanted to what leads there. */
 import { useState } from 'react';
 import { goalOf } from '../../../mechanics/inversion/goal.ts';
 import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';

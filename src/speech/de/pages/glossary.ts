@@ -144,7 +144,7 @@ export const TERM_WORDS: typeof english.TERM_WORDS = {
     means: 'Eine Mulde der Bundoberkanten unter dem Lineal. Die Saiten brauchen ein wenig davon, um frei zu schwingen.',
   },
   'back-bow': {
-    word: 'Rückkrümmung',
+    word: 'Rückbiegung',
     also: 'Backbow',
     means:
       'Ein Buckel: das Gegenteil der Halskrümmung. Die Saiten schnarren darauf, und ein einseitiger Spannstab kann ihn nicht wegnehmen.',

@@ -15,11 +15,11 @@ export const COURSE_WORDS: typeof course.COURSE_WORDS = {
     `${method}: ${start} am Tag des Besaitens, ${settled} nach ${days}, ${end} nach zehn Jahren.`,
   flatLater: (time, low, high) => `Gerade nach etwa ${time} (${low} bis ${high}).`,
   flatLaterNoBand: (time) => `Gerade nach etwa ${time}.`,
-  never: 'Die Rückkrümmung überdauert zehn Jahre.',
-  neverSome: (chance) => `Die Rückkrümmung überdauert zehn Jahre; in ${chance} solchen Hälsen vergeht sie früher.`,
-  fromStart: 'Keine Rückkrümmung unter den Saiten.',
+  never: 'Die Rückbiegung überdauert zehn Jahre.',
+  neverSome: (chance) => `Die Rückbiegung überdauert zehn Jahre; in ${chance} solchen Hälsen vergeht sie früher.`,
+  fromStart: 'Keine Rückbiegung unter den Saiten.',
   fromStartSome: (chance, time) =>
-    `Keine Rückkrümmung unter den Saiten; in ${chance} solchen Hälsen gibt es eine, und in 5 ist sie nach ${time} noch da.`,
+    `Keine Rückbiegung unter den Saiten; in ${chance} solchen Hälsen gibt es eine, und in 5 ist sie nach ${time} noch da.`,
   tenYears: 'zehn Jahre',
   ofHundred: (count) => `${count} von 100`,
   atOnce: 'sofort',
@@ -137,7 +137,7 @@ export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
 };
 
 export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
-  title: 'Andersherum',
+  title: 'Vom Ziel her rechnen',
   intro:
     'Sagen Sie, welche Halskrümmung der Hals haben soll, und Sie bekommen, was dahin führt: die Schlitzbreite, die Art des Sitzes, den Spannstab oder den Hobel. Jede Antwort ändert eines und lässt den Rest des Entwurfs, wie er ist.',
   goal: 'Die gewünschte Halskrümmung',

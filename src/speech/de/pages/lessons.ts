@@ -241,7 +241,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       'one-way': {
         title: 'Mit einem einseitigen Spannstab',
         says: [
-          'Ein einseitiger Spannstab hat nur seinen Zug, und in einem so dicken Hals geht der nahe an der Mitte des Holzes durch und biegt ihn kaum. Mit so einem liegt dieser Hals zwischen {least} (locker) und {most} (an der Grenze): ein Buckel in jeder Stellung. Keine Umdrehung der Mutter nimmt eine Rückkrümmung weg; das tun nur die Zeit, die Saiten oder ein Bund, der aus seinem Schlitz kommt.',
+          'Ein einseitiger Spannstab hat nur seinen Zug, und in einem so dicken Hals geht der nahe an der Mitte des Holzes durch und biegt ihn kaum. Mit so einem liegt dieser Hals zwischen {least} (locker) und {most} (an der Grenze): ein Buckel in jeder Stellung. Keine Umdrehung der Mutter nimmt eine Rückbiegung weg; das tun nur die Zeit, die Saiten oder ein Bund, der aus seinem Schlitz kommt.',
         ],
       },
       'ways-out': {

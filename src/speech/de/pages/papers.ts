@@ -26,7 +26,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     title: 'Was zu erwarten ist, und was gemessen wurde',
     caption: 'Erwartete und gemessene Biegung in jedem Zustand',
     note: (from, to) =>
-      `Die Halskrümmung wird unter einem Lineal auf den Bünden ${from} und ${to} gemessen, wo sie am größten ist. Rückkrümmung ist ein Buckel, Halskrümmung eine Mulde. Schreiben Sie auf, was die Fühlerlehre zeigt: Nach diesen Zahlen fragt das Messprotokoll.`,
+      `Die Halskrümmung wird unter einem Lineal auf den Bünden ${from} und ${to} gemessen, wo sie am größten ist. Rückbiegung ist ein Buckel, Halskrümmung eine Mulde. Schreiben Sie auf, was die Fühlerlehre zeigt: Nach diesen Zahlen fragt das Messprotokoll.`,
     state: 'Zustand',
     predicted: 'Vorhergesagt',
     band: 'Spanne, 5 bis 95 %',
@@ -80,7 +80,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
 
   quarters: {
     title: 'Biegung beim Einsetzen',
-    note: 'Nach jedem Viertel das Lineal auflegen. Minus ist ein Buckel (Rückkrümmung), plus eine Mulde.',
+    note: 'Nach jedem Viertel das Lineal auflegen. Minus ist ein Buckel (Rückbiegung), plus eine Mulde.',
     rodNeutral: 'Den Spannstab so lange locker lassen.',
     aheadTitle: 'Wenn sie vorauseilt',
     aheadCaption: 'Was zu tun ist, wenn die Biegung der Vorhersage vorauseilt',

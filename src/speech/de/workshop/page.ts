@@ -49,7 +49,7 @@ export const OPENING_WORDS: typeof actions.OPENING_WORDS = {
   library: 'Sammlung …',
   share: 'Teilen …',
   compare: 'Vergleichen …',
-  wanted: 'Andersherum …',
+  wanted: 'Vom Ziel her rechnen …',
   log: 'Messprotokoll …',
   refret: 'Bundfüße für eine Neubundierung …',
   proof: 'Wie gut es rechnet …',
@@ -101,7 +101,7 @@ export const HELP_WORDS: typeof actions.HELP_WORDS = {
 
 /** Relief ist die Halskrümmung nach vorn, back-bow die nach hinten. */
 export const BOW_WORDS: typeof bow.BOW_WORDS = {
-  'back-bow': 'Rückkrümmung',
+  'back-bow': 'Rückbiegung',
   relief: 'Halskrümmung',
   flat: 'gerade',
 };

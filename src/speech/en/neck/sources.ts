@@ -12,7 +12,7 @@ export const BASIS_WORDS = words('BASIS_WORDS', {
   'levelling-budget': 'levelling budget of this build',
   springback: 'bending of a rectangular section past its yield strength, and its springback',
   'wedge-model': 'how studs and tang press on the walls of the slot, as this program computes it',
-  'known-limit': 'common practice, no source, beside this prediction; the table under “How well it computes”',
+  'known-limit': 'common practice, no source, beside this prediction; the table under “Accuracy and proof”',
   'wire-strength': 'ASTM A228 least tensile strengths; margin: common practice',
   'large-deflection': 'ASTM D790, 12.3 (from memory): bending beyond a tenth of the span needs a correction',
   'wood-stiffness': 'range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half',

@@ -1,11 +1,11 @@
-/** Words of "the other way round". */
+/** Words of aiming for a relief. */
 import { words } from '../../language.ts';
 import type { RodAnswer } from '../../../mechanics/inversion/rod.ts';
 
 export const WANTED_WORDS = words('WANTED_WORDS', {
-  title: 'The other way round',
+  title: 'Aim for a relief',
   intro:
-    'Say which relief the neck shall have, and get what leads to it: the kerf, the way of seating, the rod, or the plane. Each answer changes one thing and leaves the rest of the build as it is.',
+    'Say which relief you want, and get what leads to it: the kerf, the way of seating, the rod, or the plane. Each answer changes one thing and leaves the rest of the build as it is.',
   goal: 'The relief wanted',
   relief: 'Relief wanted',
   when: 'When',

@@ -2,7 +2,7 @@
 import { words } from '../../language.ts';
 
 export const PROOF_WORDS = words('PROOF_WORDS', {
-  title: 'How well it computes',
+  title: 'Accuracy and proof',
   loading: 'The results are being fetched.',
   missing:
     'The results could not be fetched. They are made by the test run and belong to the page; a page that was copied may lack them.',

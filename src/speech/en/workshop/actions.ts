@@ -7,10 +7,10 @@ export const OPENING_WORDS = words('OPENING_WORDS', {
   library: 'Library …',
   share: 'Share …',
   compare: 'Compare …',
-  wanted: 'The other way round …',
+  wanted: 'Aim for a relief …',
   log: 'Bench log …',
   refret: 'Tangs for a refret …',
-  proof: 'How well it computes …',
+  proof: 'Accuracy and proof …',
   lessons: 'Lessons …',
   glossary: 'Words of the trade …',
 });

@@ -81,8 +81,8 @@ export const RAIL_WORDS = words('RAIL_WORDS', {
   slider: 'Moment in the job',
   play: 'Play',
   pause: 'Pause',
-  back: 'Step back',
-  forward: 'Step on',
+  back: 'Previous step',
+  forward: 'Next step',
   bare: 'bare board, no frets',
   frets: (count: number, total: number) =>
     count === total ? `all ${total} frets in, no strings` : `${count} of ${total} frets in`,
