@@ -19,7 +19,7 @@ import { checks, expected, files, given, roomChart, setUp, steps, tables } from 
 import { comparison, customer } from './told.ts';
 import { truthOf } from './truth.ts';
 
-const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? draw(1000, 40));
+const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? draw(1000, 200));
 const FIRST_SEED = 300_000;
 /** Bands are dear: one build in so many has them, drawn from few samples; the presets all have them. */
 const BANDED = 8;

@@ -18,7 +18,7 @@ const { english, german } = await inBothLanguages(() => import('../../src/speech
 const HOUSES = [english, german];
 const SYSTEMS = ['metric', 'inch'] as const;
 const FIRST_SEED = 410_000;
-const COUNT = draw(1000, 50);
+const COUNT = draw(1000, 200);
 
 const predictor = createPredictor();
 const builds = [

@@ -6,7 +6,7 @@ import { holdSteps } from './steps.ts';
 import { buildOfSeed, INVARIANTS, sweep } from './sweep.ts';
 import { draw } from '../draw.ts';
 
-const BUILDS = draw(2000, 100);
+const BUILDS = draw(2000, 200);
 const FIRST_SEED = 100_000;
 /** Builds that once broke a law (mended.ts), each with the beginning of its name. */
 const MENDED = [
