@@ -17,6 +17,9 @@ export const MOST_PROJECT_BYTES = 1_000_000;
 /** What version 1 took every stud for: a block, in full grip after some 0.05 mm. Its builds keep that until they are changed. */
 export const EARLIER_GRIP: Pick<Build, 'studShape' | 'studSoftnessMm'> = { studShape: 0, studSoftnessMm: 0.05 };
 
+export const isEarlierGrip = ({ studShape, studSoftnessMm }: typeof EARLIER_GRIP): boolean =>
+  studShape === EARLIER_GRIP.studShape && studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
+
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),

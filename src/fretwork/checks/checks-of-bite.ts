@@ -2,7 +2,7 @@
 import type { Build } from '../../neck/build.ts';
 import { above, atLeast, atMost, below, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check } from './check-types.ts';
-import { EARLIER_GRIP } from '../../neck/file.ts';
+import { isEarlierGrip } from '../../neck/file.ts';
 import { basedOn } from '../facts.ts';
 import { seatGroups, type Seat } from '../../neck/kerf.ts';
 import * as limits from './limits.ts';
@@ -38,8 +38,7 @@ function body(build: Build, seat: Seat, frets: readonly number[]): Check[] {
 
 /** A build from a file of version 1, as long as nobody has looked at its studs. */
 function earlierGrip(build: Build): Check[] {
-  const isSo = build.studShape === EARLIER_GRIP.studShape && build.studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
-  return isSo ? [check('earlier-grip', 'note', 'studShape', NO_MEASURE, basedOn('assumption'))] : [];
+  return isEarlierGrip(build) ? [check('earlier-grip', 'note', 'studShape', NO_MEASURE, basedOn('assumption'))] : [];
 }
 
 /** One set of findings for each slot and tang in use; without frets where all are alike. */

@@ -10,7 +10,7 @@
  * column that a later release adds changes no hash.
  */
 import { digest, digestOf } from '../../neck/digest.ts';
-import { EARLIER_GRIP } from '../../neck/file.ts';
+import { isEarlierGrip } from '../../neck/file.ts';
 import type { GripLaw } from './law.ts';
 import { LOG_NUMBERS, LOG_TEXTS, UNSAID, type EntryContent, type LogEntry } from './entry.ts';
 
@@ -99,7 +99,6 @@ export function withContentId(entry: EntryContent): LogEntry {
  */
 export function hashOfSet(entries: readonly LogEntry[], law: GripLaw): string {
   const lines = entries.map((entry) => `${entry.id} ${contentHash(entry)}`).toSorted();
-  const isEarlier = law.studShape === EARLIER_GRIP.studShape && law.studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
-  const ofLaw = isEarlier ? [] : [`law ${law.studShape} ${law.studSoftnessMm}`];
+  const ofLaw = isEarlierGrip(law) ? [] : [`law ${law.studShape} ${law.studSoftnessMm}`];
   return short(['backbow measurements 1', ...lines, ...ofLaw].join('\n'));
 }
