@@ -70,7 +70,8 @@ function canonical(entry: EntryContent): string {
   return JSON.stringify([FORMAT, said]);
 }
 
-const short = (text: string) => digestOf(text).slice(0, 32);
+/** Hash of a text: 32 hexadecimal digits. */
+export const hashOfText = (text: string): string => digestOf(text).slice(0, 32);
 
 const hashes = new WeakMap<object, string>();
 
@@ -78,7 +79,7 @@ const hashes = new WeakMap<object, string>();
 export function contentHash(entry: EntryContent): string {
   let hash = hashes.get(entry);
   if (hash === undefined) {
-    hash = short(canonical(entry));
+    hash = hashOfText(canonical(entry));
     hashes.set(entry, hash);
   }
   return hash;
@@ -100,5 +101,5 @@ export function withContentId(entry: EntryContent): LogEntry {
 export function hashOfSet(entries: readonly LogEntry[], law: GripLaw): string {
   const lines = entries.map((entry) => `${entry.id} ${contentHash(entry)}`).toSorted();
   const ofLaw = isEarlierGrip(law) ? [] : [`law ${law.studShape} ${law.studSoftnessMm}`];
-  return short(['backbow measurements 1', ...lines, ...ofLaw].join('\n'));
+  return hashOfText(['backbow measurements 1', ...lines, ...ofLaw].join('\n'));
 }
