@@ -130,6 +130,16 @@ const ROWS = [
     rodKind: 'none',
     targetReliefMm: 0.1,
   }),
+  // The kerf slightly smaller than the tang, read as makers who press say it: smaller than its body.
+  preset('bolt-on-tight', {
+    laminates: [{ wood: 'sugar-maple', share: 1 }],
+    boardWood: 'ebony-african',
+    crownWidthMm: 2.6,
+    crownHeightMm: 1.4,
+    tangWidthMm: 0.53,
+    studWidthMm: 0.78,
+    kerfMm: 0.51,
+  }),
 ];
 
 export type PresetId = (typeof ROWS)[number]['id'];

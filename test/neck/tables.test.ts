@@ -155,6 +155,8 @@ describe('presets', () => {
     expect(kinds(({ build }) => build.strings.length)).toBeGreaterThan(1);
     expect(PRESETS.some(({ build }) => build.laminates.length > 2)).toBe(true);
     expect(PRESETS.some(({ build }) => build.bindingLineCount > 0)).toBe(true);
+    // Kerfs over the body of the tang and under it.
+    expect(kinds(({ build }) => build.kerfMm < build.tangWidthMm)).toBe(2);
   });
 });
 

@@ -96,7 +96,7 @@ export function validationPage(results: ValidationResults): string {
         ]
       : sections(validation)),
     '## Practice',
-    'What makers see, said in words: the predicates make numbers of the words. No source; six invented presets.',
+    'What makers see, said in words: the predicates make numbers of the words. No source; the invented presets.',
     ...practice.map(rowText),
     '',
   ].join('\n\n');

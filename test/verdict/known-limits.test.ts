@@ -22,6 +22,7 @@ it.each([
   ['slim-soft', []],
   ['long-four', ['limit-pressed-settled']],
   ['nylon-flat', []],
+  ['bolt-on-tight', []],
 ] as const)('%s has %s', (id, expected) => {
   expect(codes(presetOf(id))).toEqual(expected);
 });

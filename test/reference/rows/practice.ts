@@ -1,8 +1,8 @@
 /**
- * What makers see, held against all six presets. It is said in words; the predicates below make numbers of the words and
+ * What makers see, held against all presets. It is said in words; the predicates below make numbers of the words and
  * say which. Where the prediction does not come out as it is said, the row says so and why.
  */
-import { PRESETS, type Preset } from '../../../src/neck/presets.ts';
+import { PRESETS, type Preset, type PresetId } from '../../../src/neck/presets.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import type { Method } from '../../../src/mechanics/prediction-types.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
@@ -24,7 +24,7 @@ const UNDER_BODY: readonly Neck[] = PRESETS.map((preset) => {
   return { preset, build, prediction: predictor.predict(build) };
 });
 const READ_SO = `kerf ${UNDER_BODY_MM} mm under the tang’s body`;
-const neckOf = (id: string) => NECKS.find((neck) => neck.preset.id === id)!;
+const neckOf = (id: PresetId) => NECKS.find((neck) => neck.preset.id === id)!;
 
 const mm = (value: number) => value.toFixed(2).replace('-', '−');
 const percent = (value: number) => `${(100 * value).toFixed(0)} %`;
@@ -76,6 +76,8 @@ const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + 
 const thick = neckOf('thick-five-piece');
 const thickUnderBody = UNDER_BODY.find(({ preset }) => preset.id === thick.preset.id)!;
 const ordinary = neckOf('bolt-on-maple');
+/** A neck of the workshop that is sawn as the statements mean it, by its own numbers. */
+const tight = neckOf('bolt-on-tight');
 
 /** Days under strings after which a line has come through flat; undefined when it starts hollow or never does. */
 function daysToFlat({ prediction }: Neck): number | undefined {
@@ -158,6 +160,16 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
         ),
     },
     {
+      says: `the preset whose slots are sawn so is bowed back by its frets, and within ${NEARLY_FLAT_MM} mm of flat once strung`,
+      judge: () =>
+        ofAll(
+          [tight],
+          (neck) => fretted(neck) < -SLIGHT_MM[0] && fretted(neck) > -SLIGHT_MM[1] && Math.abs(strung(neck, 'press')) <= NEARLY_FLAT_MM,
+          (neck) =>
+            `kerf ${(neck.build.tangWidthMm - neck.build.kerfMm).toFixed(2)} mm under the body, ${mm(fretted(neck))} mm fretted, ${mm(strung(neck, 'press'))} mm strung`,
+        ),
+    },
+    {
       says: 'every one lies flatter than the same neck with frets that do not wedge (glue fit)',
       judge: () =>
         ofAll(
@@ -202,7 +214,7 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
       says: 'small back-bow when pressed: the smallest per newton of wedge force of the six-strings with 22 frets or more',
       judge: () => {
         const perNewton = (neck: Neck) => -fretted(neck) / mean(neck.prediction.methods.press.wedgeForceN);
-        const others = ['bolt-on-maple', 'set-neck-mahogany'].map(neckOf);
+        const others = (['bolt-on-maple', 'set-neck-mahogany'] as const).map(neckOf);
         return {
           holds: others.every((neck) => perNewton(thick) < perNewton(neck)),
           seen: [thick, ...others]

@@ -38,7 +38,8 @@ test('a build that is refused is named with its place, and the others are read',
   data.builds[3] = { project: 'nothing' as never };
   const read = readCollection(JSON.stringify(data));
   if (!read.ok) throw new Error(read.trouble);
-  expect(read.builds.map(({ build }) => build.name)).toEqual([0, 2, 4, 5].map((index) => PRESETS[index]!.label));
+  const whole = PRESETS.filter((_, index) => index !== 1 && index !== 3);
+  expect(read.builds.map(({ build }) => build.name)).toEqual(whole.map(({ label }) => label));
   expect(read.refused.map(({ place, name }) => [place, name])).toEqual([
     [2, PRESETS[1]!.label],
     [4, null],

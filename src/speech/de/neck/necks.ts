@@ -29,6 +29,11 @@ export const PRESET_WORDS: typeof english.PRESET_WORDS = {
     label: 'Breiter Hals für Nylonsaiten, flaches Griffbrett',
     description: 'Hals aus Cedro, flaches Griffbrett aus Ebenholz, 52 mm am Sattel, 19 Bünde eingeleimt.',
   },
+  'bolt-on-tight': {
+    label: 'Sechssaitig, Hals geschraubt, enge Schlitze',
+    description:
+      'Ahorn, Griffbrett aus Ebenholz; gesägt wird knapp schmaler als der Steg des Bundfußes: Die Saiten ziehen den Hals gerade.',
+  },
 };
 
 export const CONSTRUCTION_WORDS: typeof english.CONSTRUCTION_WORDS = {

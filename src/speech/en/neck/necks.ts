@@ -28,6 +28,10 @@ export const PRESET_WORDS = words('PRESET_WORDS', {
     label: 'Wide nylon-string, flat board',
     description: 'Spanish-cedar neck, flat ebony board 52 mm at the nut, 19 frets glued in.',
   },
+  'bolt-on-tight': {
+    label: 'Bolt-on six, tight slots',
+    description: 'Maple, ebony board; the kerf is just under the body of the tang: the strings pull it flat.',
+  },
 } satisfies Record<PresetId, { readonly label: string; readonly description: string }>);
 
 export const CONSTRUCTION_WORDS = words('CONSTRUCTION_WORDS', {
