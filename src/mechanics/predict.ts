@@ -4,17 +4,16 @@
  *
  *   press fit       wedges on empty slots; under string load the studs act as springs in the empty slots
  *   glue fit        the kerf takes the studs without force; strings on filled slots
- *   press and glue  wedges on empty slots at seating; the filler sets without stress; strings on filled slots, and the studs
- *                   that no glue reaches act as springs as in a press fit
+ *   press and glue  wedges on empty slots at seating; the filler sets without stress; strings on filled slots, in which the
+ *                   studs go on holding as in a press fit, beside glue and metal
  */
 import type { Build } from '../neck/build.ts';
-import { gluedTangShare } from '../neck/glue-reach.ts';
 import { workingKerfMm } from '../neck/kerf.ts';
 import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { metalById } from '../neck/metals.ts';
 import { LatestCache } from './cache.ts';
 import { mismatchStrain } from './climate.ts';
-import { studBiteMm, wallPressureShare, type Contact } from './seating/contact.ts';
+import { seatedAt, studBiteMm, wallPressureShare, type Contact, type Seated } from './seating/contact.ts';
 import { AS_STATED, type Deviations } from './deviations.ts';
 import { describeNeck, MESH_KERF_MM } from './describe.ts';
 import { EMPTY, UNCUT, type NeckDescription, type SlotFilling } from './description.ts';
@@ -148,13 +147,14 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   };
 
   const forceLeft = wedgeForceLeft(head.time.restDays, head.time.wedgeRelaxation);
+  const standing = contacts.map((contact, i) => seatedAt(contact, pressed.openingMm[i]!, forceLeft));
   const predictMethod = (method: Method): MethodPrediction => {
     const presses = method !== 'glue';
-    // Studs that stand in set glue hold nothing by themselves.
-    const loose = method === 'press' ? 1 : method === 'both' ? 1 - gluedTangShare(build) : 0;
-    const influence = neck.influence(fillingOf(build, method, deviations), loose > 0 ? 'all' : undefined);
+    const filling = fillingOf(build, method, deviations);
+    const holds = presses && standing.some((at, i) => isFelt(at, filling, tangLengthMm[i]! * build.slotDepthMm));
+    const influence = neck.influence(filling, holds ? 'all' : undefined);
     const seating = presses ? pressed : idle(contacts.length);
-    const springs = loose > 0 ? springsOf(contacts, seating, influence, { loose, forceLeft }) : undefined;
+    const springs = holds ? springsOf(contacts, seating, standing, influence, forceLeft) : undefined;
     const response = (cases: Combination['cases']) => respond(influence, cases, springs);
     const underStrings = response(pull);
 
@@ -229,34 +229,37 @@ interface Springs {
   changesN(openingMm: Float64Array): Float64Array;
 }
 
+/** Below this share of what fills the slot, a contact is left out: it would move a line by a few ten-thousandths. */
+const LEAST_FELT = 0.01;
+
+/** Does a seated tang hold its slot noticeably beside what fills it? Glue and metal are mostly some hundreds of times as stiff. */
+function isFelt(seated: Seated, filling: SlotFilling, slotMm2: number): boolean {
+  if (filling.kind !== 'filled') return true;
+  const fillingNMm = (filling.modulusMPa * filling.reach * slotMm2) / MESH_KERF_MM;
+  return seated.stiffnessNMm > LEAST_FELT * fillingNMm;
+}
+
 /**
+ * @param standing the contacts as they stand when the other loads come on; slots stay as far open as seating left them
  * @param influence of the slots as they are then
- * @param loose share of the studs that act. What they gave when they were pressed in stays as it was: the rest of a slot's
- * opening is there before the other loads.
- * @param forceLeft share of the force that is left when the other loads come on; slots stay as far open
+ * @param forceLeft share of the force that is left
  */
 function springsOf(
   contacts: readonly Contact[],
   seating: Seating,
+  standing: readonly Seated[],
   influence: Influence,
-  { loose, forceLeft }: { readonly loose: number; readonly forceLeft: number },
+  forceLeft: number,
 ): Springs {
   const flexibility = slotFlexibility(influence);
-  const acting = contacts.map((contact) => ({
-    ...contact,
-    studForceN: loose * contact.studForceN,
-    bodyStiffnessNMm: loose * contact.bodyStiffnessNMm,
-    bodyLimitN: loose * contact.bodyLimitN,
-  }));
-  const seated = Array.from(seating.openingMm, (openingMm) => ({ openingMm, forceLeft }));
-  const seatedN = seating.forceN.map((force) => loose * forceLeft * force);
+  const seatedN = seating.forceN.map((force) => forceLeft * force);
   // Of seated studs in empty slots nothing is left.
   const ownMm = combineOpening(influence, { wedgeN: seatedN });
-  const restMm = seating.openingMm.map((opening, i) => (loose * forceLeft === 1 ? 0 : opening - ownMm[i]!));
+  const restMm = seating.openingMm.map((opening, i) => opening - ownMm[i]!);
   return {
     changesN: (openingMm) => {
       const outsideMm = openingMm.map((opening, i) => opening + restMm[i]!);
-      const { forceN } = seat(acting, flexibility, outsideMm, seated, seatedN);
+      const { forceN } = seat(contacts, flexibility, outsideMm, standing, seatedN);
       return forceN.map((force, i) => force - seatedN[i]!);
     },
   };

@@ -40,8 +40,3 @@ export function gluedDepthMm(build: Glued, radiusMm: number, zMm: number): numbe
 export function gluedTangMm2(build: Glued & Pick<Build, 'tangDepthMm'>, radiusMm: number, tangHalfMm: number): number {
   return 2 * integrateTo(tangHalfMm, (z) => Math.min(build.tangDepthMm, gluedDepthMm(build, radiusMm, z)));
 }
-
-/** Share of the tang's depth in the slot that stands in glue, at the centre line, 0 to 1. */
-export function gluedTangShare(build: Glued & Pick<Build, 'tangDepthMm'>): number {
-  return Math.min(1, gluedDepthMm(build, Infinity, 0) / Math.min(build.tangDepthMm, build.slotDepthMm));
-}

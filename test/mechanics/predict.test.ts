@@ -20,6 +20,7 @@ import {
   type Combination,
 } from '../../src/mechanics/influence.ts';
 import { reliefFromDepth } from '../../src/mechanics/relief.ts';
+import { seatedAt } from '../../src/mechanics/seating/contact.ts';
 import { seat } from '../../src/mechanics/seating/seating.ts';
 import { straightedgeOf } from '../../src/mechanics/states.ts';
 import { contactsOf, tangLengthsMm } from '../../src/mechanics/seating/wire-contact.ts';
@@ -94,7 +95,7 @@ describe('a prediction put together by hand from the finite-element core', () =>
       contacts,
       flexibility,
       other.map((opening, i) => opening + gone[i]!),
-      Array.from(seated.openingMm, (opening) => ({ openingMm: opening, forceLeft: left })),
+      contacts.map((contact, i) => seatedAt(contact, seated.openingMm[i]!, left)),
     );
     const change = forceN.map((force, i) => force - rested[i]!);
     return { change, relief: reliefOf(combineLine(empty, { cases, wedgeN: change })) };

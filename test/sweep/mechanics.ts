@@ -1,5 +1,4 @@
 /** Laws that the prediction of every build obeys. */
-import { gluedTangShare } from '../../src/neck/glue-reach.ts';
 import { blankIds, BLANK_PARTS } from '../../src/neck/blanks.ts';
 import type { Build } from '../../src/neck/build.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
@@ -302,8 +301,10 @@ export const CHANGES: readonly Invariant[] = [
       // Twelve-tone equal temperament: a semitone is 2^(1/12) in frequency, so 2^(1/6) in tension.
       const ratio = higher.stringPullN / prediction.stringPullN;
       hold(Math.abs(ratio / 2 ** (1 / 6) - 1) < ROUNDING, () => `a semitone pulls ${ratio} times as much`);
-      // Studs that no glue reaches are springs that grip less as the slot opens.
-      const methods = gluedTangShare(build) < 1 ? (['glue'] as const) : (['glue', 'both'] as const);
+      // Studs that hold beside the glue are springs that grip less as the slot opens.
+      const { wedgeForceN, wedgeForceStrungN } = prediction.methods.both;
+      const yields = wedgeForceStrungN.some((force, i) => force !== wedgeForceN[i]);
+      const methods = yields ? (['glue'] as const) : (['glue', 'both'] as const);
       for (const method of methods) {
         const [one, other] = [prediction, higher].map((of) => of.methods[method].basis.stringsMm);
         const scale = largest(other!);

@@ -12,9 +12,11 @@
  *           f_c crushing strength parallel to the grain, K_f stiffness of a sawn wall, N/mm³ (assumption)
  *
  * Once seated, both give and take along elastic lines, the studs n·A(β₀)·f/δ, the body w·h·K_f, never into tension; what
- * time has relaxed is taken up along them too, until the curve of first loading is met again:
+ * time has relaxed is taken up along them too, until the curve of first loading is met again. Where that is the steeper one,
+ * as for a ridge that has only just bitten, deeper wood answers like wood that was never touched:
  *
- *   F(β) = min{ curve(β),  ρ·F(β₀) + k·(β − β₀) }        β₀ bite as seated, ρ share of the force that time has left
+ *   F(β) = min{ curve(β),  ρ·F(β₀) + G(β) },   G = k·(β − β₀),  beyond β₀ no less than curve(β) − F(β₀)
+ *                                                        β₀ bite as seated, ρ share of the force that time has left
  *
  * Both walls are alike: β = (width − kerf − Δ)/2 with Δ the slot's opening.
  */
@@ -49,11 +51,23 @@ export interface ContactState {
   readonly stiffnessNMm: number;
 }
 
-/** A contact that has been seated, and has stood for a while since. */
+/** A contact that has been seated, and has stood for a while since: the elastic lines that it goes along from there. */
 export interface Seated {
   readonly openingMm: number;
-  /** ρ, 0 to 1. */
-  readonly forceLeft: number;
+  /** −dF/dΔ along the two lines together, N/mm. */
+  readonly stiffnessNMm: number;
+  readonly studs: ElasticLine;
+  readonly body: ElasticLine;
+}
+
+export interface ElasticLine {
+  /** β₀, mm. */
+  readonly biteMm: number;
+  /** F(β₀) of first loading, and ρ of it, N. */
+  readonly firstN: number;
+  readonly leftN: number;
+  /** k, N per mm of bite. */
+  readonly perBiteNMm: number;
 }
 
 /** Bite of the studs into one wall, mm; 0 when they do not reach it. */
@@ -95,27 +109,42 @@ function bodyFirst({ bodyStiffnessNMm, bodyLimitN }: Contact, biteMm: number): B
   return elastic < bodyLimitN ? [elastic, bodyStiffnessNMm] : [bodyLimitN, 0];
 }
 
-/** The lesser of first loading and the elastic line from where the contact stands. */
-function again(first: Branch, leftN: number, perBite: number, deeperMm: number): Branch {
-  const line = leftN + perBite * deeperMm;
-  if (line >= first[0]) return first;
-  return line > 0 ? [line, perBite] : NOTHING;
+/** The contact as it stands when it was seated at an opening. @param forceLeft ρ, 0 to 1. */
+export function seatedAt(contact: Contact, openingMm: number, forceLeft: number): Seated {
+  const line = (biteMm: number, [firstN]: Branch, perBiteNMm: number): ElasticLine => ({
+    biteMm,
+    firstN,
+    leftN: forceLeft * firstN,
+    perBiteNMm: biteMm > 0 ? perBiteNMm : 0,
+  });
+  const [biteMm, bodyMm] = [studBiteMm(contact, openingMm), bodyBiteMm(contact, openingMm)];
+  const perBiteNMm = (contact.studForceN / contact.embeddingLengthMm) * areaShare(contact, biteMm);
+  const studs = line(biteMm, studsFirst(contact, biteMm), perBiteNMm);
+  const body = line(bodyMm, bodyFirst(contact, bodyMm), contact.bodyStiffnessNMm);
+  return { openingMm, stiffnessNMm: (studs.perBiteNMm + body.perBiteNMm) / 2, studs, body };
+}
+
+/** Along the elastic line from where the contact stands, further in as steeply as first loading, and never above that. */
+function again(first: Branch, { biteMm, firstN, leftN, perBiteNMm }: ElasticLine, nowMm: number): Branch {
+  const line = perBiteNMm * (nowMm - biteMm);
+  const [grown, perBite] =
+    nowMm > biteMm && first[0] - firstN > line ? [first[0] - firstN, first[1]] : [line, perBiteNMm];
+  const force = leftN + grown;
+  if (force >= first[0]) return first;
+  return force > 0 ? [force, perBite] : NOTHING;
 }
 
 /**
  * Force on a wall at an opening.
- * @param seated where the contact has stood since it was seated; undefined in a fresh slot.
+ * @param seated the same contact as it has stood since it was seated; undefined in a fresh slot.
  */
 export function contactForce(contact: Contact, openingMm: number, seated?: Seated): ContactState {
   const [bite, bodyBite] = [studBiteMm(contact, openingMm), bodyBiteMm(contact, openingMm)];
   let studs = studsFirst(contact, bite);
   let body = bodyFirst(contact, bodyBite);
   if (seated) {
-    const [bite0, bodyBite0] = [studBiteMm(contact, seated.openingMm), bodyBiteMm(contact, seated.openingMm)];
-    const stiffness = (contact.studForceN / contact.embeddingLengthMm) * areaShare(contact, bite0);
-    studs = again(studs, seated.forceLeft * studsFirst(contact, bite0)[0], stiffness, bite - bite0);
-    const { bodyStiffnessNMm } = contact;
-    body = again(body, seated.forceLeft * bodyFirst(contact, bodyBite0)[0], bodyStiffnessNMm, bodyBite - bodyBite0);
+    studs = again(studs, seated.studs, bite);
+    body = again(body, seated.body, bodyBite);
   }
   return { forceN: studs[0] + body[0], stiffnessNMm: (studs[1] + body[1]) / 2 };
 }

@@ -4,11 +4,11 @@ import { defaultBuild } from '../../../src/neck/build.ts';
 import {
   contactForce,
   embeddingStrengthMPa,
+  seatedAt,
   steepestNMm,
   studBiteMm,
   wallPressureShare,
   type Contact,
-  type Seated,
 } from '../../../src/mechanics/seating/contact.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
 import { contactsOf, studDiameterMm } from '../../../src/mechanics/seating/wire-contact.ts';
@@ -41,7 +41,7 @@ const contact: fc.Arbitrary<Contact> = fc
   .map(({ body, ...rest }) => ({ ...rest, bodyInterferenceMm: rest.studInterferenceMm - body }));
 
 /** Seated at a bite of 0.09 mm and 0.015 mm of the body; nothing has relaxed yet. */
-const SEATED: Seated = { openingMm: 0, forceLeft: 1 };
+const SEATED = seatedAt(STUDS, 0, 1);
 
 describe('studs', () => {
   it('of one area at any depth, worked by hand: bite 0.09 mm', () => {
@@ -76,16 +76,21 @@ describe('studs', () => {
     expect(contactForce(STUDS, 0.1, SEATED)).toEqual({ forceN: 0, stiffnessNMm: 0 });
     expect(contactForce(STUDS, 0.3, SEATED)).toEqual({ forceN: 0, stiffnessNMm: 0 });
     // A ridge 0.09 of 0.12 mm in: 500.821 − 12 000·0.02 = 260.821 N
-    expectNear(contactForce({ ...STUDS, studShape: 1 }, 0.04, SEATED).forceN, 260.821, 3e-6, 'worked by hand');
+    const ridge = { ...STUDS, studShape: 1 };
+    expectNear(contactForce(ridge, 0.04, seatedAt(ridge, 0, 1)).forceN, 260.821, 3e-6, 'worked by hand');
   });
 
   it('go on along the curve where they have not been yet', () => {
+    // A ridge that has only just bitten, or not at all: its curve is steeper than what its small area gives along the line.
+    const ridge = { ...STUDS, studShape: 1 };
+    for (const at of [0.17, 0.19])
+      expect(contactForce(ridge, 0.1, seatedAt(ridge, at, 1)).forceN).toBe(contactForce(ridge, 0.1).forceN);
     expect(contactForce(STUDS, -0.02, SEATED)).toEqual(contactForce(STUDS, -0.02));
     expectNear(contactForce(STUDS, 0, SEATED).forceN, contactForce(STUDS, 0).forceN, ROUNDING, 'the curves meet');
   });
 
   it('take up what time has let go along the same stiff line, then go on along the curve', () => {
-    const rested: Seated = { openingMm: 0, forceLeft: 0.8 };
+    const rested = seatedAt(STUDS, 0, 0.8);
     // 0.8·667.761 = 534.209; 0.004 mm deeper: + 16 000·0.004 = 598.209 N, below the curve's 678.099
     expectNear(contactForce(STUDS, 0, rested).forceN, 534.209, 2e-6, 'worked by hand to six digits');
     expectNear(contactForce(STUDS, -0.008, rested).forceN, 598.209, 2e-6, 'worked by hand to six digits');
@@ -114,8 +119,8 @@ describe('the body', () => {
   it('gives back along its stiffness when the wall has crushed, and takes up again what time has let go', () => {
     const crushed = { ...WITH_BODY, studForceN: 0, bodyInterferenceMm: 0.5 };
     // 0.01 mm of opening: 6000 − 52 000·0.005 = 5740 N
-    expectNear(contactForce(crushed, 0.01, SEATED).forceN, 5740, ROUNDING, 'worked by hand');
-    const rested: Seated = { openingMm: 0, forceLeft: 0.9 };
+    expectNear(contactForce(crushed, 0.01, seatedAt(crushed, 0, 1)).forceN, 5740, ROUNDING, 'worked by hand');
+    const rested = seatedAt(crushed, 0, 0.9);
     // 5400 + 52 000·0.005 = 5660 N, and no more than the limit
     expectNear(contactForce(crushed, -0.01, rested).forceN, 5660, ROUNDING, 'worked by hand');
     expectNear(contactForce(crushed, -0.1, rested).forceN, 6000, ROUNDING, 'the limit');
@@ -131,7 +136,7 @@ describe('any contact (seed 1401)', () => {
     fc.assert(
       fc.property(contact, opening, opening, opening, left, (c, a, b, at, forceLeft) => {
         const [less, more] = [Math.min(a, b), Math.max(a, b)];
-        for (const seated of [undefined, { openingMm: at, forceLeft }]) {
+        for (const seated of [undefined, seatedAt(c, at, forceLeft)]) {
           const [near, far] = [contactForce(c, less, seated), contactForce(c, more, seated)];
           expect(far.forceN).toBeGreaterThanOrEqual(0);
           expect(near.forceN).toBeGreaterThanOrEqual(far.forceN - 1e-9);
@@ -141,7 +146,7 @@ describe('any contact (seed 1401)', () => {
         }
         const stood = contactForce(c, at).forceN;
         expectNothing(
-          contactForce(c, at, { openingMm: at, forceLeft }).forceN - forceLeft * stood,
+          contactForce(c, at, seatedAt(c, at, forceLeft)).forceN - forceLeft * stood,
           Math.max(1, stood),
           1e-9,
           'ρ·F',

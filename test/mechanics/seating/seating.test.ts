@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { all, create, type BigNumber } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
-import { contactForce, type Contact } from '../../../src/mechanics/seating/contact.ts';
+import { contactForce, seatedAt, type Contact } from '../../../src/mechanics/seating/contact.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
 import { EMPTY } from '../../../src/mechanics/description.ts';
 import { createNeckModel, solveInfluence } from '../../../src/mechanics/influence.ts';
@@ -198,7 +198,7 @@ describe('any frets (seed 1402)', () => {
       fc.property(softness, frets(contact), frets(opening), frets(fc.nat(4)), (soft, contacts, other, unloads) => {
         const flexibility = FLEXIBILITY.map((mmPerN) => soft * mmPerN);
         const fresh = seat(contacts, flexibility);
-        const seated = contacts.map((_, i) => ({ openingMm: fresh.openingMm[i]!, forceLeft: unloads[i]! / 4 }));
+        const seated = contacts.map((one, i) => seatedAt(one, fresh.openingMm[i]!, unloads[i]! / 4));
         const loaded = seat(contacts, flexibility, other, seated, fresh.forceN);
         contacts.forEach((one, i) => {
           const held = contactForce(one, loaded.openingMm[i]!, seated[i]).forceN;
