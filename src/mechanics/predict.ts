@@ -151,7 +151,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   const predictMethod = (method: Method): MethodPrediction => {
     const presses = method !== 'glue';
     const filling = fillingOf(build, method, deviations);
-    const holds = presses && standing.some((at, i) => isFelt(at, filling, tangLengthMm[i]! * build.slotDepthMm));
+    const holds = presses && areFelt(standing, filling, tangLengthMm, build.slotDepthMm);
     const influence = neck.influence(filling, holds ? 'all' : undefined);
     const seating = presses ? pressed : idle(contacts.length);
     const springs = holds ? springsOf(contacts, seating, standing, influence, forceLeft) : undefined;
@@ -159,7 +159,6 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     const underStrings = response(pull);
 
     const underRod = response(rodAtLimit);
-    const stringsMm = underStrings.line;
     const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
     const forceInputs = { build, method, contacts, wedgeForceN: seating.forceN, biteMm: bite, fretXMm, tangLengthMm };
 
@@ -175,11 +174,11 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       ),
       seatingForceN: seatingForceN(forceInputs),
       pullOutForceN: extractionForceN(forceInputs),
-      extraFlexibility: bowOf(stringsMm) / uncutBow - 1,
+      extraFlexibility: bowOf(underStrings.line) / uncutBow - 1,
       rodTurnsAtLimit: turnsAtLimit(build, rod, workOfRod(influence, rodAtLimit, underRod.changeN)),
       basis: {
         wedgeMm: presses ? pressedWedgeMm : new Float64Array(pressedWedgeMm.length),
-        stringsMm,
+        stringsMm: underStrings.line,
         rodMm: underRod.line,
         climateMm: response({ boardStrain: strain }).line,
       },
@@ -232,11 +231,16 @@ interface Springs {
 /** Below this share of what fills the slot, a contact is left out: it would move a line by a few ten-thousandths. */
 const LEAST_FELT = 0.01;
 
-/** Does a seated tang hold its slot noticeably beside what fills it? Glue and metal are mostly some hundreds of times as stiff. */
-function isFelt(seated: Seated, filling: SlotFilling, slotMm2: number): boolean {
+/** Do seated tangs hold their slots noticeably beside what fills them? Glue and metal are mostly some hundreds of times as stiff. */
+function areFelt(
+  standing: readonly Seated[],
+  filling: SlotFilling,
+  lengthMm: readonly number[],
+  depthMm: number,
+): boolean {
   if (filling.kind !== 'filled') return true;
-  const fillingNMm = (filling.modulusMPa * filling.reach * slotMm2) / MESH_KERF_MM;
-  return seated.stiffnessNMm > LEAST_FELT * fillingNMm;
+  const perLength = (filling.modulusMPa * filling.reach * depthMm) / MESH_KERF_MM;
+  return standing.some(({ stiffnessNMm }, i) => stiffnessNMm > LEAST_FELT * perLength * lengthMm[i]!);
 }
 
 /**
