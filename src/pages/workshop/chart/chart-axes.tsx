@@ -1,10 +1,10 @@
 /** The axes of drawings of fret-top lines: frets below, heights at the left. */
-import { scaleLinear } from 'd3-scale';
 import { fromDisplay, toDisplay, type UnitSystem } from '../../../neck/units.ts';
 import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
 import type { Prediction } from '../../../mechanics/prediction-types.ts';
 import { CHART_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { MARGIN, printedFrets, type ChartScales, type ChartSize } from './chart-scales.ts';
+import { ticksBetween } from './linear-scale.ts';
 
 interface AxisProps {
   readonly scales: ChartScales;
@@ -20,7 +20,7 @@ const FRET_NUMBER_GAP = 22;
 /** One tick for each fret; numbers where there is room. */
 export function FretAxis({ fretXMm, scales, size }: AxisProps & { readonly fretXMm: Prediction['fretXMm'] }) {
   const base = size.height - MARGIN.bottom;
-  const [startXMm, endXMm] = scales.x.domain() as [number, number];
+  const [startXMm, endXMm] = scales.x.domain();
   const shown = Array.from(fretXMm).flatMap((xMm, index) =>
     xMm >= startXMm && xMm <= endXMm ? [{ fret: index + 1, px: scales.x(xMm) }] : [],
   );
@@ -52,8 +52,9 @@ export function HeightAxis({
   size,
   system,
 }: Pick<AxisProps, 'size'> & { readonly y: HeightScale; readonly system: UnitSystem }) {
-  const shown = scaleLinear().domain(y.domain().map((mm) => toDisplay(mm, 'mm', system)));
-  const ticks = shown.ticks(Math.max(3, Math.round(size.height / 40)));
+  const [low, high] = y.domain();
+  const shown = (mm: number) => toDisplay(mm, 'mm', system);
+  const ticks = ticksBetween(shown(low), shown(high), Math.max(3, Math.round(size.height / 40)));
   const digits = Math.max(...ticks.map((tick) => (String(Number(tick.toFixed(6))).split('.')[1] ?? '').length));
   const left = MARGIN.left - 8;
   return (

@@ -34,7 +34,7 @@ export function ChartCursor({ lines, scales, size, says }: ChartCursorProps) {
   const place = useCallback(
     (fret: number | null) => {
       const found = fret === null ? undefined : lines[0]!.prediction.fretXMm[fret - 1];
-      const [start, end] = x.domain() as [number, number];
+      const [start, end] = x.domain();
       const xMm = found !== undefined && found >= start && found <= end ? found : undefined;
       group.current!.style.display = xMm === undefined ? 'none' : '';
       if (fret === null || xMm === undefined) return;

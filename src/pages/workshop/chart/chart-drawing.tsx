@@ -140,7 +140,7 @@ function BandArea({ band, chosen, scales }: BandProps) {
 
 /** Two places across the drawing, kept inside what is shown, px. */
 function within({ x }: ChartScales, [from, to]: readonly [number, number]): [number, number] {
-  const [left, right] = x.range() as [number, number];
+  const [left, right] = x.range();
   return [Math.max(left, from), Math.min(right, to)];
 }
 
@@ -192,7 +192,7 @@ function GreatestGap({ lines, chosen, scales, size, system }: GapProps) {
   const px = scales.x(line.extremeXMm);
   const [level, tip] = [scales.y(0), scales.y(line.extremeMm)];
   const text = bowText(line.extremeMm, system);
-  const [left, right] = scales.x.range() as [number, number];
+  const [left, right] = scales.x.range();
   // Too small a gap cannot carry a dimension line.
   if (Math.abs(tip - level) < 5 || px < left || px > right) return null;
   const onLeft = px > size.width / 2;

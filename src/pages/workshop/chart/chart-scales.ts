@@ -1,5 +1,5 @@
 /** Scales of the chart: x along the neck in mm, y the relief in mm with the hump above the straightedge. */
-import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { linearScale, type LinearScale } from './linear-scale.ts';
 
 export interface ChartSize {
   readonly width: number;
@@ -13,8 +13,8 @@ export const MARGIN = { top: 22, right: 16, bottom: 26, left: 58 } as const;
 const LEAST_HALF_RANGE_MM = 0.1;
 
 export interface ChartScales {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
+  readonly x: LinearScale;
+  readonly y: LinearScale;
 }
 
 /**
@@ -30,9 +30,9 @@ export function chartScales(size: ChartSize, endXMm: number, reliefs: Iterable<n
   }
   const pad = (high - low) * 0.12;
   return {
-    x: scaleLinear([startXMm, endXMm], [MARGIN.left, size.width - MARGIN.right]),
+    x: linearScale([startXMm, endXMm], [MARGIN.left, size.width - MARGIN.right]),
     // A hump is negative and stands up, as it does on the bench.
-    y: scaleLinear([low - pad, high + pad], [MARGIN.top, size.height - MARGIN.bottom]),
+    y: linearScale([low - pad, high + pad], [MARGIN.top, size.height - MARGIN.bottom]),
   };
 }
 

@@ -7,7 +7,7 @@ import type { Method } from '../../../mechanics/prediction-types.ts';
 import { FIRST_DAYS, LAST_DAYS } from '../../../mechanics/uncertainty/time-course.ts';
 import type { TimeCourseBand } from '../../../mechanics/uncertainty/types.ts';
 import { HeightAxis } from '../chart/chart-axes.tsx';
-import { chartScales, MARGIN, type ChartSize } from '../chart/chart-scales.ts';
+import { chartScales, MARGIN, type ChartScales, type ChartSize } from '../chart/chart-scales.ts';
 import { timeText } from '../../../speech/times.ts';
 import { NAMED_DAYS, shortTime, type Course } from './course.ts';
 import { COURSE_WORDS } from '../../../speech/en/workshop/course.ts';
@@ -29,7 +29,7 @@ interface CourseDrawingProps {
 
 interface Scales {
   readonly x: ScaleContinuousNumeric<number, number>;
-  readonly y: ScaleContinuousNumeric<number, number>;
+  readonly y: ChartScales['y'];
 }
 
 /** Below this width the times are written short, px. */
