@@ -82,7 +82,12 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
   // Without WebGL there is nothing to mount; a lost context may come back, so the scene stays mounted under the notice.
   const [canDraw] = useState(reason === null);
   return (
-    <section className="picture" aria-label={PICTURE_WORDS.title} data-cut={isCutOpen(view) || undefined}>
+    <section
+      className="picture"
+      data-keep-clear
+      aria-label={PICTURE_WORDS.title}
+      data-cut={isCutOpen(view) || undefined}
+    >
       <PictureViews />
       <div className="picture-frame">
         {canDraw && (

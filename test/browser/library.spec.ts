@@ -38,6 +38,43 @@ async function reload({ page }: App): Promise<void> {
   );
 }
 
+/** What the passing messages lie over, of all that is to be read on the page or in the dialog that is open. */
+const lyingOver = (page: Page) =>
+  page.evaluate(() => {
+    const notices = document.querySelector('.notices')!;
+    const dialog = document.querySelector('dialog[open]');
+    const at = notices.getBoundingClientRect();
+    return [...(dialog ?? document).querySelectorAll('p, button, label, h2, h3, svg, canvas, td, th')]
+      .filter((element) => !notices.contains(element) && !element.closest('.hint'))
+      .filter((element) => {
+        const { left, right, top, bottom, width } = element.getBoundingClientRect();
+        // What is scrolled out of its list or its dialog is not in sight.
+        const seen = (element.closest('.groups') ?? dialog ?? document.documentElement).getBoundingClientRect();
+        const across = Math.min(right, at.right, seen.right) - Math.max(left, at.left, seen.left);
+        const along = Math.min(bottom, at.bottom, seen.bottom) - Math.max(top, at.top, seen.top);
+        return width > 0 && across > 0 && along > 0;
+      })
+      .map((element) => `${element.tagName} ${element.textContent.slice(0, 30)}`);
+  });
+
+describe('a passing message', () => {
+  test.each([
+    [1440, 900],
+    [1024, 768],
+  ])('lies over nothing at %d × %d, on the page or in a dialog', async (width, height) => {
+    const { page, ...app } = await openApp({ viewport: { width, height } });
+    await page.keyboard.press('Control+Shift+s');
+    await page.getByText('is kept in the library.').waitFor();
+    await app.settle();
+    expect(await lyingOver(page)).toEqual([]);
+    await openLibrary(page);
+    await page.locator('dialog .notices').getByText('is kept in the library.').waitFor();
+    await app.settle();
+    await app.screenshot(`library/message-${width}`);
+    expect(await lyingOver(page)).toEqual([]);
+  });
+});
+
 describe('the library', () => {
   test('keeps a neck with its picture; open, duplicate, rename, delete and undo work; all of it survives a reload', async () => {
     const app = await openApp({ viewport: { width: 1280, height: 860 } });

@@ -9,7 +9,14 @@ import { createServer as createDoor } from 'node:net';
 import { extname, join, normalize, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
-import { ASK_AGAIN, HASHED_FOLDER, KEEP_FOR_EVER, SECURITY_HEADERS } from '../../src/app/packaging/headers.mjs';
+import {
+  ASK_AGAIN,
+  HASHED_FOLDER,
+  KEEP_FOR_EVER,
+  ONLY_WHERE_SECURE,
+  SECURITY_HEADERS,
+} from '../../src/app/packaging/headers.mjs';
+import { isLoopback } from './network-addresses.mjs';
 
 const compress = promisify(gzip);
 
@@ -106,6 +113,15 @@ function notFound(request, response) {
 }
 
 /**
+ * Whether a browser counts the address that it asked as a secure one: by TLS, or this machine (W3C Secure Contexts, 3.1).
+ * @param {import('node:http').IncomingMessage} request
+ */
+function isSecure(request) {
+  const host = (request.headers.host ?? '').replace(/:\d+$/, '').replace(/^\[(.*)\]$/, '$1');
+  return 'encrypted' in request.socket || isLoopback(host);
+}
+
+/**
  * What answers requests with the files of a folder.
  * @param {string} folder
  * @returns {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => Promise<void>}
@@ -116,7 +132,9 @@ function answerFrom(folder) {
   const hashed = join(folder, HASHED_FOLDER) + sep;
 
   return async (request, response) => {
-    for (const [name, value] of Object.entries(SECURITY_HEADERS)) response.setHeader(name, value);
+    const secure = isSecure(request);
+    for (const [name, value] of Object.entries(SECURITY_HEADERS))
+      if (secure || name !== ONLY_WHERE_SECURE) response.setHeader(name, value);
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       response.writeHead(405, { Allow: 'GET, HEAD' }).end();
       return;

@@ -100,6 +100,16 @@ test.each([
   expect(answer.headers['cache-control']).toBe(caching);
 });
 
+test('the opener policy, which browsers refuse from a plain address in the network, is not sent there', async () => {
+  for (const host of ['localhost:80', '127.0.0.1:4173', '[::1]:4173'])
+    expect((await ask('/', { Host: host })).headers['cross-origin-opener-policy']).toBe('same-origin');
+  for (const host of ['192.168.1.20:4173', 'bench.local', '[fd00::2]:4173']) {
+    const { headers } = await ask('/', { Host: host });
+    expect(headers['cross-origin-opener-policy']).toBeUndefined();
+    expect(headers['content-security-policy']).toBe(SECURITY_HEADERS['Content-Security-Policy']);
+  }
+});
+
 test('a link within the folder is followed, one that leads out of it is not', async () => {
   expect((await ask('/stays-in.html')).body.toString()).toBe('<title>page</title>');
   for (const path of ['/leads-out.txt', '/up/secret.txt', '/up/page/index.html/../../secret.txt'])

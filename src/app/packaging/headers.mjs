@@ -54,6 +54,9 @@ const NO_DEVICES = [
   'usb',
 ];
 
+/** Browsers take it only from https or this machine, and log an error where it comes from elsewhere. */
+export const ONLY_WHERE_SECURE = 'Cross-Origin-Opener-Policy';
+
 /** @type {Readonly<Record<string, string>>} */
 export const SECURITY_HEADERS = {
   // What only a server can say is added here: nobody may show the page in a frame.
@@ -64,7 +67,7 @@ export const SECURITY_HEADERS = {
     ...NO_DEVICES.map((device) => `${device}=()`),
   ].join(', '),
   'X-Content-Type-Options': 'nosniff',
-  'Cross-Origin-Opener-Policy': 'same-origin',
+  [ONLY_WHERE_SECURE]: 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
 };
 

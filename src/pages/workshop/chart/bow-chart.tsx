@@ -70,7 +70,7 @@ function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
   const size = useSize(box, { width: 960, height: 170 });
   const state = useRailText(solution);
   return (
-    <div className="chart-box" ref={box}>
+    <div className="chart-box" ref={box} data-keep-clear>
       {asTable ? (
         <Suspense>
           <ChartTable solution={solution} lines={drawing.lines} methods={METHODS} state={state} />

@@ -17,7 +17,7 @@ export function MethodLegend({ lines }: MethodLegendProps) {
   const name = useId();
   return (
     <div className="legend">
-      <fieldset className="methods">
+      <fieldset className="methods" data-keep-clear>
         <legend className="visually-hidden">{CHART_WORDS.method}</legend>
         {METHODS.map((method) => (
           <label

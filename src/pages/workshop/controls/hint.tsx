@@ -26,10 +26,15 @@ export function Hint() {
   const parameter = useHint((state) => state.parameter);
   const system = useBackbow((state) => state.unitSystem);
   const words = useHint((state) => state.words);
-  if (!parameter) return <p className="hint hint-empty quiet">{CONTROL_WORDS.hintEmpty}</p>;
+  if (!parameter)
+    return (
+      <p className="hint hint-empty quiet" data-messages-here>
+        {CONTROL_WORDS.hintEmpty}
+      </p>
+    );
   const { label, hint, source } = words();
   return (
-    <div className="hint" role="note" aria-label={CONTROL_WORDS.hintTitle}>
+    <div className="hint" data-messages-here role="note" aria-label={CONTROL_WORDS.hintTitle}>
       <h3>{label}</h3>
       <p>{hint}</p>
       <p className="quiet">

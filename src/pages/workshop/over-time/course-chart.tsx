@@ -55,7 +55,7 @@ export function CourseChart({ solution, methods, asTable }: CourseChartProps) {
         <strong>{METHOD_WORDS[build.method].label}:</strong> {flat}{' '}
         <span className="quiet">{COURSE_WORDS.rodNeutral}</span>
       </p>
-      <div className="chart-box course-box" ref={box}>
+      <div className="chart-box course-box" ref={box} data-keep-clear>
         {asTable ? (
           <CourseTable solution={solution} uncertainty={uncertainty} />
         ) : (

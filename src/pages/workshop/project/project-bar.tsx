@@ -87,7 +87,7 @@ export function ProjectBar() {
   const isRoomy = useMedia(ROOMY);
   const necksPlaced = useBackbow((state) => state.necksPlaced);
   return (
-    <header className="project-bar">
+    <header className="project-bar" data-keep-clear>
       <h1>Backbow</h1>
       {/* What is typed in the name belongs to one neck, not to the next. */}
       <BuildName key={necksPlaced} />

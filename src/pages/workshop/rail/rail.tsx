@@ -155,7 +155,7 @@ export function Rail() {
   usePlaying();
   const stops = railStops(build);
   return (
-    <section className="rail" aria-label={RAIL_WORDS.title}>
+    <section className="rail" data-keep-clear aria-label={RAIL_WORDS.title}>
       <div className="rail-buttons button-row">
         <ActionButton id="play" />
         <ActionButton id="step-back" />
