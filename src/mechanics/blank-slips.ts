@@ -15,13 +15,12 @@
 import { blankIds, blankOf, FAR_BLANK_RATIO, spanProblem, type BlankNumberId } from '../neck/blanks.ts';
 import type { Build } from '../neck/build.ts';
 import { parameterById, type BlankPart } from '../neck/parameters.ts';
-import { MM_PER_INCH } from '../neck/units.ts';
+import { MM_PER_INCH, N_PER_KG } from '../neck/units.ts';
 import { blankModulusMPa, speciesModulusMPa } from './elements/materials.ts';
 
 /** Measured over species, or the other way round, within which a mended blank is believed. */
 const NEAR_RATIO = 1.6;
 
-const NEWTONS_PER_KG = 9.80665;
 const SECOND_MODE = (7.8532 / 4.73) ** 2;
 
 export type SlipCode = 'ten' | 'inches' | 'kilograms' | 'grams' | 'second-mode';
@@ -54,8 +53,8 @@ const FACTORS: Readonly<Record<string, readonly (readonly [SlipCode, number])[]>
     ['inches', 1 / MM_PER_INCH],
   ],
   N: [
-    ['kilograms', NEWTONS_PER_KG],
-    ['grams', NEWTONS_PER_KG / 1000],
+    ['kilograms', N_PER_KG],
+    ['grams', N_PER_KG / 1000],
     ['ten', 10],
     ['ten', 1 / 10],
   ],

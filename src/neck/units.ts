@@ -45,6 +45,8 @@ export interface DisplayUnit {
 
 export const MM_PER_INCH = 25.4;
 export const N_PER_POUND_FORCE = 4.4482216152605;
+/** Standard gravity (ISO 80000-3). */
+export const N_PER_KG = 9.80665;
 
 const INCH: Partial<Record<Unit, DisplayUnit>> = {
   mm: { symbol: 'in', factor: 1 / MM_PER_INCH, extraDigits: 1 },

@@ -16,24 +16,64 @@ export function tangLengthsMm(build: Build): number[] {
   return fretPositionsMm(build.scaleLengthMm, build.fretCount).map((x) => tangLengthMm(build, x));
 }
 
+/** One tang in its slot, all as it really is. */
+export interface TangInSlot {
+  /** Of the tang in the slot, and the depth over which it stands against the walls. */
+  readonly lengthMm: number;
+  readonly depthMm: number;
+  readonly kerfMm: number;
+  readonly tangWidthMm: number;
+  readonly studWidthMm: number;
+  readonly studAreaMm2: number;
+  readonly studPitchMm: number;
+  readonly studShape: number;
+  /** f of the wood for these studs, its crushing strength, and what its sawn walls give. */
+  readonly embeddingStrengthMPa: number;
+  readonly crushingMPa: number;
+  readonly studSoftnessMm: number;
+  readonly wallStiffnessNMm3: number;
+  readonly biteFactor: number;
+}
+
+export function tangContact(tang: TangInSlot): Contact {
+  const { lengthMm, depthMm, kerfMm, tangWidthMm, studWidthMm, biteFactor } = tang;
+  return {
+    studForceN: biteFactor * (lengthMm / tang.studPitchMm) * tang.studAreaMm2 * tang.embeddingStrengthMPa,
+    studHeightMm: (studWidthMm - tangWidthMm) / 2,
+    studShape: tang.studShape,
+    embeddingLengthMm: tang.studSoftnessMm,
+    studInterferenceMm: studWidthMm - kerfMm,
+    bodyInterferenceMm: tangWidthMm - kerfMm,
+    bodyStiffnessNMm: biteFactor * lengthMm * depthMm * tang.wallStiffnessNMm3,
+    bodyLimitN: biteFactor * lengthMm * depthMm * tang.crushingMPa,
+  };
+}
+
 /** One contact per fret, for the methods that press (a glue fit, neck/kerf.ts, does not). */
 export function contactsOf(build: Build, deviations: Deviations): Contact[] {
   const wood = boardProperties(build);
-  const strength = embeddingStrengthMPa(studDiameterMm(build.studAreaMm2), wood.densityKgM3 * deviations.density);
-  const bite = build.biteFactor * deviations.bite;
-  const depth = Math.min(build.tangDepthMm, build.slotDepthMm + deviations.slotDepthMm);
-  return tangLengthsMm(build).map((length, index) => {
+  const shared = {
+    depthMm: Math.min(build.tangDepthMm, build.slotDepthMm + deviations.slotDepthMm),
+    studAreaMm2: build.studAreaMm2 * deviations.studArea,
+    studPitchMm: build.studPitchMm,
+    studShape: Math.max(0, build.studShape + deviations.studShape),
+    embeddingStrengthMPa: embeddingStrengthMPa(
+      studDiameterMm(build.studAreaMm2),
+      wood.densityKgM3 * deviations.density,
+    ),
+    crushingMPa: wood.crushingMPa * deviations.crushing,
+    studSoftnessMm: build.studSoftnessMm * deviations.studSoftness,
+    wallStiffnessNMm3: build.wallStiffnessNMm3 * deviations.wallStiffness,
+    biteFactor: build.biteFactor * deviations.bite,
+  };
+  return tangLengthsMm(build).map((lengthMm, index) => {
     const here = slotAndTang(build, index + 1);
-    const kerf = here.kerfMm + deviations.kerfMm;
-    return {
-      studForceN: bite * (length / build.studPitchMm) * build.studAreaMm2 * deviations.studArea * strength,
-      studHeightMm: (here.studWidthMm + deviations.studWidthMm - here.tangWidthMm) / 2,
-      studShape: Math.max(0, build.studShape + deviations.studShape),
-      embeddingLengthMm: build.studSoftnessMm * deviations.studSoftness,
-      studInterferenceMm: here.studWidthMm + deviations.studWidthMm - kerf,
-      bodyInterferenceMm: here.tangWidthMm - kerf,
-      bodyStiffnessNMm: bite * length * depth * build.wallStiffnessNMm3 * deviations.wallStiffness,
-      bodyLimitN: bite * length * depth * wood.crushingMPa * deviations.crushing,
-    };
+    return tangContact({
+      ...shared,
+      lengthMm,
+      kerfMm: here.kerfMm + deviations.kerfMm,
+      tangWidthMm: here.tangWidthMm,
+      studWidthMm: here.studWidthMm + deviations.studWidthMm,
+    });
   });
 }

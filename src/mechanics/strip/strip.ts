@@ -43,12 +43,16 @@ export interface StripDescription {
   readonly wood: NeckWood;
 }
 
-export interface StripInfluence {
+/** What wedges in the slots of a strip do. */
+export interface StripWedges {
   readonly stationXMm: Float64Array;
   /** Height of the underside for 1 N in slot j, up positive, mm/N: slots × stations, up to a straight line. */
   readonly wedgeMm: Float64Array;
   /** How far 1 N in slot j opens slot i, mm/N: row j, column i. */
   readonly openingMm: Float64Array;
+}
+
+export interface StripInfluence extends StripWedges {
   /** How far 1 N at the middle of the strip, on supports at both ends, lowers the middle, mm/N. */
   readonly sagMm: number;
 }
@@ -120,7 +124,7 @@ function contactWeights({ rowYMm, contactRows }: StripMesh): Float64Array {
 }
 
 /** What wedges in every slot do. */
-function wedges(strip: StripDescription, mesh: StripMesh): Pick<StripInfluence, 'wedgeMm' | 'openingMm'> {
+function wedges(strip: StripDescription, mesh: StripMesh): Pick<StripWedges, 'wedgeMm' | 'openingMm'> {
   const stations = mesh.columnXMm.length;
   const bottom = mesh.rowYMm.length - 1;
   // Every load is in equilibrium by itself: three displacements of the last column hold the strip and carry nothing.
@@ -179,6 +183,19 @@ function sag(strip: StripDescription, mesh: StripMesh): number {
   return (1 - share) * block[at(right - 1)]! + share * block[at(right)]!;
 }
 
+/** The wedges alone. @throws {RangeError} as `stripInfluence` */
+export function stripWedges(strip: StripDescription, refinement: StripRefinement = 1): StripWedges {
+  requireStrip(strip);
+  const mesh = stripMesh(strip, refinement);
+  return { stationXMm: mesh.columnXMm, ...wedges(strip, mesh) };
+}
+
+/** The weight alone: `StripInfluence.sagMm`. @throws {RangeError} as `stripInfluence` */
+export function stripSagMm(strip: StripDescription, refinement: StripRefinement = 1): number {
+  requireStrip(strip);
+  return sag(strip, stripMesh(strip, refinement));
+}
+
 /**
  * @throws {RangeError} on slots that overlap, lie outside the strip or go through it, or on a contact as deep as the slot.
  */
@@ -203,7 +220,10 @@ function requireStrip(strip: StripDescription): void {
 }
 
 /** Height of the underside under a force in every slot, mm, over the stations, up to a straight line. */
-export function stripLine({ stationXMm, wedgeMm }: StripInfluence, forceN: ArrayLike<number>): Float64Array {
+export function stripLine(
+  { stationXMm, wedgeMm }: Omit<StripWedges, 'openingMm'>,
+  forceN: ArrayLike<number>,
+): Float64Array {
   const stations = stationXMm.length;
   const line = new Float64Array(stations);
   for (let slot = 0; slot < forceN.length; slot += 1)
