@@ -9,7 +9,7 @@ import { METHODS, type Method } from '../prediction-types.ts';
 import { spreadsOf } from './inputs.ts';
 import { MODEL_STEPS, modelSteps } from './model.ts';
 import { readoutsOf } from './readouts.ts';
-import { drawSamples } from './sampling.ts';
+import { drawSamples, type KnownDeviates } from './sampling.ts';
 import { timeCourses } from './time-course.ts';
 import type { MethodUncertainty, Uncertainty } from './types.ts';
 
@@ -19,6 +19,8 @@ export interface EstimateOptions {
   readonly samples?: number;
   /** Standard deviation of ln bite: what the bench log leaves of it (bench-log/posterior.ts); 0.4 without a log. */
   readonly biteLogSpread?: number;
+  /** What try strips and the bench log leave of the grip (try-strip/grip-posterior.ts): with it `biteLogSpread` is not used. */
+  readonly grip?: KnownDeviates;
 }
 
 export const STANDARD_SEED = 1;
@@ -62,7 +64,7 @@ export function createEstimator(predictor: Predictor): Estimator {
   const aside = createPredictor();
 
   function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {
-    const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread } = options;
+    const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread, grip } = options;
     if (!Number.isInteger(samples) || samples < LEAST_SAMPLES || samples > MOST_SAMPLES) {
       throw new Refused({ code: 'samples-beyond-range', samples, least: LEAST_SAMPLES, most: MOST_SAMPLES });
     }
@@ -72,14 +74,14 @@ export function createEstimator(predictor: Predictor): Estimator {
     }
     const total = MODEL_STEPS + 2 + METHODS.length;
     let done = 0;
-    const solving = modelSteps(build, spreadsOf(build, biteLogSpread), predictor, aside);
+    const solving = modelSteps(build, spreadsOf(build, grip ? undefined : biteLogSpread), predictor, aside);
     let solved = solving.next();
     while (!solved.done) {
       yield { done: (done += 1), total };
       solved = solving.next();
     }
     const model = solved.value;
-    const draws = drawSamples(model, seed, samples);
+    const draws = drawSamples(model, seed, samples, grip);
     yield { done: (done += 1), total };
     const courses = timeCourses(draws, model.prediction);
     yield { done: (done += 1), total };

@@ -78,12 +78,32 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array, gaugeDev
 
 let drawn: { readonly seed: number; readonly samples: number; readonly deviates: Float64Array } | undefined;
 
-/** `samples` samples of a model. The same seed gives the same samples; the deviates of the last seed are kept. */
-export function drawSamples(model: ResponseModel, seed: number, samples: number): Draws {
+/** Deviates of inputs that were measured, one a sample: they take the place of the prior's. */
+export type KnownDeviates = Readonly<Partial<Record<UncertainInput, Float64Array>>>;
+
+/** The prior's deviates with the rows of what is known in them. @throws {RangeError} for rows of another number of samples */
+function withKnown(deviates: Float64Array, samples: number, known: KnownDeviates): Float64Array {
+  const out = Float64Array.from(deviates);
+  INPUTS.forEach(({ id }, row) => {
+    const given = known[id];
+    if (!given) return;
+    if (given.length !== samples)
+      throw new RangeError(`${given.length} deviates of ${id}; there must be ${samples}, one a sample`);
+    out.set(given, row * samples);
+  });
+  return out;
+}
+
+/**
+ * `samples` samples of a model. The same seed gives the same samples; the deviates of the last seed are kept.
+ * @param known deviates of inputs that were measured together
+ */
+export function drawSamples(model: ResponseModel, seed: number, samples: number, known?: KnownDeviates): Draws {
   if (drawn?.seed !== seed || drawn.samples !== samples) {
     drawn = { seed, samples, deviates: normalDeviates(seed, samples, INPUTS.length + 1) };
   }
   // The gauge's row comes last: the other rows are what they are without it.
   const inputs = INPUTS.length * samples;
-  return factorsOf(model, drawn.deviates.subarray(0, inputs), drawn.deviates.subarray(inputs));
+  const prior = drawn.deviates.subarray(0, inputs);
+  return factorsOf(model, known ? withKnown(prior, samples, known) : prior, drawn.deviates.subarray(inputs));
 }
