@@ -14,6 +14,7 @@ const MARKS = {
   'known-limit': 'practice',
   'wire-strength': 'practice',
   'wood-stiffness': 'calc',
+  'shear-strength': 'mem',
   'large-deflection': 'mem',
   'nickel-rule': 'src',
   'nickel-rule-wording': 'src',

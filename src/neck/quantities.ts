@@ -80,6 +80,7 @@ const COMPUTED = {
   meanSeatingForceN: FORCE,
   meanPullOutForceN: FORCE,
   wedgeForceStrungN: FORCE,
+  wallShearPercent: plain('%', 0),
 
   // Bow
   reliefMm: mm(),

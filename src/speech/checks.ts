@@ -73,5 +73,6 @@ export function checkNumbers(check: Check, system: UnitSystem): string {
   if (quantity === null || value === null || limit === null || limitKind === null) return '';
   const shown = shownApart(quantity, value, limit, system);
   if (isLimit(check)) return CHECK_WORDS.limits[check.code](shown.value, shown.limit);
+  if (check.variant === 'bears') return CHECK_WORDS.bears(shown.value, shown.limit);
   return CHECK_WORDS.numbers(nameOf(quantity), shown.value, whereText(frets), limitKind, shown.limit);
 }

@@ -4,6 +4,7 @@ import type { BlankPart } from '../neck/parameters.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
 import { checkFretwork } from '../fretwork/checks/checks.ts';
 import type { CheckNumbers } from '../fretwork/checks/checks-from-forces.ts';
+import { frettedWithoutBodyMm, wallShearPercent } from '../mechanics/seating/body.ts';
 import { measuredModulusMPa, speciesModulusMPa } from '../mechanics/elements/materials.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../mechanics/states.ts';
@@ -33,7 +34,21 @@ export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
       leastReliefMm: Math.min(atLeast, atMost),
       mostReliefMm: Math.max(atLeast, atMost),
     },
+    ...bodyNumbers(reckoned),
     levelling: { reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)) },
+  };
+}
+
+function bodyNumbers({ build, prediction }: Reckoned): Pick<CheckNumbers, 'body'> {
+  const { fretted, seatingForceN, wallPressureShare } = prediction.methods[build.method];
+  if (wallPressureShare.every((share) => share === 0)) return {};
+  return {
+    body: {
+      frettedReliefMm: fretted.extremeMm,
+      withoutBodyReliefMm: frettedWithoutBodyMm(build, prediction),
+      seatingForceN,
+      wallShearPercent: wallShearPercent(build, prediction),
+    },
   };
 }
 

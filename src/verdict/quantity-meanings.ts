@@ -71,6 +71,7 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   meanSeatingForceN: { meaning: 'force to press one fret in, mean of all frets', model: SEATING },
   meanPullOutForceN: { meaning: 'force to lift one fret whole, mean of all frets', model: SEATING },
   wedgeForceStrungN: { meaning: 'force with which a fret wedges its slot, once the strings are on', model: SEATING },
+  wallShearPercent: { meaning: 'shear along the grain beside a slot over the strength of the board', model: SEATING },
 
   // Bow
   reliefMm: {

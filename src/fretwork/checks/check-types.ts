@@ -61,6 +61,8 @@ export type CheckCode =
 
 /** What more than its code says why a check speaks up. */
 export interface CheckVariants {
+  /** What comes of it: nothing but more bow; more than rod or kerf bring back; the board may split; it does not go in. */
+  readonly 'body-wedges': 'bears' | 'bow' | 'split' | 'force';
   readonly 'blank-incomplete': BlankPart;
   readonly 'blank-span': BlankPart;
   readonly 'blank-sags-far': BlankPart;

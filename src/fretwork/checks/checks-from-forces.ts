@@ -27,6 +27,15 @@ export interface CheckNumbers {
     readonly leastReliefMm: number;
     readonly mostReliefMm: number;
   };
+  /** Where a tang's body is wider than its kerf, by the build's way of seating; lists have one number for each fret. */
+  readonly body?: {
+    /** Relief with the frets in, and what it would be if the studs alone held them, mm. */
+    readonly frettedReliefMm: number;
+    readonly withoutBodyReliefMm: number;
+    readonly seatingForceN: readonly number[];
+    /** Shear in the wood beside the slot over its strength, per cent. */
+    readonly wallShearPercent: readonly number[];
+  };
   /** Relief of every fret's top in the state in which the frets are levelled, mm, and the line to level to. */
   readonly levelling?: {
     readonly reliefMm: readonly number[];

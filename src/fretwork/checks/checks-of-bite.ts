@@ -27,15 +27,6 @@ function studs(build: Build, seat: Seat, frets: readonly number[]): Check[] {
   return [check('too-tight', severity, 'kerfMm', most, PRACTICE, { frets })];
 }
 
-function body(build: Build, seat: Seat, frets: readonly number[]): Check[] {
-  const wedges = seat.tangWidthMm - seat.kerfMm;
-  if (!above(wedges, 0)) return [];
-  // In a refret the wider tang may be meant: it is how a bowed neck is bent back.
-  const severity = above(wedges, limits.STRAIGHTENING_BODY_MM) && build.job === 'new' ? 'stop' : 'warn';
-  const measure = atLeast('kerfMm', seat.tangWidthMm, seat.kerfMm);
-  return [check('body-wedges', severity, 'kerfMm', measure, PRACTICE, { frets })];
-}
-
 /** A build from a file of version 1, as long as nobody has looked at its studs. */
 function earlierGrip(build: Build): Check[] {
   return isEarlierGrip(build) ? [check('earlier-grip', 'note', 'studShape', NO_MEASURE, basedOn('assumption'))] : [];
@@ -46,7 +37,7 @@ export function biteChecks(build: Build): Check[] {
   const groups = seatGroups(build);
   const ofSeats = groups.flatMap(({ seat, frets }) => {
     const named = groups.length === 1 ? [] : frets;
-    return build.method === 'glue' ? glueFit(seat, named) : [...studs(build, seat, named), ...body(build, seat, named)];
+    return build.method === 'glue' ? glueFit(seat, named) : studs(build, seat, named);
   });
   return build.method === 'glue' ? ofSeats : [...ofSeats, ...earlierGrip(build)];
 }

@@ -9,6 +9,7 @@ import { atLeast, below, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
 import { crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
+import { bodyChecks } from './checks-of-body.ts';
 import { blankChecks } from './checks-of-blanks.ts';
 import { endChecks } from './checks-of-ends.ts';
 import { slotChecks } from './checks-of-slots.ts';
@@ -52,6 +53,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
   const ends = fretEnds(build);
   return [
     ...biteChecks(build),
+    ...bodyChecks(build, numbers),
     ...slotChecks(build, slots(build, ends)),
     ...endChecks(build, ends),
     ...wireChecks(build),

@@ -5,8 +5,13 @@ export const LEAST_BITE_MM = 0.03;
 /** Bite per wall above which boards chip and bow beyond what a rod corrects, and above which they split, mm. */
 export const MOST_BITE_MM = 0.15;
 export const SPLITTING_BITE_MM = 0.25;
-/** A body wider than the kerf by this much is what is used on purpose to straighten a neck, mm (a thousandth of an inch). */
-export const STRAIGHTENING_BODY_MM = 0.0254;
+/**
+ * Shear beside a slot over the board's strength, per cent: above the first the peaks at the slot, some three times the
+ * mean, may start a crack; above the second the wood goes even as a mean.
+ */
+export const MOST_WALL_SHEAR_PERCENT = { safe: 33, all: 100 } as const;
+/** What a hammer, and what a lever press or a caul in a bench press, seat a fret with, N. */
+export const MOST_SEATING_N = { hammer: 2000, press: 4000 } as const;
 /** Gap beside the tang of a glue fit, both sides together, above which the glue is asked to be filler, mm. */
 export const MOST_GLUE_GAP_MM = 0.4;
 /** Slot depth beyond what is needed that only weakens the board, mm. */

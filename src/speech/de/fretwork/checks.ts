@@ -22,6 +22,8 @@ export const CHECK_WORDS: typeof english.CHECK_WORDS = {
     'limit-pressed-settled': (value, practice) =>
       `Besaitet und zur Ruhe gekommen: gepresst hier ${value}, in der Werkstatt weniger als geleimt, also als ${practice}.`,
   },
+  bears: (withIt, without) =>
+    `Mit eingesetzten Bünden beträgt die Halskrümmung ${withIt}; mit den Noppen allein wären es ${without}.`,
   fewer: 'nur das Wichtigste',
   numbers: (name, value, where, kind, limit) => {
     const found = `${name}: ${value}${where === '' ? '' : ` ${where}`}`;
@@ -56,11 +58,17 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     remedy: 'Breiter sägen oder Bunddraht mit schmaleren Noppen nehmen.',
   },
   'body-wedges': {
-    title: 'Der Steg selbst keilt',
-    reason:
-      'Der Schlitz ist schmaler als der Steg des Bundfußes, darum keilt der ganze Steg. Wenige Hundertstel davon nimmt man mit Absicht, um einen krummen Hals zurückzubiegen; mehr verdirbt einen geraden.',
-    remedy:
-      'Den Schlitz mindestens so breit sägen wie den Steg des Bundfußes, wenn der Hals nicht zurückgebogen werden soll.',
+    title: 'Auch der Steg des Bundfußes keilt',
+    reason: {
+      bears:
+        'Der Schlitz ist etwas schmaler als der Steg des Bundfußes, darum keilt neben den Noppen auch der Steg. Viele, die pressen, wollen es so: Die Bünde biegen den Hals weiter zurück, und die Saiten ziehen ihn gerade.',
+      bow: 'Der Schlitz ist schmaler als der Steg des Bundfußes, darum keilt neben den Noppen auch der Steg, und der Hals bleibt weiter zurückgebogen, als Sie ihn haben wollen.',
+      split:
+        'Der Schlitz ist schmaler als der Steg des Bundfußes. Der Steg keilt so stark, dass das Holz neben einem Schlitz längs der Faser abscheren kann.',
+      force:
+        'Der Schlitz ist schmaler als der Steg des Bundfußes, und die Bünde brauchen mehr Kraft, als Ihr Werkzeug gibt: Sie gehen nicht bis auf den Grund, oder die Bundköpfe leiden.',
+    },
+    remedy: 'Wenn es weniger werden soll: den Schlitz näher an der Breite des Stegs sägen.',
   },
   'loose-glue-fit': {
     title: 'Lockerer Leimsitz',

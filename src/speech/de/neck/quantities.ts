@@ -113,6 +113,7 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   meanSeatingForceN: 'Einpresskraft, im Mittel',
   meanPullOutForceN: 'Auszugskraft, im Mittel',
   wedgeForceStrungN: 'Keilkraft, besaitet',
+  wallShearPercent: 'Scherspannung neben dem Schlitz, von der Festigkeit des Griffbretts',
   atXMm: 'Am größten bei',
   atFret7Mm: 'Halskrümmung am 7. Bund',
   atFret8Mm: 'Halskrümmung am 8. Bund',

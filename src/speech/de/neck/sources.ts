@@ -16,6 +16,8 @@ export const BASIS_WORDS: typeof english.BASIS_WORDS = {
     'ASTM D790, 12.3 (aus dem Gedächtnis): Biegung über ein Zehntel der Stützweite braucht eine Korrektur',
   'wood-stiffness':
     'Bereich der Hölzer in der Tabelle (Wood Handbook, Tropix), mit einem Spielraum von etwa der Hälfte',
+  'shear-strength':
+    'Scherfestigkeit von Laubhölzern längs der Faser, Wood Handbook, Regression (aus dem Gedächtnis); Abstand: Werkstattbrauch',
   'nickel-rule': 'Verordnung (EG) Nr. 1907/2006 (REACH), Anhang XVII, Eintrag 27; EN 1811',
   'nickel-rule-wording':
     'Wortlaut des Eintrags 27; der Eintrag bestimmt nicht, was längere Berührung ist (ECHA, 2014 und 2017)',

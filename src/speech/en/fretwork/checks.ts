@@ -26,6 +26,9 @@ export const CHECK_WORDS = words('CHECK_WORDS', {
     'limit-pressed-settled': (value: string, practice: string) =>
       `Strung and settled: pressed ${value} here; in practice less than glued, which is ${practice}.`,
   } satisfies Record<LimitCode, (value: string, practice: string) => string>,
+  /** What the body of the tang does to the bow. */
+  bears: (withIt: string, without: string) =>
+    `With the frets in the relief is ${withIt}; with the studs alone it would be ${without}.`,
   fewer: 'only the worst',
   numbers: (name: string, value: string, where: string, kind: 'least' | 'most', limit: string) => {
     const found = `${name} is ${value}${where === '' ? '' : ` ${where}`}`;
@@ -68,10 +71,17 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     remedy: 'Saw a wider kerf, or take wire with narrower studs.',
   },
   'body-wedges': {
-    title: 'The tang itself wedges',
-    reason:
-      'The kerf is narrower than the tang’s body, so the whole body wedges. A few hundredths of that are used on purpose to bend a bowed neck back; more ruins a straight one.',
-    remedy: 'Saw the kerf at least as wide as the body of the tang, unless the neck is to be bent back.',
+    title: 'The tang’s body wedges too',
+    reason: {
+      bears:
+        'The kerf is a little narrower than the body of the tang, so the body wedges as well as the studs. Many who press want it so: the frets bow the neck further back, and the strings pull it flat.',
+      bow: 'The kerf is narrower than the body of the tang, so the body wedges as well as the studs, and the neck stays further back than you want it.',
+      split:
+        'The kerf is narrower than the body of the tang. It wedges so hard that the wood beside a slot can shear off along the grain.',
+      force:
+        'The kerf is narrower than the body of the tang, and the frets take more force than your tool gives: they will not go home, or their crowns suffer.',
+    },
+    remedy: 'For less of it, saw the kerf nearer to the width of the tang’s body.',
   },
   'loose-glue-fit': {
     title: 'Loose glue fit',

@@ -114,6 +114,7 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   meanSeatingForceN: 'Seating force, mean',
   meanPullOutForceN: 'Pull-out, mean',
   wedgeForceStrungN: 'Wedge force, strung',
+  wallShearPercent: 'Shear beside the slot, of the board’s strength',
   atXMm: 'Greatest at',
   atFret7Mm: 'Relief at fret 7',
   atFret8Mm: 'Relief at fret 8',

@@ -16,6 +16,8 @@ export const BASIS_WORDS = words('BASIS_WORDS', {
   'wire-strength': 'ASTM A228 least tensile strengths; margin: common practice',
   'large-deflection': 'ASTM D790, 12.3 (from memory): bending beyond a tenth of the span needs a correction',
   'wood-stiffness': 'range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half',
+  'shear-strength':
+    'shear strength of hardwoods along the grain, Wood Handbook, regression (from memory); margin: common practice',
   'nickel-rule': 'Regulation (EC) No 1907/2006 (REACH), Annex XVII, entry 27; EN 1811',
   'nickel-rule-wording': 'wording of entry 27; the entry does not define prolonged contact (ECHA, 2014 and 2017)',
   'nickel-coins': 'Lidén & Carter, Nickel release from coins, Contact Dermatitis 44 (2001) 160 (abstract)',
