@@ -51,6 +51,7 @@ import type * as scene from './en/workshop/scene.ts';
 import type * as drafts from './en/pages/drafts.ts';
 import type * as solver from './en/workshop/solver.ts';
 import type * as app from './en/workshop/app.ts';
+import type * as studs from './en/workshop/studs.ts';
 import type * as stops from './en/workshop/stops.ts';
 
 /** The words of one file of tables. */
@@ -78,6 +79,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof steps> &
   TablesOf<typeof wire> &
   TablesOf<typeof stops> &
+  TablesOf<typeof studs> &
   TablesOf<typeof compare> &
   TablesOf<typeof customer> &
   TablesOf<typeof failures> &

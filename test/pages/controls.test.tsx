@@ -73,6 +73,39 @@ test('no two elements have the same id', () => {
   expect(new Set(ids).size).toBe(ids.length);
 });
 
+describe('the shape of the studs', () => {
+  const shapes = (container: HTMLElement) =>
+    within(within(row(container, 'studShape')).getByRole('group', { name: 'Shape of the studs' })).getAllByRole(
+      'button',
+    );
+  const pressed = (container: HTMLElement) =>
+    shapes(container).map((button) => button.getAttribute('aria-pressed') === 'true');
+
+  test('is chosen by its drawing, each one a step to undo', () => {
+    const container = show('wire');
+    expect(shapes(container).map((button) => button.getAttribute('aria-label'))).toEqual([
+      'Block: ends in a flat as large as its foot; sets 0',
+      'Ridge: ends in an edge; sets 1',
+      'Point: ends in a point; sets 2',
+    ]);
+    expect(pressed(container)).toEqual([false, true, false]);
+    for (const [index, value] of [0, 1, 2].entries()) {
+      fireEvent.click(shapes(container)[index]!);
+      expect(store.getState().build.studShape).toBe(value);
+      expect(pressed(container)).toEqual([0, 1, 2].map((each) => each === value));
+    }
+    act(() => store.getState().undo());
+    expect(store.getState().build.studShape).toBe(1);
+  });
+
+  test('may lie between two drawings, and then none is pressed', () => {
+    const container = show('wire');
+    act(() => void store.getState().change({ studShape: 0.5 }, 'Shape of the studs'));
+    expect(pressed(container)).toEqual([false, false, false]);
+    expect(within(row(container, 'studShape')).getByRole<HTMLInputElement>('textbox').value).toBe('0.50');
+  });
+});
+
 describe('a control', () => {
   test('changes the build, and one drag is one step to undo', () => {
     const container = show('slots');

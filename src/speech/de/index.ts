@@ -35,6 +35,7 @@ import * as scene from './workshop/scene.ts';
 import * as share from './pages/share.ts';
 import * as signs from './neck/signs.ts';
 import * as stops from './workshop/stops.ts';
+import * as studs from './workshop/studs.ts';
 import * as uncertainty from './workshop/uncertainty.ts';
 
 export const GERMAN: Catalogue = {
@@ -73,5 +74,6 @@ export const GERMAN: Catalogue = {
   ...share,
   ...signs,
   ...stops,
+  ...studs,
   ...uncertainty,
 };

@@ -15,6 +15,7 @@ import { FlagControl } from './flag-control.tsx';
 import { isKerf, KerfControl } from './kerf-control.tsx';
 import { MeasuredControl } from './measured-control.tsx';
 import { NumberControl } from './number-control.tsx';
+import { isStudShape, StudShapeControl } from './stud-shape-control.tsx';
 import { changeParameter } from './change-parameter.ts';
 
 interface Input<P extends Parameter, Value> {
@@ -33,7 +34,13 @@ function NumberInput() {
   const system = useBackbow((state) => state.unitSystem);
   useLanguage();
   const { parameter } = settings;
-  const Control = isBow(parameter) ? BowControl : isKerf(parameter) ? KerfControl : NumberControl;
+  const Control = isBow(parameter)
+    ? BowControl
+    : isKerf(parameter)
+      ? KerfControl
+      : isStudShape(parameter)
+        ? StudShapeControl
+        : NumberControl;
   return (
     <Control
       parameter={parameter}
