@@ -1,0 +1,59 @@
+/**
+ * What the first bending tone of a blank can be expected to be, and where its other tones lie.
+ *
+ *   first     f² = E·b·t³·10⁶ / (0.9465·m·L³·T₁), the tap test of elements/materials.ts the other way round
+ *   spread    ln E 0.22 (Wood Handbook, Table 5-6, from memory); of a blank that was not weighed, ln ρ 0.10 more; in f the
+ *             half of both together. Expected is what lies within three spreads.
+ *   ratios    of a free thin bar 1 : 2.757 : 5.404 : 8.933 : 13.345, (x_k/4.7300)² from cosh x·cos x = 1. Shear and
+ *             rotation bring the higher ones down the further (Goens 1931, Ann. Phys. 403:649): for a bar of wood 1/20 as
+ *             thick as long with E/(5G/6) = 24, the softest in shear of our woods, to 1 : 2.545 : 4.495 : 6.603 : 8.9
+ */
+import type { Build } from '../../neck/build.ts';
+import { blankId, blankIds, type BlankNumberName } from '../../neck/blanks.ts';
+import type { BlankPart } from '../../neck/parameters.ts';
+import { modulusFromTapMPa, speciesModulusMPa, woodProperties } from '../elements/materials.ts';
+
+const LOG_MODULUS_SPREAD = 0.22;
+const LOG_DENSITY_SPREAD = 0.1;
+const SPREADS = 3;
+
+export interface Expected {
+  readonly firstHz: number;
+  readonly lowHz: number;
+  readonly highHz: number;
+}
+
+/** Ratios to the first mode, from the softest thick bar in shear to a thin one. */
+export const MODE_RATIOS: readonly (readonly [low: number, high: number])[] = [
+  [1, 1],
+  [2.545, 2.757],
+  [4.495, 5.404],
+  [6.603, 8.933],
+  [8.9, 13.345],
+];
+
+function densityKgM3(build: Build, part: BlankPart): number {
+  if (part === 'board') return woodProperties(build.boardWood, build).densityKgM3;
+  return build.laminates.reduce((sum, { wood, share }) => sum + share * woodProperties(wood, build).densityKgM3, 0);
+}
+
+/** The sizes that have to be there before anything can be expected. */
+export function missingForExpected(build: Build, part: BlankPart): BlankNumberName[] {
+  const sizes = ['LengthMm', 'WidthMm', 'ThicknessMm'] as const;
+  return sizes.filter((name) => build[blankId(part, name)] === null);
+}
+
+/** @returns undefined while the blank's sizes are not there */
+export function expectedTone(build: Build, part: BlankPart): Expected | undefined {
+  if (missingForExpected(build, part).length > 0) return undefined;
+  const [length, width, thickness, mass] = blankIds(part, 'tap').map((id) => build[id]) as [
+    number,
+    number,
+    number,
+    number | null,
+  ];
+  const massG = mass ?? (densityKgM3(build, part) * length * width * thickness) / 1e6;
+  const firstHz = Math.sqrt(speciesModulusMPa(build, part) / modulusFromTapMPa(massG, 1, length, width, thickness));
+  const spread = Math.hypot(LOG_MODULUS_SPREAD, mass === null ? LOG_DENSITY_SPREAD : 0) / 2;
+  return { firstHz, lowHz: firstHz * Math.exp(-SPREADS * spread), highHz: firstHz * Math.exp(SPREADS * spread) };
+}
