@@ -182,14 +182,15 @@ async function rendererOf(browser: Browser): Promise<string> {
 /**
  * Starts the browser with the fastest renderer that draws here.
  *
+ * @param further - flags of one test's own browser
  * @throws Error when there is no Chromium, or neither renderer draws
  */
-export async function launch(): Promise<{ browser: Browser; renderer: string }> {
+export async function launch(further: readonly string[] = []): Promise<{ browser: Browser; renderer: string }> {
   const executablePath = await ensureChromium();
   if (!executablePath) throw new Error('There is no Chromium; what to install is said above.');
   const seen: string[] = [];
   for (const { name, flags } of RENDERERS) {
-    const browser = await chromium.launch({ executablePath, args: [...FLAGS, ...flags] });
+    const browser = await chromium.launch({ executablePath, args: [...FLAGS, ...flags, ...further] });
     const renderer = await rendererOf(browser);
     if (name.test(renderer)) return { browser, renderer };
     seen.push(renderer || 'none');

@@ -1,17 +1,17 @@
 /**
- * What the first bending tone of a blank can be expected to be, and where its other tones lie.
+ * What the first bending tone of a blank can be expected to be.
  *
  *   first     f² = E·b·t³·10⁶ / (0.9465·m·L³·T₁), the tap test of elements/materials.ts the other way round
  *   spread    ln E 0.22 (Wood Handbook, Table 5-6, from memory); of a blank that was not weighed, ln ρ 0.10 more; in f the
  *             half of both together. Expected is what lies within three spreads.
- *   ratios    of a free thin bar 1 : 2.757 : 5.404 : 8.933 : 13.345, (x_k/4.7300)² from cosh x·cos x = 1. Shear and
- *             rotation bring the higher ones down the further (Goens 1931, Ann. Phys. 403:649): for a bar of wood 1/20 as
- *             thick as long with E/(5G/6) = 24, the softest in shear of our woods, to 1 : 2.545 : 4.495 : 6.603 : 8.9
  */
 import type { Build } from '../../neck/build.ts';
 import { blankId, blankIds, type BlankNumberName } from '../../neck/blanks.ts';
 import type { BlankPart } from '../../neck/parameters.ts';
 import { modulusFromTapMPa, speciesModulusMPa, woodProperties } from '../elements/materials.ts';
+
+/** Where a free bar stands still in its first mode, from either end, as a share of its length (ASTM E1876). */
+export const NODE_SHARE = 0.224;
 
 const LOG_MODULUS_SPREAD = 0.22;
 const LOG_DENSITY_SPREAD = 0.1;
@@ -22,15 +22,6 @@ export interface Expected {
   readonly lowHz: number;
   readonly highHz: number;
 }
-
-/** Ratios to the first mode, from the softest thick bar in shear to a thin one. */
-export const MODE_RATIOS: readonly (readonly [low: number, high: number])[] = [
-  [1, 1],
-  [2.545, 2.757],
-  [4.495, 5.404],
-  [6.603, 8.933],
-  [8.9, 13.345],
-];
 
 function densityKgM3(build: Build, part: BlankPart): number {
   if (part === 'board') return woodProperties(build.boardWood, build).densityKgM3;

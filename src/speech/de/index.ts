@@ -20,6 +20,7 @@ import * as backup from './pages/backup.ts';
 import * as library from './pages/library.ts';
 import * as biteStanding from './pages/bite-standing.ts';
 import * as log from './pages/log.ts';
+import * as hearing from './pages/hearing.ts';
 import * as logProblems from './pages/log-problems.ts';
 import * as materials from './neck/materials.ts';
 import * as necks from './neck/necks.ts';
@@ -59,6 +60,7 @@ export const GERMAN: Catalogue = {
   ...library,
   ...biteStanding,
   ...log,
+  ...hearing,
   ...logProblems,
   ...materials,
   ...necks,

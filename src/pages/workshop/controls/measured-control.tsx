@@ -3,7 +3,7 @@
  * asked about before it is taken, with two ways out; the build stays as it is until one of them is chosen.
  */
 import { useId, useState } from 'react';
-import { blankPartOf, spanProblem, type BlankNumberId } from '../../../neck/blanks.ts';
+import { blankNumberName, blankPartOf, spanProblem, type BlankNumberId } from '../../../neck/blanks.ts';
 import type { Build } from '../../../neck/build.ts';
 import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
@@ -18,6 +18,7 @@ import { refusalText } from '../../../speech/refusal.ts';
 import { displayScale } from '../../../speech/scale.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
 import { ControlRow } from './control-row.tsx';
+import { HearButton } from './hear-button.tsx';
 
 interface MeasuredControlProps {
   readonly parameter: NumberParameter;
@@ -54,6 +55,13 @@ export function MeasuredControl({ parameter, build, system, change }: MeasuredCo
     setMessage(outcome.ok ? undefined : refusalText(outcome.problems, kept, system));
   }
 
+  /** What was heard goes the way of what is typed. */
+  function takeHeard(frequencyHz: number): void {
+    const outcome = propose(frequencyHz);
+    const kept = value === null ? null : blankValueText(own, value, system);
+    setMessage(outcome.ok ? undefined : refusalText(outcome.problems, kept, system));
+  }
+
   function propose(wanted: number): Outcome {
     setQuestion(undefined);
     const changed = { ...build, [own]: wanted };
@@ -86,6 +94,7 @@ export function MeasuredControl({ parameter, build, system, change }: MeasuredCo
         />
       }
     >
+      {blankNumberName(own) === 'FrequencyHz' && <HearButton part={part} build={build} take={takeHeard} />}
       {asked && (
         <div className="blank-question" role="alert">
           <p id={`${id}-question`}>{farBlankText({ ...build, [own]: asked.wanted }, part, own, asked.far, system)}</p>

@@ -33,4 +33,6 @@ export const BLANK_WORDS: typeof english.BLANK_WORDS = {
   take: (value) => `${value} nehmen`,
   keep: (value) => `Bei ${value} bleiben`,
   leave: 'Noch einmal messen',
+  hear: 'Hören …',
+  hearMissing: 'Dieser Teil der Seite ist nicht angekommen. Laden Sie die Seite neu, oder tippen Sie die Frequenz ein.',
 };

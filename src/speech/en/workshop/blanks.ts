@@ -37,4 +37,6 @@ export const BLANK_WORDS = words('BLANK_WORDS', {
   take: (value: string) => `Take ${value}`,
   keep: (value: string) => `Keep ${value}`,
   leave: 'Measure again',
+  hear: 'Hear it …',
+  hearMissing: 'This part of the page did not come. Load the page again, or type the frequency.',
 });
