@@ -223,6 +223,12 @@ describe('without a microphone', () => {
     await dialog(app)
       .getByText(/^This device offers no microphone/)
       .waitFor();
+    expect(await dialog(app).getByRole('button', { name: 'Listen' }).count()).toBe(0);
+    expect(
+      await dialog(app)
+        .getByRole('button', { name: /sound file/ })
+        .isEnabled(),
+    ).toBe(true);
   });
 
   test('over plain http from another machine: it says so at once, in German', async () => {

@@ -122,7 +122,8 @@ export function SpectrumPicture(props: SpectrumPictureProps) {
       }}
       onPointerMove={onPointerMove}
       onPointerUp={(event) => {
-        if (from.current && !from.current.dragged) chooseAt(event);
+        // Also after a drag: its last stretch may have come as no move of its own.
+        if (from.current) chooseAt(event);
         from.current = undefined;
         slider.current?.focus();
       }}
