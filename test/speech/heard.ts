@@ -24,6 +24,7 @@ const modules = import.meta.glob([
   // What runs by itself when it is loaded, in a page, a worker or Node; and the other languages.
   '!**/app/{main,predict}.ts*',
   '!**/*worker.ts',
+  '!**/*.worklet.ts',
   '!**/app/packaging/**',
   '!**/speech/{de/**,load.ts,start-words.ts,catalogue.ts}',
   '!**/speech/language.ts',
