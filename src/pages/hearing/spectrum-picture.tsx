@@ -116,8 +116,6 @@ export function SpectrumPicture(props: SpectrumPictureProps) {
     <div
       ref={box}
       className="spectrum"
-      // Or the browser would take it for dragging what is selected.
-      onMouseDown={(event) => event.preventDefault()}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         from.current = { x: event.clientX, dragged: false };
