@@ -163,6 +163,15 @@ function found(neck: Build, places: Places, weighted: Weighted, studShape: numbe
   return { logs, shapes, correlation };
 }
 
+/** What the deviates of the prior are more than those that a neck tells from its own bite factor and shape. */
+export function shiftsOf(neck: Build, studShape: number): Partial<Record<StripInput, number>> {
+  const spreads = spreadsOf(neck);
+  return {
+    bite: Math.log(neck.biteFactor) / spreads.bite,
+    studShape: (neck.studShape - studShape) / spreads.studShape,
+  };
+}
+
 /** The deviates of the samples as the neck tells them: from its own bite factor and shape. */
 function inTermsOf(
   neck: Build,
@@ -171,11 +180,7 @@ function inTermsOf(
   taken: Uint32Array,
   studShape: number,
 ): KnownDeviates {
-  const spreads = spreadsOf(neck);
-  const shifts: Partial<Record<StripInput, number>> = {
-    bite: Math.log(neck.biteFactor) / spreads.bite,
-    studShape: (neck.studShape - studShape) / spreads.studShape,
-  };
+  const shifts = shiftsOf(neck, studShape);
   return Object.fromEntries(
     Object.entries(places.neck).map(([input, place]) => {
       const shift = shifts[input as StripInput] ?? 0;

@@ -181,11 +181,23 @@ function drawMixture(
   return deviates;
 }
 
-/** Seeded: the same numbers for the same seed. */
+let kept: { readonly seed: number; readonly dimensions: number; readonly deviates: Float64Array } | undefined;
+
+/** Those of the last seed are kept, so that who has seen them knows them again. */
+function priorDeviates(dimensions: number, seed: number): Float64Array {
+  if (kept?.seed !== seed || kept.dimensions !== dimensions) {
+    const random = seededRandom(seed);
+    const deviates = new Float64Array(dimensions * FIRST_SAMPLES);
+    for (let i = 0; i < deviates.length; i += 1) deviates[i] = normal(random);
+    kept = { seed, dimensions, deviates };
+  }
+  return kept.deviates;
+}
+
+/** Seeded: the same numbers for the same seed. @param logLikelihood must not change what it is given */
 export function importanceSamples(dimensions: number, logLikelihood: LogLikelihood, seed: number): Weighted {
-  const random = seededRandom(seed);
-  let deviates: Float64Array = new Float64Array(dimensions * FIRST_SAMPLES);
-  for (let i = 0; i < deviates.length; i += 1) deviates[i] = normal(random);
+  const random = seededRandom(~seed);
+  let deviates = priorDeviates(dimensions, seed);
   let logs = logLikelihood(deviates, FIRST_SAMPLES);
   for (let pass = 2; ; pass += 1) {
     const before = tempered(logs);

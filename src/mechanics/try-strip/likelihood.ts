@@ -12,7 +12,8 @@ import { readingErrorMm, signedMm, type StripReading, type StripSpan } from './d
 import { STRIP_MODEL_ERROR } from './spreads.ts';
 import { statedLn, stiffnessReadings, type StiffnessReading } from './stiffness.ts';
 import { spansOf, type StripModel } from './strip-model.ts';
-import { sampleStrip, type StripDeviates } from './strip-samples.ts';
+import type { StripDescription } from '../strip/strip.ts';
+import { sampleStrip, type SampledStrip, type StripDeviates } from './strip-samples.ts';
 
 /** Readings of one span. */
 interface SpanReadings {
@@ -28,6 +29,21 @@ export interface StripLikelihood {
   add(deviates: StripDeviates, logs: Float64Array): void;
   /** χ² of the readings: what they are off by at one set of deviates, in standard deviations squared. */
   misfit(deviates: StripDeviates): number;
+}
+
+/** Samples of strips that were solved, by the deviates that they were drawn with: the prior's come again with each reading. */
+const drawn = new WeakMap<StripDescription, WeakMap<ArrayBufferLike, Map<string, SampledStrip>>>();
+
+function sampledOnce(model: StripModel, deviates: StripDeviates): SampledStrip {
+  const { inputs, slotDepth, kerfs } = deviates;
+  const ofStrip = drawn.get(model.description) ?? new WeakMap<ArrayBufferLike, Map<string, SampledStrip>>();
+  drawn.set(model.description, ofStrip);
+  const ofDraw = ofStrip.get(slotDepth.buffer) ?? new Map<string, SampledStrip>();
+  ofStrip.set(slotDepth.buffer, ofDraw);
+  const key = [slotDepth, ...kerfs, ...Object.values(inputs)].map((row) => row.byteOffset).join(' ');
+  const sampled = ofDraw.get(key) ?? sampleStrip(model, deviates);
+  ofDraw.set(key, sampled);
+  return sampled;
 }
 
 function bySpan(model: StripModel): SpanReadings[] {
@@ -51,11 +67,10 @@ export function stripLikelihood(model: StripModel): StripLikelihood {
   const spans = bySpan(model);
   const stiffness = stiffnessReadings(model);
   const days = [...new Set(model.strip.readings.map((reading) => reading.days))];
-  const wanted = new Set(spans.flatMap(({ readings }) => readings.map(({ over }) => over)));
 
   /** Calls back with χ² and ln of the determinant of each sample. */
   const each = (deviates: StripDeviates, visit: (i: number, square: number, logDeterminant: number) => void) => {
-    const sampled = sampleStrip(model, deviates, (over) => wanted.has(over));
+    const sampled = sampledOnce(model, deviates);
     const left = new Map(days.map((day) => [day, sampled.left(day)]));
     for (let i = 0; i < sampled.samples; i += 1) {
       let square = 0;

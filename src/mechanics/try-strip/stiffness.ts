@@ -18,7 +18,7 @@
  */
 import { N_PER_KG } from '../../neck/units.ts';
 import { modulusFromTapMPa } from '../elements/materials.ts';
-import { stripSagMm } from '../strip/strip.ts';
+import { stripSagMm, type StripDescription } from '../strip/strip.ts';
 import { BENT_ERROR, TAPPED_ERROR } from '../uncertainty/inputs.ts';
 import type { StripContent, StripStiffness } from './document.ts';
 import { fretsOf, slotXMm } from './layout.ts';
@@ -30,6 +30,8 @@ const DENSITY_ERROR = 0.02;
 const BETA = 4.730041;
 const SIGMA = 0.982502;
 const SHEAR_FACTOR = 5 / 6;
+/** The weight of a plan, about a pound; the sag is in proportion. */
+const PLAN_LOAD_N = 5;
 
 /** What a plain bar and its slots give, mm/N or in parts of one: the whole is plain + slots. */
 interface Give {
@@ -51,8 +53,20 @@ function momentSquares(slotX: readonly number[], lengthMm: number, spanMm: numbe
   }, 0);
 }
 
-/** κ, rad/(N·mm). */
+/** κ of strips that were solved, by how much shallower their slots are and how stiff they are across the grain. */
+const hinges = new WeakMap<StripDescription, Map<string, number>>();
+
 function hinge(model: StripModel, shallowerMm: number, acrossGrain: number): number {
+  const ofStrip = hinges.get(model.description) ?? new Map<string, number>();
+  hinges.set(model.description, ofStrip);
+  const key = `${shallowerMm} ${acrossGrain}`;
+  const kappa = ofStrip.get(key) ?? solvedHinge(model, shallowerMm, acrossGrain);
+  ofStrip.set(key, kappa);
+  return kappa;
+}
+
+/** κ, rad/(N·mm). */
+function solvedHinge(model: StripModel, shallowerMm: number, acrossGrain: number): number {
   const short = shorterStrip(model.strip);
   const description = shallower(short, model.wood, shallowerMm, acrossGrain);
   const { lengthMm } = description;
@@ -124,6 +138,21 @@ export function stiffnessReadings(model: StripModel): StiffnessReading[] {
     { of: 'give', measuredLn: -Math.log(apparent), errorLn: TAPPED_ERROR, stated: give, slotAnswer },
     { of: 'density', measuredLn: Math.log(densityKgM3), errorLn: DENSITY_ERROR, stated: density, slotAnswer: none },
   ];
+}
+
+/** A test that would read so: its give and its density as logarithms. @param test weight or tap, and in which state */
+export function stiffnessThatReads(
+  strip: StripContent,
+  { test, state }: Pick<Exclude<StripStiffness, { test: 'none' }>, 'test' | 'state'>,
+  lnGive: number,
+  lnDensity: number,
+): StripStiffness {
+  const { lengthMm, widthMm, thicknessMm } = strip.offcut;
+  if (test === 'weight')
+    return { test, state, loadN: PLAN_LOAD_N, loadG: null, spanMm: lengthMm, sagMm: PLAN_LOAD_N * Math.exp(lnGive) };
+  const massG = (volumeMm3(strip, state === 'slotted') * Math.exp(lnDensity)) / 1e6;
+  const atOneHz = modulusFromTapMPa(massG, 1, lengthMm, widthMm, thicknessMm);
+  return { test, state, massG, frequencyHz: Math.sqrt(Math.exp(-lnGive) / atOneHz) };
 }
 
 /** What the strip says it would be, ln, without the deviate of E or of the density. */

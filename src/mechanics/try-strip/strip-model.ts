@@ -228,17 +228,7 @@ export function spansOf(strip: Pick<StripContent, 'groups'>): StripSpan[] {
   return ['ends', ...strip.groups.keys()];
 }
 
-/**
- * @param neck the build that the strip speaks for
- * @param ownBoard was the strip cut from its board?
- * @param studShape what the deviates of the shape are told from; as the strip believes it when left out
- */
-export function stripModel(
-  strip: StripContent,
-  neck: StripNeck,
-  ownBoard: boolean,
-  studShape: number = strip.wire.studShape,
-): StripModel {
+function solved(strip: StripContent, neck: StripNeck, ownBoard: boolean, studShape: number): StripModel {
   const wood = stripWood(strip, neck, ownBoard);
   const spreads = stripSpreads(neck, ownBoard);
   const description = describeStrip(strip, wood);
@@ -284,6 +274,43 @@ export function stripModel(
       return greatest(shapeMm, points, () => 1);
     }),
   };
+}
+
+/** The last strips that were solved: readings come one by one, and change nothing of them. */
+const kept = new Map<string, StripModel>();
+const MOST_KEPT = 8;
+
+/** All that a model rests on. */
+function keyOf(strip: StripContent, neck: StripNeck, ownBoard: boolean, studShape: number): string {
+  const { stiffness: _stiffness, cutFrom: _cutFrom, ...offcut } = strip.offcut;
+  const { name: _name, ...wire } = strip.wire;
+  const groups = strip.groups.map(({ kerfMm, kerfErrorMm, frets }) => [kerfMm, kerfErrorMm, frets]);
+  const { studSoftnessMm, wallStiffnessNMm3, wedgeRelaxation } = neck;
+  return JSON.stringify([
+    [offcut, wire, strip.slotDepthMm, strip.endMm, groups, ownBoard, studShape],
+    [studSoftnessMm, wallStiffnessNMm3, wedgeRelaxation],
+    [stripWood(strip, neck, ownBoard), stripSpreads(neck, ownBoard)],
+  ]);
+}
+
+/**
+ * @param neck the build that the strip speaks for
+ * @param ownBoard was the strip cut from its board?
+ * @param studShape what the deviates of the shape are told from; as the strip believes it when left out
+ */
+export function stripModel(
+  strip: StripContent,
+  neck: StripNeck,
+  ownBoard: boolean,
+  studShape: number = strip.wire.studShape,
+): StripModel {
+  const key = keyOf(strip, neck, ownBoard, studShape);
+  const model = kept.get(key) ?? solved(strip, neck, ownBoard, studShape);
+  kept.delete(key);
+  kept.set(key, model);
+  const [oldest] = kept.keys();
+  if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
+  return { ...model, strip };
 }
 
 /** The value of greatest size of Σ_g amount_g·shape_g over the points, with its sign. */

@@ -5,7 +5,6 @@
 import { seatMany } from '../uncertainty/seat-many.ts';
 import { wedgeLineLeftOf } from '../uncertainty/time-factors.ts';
 import { deviationAt } from '../uncertainty/inputs.ts';
-import type { StripSpan } from './document.ts';
 import { inputById, STRIP_INPUTS, type StripInput } from './spreads.ts';
 import { greatest, type StripModel, type StripSpanModel } from './strip-model.ts';
 
@@ -85,12 +84,7 @@ function humpsOf(
   return out;
 }
 
-/** @param isWanted which spans; all of them when left out. The others have no humps. */
-export function sampleStrip(
-  model: StripModel,
-  deviates: StripDeviates,
-  isWanted: (over: StripSpan) => boolean = () => true,
-): SampledStrip {
+export function sampleStrip(model: StripModel, deviates: StripDeviates): SampledStrip {
   const { groups, spans, strip, wedgeRelaxation } = model;
   const on = deviationsOf(model, deviates);
   const bow = softness(model.bow, deviates, on.boardModulus);
@@ -100,8 +94,14 @@ export function sampleStrip(
     const kerfMm = deviates.kerfs[group]!.map((z) => kerfErrorMm * z);
     return seatMany(contact, flexibilityMmN, { ...on, kerfMm }, opening);
   });
-  const humpMm = spans.map((span) => (isWanted(span.over) ? humpsOf(span, forceN, bow) : new Float64Array(0)));
+  const humpMm = spans.map((span) => humpsOf(span, forceN, bow));
   const time = { restDays: 0, settleDays: 0, wedgeRelaxation, creepFactor: 1 };
   const { relaxation, creep } = on;
-  return { samples: bow.length, forceN, humpMm, left: (days) => wedgeLineLeftOf({ time, relaxation, creep }, days) };
+  const lefts = new Map<number, Float64Array>();
+  const left = (days: number) => {
+    const found = lefts.get(days) ?? wedgeLineLeftOf({ time, relaxation, creep }, days);
+    lefts.set(days, found);
+    return found;
+  };
+  return { samples: bow.length, forceN, humpMm, left };
 }

@@ -157,3 +157,28 @@ describe('questions about readings', () => {
     expect(late!.biteTimes).toBeGreaterThan(soon!.biteTimes!);
   });
 });
+
+describe('a strip that was solved before', () => {
+  it('is not solved again for another reading, and is for all that it rests on', () => {
+    const again = stripModel(
+      { ...STRIP, readings: [], name: 'other', groups: STRIP.groups.map((group) => ({ ...group, blade: '' })) },
+      NECK,
+      false,
+    );
+    expect(again.description).toBe(stripModel(STRIP, NECK, false).description);
+    const changes: readonly (readonly [StripContent, typeof NECK, boolean, number?])[] = [
+      [{ ...STRIP, slotDepthMm: 3.1 }, NECK, false],
+      [{ ...STRIP, endMm: 13 }, NECK, false],
+      [{ ...STRIP, wire: { ...STRIP.wire, studAreaMm2: 0.5 } }, NECK, false],
+      [{ ...STRIP, groups: STRIP.groups.map((group) => ({ ...group, kerfErrorMm: 0.02 })) }, NECK, false],
+      [{ ...STRIP, offcut: { ...STRIP.offcut, wood: 'ebony-african' } }, NECK, false],
+      [STRIP, { ...NECK, wallStiffnessNMm3: 600 }, false],
+      [STRIP, { ...NECK, boardWood: 'ebony-african' }, true],
+      [STRIP, NECK, false, 0.5],
+    ];
+    for (const [strip, neck, ownBoard, shape] of changes) {
+      const model = stripModel(strip, neck, ownBoard, shape);
+      expect(model.description).not.toBe(again.description);
+    }
+  });
+});

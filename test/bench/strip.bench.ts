@@ -1,0 +1,40 @@
+/** Try strips: what one will do, many samples of it, and what its readings leave of the grip. */
+import { defaultBuild } from '../../src/neck/build.ts';
+import { gripPosterior } from '../../src/mechanics/try-strip/grip-posterior.ts';
+import { deviatesAt } from '../../src/mechanics/try-strip/places.ts';
+import { placesAlone, predictStrip } from '../../src/mechanics/try-strip/predicted.ts';
+import { stripModel } from '../../src/mechanics/try-strip/strip-model.ts';
+import { sampleStrip } from '../../src/mechanics/try-strip/strip-samples.ts';
+import { normalDeviates } from '../../src/mechanics/uncertainty/normal.ts';
+import { STRIP } from '../mechanics/try-strip/strips.ts';
+import { measure, type BenchRow } from './measure.ts';
+
+const MANY = 20_000;
+
+export default async function bench(): Promise<BenchRow[]> {
+  const neck = defaultBuild();
+  let depth = 0;
+  /** Another strip each time, which nobody has solved before. */
+  const another = () => {
+    depth = (depth + 1) % 1000;
+    return { ...STRIP, slotDepthMm: 3 + depth / 10_000 };
+  };
+  const model = stripModel(STRIP, neck, false);
+  const places = placesAlone(model);
+  const deviates = deviatesAt(places, normalDeviates(1, MANY, places.dimensions), MANY);
+  const readings = STRIP.readings.map((reading) => ({ ...reading, instrument: 'feelers' as const, ownErrorMm: null }));
+  const weight = { test: 'weight', state: 'slotted', loadN: 5, loadG: null, spanMm: 280, sagMm: 0.402 } as const;
+  const strip = { ...STRIP, readings, offcut: { ...STRIP.offcut, stiffness: weight } };
+  return [
+    await measure('hump of a strip of twelve frets, as stated', () => stripModel(another(), neck, false).statedHumpMm, {
+      aimMs: 100,
+    }),
+    await measure('its band, of a strip that was solved', () => predictStrip(model)),
+    await measure('20 000 samples of a strip with three groups', () => sampleStrip(model, deviates), { aimMs: 100 }),
+    await measure(
+      'grip from a strip with three groups, solved and weighed',
+      () => gripPosterior(neck, [{ strip, ownBoard: false }]),
+      { aimMs: 300, budgetMs: 3000 },
+    ),
+  ];
+}

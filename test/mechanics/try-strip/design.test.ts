@@ -1,0 +1,140 @@
+/** A strip before it is sawn: what it promises beside what posteriors leave, and what it warns of. */
+import { describe, expect, it } from 'vitest';
+import { defaultBuild } from '../../../src/neck/build.ts';
+import {
+  designSteps,
+  NECK_OUTCOMES,
+  plannedStrip,
+  type PlannedReading,
+  type StripPlan,
+} from '../../../src/mechanics/try-strip/design.ts';
+import { slotXMm } from '../../../src/mechanics/try-strip/layout.ts';
+import { bandsWith, KINDS, widthsAfter } from '../../study/workshops.ts';
+import { expectNear } from '../../expect-near.ts';
+import { modelOf } from '../uncertainty/model-of.ts';
+import { STRIP } from './strips.ts';
+
+const NECK = defaultBuild();
+const NECK_MODEL = modelOf(NECK);
+
+const reading = (instrument: 'ruler' | 'feelers', over: PlannedReading['over'] = 'ends'): PlannedReading => {
+  return { days: 0, over, instrument, ownErrorMm: null };
+};
+const SLOTTED = { test: 'weight', state: 'slotted' } as const;
+
+function design(plan: Partial<StripPlan>, neck = NECK) {
+  const steps = designSteps(neck, NECK_MODEL, {
+    strip: { ...STRIP, ...plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE], 12) },
+    ownBoard: true,
+    readings: [reading('feelers')],
+    stiffness: null,
+    ...plan,
+  });
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+const BLADE = { blade: 'usual', kerfMm: 0.58, kerfErrorMm: 0.01 };
+
+describe('what a strip will leave of the bands', () => {
+  it.each([
+    ['ruler', { readings: [reading('ruler')] }],
+    ['feelers', {}],
+    ['weighed', { stiffness: SLOTTED }],
+  ] as const)('is what posteriors of drawn workshops leave: %s (seeds 70 to 93)', (id, plan) => {
+    const kind = KINDS.find((one) => one.id === id)!;
+    const promised = design(plan).widthAfter;
+    const drawn = Array.from({ length: 24 }, (_, i) => widthsAfter(kind, 70 + i));
+    for (const [outcome, name] of [
+      ['fretted', 'fretted'],
+      ['settled', 'settled'],
+      ['wedgeForceN', 'force'],
+    ] as const) {
+      const widths = drawn.map((width) => width[name]).toSorted((a, b) => a - b);
+      const median = (widths[11]! + widths[12]!) / 2;
+      expectNear(promised[outcome].p50, median, 0.25, 'twenty-four workshops beside thirty-two');
+    }
+  });
+
+  it('is less the better it is measured, and begins with the band of an unmeasured neck', () => {
+    const plans = [
+      design({ readings: [reading('ruler')] }),
+      design({}),
+      design({ stiffness: SLOTTED }),
+      design({ stiffness: { test: 'tap', state: 'plain' } }),
+    ];
+    const [ruler, feelers, slotted, tapped] = plans.map(({ widthAfter }) => widthAfter.fretted.p50);
+    expect(feelers).toBeLessThan(ruler!);
+    expect(slotted).toBeLessThan(1.02 * feelers!);
+    expect(tapped).toBeLessThan(1.02 * feelers!);
+    const { before, widthAfter } = plans[1]!;
+    const unmeasured = bandsWith();
+    expectNear(
+      before.fretted.p95 - before.fretted.p05,
+      unmeasured.fretted.p95 - unmeasured.fretted.p05,
+      0.05,
+      'samples',
+    );
+    for (const outcome of NECK_OUTCOMES) {
+      expect(widthAfter[outcome].p50).toBeLessThan(before[outcome].p95 - before[outcome].p05);
+      expect(widthAfter[outcome].p05).toBeLessThanOrEqual(widthAfter[outcome].p50);
+    }
+    expect(design({})).toEqual(plans[1]);
+  });
+
+  it('is less for a strip of the neck’s own board and of its own wire', () => {
+    const own = design({ stiffness: SLOTTED }).widthAfter.settled.p50;
+    const other = design({ stiffness: SLOTTED, ownBoard: false }).widthAfter.settled.p50;
+    expect(other).toBeGreaterThan(1.05 * own);
+    const steps = designSteps(
+      NECK,
+      NECK_MODEL,
+      { strip: STRIP, ownBoard: true, readings: [reading('feelers')], stiffness: null },
+      'press',
+      false,
+    );
+    let step = steps.next();
+    while (!step.done) step = steps.next();
+    expect(step.value.widthAfter.settled.p50).toBeGreaterThan(own);
+  });
+});
+
+describe('a plan', () => {
+  it('shares the frets out among the blades, evenly along the strip', () => {
+    const { groups, endMm } = plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE, { ...BLADE, kerfMm: 0.62 }, BLADE], 14);
+    expect(groups.map(({ frets }) => frets)).toEqual([5, 5, 4]);
+    const x = slotXMm({ offcut: STRIP.offcut, groups, endMm });
+    expectNear(x[0]!, 300 / 28, 1e-12, 'a division');
+    expectNear(x[1]! - x[0]!, 300 / 14, 1e-9, 'sums');
+  });
+
+  it.each([
+    [0, 12, '0 blades; a strip takes between 1 and 4'],
+    [5, 12, '5 blades'],
+    [3, 2, '2 frets; there must be a whole number of them, at least 3'],
+    [1, 2.5, '2.5 frets'],
+  ])('refuses %i blades for %d frets', (blades, frets, message) => {
+    expect(() => plannedStrip(STRIP.offcut, STRIP.wire, 3, Array(blades).fill(BLADE), frets)).toThrow(message);
+  });
+});
+
+describe('warnings', () => {
+  const few = plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE], 3);
+
+  it('a hump that the instrument cannot tell is named with its size and the least', () => {
+    const { warnings } = design({ strip: { ...STRIP, ...few }, readings: [reading('ruler'), reading('feelers')] });
+    expect(warnings).toMatchObject([{ code: 'hump-too-small', reading: 0, over: 'ends', leastMm: 2.5 }]);
+    expect(design({}).warnings).toEqual([]);
+  });
+
+  it('wood that would crush below the slots is named with its stress and its strength', () => {
+    const strip = { ...STRIP, ...plannedStrip(STRIP.offcut, STRIP.wire, 5, [BLADE], 12) };
+    const { warnings, prediction } = design({ strip, readings: [reading('feelers')] });
+    const [warning] = warnings.filter(({ code }) => code === 'wood-crushes');
+    expect(warning).toMatchObject({ group: 0 });
+    // 1 mm of wood below, the force 4.5 mm above its middle.
+    const force = prediction.forceN[0]!.p95;
+    expectNear((warning as { stressMPa: number }).stressMPa, force / 60 + (6 * force * 4.5) / 60, 1e-9, 'a beam');
+  });
+});
