@@ -14,6 +14,7 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
     default: (await import('../pages/log/bench-log-dialog.tsx')).BenchLogDialog,
   })),
   refret: lazy(async () => ({ default: (await import('../pages/answers/refret/refret-dialog.tsx')).RefretDialog })),
+  origin: lazy(async () => ({ default: (await import('../pages/about/origin/origin-dialog.tsx')).OriginDialog })),
   proof: lazy(async () => ({ default: (await import('../pages/about/proof/proof-dialog.tsx')).ProofDialog })),
   wanted: lazy(async () => ({ default: (await import('../pages/answers/wanted/wanted-dialog.tsx')).WantedDialog })),
   library: lazy(async () => ({ default: (await import('../pages/library/library-dialog.tsx')).LibraryDialog })),

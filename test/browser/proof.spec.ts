@@ -59,6 +59,25 @@ describe('how well it computes', () => {
   );
 });
 
+describe('where a number comes from', () => {
+  test('opens on its figure, with the number, its band and the equations; any other can be chosen', async () => {
+    const app = await openApp(PHONE);
+    const { page } = app;
+    await page.getByRole('button', { name: 'Wedge force per fret' }).click();
+    const origin = page.getByRole('dialog', { name: 'Where a number comes from' });
+    const shown = await page.locator('[data-figure="force"] .figure-value').innerText();
+    await origin.getByText(shown).waitFor();
+    await origin.locator('pre', { hasText: 'A(β) = A·min(1, β/H)^m' }).waitFor();
+    expect(await violations(app, '.origin')).toEqual([]);
+    await origin.getByLabel('Number').selectOption('stringPullN');
+    await origin.getByRole('heading', { name: 'The model, 10. Strings' }).waitFor();
+    await app.screenshot('proof/origin');
+    await page.keyboard.press('Escape');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Wedge force per fret');
+    expect(app.troubles).toEqual([]);
+  });
+});
+
 describe('relief against time', () => {
   test('replaces the line by the key, marks the moment on the rail, and has a table', async () => {
     const app = await openApp(DESK);

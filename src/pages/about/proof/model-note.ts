@@ -2,6 +2,8 @@
 
 export type NoteBlock =
   | { readonly kind: 'text'; readonly text: string }
+  /** Equations as they stand, indented in the note. */
+  | { readonly kind: 'equations'; readonly text: string }
   | { readonly kind: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
 
 /** Marks of emphasis, code and links are left out: the words are what matters here. */
@@ -18,8 +20,20 @@ const cellsOf = (line: string) =>
     .split('|')
     .map(plain);
 
+const INDENT = '    ';
+/** The column of the symbols behind the equations: on the page they stand closer. */
+const GAP = /(?<=\S) {6,}/;
+const CONTINUED = /^ {30,}/;
+
 function blockOf(lines: readonly string[]): NoteBlock {
-  if (!lines[0]!.startsWith('|')) return { kind: 'text', text: plain(lines.join(' ')) };
+  if (lines.every((line) => line.startsWith(INDENT)))
+    return {
+      kind: 'equations',
+      text: lines
+        .map((line) => line.slice(INDENT.length).replace(CONTINUED, ' '.repeat(16)).replace(GAP, '    '))
+        .join('\n'),
+    };
+  if (!lines[0]!.startsWith('|')) return { kind: 'text', text: plain(lines.map((line) => line.trim()).join(' ')) };
   const [head = '', _rule, ...rows] = lines;
   return { kind: 'table', head: cellsOf(head), rows: rows.map(cellsOf) };
 }
@@ -35,8 +49,9 @@ export function noteSection(markdown: string, heading: string): NoteBlock[] {
   const end = lines.findIndex((line, at) => at > start && line.startsWith('## '));
   const blocks: string[][] = [[]];
   for (const line of lines.slice(start + 1, end < 0 ? undefined : end)) {
-    if (line.trim() === '') blocks.push([]);
-    else blocks.at(-1)!.push(line);
+    if (line.trim() === '' || line.startsWith('- ')) blocks.push([]);
+    if (line.trim() === '') continue;
+    blocks.at(-1)!.push(line);
   }
   return blocks.filter((block) => block.length > 0).map(blockOf);
 }

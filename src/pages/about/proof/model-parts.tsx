@@ -4,6 +4,13 @@ import type { NoteBlock } from './model-note.ts';
 
 function Block({ block, title }: { readonly block: NoteBlock; readonly title: string }) {
   if (block.kind === 'text') return <p lang="en">{block.text}</p>;
+  if (block.kind === 'equations')
+    return (
+      // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
+      <section className="equations" tabIndex={0} aria-label={`${title}: ${block.text.slice(0, 40)}`}>
+        <pre lang="en">{block.text}</pre>
+      </section>
+    );
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
     <section className="table-scroll" tabIndex={0} aria-label={title}>

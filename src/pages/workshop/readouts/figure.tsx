@@ -1,6 +1,7 @@
 /** One large number with its name, its unit, what it means and how sure it is. */
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { SOLVER_WORDS } from '../../../speech/en/workshop/solver.ts';
+import { store } from '../../../state/store.ts';
 import type { FigureText } from './figures.ts';
 
 /** What is not computed and will not come: nothing, the band alone, or the number too. */
@@ -22,7 +23,17 @@ function BandText({ band, missing }: { readonly band: FigureText['band']; readon
 export function Figure({ figure, isNow, missing }: FigureProps) {
   return (
     <div className="figure" data-figure={figure.id} data-now={isNow || undefined}>
-      <dt>{figure.label}</dt>
+      <dt>
+        <button
+          type="button"
+          className="figure-name"
+          title={READOUT_WORDS.origin}
+          aria-haspopup="dialog"
+          onClick={() => store.getState().showOrigin(figure.key)}
+        >
+          {figure.label}
+        </button>
+      </dt>
       <dd>
         {figure.value === undefined ? (
           missing === 'prediction' ? (

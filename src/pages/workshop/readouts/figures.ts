@@ -1,4 +1,5 @@
 /** The numbers of a solution as text: value, unit, word, detail and band apart, so that each can be set as it deserves. */
+import type { ComputedKey } from '../../../neck/quantities.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { numberOf, textOf } from '../../../speech/quantity-text.ts';
@@ -18,6 +19,7 @@ import { timeText } from '../../../speech/times.ts';
 
 export interface FigureText {
   readonly id: string;
+  readonly key: ComputedKey;
   readonly label: string;
   /** Undefined while it is being computed. */
   readonly value?: string;
@@ -49,6 +51,7 @@ export function nearestFret(fretXMm: readonly number[], xMm: number): number {
 
 interface Named {
   readonly id: string;
+  readonly key: ComputedKey;
   readonly label: string;
   readonly phase: Phase;
 }
@@ -76,7 +79,7 @@ function forceFigure(
   band: ReadoutBand | undefined,
   system: UnitSystem,
 ): FigureText {
-  const base = { id: 'force', label: READOUT_WORDS.force };
+  const base = { id: 'force', key: 'meanWedgeForceN' as const, label: READOUT_WORDS.force };
   if (!forces || forces.length === 0) return base;
   const shown = (force: number) => numberOf('wedgeForceN', force, system);
   const isNone = Number(shown(Math.max(...forces))) === 0;
@@ -108,7 +111,7 @@ export function driversSentence(drivers: ReadoutBand['drivers'] | undefined): st
 /** The rod setting that brings the settled neck to the relief wanted. */
 function rodFigure(solution: Solution | null, uncertainty: Uncertainty | null, system: UnitSystem): FigureText[] {
   if (solution && solution.prediction.rod.kind === 'none') return [];
-  const base = { id: 'rod', label: READOUT_WORDS.rodNeeded, phase: 'rod' as const };
+  const base = { id: 'rod', key: 'turnsOfNut' as const, label: READOUT_WORDS.rodNeeded, phase: 'rod' as const };
   if (!solution) return [base];
   const { build } = solution;
   const rod = rodForTarget(solution);
@@ -140,13 +143,29 @@ export function figuresOf(
   const pull = solution ? parts(textOf('stringPullN', solution.prediction.stringPullN, system)) : {};
   const settled = build ? READOUT_WORDS.settled(timeText(build.settleDays)) : READOUT_WORDS.settledPlain;
   return [
-    bowFigure({ id: 'fretted', label: READOUT_WORDS.fretted, phase: 'frets' }, chosen?.fretted, bands?.fretted, system),
-    bowFigure({ id: 'strung', label: READOUT_WORDS.strung, phase: 'strung' }, chosen?.strung, bands?.strung, system),
-    bowFigure({ id: 'settled', label: settled, phase: 'weeks' }, chosen?.settled, bands?.settled, system),
+    bowFigure(
+      { id: 'fretted', key: 'frettedReliefMm', label: READOUT_WORDS.fretted, phase: 'frets' },
+      chosen?.fretted,
+      bands?.fretted,
+      system,
+    ),
+    bowFigure(
+      { id: 'strung', key: 'strungReliefMm', label: READOUT_WORDS.strung, phase: 'strung' },
+      chosen?.strung,
+      bands?.strung,
+      system,
+    ),
+    bowFigure(
+      { id: 'settled', key: 'settledReliefMm', label: settled, phase: 'weeks' },
+      chosen?.settled,
+      bands?.settled,
+      system,
+    ),
     ...rodFigure(solution, uncertainty, system),
     forceFigure(chosen?.wedgeForceN, bands?.wedgeForceN, system),
     {
       id: 'pull',
+      key: 'stringPullN',
       label: READOUT_WORDS.pull,
       ...pull,
       ...(build ? { detail: READOUT_WORDS.strings(build.strings.length), band: null } : {}),

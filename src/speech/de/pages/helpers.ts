@@ -92,6 +92,13 @@ export const PROGRAM_WORDS: typeof licences.PROGRAM_WORDS = {
   open: 'Lizenzen …',
 };
 
+export const ORIGIN_WORDS: typeof proof.ORIGIN_WORDS = {
+  title: 'Woher eine Zahl kommt',
+  number: 'Zahl',
+  equations: (section) => `Das Modell, ${section} (englisch)`,
+  proof: 'Wie gut es mit Bekanntem übereinstimmt',
+};
+
 export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
   title: 'Wie gut es rechnet',
   loading: 'Die Ergebnisse werden geholt.',

@@ -9,6 +9,7 @@ export const METHOD_WORDS: typeof english.METHOD_WORDS = {
 
 export const READOUT_WORDS: typeof english.READOUT_WORDS = {
   title: 'Was der Hals tut',
+  origin: 'Woher diese Zahl kommt',
   fretted: 'Bundiert',
   strung: 'Besaitet',
   settled: (days) => `Gesetzt nach ${days}`,

@@ -44,3 +44,11 @@ export const PROOF_WORDS = words('PROOF_WORDS', {
   toSimplified: 'What is simplified in the model, and what that costs',
   noModel: 'The note on the model could not be fetched.',
 });
+
+/** Where a number comes from. */
+export const ORIGIN_WORDS = words('ORIGIN_WORDS', {
+  title: 'Where a number comes from',
+  number: 'Number',
+  equations: (section: string) => `The model, ${section}`,
+  proof: 'How well it agrees with what is known',
+});

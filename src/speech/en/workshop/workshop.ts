@@ -10,6 +10,7 @@ export const METHOD_WORDS: Readonly<Record<Method, { label: string; says: string
 
 export const READOUT_WORDS = words('READOUT_WORDS', {
   title: 'What the neck does',
+  origin: 'Where this number comes from',
   fretted: 'With the frets in',
   strung: 'Strung',
   settled: (days: string) => `Settled, ${days}`,

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { QUANTITY_MEANINGS } from '../../../../src/verdict/quantity-meanings.ts';
 import { noteSection } from '../../../../src/pages/about/proof/model-note.ts';
 import { disagreeing, isGood, readResults, tallyOf } from '../../../../src/pages/about/proof/results.ts';
 import { root } from '../../../tools/project.mjs';
@@ -55,5 +56,21 @@ describe('the note on the model', () => {
       { kind: 'table', head: ['A', 'B'], rows: [['1', '2']] },
     ]);
     expect(noteSection(note, 'Three')).toEqual([]);
+  });
+
+  test('keeps equations as they stand, and each point of a list by itself', () => {
+    const note = '## 3. Three\n\n    a   = b\n      c = d\n\n- one\n- two\n  goes on\n';
+    expect(noteSection(note, 'Three')).toEqual([
+      { kind: 'equations', text: 'a   = b\n  c = d' },
+      { kind: 'text', text: '- one' },
+      { kind: 'text', text: '- two goes on' },
+    ]);
+  });
+
+  test('has a section with something in it for every number that says it is derived there', () => {
+    const note = file('src/mechanics/MODEL.md');
+    const derived = Object.values(QUANTITY_MEANINGS).flatMap(({ model }) => model ?? []);
+    expect(derived.length).toBeGreaterThan(40);
+    for (const model of derived) expect([model, noteSection(note, model).length > 0]).toEqual([model, true]);
   });
 });
