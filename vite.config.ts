@@ -18,7 +18,7 @@ const UNIT = {
   maxWorkers: availableParallelism(),
 } as const;
 
-const RECKONING = ['neck', 'mechanics', 'fretwork', 'verdict', 'geometry', 'playing', 'reference', 'sweep'];
+const RECKONING = ['neck', 'mechanics', 'fretwork', 'verdict', 'geometry', 'playing', 'reference', 'study', 'sweep'];
 const testsIn = (rooms: readonly string[]): string[] => rooms.map((room) => `test/${room}/**/*.test.ts`);
 
 /** Rooms whose tests have what they need for themselves, and no store, page or language that other files would find changed. */

@@ -1,5 +1,7 @@
 /** The validation page as Markdown. */
 import { KNOWN_LIMITS } from '../../src/verdict/known-limits.ts';
+import type { Study } from '../study/study.ts';
+import { studySection } from '../study/table.ts';
 import type { ComparisonResult, RowResult, ValidationResults } from './results.ts';
 
 const cell = (text: string) => text.replaceAll('|', '\\|');
@@ -63,7 +65,7 @@ function disagreements(rows: readonly RowResult[]): string {
   return lines.length === 0 ? 'None.' : lines.join('\n');
 }
 
-export function validationPage(results: ValidationResults): string {
+export function validationPage(results: ValidationResults, study: Study): string {
   const { rows, subjects, marks } = results;
   const ofKind = (kind: RowResult['kind']) => rows.filter((row) => row.kind === kind);
   const verification = ofKind('verification');
@@ -98,6 +100,7 @@ export function validationPage(results: ValidationResults): string {
     '## Practice',
     'What makers see, said in words: the predicates make numbers of the words. No source; the invented presets.',
     ...practice.map(rowText),
+    ...studySection(study),
     '',
   ].join('\n\n');
 }

@@ -1,11 +1,11 @@
 /**
  * How likely a strip's readings are with the deviates of many samples.
  *
- *   hump      y_i = μ_i·(1 + e_s) + g_i        μ_i = hump over span s at its day; e_s ~ N(0, 3 %) once for each span of a strip;
+ *   hump      y_i = μ_i·(1 + e_s) + g_i        μ_i = hump over span s at its day; e_s ~ N(0, 5 %) once for each span of a strip;
  *                                              g_i ~ N(0, σ_i²) of the instrument, anew for each reading
  *   stiffness ln y = ln(give) − s_E·z_E + e     and ln ρ = ln ρ_stated + s_ρ·z_ρ + e  (stiffness.ts)
  *
- * e_s is integrated out: the readings of a span have the covariance diag(σ²) + (0.03)²·μμᵀ, whose inverse and determinant are
+ * e_s is integrated out: the readings of a span have the covariance diag(σ²) + 0.05²·μμᵀ, whose inverse and determinant are
  * those of Sherman and Morrison.
  */
 import { readingErrorMm, signedMm, type StripReading, type StripSpan } from './document.ts';
