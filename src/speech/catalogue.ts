@@ -34,6 +34,7 @@ import type * as course from './en/workshop/course.ts';
 import type * as proof from './en/pages/proof.ts';
 import type * as refret from './en/pages/refret.ts';
 import type * as predict from './en/workshop/predict.ts';
+import type * as measure from './en/pages/measure.ts';
 import type * as share from './en/pages/share.ts';
 import type * as wanted from './en/pages/answers.ts';
 import type * as welcome from './en/pages/welcome.ts';
@@ -98,6 +99,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof project> &
   TablesOf<typeof refret> &
   TablesOf<typeof predict> &
+  TablesOf<typeof measure> &
   TablesOf<typeof share> &
   TablesOf<typeof wanted> &
   TablesOf<typeof welcome> &

@@ -16,6 +16,7 @@ import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import { advised, advisedTangs, type AdvisedAnswer, type AdvisedTangs } from '../verdict/raised-by.ts';
 import { whatMoves, type WhatMoves } from '../verdict/what-moves.ts';
+import { whatToMeasure, type MeasurementId, type WhatToMeasure } from '../verdict/what-to-measure.ts';
 import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
@@ -46,6 +47,16 @@ export interface SolverApi {
   ): Promise<AdvisedAnswer | null>;
   /** What else could be done with this neck, and how far it moves the bow; null as above. */
   moves(build: Build, options?: EstimateOptions, onProgress?: (share: number) => void): Promise<WhatMoves | null>;
+  /**
+   * What could still be measured on this neck, and what of the band each would take away; null as above.
+   * @param done counted as measured already
+   */
+  measure(
+    build: Build,
+    done: readonly MeasurementId[],
+    options?: EstimateOptions,
+    onProgress?: (share: number) => void,
+  ): Promise<WhatToMeasure | null>;
   /** The best combinations of tangs for a refret; null as above. */
   tangs(
     build: Build,
@@ -83,6 +94,10 @@ const api: SolverApi = {
   moves(build, options, onProgress) {
     const mine = (latest += 1);
     return whatMoves(predictor, estimator, build, options, () => mine !== latest, onProgress);
+  },
+  measure(build, done, options, onProgress) {
+    const mine = (latest += 1);
+    return whatToMeasure(estimator, build, done, options, () => mine !== latest, onProgress);
   },
   async tangs(build, wish, options, onProgress) {
     const mine = (latest += 1);

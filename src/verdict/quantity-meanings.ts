@@ -87,6 +87,13 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   atFret8Mm: { meaning: 'relief at fret 8', model: RELIEF },
   levellingReliefMm: { meaning: 'relief of a fret top in the state in which the crowns are levelled', model: MOMENTS },
   missMm: { meaning: 'relief that the rod leaves over what is wanted; minus: short of it', model: ROD },
+  bandWidthMm: {
+    meaning: 'width of what holds 90 of 100 necks, of the relief strung and settled',
+    model: '14. Uncertainty',
+  },
+  bandRemovedMm: { meaning: 'by how much a measurement makes that narrower', model: '14. Uncertainty' },
+  errorPercent: { meaning: 'standard deviation of what a measurement leaves, of what is measured' },
+  measuringMin: { meaning: 'time that a measurement takes in the workshop' },
   reliefP05Mm: { meaning: 'lower end of the band of the relief', model: '13. How sure, and the way back' },
   reliefP95Mm: { meaning: 'upper end of the band of the relief', model: '13. How sure, and the way back' },
   rodReachReliefMm: { meaning: 'relief nearest to the one wanted that the rod can reach', model: ROD },

@@ -147,4 +147,49 @@ describe('what moves it', () => {
   });
 });
 
+describe('what to measure next', () => {
+  const list = ({ page }: App) => page.locator('.to-measure');
+  const settled = ({ page }: App) => page.waitForSelector('.to-measure .answers:not([data-stale])');
+  async function openList(): Promise<App> {
+    const app = await openWanted();
+    await list(app).locator('summary').click();
+    await settled(app);
+    return app;
+  }
+  const ids = (app: App) =>
+    list(app)
+      .locator('tbody tr')
+      .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset['measure']));
+
+  test('is ranked in the minutes of the workshop, which stay; what is done goes, and each line leads to its control', async () => {
+    const app = await openList();
+    const first = await ids(app);
+    expect(first[0]).toBe('fretted');
+    expect(first.length).toBeGreaterThan(5);
+    const minutes = list(app).locator('[data-measure="fretted"] input');
+    await minutes.fill('2400');
+    await minutes.press('Enter');
+    expect((await ids(app)).at(-1)).toBe('fretted');
+    expect(await app.page.evaluate(() => localStorage.getItem('backbow.minutes'))).toBe('{"fretted":2400}');
+    await list(app)
+      .getByRole('button', { name: /^Count as done: Shape of a stud/ })
+      .click();
+    const takeBack = list(app).getByRole('button', { name: /^Take back: Shape of a stud/ });
+    expect(await takeBack.evaluate((button) => button === document.activeElement)).toBe(true);
+    await settled(app);
+    expect(await ids(app)).not.toContain('lens');
+    await takeBack.click();
+    await settled(app);
+    expect(await ids(app)).toContain('lens');
+    await list(app)
+      .getByRole('button', { name: /^Enter it: Board blank/ })
+      .click();
+    await app.page.waitForFunction(
+      () => document.activeElement?.closest<HTMLElement>('[data-parameter]')?.dataset['parameter'] === 'boardBlankTest',
+    );
+    expect(await app.page.locator('dialog[open]').count()).toBe(0);
+    expect(app.troubles).toEqual([]);
+  });
+});
+
 testForEverybody(openApp.shared(openWanted), '.wanted');

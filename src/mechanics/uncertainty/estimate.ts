@@ -7,9 +7,9 @@ import type { Build } from '../../neck/build.ts';
 import { createPredictor, type Predictor } from '../predict.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 import { spreadsOf } from './inputs.ts';
-import { MODEL_STEPS, modelSteps } from './model.ts';
+import { MODEL_STEPS, modelSteps, type ResponseModel } from './model.ts';
 import { readoutsOf } from './readouts.ts';
-import { drawSamples, type KnownDeviates } from './sampling.ts';
+import { drawSamples, type Draws, type KnownDeviates } from './sampling.ts';
 import { timeCourses } from './time-course.ts';
 import type { MethodUncertainty, Uncertainty } from './types.ts';
 
@@ -34,7 +34,15 @@ export interface Progress {
   readonly total: number;
 }
 
+/** What a band is made of: the model of a build and its samples. */
+export interface Drawn {
+  readonly model: ResponseModel;
+  readonly draws: Draws;
+}
+
 export interface Estimator {
+  /** Model and samples alone, one step a call of `next`. */
+  drawing(build: Build, options?: EstimateOptions): Generator<Progress, Drawn>;
   /** One step a call of `next`; the last returns the band. */
   steps(build: Build, options?: EstimateOptions): Generator<Progress, Uncertainty>;
   /**
@@ -51,6 +59,8 @@ export interface Estimator {
   ): Promise<Uncertainty | null>;
 }
 
+const TOTAL_STEPS = MODEL_STEPS + 2 + METHODS.length;
+
 function nextTask(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, 0));
 }
@@ -63,7 +73,7 @@ function nextTask(): Promise<void> {
 export function createEstimator(predictor: Predictor): Estimator {
   const aside = createPredictor();
 
-  function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {
+  function* drawing(build: Build, options: EstimateOptions = {}): Generator<Progress, Drawn> {
     const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread, grip } = options;
     if (!Number.isInteger(samples) || samples < LEAST_SAMPLES || samples > MOST_SAMPLES) {
       throw new Refused({ code: 'samples-beyond-range', samples, least: LEAST_SAMPLES, most: MOST_SAMPLES });
@@ -72,19 +82,23 @@ export function createEstimator(predictor: Predictor): Estimator {
     if (biteLogSpread !== undefined && !(biteLogSpread >= 0)) {
       throw new Refused({ code: 'bite-spread-negative', biteLogSpread });
     }
-    const total = MODEL_STEPS + 2 + METHODS.length;
     let done = 0;
     const solving = modelSteps(build, spreadsOf(build, grip ? undefined : biteLogSpread), predictor, aside);
     let solved = solving.next();
     while (!solved.done) {
-      yield { done: (done += 1), total };
+      yield { done: (done += 1), total: TOTAL_STEPS };
       solved = solving.next();
     }
-    const model = solved.value;
-    const draws = drawSamples(model, seed, samples, grip);
-    yield { done: (done += 1), total };
+    return { model: solved.value, draws: drawSamples(solved.value, seed, samples, grip) };
+  }
+
+  function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {
+    const { seed = STANDARD_SEED } = options;
+    const { model, draws } = yield* drawing(build, options);
+    let done = MODEL_STEPS;
+    yield { done: (done += 1), total: TOTAL_STEPS };
     const courses = timeCourses(draws, model.prediction);
-    yield { done: (done += 1), total };
+    yield { done: (done += 1), total: TOTAL_STEPS };
     const methods: Partial<Record<Method, MethodUncertainty>> = {};
     for (const method of METHODS) {
       methods[method] = {
@@ -92,7 +106,7 @@ export function createEstimator(predictor: Predictor): Estimator {
         ...readoutsOf(draws, model.prediction, method, build),
         timeCourse: courses[method],
       };
-      yield { done: (done += 1), total };
+      yield { done: (done += 1), total: TOTAL_STEPS };
     }
     const { meanForceN: _force, statedWedges: _stated, ...sampled } = draws;
     return { ...sampled, seed, methods: methods as Record<Method, MethodUncertainty> };
@@ -115,5 +129,5 @@ export function createEstimator(predictor: Predictor): Estimator {
     }
   }
 
-  return { steps, estimate };
+  return { drawing, steps, estimate };
 }

@@ -22,6 +22,7 @@ import * as biteStanding from './pages/bite-standing.ts';
 import * as log from './pages/log.ts';
 import * as hearing from './pages/hearing.ts';
 import * as logProblems from './pages/log-problems.ts';
+import * as measure from './pages/measure.ts';
 import * as materials from './neck/materials.ts';
 import * as necks from './neck/necks.ts';
 import * as parameters from './neck/parameters.ts';
@@ -63,6 +64,7 @@ export const GERMAN: Catalogue = {
   ...hearing,
   ...logProblems,
   ...materials,
+  ...measure,
   ...necks,
   ...parameters,
   ...problems,

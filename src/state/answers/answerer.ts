@@ -15,7 +15,10 @@ export type Answered<Value> =
 
 /** A worker that answers, however it was started. */
 export interface AnsweringWorker {
-  readonly api: Pick<Remote<SolverApi>, 'bringIn' | 'estimate' | 'moves' | 'posterior' | 'tangs' | 'wanted'>;
+  readonly api: Pick<
+    Remote<SolverApi>,
+    'bringIn' | 'estimate' | 'measure' | 'moves' | 'posterior' | 'tangs' | 'wanted'
+  >;
   readonly onCrash: (crashed: () => void) => void;
   readonly end: () => void;
 }

@@ -11,18 +11,23 @@ import { EMPTY_TALLY, isObject, isText, type Counted, type Part } from './part.t
 const WORKSHOP_KEY = 'backbow.workshop';
 const WELCOMED_KEY = 'backbow.welcomed';
 const PREFERENCES_KEY = 'backbow.preferences';
+const MINUTES_KEY = 'backbow.minutes';
 
 /** More than a letter takes: what is too long for one is kept as it was typed. */
 const MOST_WORKSHOP = 10_000;
+/** Many times what the minutes of all measurements take. */
+const MOST_MINUTES = 10_000;
 
 interface Settings extends Preferences {
   /** The workshop's own line in letters. */
   readonly workshop: string;
   /** Was the person welcomed? */
   readonly welcomed: boolean;
+  /** How long measurements take in this workshop, as kept; empty as in the standard. */
+  readonly minutes: string;
 }
 
-const STANDARD: Settings = { ...STANDARD_PREFERENCES, workshop: '', welcomed: false };
+const STANDARD: Settings = { ...STANDARD_PREFERENCES, workshop: '', welcomed: false, minutes: '' };
 const KEYS = Object.keys(STANDARD) as readonly (keyof Settings)[];
 
 const ALLOWED: { readonly [Key in keyof Settings]: (value: unknown) => boolean } = {
@@ -32,14 +37,18 @@ const ALLOWED: { readonly [Key in keyof Settings]: (value: unknown) => boolean }
   language: (value) => value === 'system' || LANGUAGES.some((known) => known === value),
   workshop: (value) => isText(value, MOST_WORKSHOP),
   welcomed: (value) => typeof value === 'boolean',
+  minutes: (value) => isText(value, MOST_MINUTES),
 };
 
 const chosenIn = (settings: Settings) => KEYS.filter((key) => settings[key] !== STANDARD[key]);
 
 function checkSettings(value: unknown): Settings | null {
   if (value === undefined) return STANDARD;
-  if (!isObject(value) || !KEYS.every((key) => ALLOWED[key](value[key]))) return null;
-  return Object.fromEntries(KEYS.map((key) => [key, value[key]])) as unknown as Settings;
+  if (!isObject(value)) return null;
+  // A backup from before they were kept says nothing of minutes.
+  const given: Readonly<Record<string, unknown>> = { minutes: STANDARD.minutes, ...value };
+  if (!KEYS.every((key) => ALLOWED[key](given[key]))) return null;
+  return Object.fromEntries(KEYS.map((key) => [key, given[key]])) as unknown as Settings;
 }
 
 function only(settings: Settings, keys: readonly (keyof Settings)[]): Partial<Settings> {
@@ -60,34 +69,41 @@ function merged(here: Settings, coming: Settings) {
   return { tally, taken, into: { ...here, ...only(coming, taken) } };
 }
 
+function settingsOf(texts: () => TextStorage, store: BackbowStore): Settings {
+  const { unitSystem, appearance, singleKeys, language } = store.getState();
+  const read = (key: string): string | null => {
+    try {
+      return texts().getItem(key);
+    } catch {
+      return null;
+    }
+  };
+  return {
+    unitSystem,
+    appearance,
+    singleKeys,
+    language,
+    workshop: read(WORKSHOP_KEY) ?? '',
+    welcomed: read(WELCOMED_KEY) !== null,
+    minutes: read(MINUTES_KEY) ?? '',
+  };
+}
+
 export function settingsPart(texts: () => TextStorage, store: BackbowStore): Part {
-  function now(): Settings {
-    const { unitSystem, appearance, singleKeys, language } = store.getState();
-    const read = (key: string): string | null => {
-      try {
-        return texts().getItem(key);
-      } catch {
-        return null;
-      }
-    };
-    return {
-      unitSystem,
-      appearance,
-      singleKeys,
-      language,
-      workshop: read(WORKSHOP_KEY) ?? '',
-      welcomed: read(WELCOMED_KEY) !== null,
-    };
-  }
+  const now = () => settingsOf(texts, store);
 
   /** @throws when the device does not take them; then nothing has changed */
   function set(settings: Settings, keys: readonly (keyof Settings)[]): void {
     if (keys.length === 0) return;
     const storage = texts();
     const before = now();
-    const { unitSystem, appearance, singleKeys, language, workshop, welcomed } = settings;
+    const { unitSystem, appearance, singleKeys, language, workshop, welcomed, minutes } = settings;
     try {
       if (keys.includes('workshop')) storage.setItem(WORKSHOP_KEY, workshop);
+      if (keys.includes('minutes')) {
+        if (minutes === '') storage.removeItem(MINUTES_KEY);
+        else storage.setItem(MINUTES_KEY, minutes);
+      }
       if (keys.includes('welcomed')) {
         if (welcomed) storage.setItem(WELCOMED_KEY, '1');
         else storage.removeItem(WELCOMED_KEY);
@@ -95,6 +111,7 @@ export function settingsPart(texts: () => TextStorage, store: BackbowStore): Par
       storage.setItem(PREFERENCES_KEY, writePreferences({ unitSystem, appearance, singleKeys, language }));
     } catch (error) {
       if (keys.includes('workshop')) putBack(WORKSHOP_KEY, before.workshop);
+      if (keys.includes('minutes')) putBack(MINUTES_KEY, before.minutes);
       if (keys.includes('welcomed')) putBack(WELCOMED_KEY, before.welcomed ? '1' : '');
       throw error;
     }
@@ -112,10 +129,15 @@ export function settingsPart(texts: () => TextStorage, store: BackbowStore): Par
 
   return {
     id: 'settings',
-    places: [PREFERENCES_KEY, WORKSHOP_KEY, WELCOMED_KEY],
+    places: [PREFERENCES_KEY, WORKSHOP_KEY, WELCOMED_KEY, MINUTES_KEY],
     save: async () => {
-      const { workshop, ...others } = now();
-      const value = { ...others, workshop: workshop.slice(0, MOST_WORKSHOP) };
+      const { workshop, minutes, ...others } = now();
+      const value = {
+        ...others,
+        workshop: workshop.slice(0, MOST_WORKSHOP),
+        // Too long to be what this program keeps there.
+        minutes: minutes.length > MOST_MINUTES ? '' : minutes,
+      };
       return { value, count: chosenIn(value).length, leftOut: 0, trouble: null };
     },
     check: (value) => {

@@ -33,6 +33,7 @@ function furnished(): Kit {
     'backbow.neck.p.2': benchRecord(['Left'], { left: { at: 9, for: 'Cut' } }),
     'backbow.workshop': 'The mill \ud800',
     'backbow.welcomed': '1',
+    'backbow.minutes': '{"strip":300}',
   });
   device.store.getState().setUnitSystem('inch');
   device.store.getState().setLanguage('de');
@@ -91,11 +92,24 @@ describe('there and back', () => {
     const texts = textsOf(to.texts);
     expect(texts['backbow.workshop']).toBe('The mill \ud800');
     expect(texts['backbow.welcomed']).toBe('1');
+    expect(texts['backbow.minutes']).toBe('{"strip":300}');
     // What was on a bench there lies beside it here.
     expect(JSON.parse(texts['backbow.neck.p.1']!)).toEqual(benchRecord(['Cut', 'Cut and bound']));
     expect(JSON.parse(texts['backbow.neck.p.2']!)).toEqual(benchRecord(['Left'], { left: { at: 9, for: 'Cut' } }));
     // And its own backup is the same, but for the bench.
     expect(partsIn(await fileOf(to))['necks']).toEqual(partsIn(text)['necks']);
+  });
+
+  test('from before the minutes of measurements were kept it brings all the rest, and leaves those that are here', async () => {
+    const text = forged(await fileOf(furnished()), (parts) => {
+      delete (parts['settings'] as Record<string, unknown>)['minutes'];
+    });
+    const to = kit();
+    putTexts(to.texts, { 'backbow.minutes': '{"kerf":4}' });
+    await restoreText(to, text);
+    const texts = textsOf(to.texts);
+    expect(texts['backbow.workshop']).toBe('The mill \ud800');
+    expect(texts['backbow.minutes']).toBe('{"kerf":4}');
   });
 
   test('on the device that it came from there is nothing to do', async () => {
@@ -156,7 +170,7 @@ describe('what is here', () => {
       necks: { fresh: 1, beside: 1 },
       log: { fresh: 1, stays: 1 },
       bench: { fresh: 1, beside: 1 },
-      settings: { stays: 2, fresh: 2 },
+      settings: { stays: 2, fresh: 3 },
     });
   });
 

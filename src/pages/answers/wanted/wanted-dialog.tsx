@@ -15,6 +15,7 @@ import { MethodAnswers } from './method-answers.tsx';
 import { PlaningAnswer } from './planing-answer.tsx';
 import { RodAnswerSection } from './rod-answer.tsx';
 import { WhatMovesIt } from './what-moves-it.tsx';
+import { WhatToMeasureNext } from './what-to-measure-next.tsx';
 import { useChange } from './use-change.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 import './wanted.css';
@@ -62,6 +63,7 @@ export function WantedDialog() {
         </div>
       )}
       <WhatMovesIt build={build} system={system} biteLogSpread={biteLogSpread} use={use} />
+      <WhatToMeasureNext build={build} system={system} biteLogSpread={biteLogSpread} />
     </Dialog>
   );
 }

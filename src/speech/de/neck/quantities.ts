@@ -119,6 +119,10 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   atFret8Mm: 'Halskrümmung am 8. Bund',
   levellingReliefMm: 'Halskrümmung beim Abrichten',
   missMm: 'Abstand zur gewünschten Halskrümmung',
+  bandWidthMm: 'Band der gesetzten Halskrümmung',
+  bandRemovedMm: 'Schmaler um',
+  errorPercent: 'Fehler',
+  measuringMin: 'Minuten',
   stringTensionN: 'Zugkraft',
   stringStressMPa: 'Spannung in der Saite',
 };

@@ -120,6 +120,10 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   atFret8Mm: 'Relief at fret 8',
   levellingReliefMm: 'Relief when levelled',
   missMm: 'Off the relief wanted',
+  bandWidthMm: 'Band of the settled relief',
+  bandRemovedMm: 'Band removed',
+  errorPercent: 'Error',
+  measuringMin: 'Minutes',
   stringTensionN: 'Tension',
   stringStressMPa: 'Stress in the string',
 } satisfies Readonly<Record<ComputedKey, string>>);
