@@ -89,9 +89,9 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   missMm: { meaning: 'relief that the rod leaves over what is wanted; minus: short of it', model: ROD },
   bandWidthMm: {
     meaning: 'width of what holds 90 of 100 necks, of the relief strung and settled',
-    model: '14. Uncertainty',
+    model: '13. How sure, and the way back',
   },
-  bandRemovedMm: { meaning: 'by how much a measurement makes that narrower', model: '14. Uncertainty' },
+  bandRemovedMm: { meaning: 'by how much a measurement makes that narrower', model: '13. How sure, and the way back' },
   errorPercent: { meaning: 'standard deviation of what a measurement leaves, of what is measured' },
   measuringMin: { meaning: 'time that a measurement takes in the workshop' },
   reliefP05Mm: { meaning: 'lower end of the band of the relief', model: '13. How sure, and the way back' },
