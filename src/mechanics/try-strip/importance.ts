@@ -8,7 +8,8 @@
  *   effective     (Σ w)²/Σ w²                                            Kish 1965, from memory
  *
  * The second pass is the last one unless t had to be below 1 or few samples count; then the same is done again, at most so
- * often. The part from the prior keeps every weight below L/p: no sample that the normal misses can outweigh the rest. That is
+ * often; weights of the last pass that leave fewer are flattened to w^t in the same way: readings that nothing can explain
+ * widen what they leave, and are told as doubtful. The part from the prior keeps every weight below L/p: no sample that the normal misses can outweigh the rest. That is
  * the usual defensive mixture (Hesterberg 1995, from memory). Mean and covariance of D deviates from few samples are noisy:
  * what they differ from the prior's is taken in part, Σ = (n·S + k·1)/(n + k) with n effective samples and k = D/2.
  */
@@ -23,8 +24,9 @@ export interface Weighted {
   readonly samples: number;
   /** dimensions × samples */
   readonly deviates: Float64Array;
-  /** Summing to 1. */
+  /** Summing to 1; flattened where but a few samples would hold them all, so that no band shrinks to those. */
   readonly weights: Float64Array;
+  /** Before that. */
   readonly effective: number;
   /** How many passes it took. */
   readonly passes: number;
@@ -205,9 +207,11 @@ export function importanceSamples(dimensions: number, logLikelihood: LogLikeliho
     const priors = new Float64Array(LATER_SAMPLES);
     deviates = drawMixture(random, proposal, LATER_SAMPLES, priors);
     logs = logLikelihood(deviates, LATER_SAMPLES).map((log, i) => log + priors[i]!);
-    const { weights, effective } = weightsOf(logs);
-    if (effective >= ENOUGH || pass === MOST_PASSES)
+    const { effective } = weightsOf(logs);
+    if (effective >= ENOUGH || pass === MOST_PASSES) {
+      const { weights } = tempered(logs);
       return { dimensions, samples: LATER_SAMPLES, deviates, weights, effective, passes: pass };
+    }
   }
 }
 

@@ -10,6 +10,7 @@ import {
 } from '../../../src/mechanics/try-strip/design.ts';
 import { slotXMm } from '../../../src/mechanics/try-strip/layout.ts';
 import { bandsWith, KINDS, widthsAfter } from '../../study/workshops.ts';
+import { draw } from '../../draw.ts';
 import { expectNear } from '../../expect-near.ts';
 import { modelOf } from '../uncertainty/model-of.ts';
 import { STRIP } from './strips.ts';
@@ -38,24 +39,28 @@ function design(plan: Partial<StripPlan>, neck = NECK) {
 const BLADE = { blade: 'usual', kerfMm: 0.58, kerfErrorMm: 0.01 };
 
 describe('what a strip will leave of the bands', () => {
-  it.each([
+  const MEASURED = [
+    ['weighed', { stiffness: SLOTTED }],
     ['ruler', { readings: [reading('ruler')] }],
     ['feelers', {}],
-    ['weighed', { stiffness: SLOTTED }],
-  ] as const)('is what posteriors of drawn workshops leave: %s (seeds 70 to 93)', (id, plan) => {
-    const kind = KINDS.find((one) => one.id === id)!;
-    const promised = design(plan).widthAfter;
-    const drawn = Array.from({ length: 24 }, (_, i) => widthsAfter(kind, 70 + i));
-    for (const [outcome, name] of [
-      ['fretted', 'fretted'],
-      ['settled', 'settled'],
-      ['wedgeForceN', 'force'],
-    ] as const) {
-      const widths = drawn.map((width) => width[name]).toSorted((a, b) => a - b);
-      const median = (widths[11]! + widths[12]!) / 2;
-      expectNear(promised[outcome].p50, median, 0.25, 'twenty-four workshops beside thirty-two');
-    }
-  });
+  ] as const;
+  it.each(MEASURED.slice(0, draw(MEASURED.length, 1)))(
+    'is what posteriors of drawn workshops leave: %s (seeds from 70)',
+    (id, plan) => {
+      const kind = KINDS.find((one) => one.id === id)!;
+      const promised = design(plan).widthAfter;
+      const drawn = Array.from({ length: 24 }, (_, i) => widthsAfter(kind, 70 + i));
+      for (const [outcome, name] of [
+        ['fretted', 'fretted'],
+        ['settled', 'settled'],
+        ['wedgeForceN', 'force'],
+      ] as const) {
+        const widths = drawn.map((width) => width[name]).toSorted((a, b) => a - b);
+        const median = (widths[11]! + widths[12]!) / 2;
+        expectNear(promised[outcome].p50, median, 0.25, 'twenty-four workshops beside thirty-two');
+      }
+    },
+  );
 
   it('is less the better it is measured, and begins with the band of an unmeasured neck', () => {
     const plans = [

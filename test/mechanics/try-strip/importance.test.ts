@@ -80,3 +80,15 @@ it('takes each sample as often as its weight says, within one', () => {
   counts.forEach((count, at) => expect(Math.abs(count - 1000 * weights[at]!)).toBeLessThanOrEqual(1));
   expect(counts[1]).toBe(0);
 });
+
+it('shrinks to no few samples where nothing explains the readings (seed 9)', () => {
+  // Eight readings nine standard deviations out in the prior, each as sharp as a thousandth of one.
+  const torn: LogLikelihood = (deviates, samples) =>
+    Float64Array.from({ length: samples }, (_, i) => {
+      const far = Array.from({ length: 8 }, (__, d) => ((deviates[d * samples + i]! - 9) / 0.001) ** 2);
+      return -far.reduce((sum, square) => sum + square, 0) / 2;
+    });
+  const { weights, effective } = importanceSamples(8, torn, 9);
+  expect(effective).toBeLessThan(100);
+  expect(1 / weights.reduce((sum, weight) => sum + weight ** 2, 0)).toBeGreaterThan(140);
+});
