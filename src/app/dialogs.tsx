@@ -13,6 +13,9 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
   'bench-log': lazy(async () => ({
     default: (await import('../pages/log/bench-log-dialog.tsx')).BenchLogDialog,
   })),
+  'try-strip': lazy(async () => ({
+    default: (await import('../pages/strips/strip-dialog.tsx')).StripDialog,
+  })),
   refret: lazy(async () => ({ default: (await import('../pages/answers/refret/refret-dialog.tsx')).RefretDialog })),
   origin: lazy(async () => ({ default: (await import('../pages/about/origin/origin-dialog.tsx')).OriginDialog })),
   proof: lazy(async () => ({ default: (await import('../pages/about/proof/proof-dialog.tsx')).ProofDialog })),

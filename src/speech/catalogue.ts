@@ -35,6 +35,7 @@ import type * as proof from './en/pages/proof.ts';
 import type * as refret from './en/pages/refret.ts';
 import type * as predict from './en/workshop/predict.ts';
 import type * as measure from './en/pages/measure.ts';
+import type * as strips from './en/pages/strips.ts';
 import type * as share from './en/pages/share.ts';
 import type * as wanted from './en/pages/answers.ts';
 import type * as welcome from './en/pages/welcome.ts';
@@ -72,6 +73,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof log> &
   TablesOf<typeof biteStanding> &
   TablesOf<typeof hearing> &
+  TablesOf<typeof strips> &
   TablesOf<typeof logProblems> &
   TablesOf<typeof cautions> &
   TablesOf<typeof checks> &

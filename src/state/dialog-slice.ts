@@ -12,6 +12,7 @@ export type DialogId =
   | 'licences'
   | 'wanted'
   | 'bench-log'
+  | 'try-strip'
   | 'refret'
   | 'proof'
   | 'origin'

@@ -18,12 +18,19 @@ import { advised, advisedTangs, type AdvisedAnswer, type AdvisedTangs } from '..
 import { whatMoves, type WhatMoves } from '../verdict/what-moves.ts';
 import { whatToMeasure, type MeasurementId, type WhatToMeasure } from '../verdict/what-to-measure.ts';
 import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.ts';
+import type { StripQuestion } from '../mechanics/try-strip/predicted.ts';
+import type { StripDesign, StripPlan } from '../mechanics/try-strip/design.ts';
+import type { StripContent } from '../mechanics/try-strip/document.ts';
+import type { StripEvidence } from '../mechanics/try-strip/places.ts';
+import type { StripBands } from './strips/strip-answers.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
+/** Loaded when somebody makes a strip. */
+const strips = () => import('./strips/strip-answers.ts');
 let latest = 0;
 let bench: Partial<Build> = {};
 
@@ -66,6 +73,16 @@ export interface SolverApi {
   ): Promise<AdvisedTangs | null>;
   /** What the bench log says of the bite; it makes nothing give up. */
   posterior(entries: readonly LogEntry[], law: GripLaw, onProgress?: (share: number) => void): BitePosterior;
+  /** What a try strip will do, before it is sawn; null as above. */
+  stripAhead(build: Build, plan: StripPlan, onProgress?: (share: number) => void): Promise<StripDesign | null>;
+  /** What there is to ask about a strip's readings; it makes nothing give up. */
+  stripQuestions(build: Build, strip: StripContent, ownBoard: boolean): Promise<StripQuestion[]>;
+  /** What try strips leave of a neck's bands; null as above. */
+  stripBands(
+    build: Build,
+    strips: readonly StripEvidence[],
+    onProgress?: (share: number) => void,
+  ): Promise<StripBands | null>;
   /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
   bringIn(bytes: Uint8Array, present: readonly LogEntry[], onProgress?: (share: number) => void): BroughtIn;
 }
@@ -105,6 +122,20 @@ const api: SolverApi = {
     return answer && advisedTangs(predictor, build, wish, answer);
   },
   posterior: (entries, law, onProgress) => bitePosterior(entries, law, onProgress),
+  async stripAhead(build, plan, onProgress) {
+    const mine = (latest += 1);
+    const { stripAhead } = await strips();
+    return stripAhead(predictor, build, plan, () => mine !== latest, onProgress);
+  },
+  async stripQuestions(build, strip, ownBoard) {
+    const { stripAsked } = await strips();
+    return stripAsked(build, strip, ownBoard);
+  },
+  async stripBands(build, evidence, onProgress) {
+    const mine = (latest += 1);
+    const { stripBands } = await strips();
+    return stripBands(estimator, build, evidence, () => mine !== latest, onProgress);
+  },
   bringIn: (bytes, present, onProgress) => bringIn(bytes, present, onProgress),
 };
 

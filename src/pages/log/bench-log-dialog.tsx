@@ -13,6 +13,7 @@ import { SaidLine } from './said-line.tsx';
 import { useLogChanges } from './use-log-changes.ts';
 import { usePosterior } from './use-posterior.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
+import { BLANK_WORDS } from '../../speech/en/workshop/blanks.ts';
 import '../answers/wanted/wanted.css';
 import './bench-log.css';
 
@@ -46,6 +47,9 @@ export function BenchLogDialog() {
         </button>
         <button type="button" disabled={entries.length === 0} onClick={() => saveLog(entries, system)}>
           {LOG_WORDS.exportFile}
+        </button>
+        <button type="button" onClick={() => store.getState().openDialog('try-strip')}>
+          {BLANK_WORDS.tryStrip}
         </button>
       </div>
       <Asking {...bringing.asked} working={LOG_WORDS.fileReading} />

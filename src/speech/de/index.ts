@@ -34,6 +34,7 @@ import * as predict from './workshop/predict.ts';
 import * as rod from './workshop/rod.ts';
 import * as room from './workshop/room.ts';
 import * as scene from './workshop/scene.ts';
+import * as strips from './pages/strips.ts';
 import * as share from './pages/share.ts';
 import * as signs from './neck/signs.ts';
 import * as stops from './workshop/stops.ts';
@@ -62,6 +63,7 @@ export const GERMAN: Catalogue = {
   ...biteStanding,
   ...log,
   ...hearing,
+  ...strips,
   ...logProblems,
   ...materials,
   ...measure,

@@ -17,7 +17,16 @@ export type Answered<Value> =
 export interface AnsweringWorker {
   readonly api: Pick<
     Remote<SolverApi>,
-    'bringIn' | 'estimate' | 'measure' | 'moves' | 'posterior' | 'tangs' | 'wanted'
+    | 'bringIn'
+    | 'estimate'
+    | 'measure'
+    | 'moves'
+    | 'posterior'
+    | 'stripAhead'
+    | 'stripBands'
+    | 'stripQuestions'
+    | 'tangs'
+    | 'wanted'
   >;
   readonly onCrash: (crashed: () => void) => void;
   readonly end: () => void;

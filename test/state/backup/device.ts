@@ -6,6 +6,7 @@ import { writeProject } from '../../../src/neck/file.ts';
 import type { LibraryEntry } from '../../../src/state/library/types.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore } from '../../../src/state/store.ts';
+import { StripStore } from '../../../src/state/strips/strip-store.ts';
 import { PRESETS } from '../../tools/presets.ts';
 import { memoryStorage, textStorage } from '../library/memory.ts';
 
@@ -34,7 +35,10 @@ export function kit(texts: TextStorage = textStorage()) {
   const log = logMemory();
   // What the store reads of the log is what the device holds.
   const store = createBackbowStore(STANDARD_PREFERENCES, log);
-  return { library, log, texts, store, parts: createParts({ store, library, log, texts: () => texts }) };
+  const storage = logMemory();
+  const strips = { storage, store: new StripStore(storage) };
+  const parts = createParts({ store, library, log, strips, texts: () => texts });
+  return { library, log, strips: storage, texts, store, parts };
 }
 
 export type Kit = ReturnType<typeof kit>;

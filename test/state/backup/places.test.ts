@@ -4,6 +4,7 @@ import { createParts } from '../../../src/state/backup/parts.ts';
 import { PART_IDS } from '../../../src/state/backup/part.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore } from '../../../src/state/store.ts';
+import { StripStore } from '../../../src/state/strips/strip-store.ts';
 import { readFiles } from '../../tools/source-files.ts';
 import { memoryStorage, textStorage } from '../library/memory.ts';
 import { logMemory } from './device.ts';
@@ -35,6 +36,7 @@ const parts = () =>
     store: createBackbowStore(STANDARD_PREFERENCES),
     library: memoryStorage(),
     log: logMemory(),
+    strips: { storage: logMemory(), store: new StripStore(logMemory()) },
     texts: () => textStorage(),
   });
 

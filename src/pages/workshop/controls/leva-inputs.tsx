@@ -9,6 +9,7 @@ import { useLanguage } from '../../../kit/use-language.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { parameterName } from '../../../speech/names.ts';
 import { BlankState } from './blank-state.tsx';
+import { BiteControl, isBite } from './bite-control.tsx';
 import { BowControl, isBow } from './bow-control.tsx';
 import { ChoiceControl } from './choice-control.tsx';
 import { FlagControl } from './flag-control.tsx';
@@ -40,7 +41,9 @@ function NumberInput() {
       ? KerfControl
       : isStudShape(parameter)
         ? StudShapeControl
-        : NumberControl;
+        : isBite(parameter)
+          ? BiteControl
+          : NumberControl;
   return (
     <Control
       parameter={parameter}

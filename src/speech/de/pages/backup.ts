@@ -37,6 +37,7 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
   counts: {
     necks: (count) => (count === 1 ? 'einen Hals der Sammlung' : `${count} Hälse der Sammlung`),
     bench: (count) => (count === 1 ? 'einen Hals von der Werkbank' : `${count} Hälse von der Werkbank`),
+    strips: (count) => (count === 1 ? 'einen Probestreifen' : `${count} Probestreifen`),
     log: (count) => (count === 1 ? 'einen Eintrag im Messprotokoll' : `${count} Einträge im Messprotokoll`),
     accepted: (count) => (count === 1 ? 'einen übernommenen Greiffaktor' : `${count} übernommene Greiffaktoren`),
     settings: (count) => (count === 1 ? 'eine Einstellung' : `${count} Einstellungen`),
@@ -45,6 +46,7 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
     necks: 'Sammlung',
     bench: 'Werkbank, und was darauf geblieben ist',
     log: 'Messprotokoll',
+    strips: 'Probestreifen',
     accepted: 'Übernommene Greiffaktoren',
     settings: 'Einstellungen',
   },

@@ -34,5 +34,6 @@ export const BLANK_WORDS: typeof english.BLANK_WORDS = {
   keep: (value) => `Bei ${value} bleiben`,
   leave: 'Noch einmal messen',
   hear: 'Hören …',
+  tryStrip: 'Am Probestreifen messen …',
   hearMissing: 'Dieser Teil der Seite ist nicht angekommen. Laden Sie die Seite neu, oder tippen Sie die Frequenz ein.',
 };

@@ -38,5 +38,6 @@ export const BLANK_WORDS = words('BLANK_WORDS', {
   keep: (value: string) => `Keep ${value}`,
   leave: 'Measure again',
   hear: 'Hear it …',
+  tryStrip: 'Measure it on a try strip …',
   hearMissing: 'This part of the page did not come. Load the page again, or type the frequency.',
 });

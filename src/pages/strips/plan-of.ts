@@ -1,0 +1,92 @@
+/** A strip that is being planned, and the document that it becomes: of the wire, the wood and the slots of the neck in hand. */
+import type { Build } from '../../neck/build.ts';
+import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { checkStrip, type CheckedStrip } from '../../mechanics/try-strip/document-problems.ts';
+import type { Instrument } from '../../mechanics/try-strip/document.ts';
+import type { StripPlan } from '../../mechanics/try-strip/design.ts';
+import { evenEndMm } from '../../mechanics/try-strip/layout.ts';
+
+export interface GroupDraft {
+  readonly blade: string;
+  readonly kerfMm: number | null;
+  readonly frets: number | null;
+}
+
+export interface StripDraft {
+  readonly name: string;
+  readonly lengthMm: number | null;
+  readonly widthMm: number | null;
+  readonly thicknessMm: number | null;
+  readonly ownBoard: boolean;
+  readonly groups: readonly GroupDraft[];
+  readonly instrument: Exclude<Instrument, 'own'>;
+}
+
+/** How sure a kerf is that a feeler was put in, mm (assumption). */
+const KERF_ERROR_MM = 0.01;
+/** As good as twenty when they are read with feelers. */
+const FRETS = 6;
+
+export function firstDraft({ kerfMm }: Pick<Build, 'kerfMm'>): StripDraft {
+  return {
+    name: '',
+    lengthMm: null,
+    widthMm: null,
+    thicknessMm: null,
+    ownBoard: false,
+    groups: [{ blade: '', kerfMm, frets: FRETS }],
+    instrument: 'feelers',
+  };
+}
+
+/** @returns undefined while a number is missing */
+export function documentOf(draft: StripDraft, build: Build, id: string, date: string): CheckedStrip | undefined {
+  const { lengthMm, widthMm, thicknessMm } = draft;
+  const frets = draft.groups.reduce((sum, group) => sum + (group.frets ?? Number.NaN), 0);
+  const isWhole = draft.groups.every(({ kerfMm }) => kerfMm !== null) && !Number.isNaN(frets);
+  if (lengthMm === null || widthMm === null || thicknessMm === null || !isWhole) return undefined;
+  const isOwn = build.boardWood === OWN_WOOD_ID;
+  return checkStrip({
+    id,
+    date,
+    name: draft.name,
+    workshop: '',
+    notes: '',
+    offcut: {
+      lengthMm,
+      widthMm,
+      thicknessMm,
+      wood: build.boardWood,
+      sawn: build.boardSawn,
+      ownModulusGPa: isOwn ? build.ownModulusGPa : null,
+      ownDensityKgM3: isOwn ? build.ownDensityKgM3 : null,
+      cutFrom: draft.ownBoard ? build.name : '',
+      stiffness: { test: 'none' },
+    },
+    wire: {
+      name: '',
+      tangWidthMm: build.tangWidthMm,
+      tangDepthMm: build.tangDepthMm,
+      studWidthMm: build.studWidthMm,
+      studAreaMm2: build.studAreaMm2,
+      studPitchMm: build.studPitchMm,
+      studShape: build.studShape,
+    },
+    slotDepthMm: build.slotDepthMm,
+    endMm: evenEndMm(lengthMm, frets),
+    groups: draft.groups.map((group) => ({ ...group, kerfErrorMm: KERF_ERROR_MM })),
+    readings: [],
+  });
+}
+
+/** What will be read of it: from end to end, and each kerf by itself where there are several. */
+export function planOf(checked: Extract<CheckedStrip, { ok: true }>, { ownBoard, instrument }: StripDraft): StripPlan {
+  const { strip } = checked;
+  const spans = strip.groups.length > 1 ? (['ends', ...strip.groups.keys()] as const) : (['ends'] as const);
+  return {
+    strip,
+    ownBoard,
+    readings: spans.map((over) => ({ days: 0, over, instrument, ownErrorMm: null })),
+    stiffness: null,
+  };
+}

@@ -1,0 +1,71 @@
+/** Try strips in words: their bows, what is asked about, what is doubtful, what is wrong. */
+import type { Unit, UnitSystem } from '../../neck/units.ts';
+import type { StripProblem } from '../../mechanics/try-strip/document-problems.ts';
+import type { TryStrip } from '../../mechanics/try-strip/document.ts';
+import type { GripDoubt } from '../../mechanics/try-strip/grip-posterior.ts';
+import type { StripQuestion } from '../../mechanics/try-strip/predicted.ts';
+import type { Band } from '../../mechanics/uncertainty/band.ts';
+import { enteredBowText } from '../bow.ts';
+import { STRIP_WORDS } from '../en/pages/strips.ts';
+import { UNCERTAIN_INPUT_WORDS } from '../en/workshop/uncertainty.ts';
+import { formatQuantity, formatShort } from '../quantity.ts';
+
+export const stripName = ({ name, date }: Pick<TryStrip, 'name' | 'date'>): string =>
+  STRIP_WORDS.nameOf(name === '' ? STRIP_WORDS.unnamed : name, date);
+
+/** @param humpMm hump positive, as the mechanics of a strip have it */
+export const stripBowText = (humpMm: number, system: UnitSystem): string => enteredBowText(-humpMm, system);
+
+export const sizeText = (mm: number, system: UnitSystem): string =>
+  formatQuantity(mm, 'mm', Math.abs(mm) < 1 ? 2 : 1, system);
+
+export function humpBandText({ p05, p50, p95 }: Band, system: UnitSystem): string {
+  return STRIP_WORDS.aheadHump(sizeText(p50, system), sizeText(p05, system), sizeText(p95, system));
+}
+
+export function stripQuestionText({ measuredMm, bandMm, biteTimes }: StripQuestion, system: UnitSystem): string {
+  const measured = stripBowText(measuredMm, system);
+  const band = humpBandText(bandMm, system).replace(/\.$/, '');
+  return biteTimes === null
+    ? STRIP_WORDS.askNoBite(measured, band)
+    : STRIP_WORDS.askBite(measured, band, formatShort(biteTimes, biteTimes < 1 ? 2 : 1));
+}
+
+export function stripDoubtText(doubt: GripDoubt, system: UnitSystem): string {
+  const { doubts, wireNumbers } = STRIP_WORDS;
+  switch (doubt.code) {
+    case 'contradicting':
+      return doubts.contradicting;
+    case 'far-reading':
+      return doubts.far(stripBowText(doubt.measuredMm, system), stripBowText(doubt.expectedMm, system));
+    case 'end-of-range':
+      return doubts.end(UNCERTAIN_INPUT_WORDS[doubt.input]);
+    case 'few-samples':
+      return doubts.few;
+    case 'other-wire': {
+      const unit: Unit = doubt.number === 'studAreaMm2' ? 'mm²' : 'mm';
+      const [strip, neck] = [doubt.ofStrip, doubt.ofNeck].map((value) => formatQuantity(value, unit, 2, system));
+      return doubts.wire(wireNumbers[doubt.number], strip!, neck!);
+    }
+  }
+}
+
+const NAMED = ['lengthMm', 'widthMm', 'thicknessMm', 'kerfMm', 'frets', 'days'];
+
+function nameAt(at: string): string {
+  const last = at.split('.').at(-1)!;
+  return NAMED.includes(last) ? (STRIP_WORDS[last as keyof typeof STRIP_WORDS] as string) : STRIP_WORDS.wrong;
+}
+
+export function stripProblemText(problem: StripProblem, system: UnitSystem): string {
+  if (problem.code === 'not-json' || problem.code === 'not-strips' || problem.code === 'newer-version')
+    return STRIP_WORDS.fileTroubles[problem.code];
+  const { value, min, max, unit } = problem;
+  const digits = unit === '' ? 0 : 2;
+  const text = (number: number | undefined) =>
+    number === undefined ? '' : unit === undefined ? String(number) : formatQuantity(number, unit, digits, system);
+  const name = problem.code === 'impossible' ? STRIP_WORDS.because[problem.because] : nameAt(problem.at);
+  const given = typeof value === 'number' ? text(value) : typeof value === 'string' ? value : '–';
+  const limits = min === undefined && max === undefined ? '' : STRIP_WORDS.limits(text(min), text(max));
+  return STRIP_WORDS.problem(name, given, limits);
+}
