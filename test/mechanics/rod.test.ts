@@ -9,13 +9,31 @@ import {
   type Combination,
 } from '../../src/mechanics/influence.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
-import { predictRod, proofLoadN, rodCases, turnsAtLimit } from '../../src/mechanics/rod.ts';
+import { nutTurn, predictRod, proofLoadN, rodCases, turnsAtLimit } from '../../src/mechanics/rod.ts';
 import { createSection } from '../../src/mechanics/elements/section.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 import { neckWith } from './necks.ts';
 import { ISOTROPIC, rectangularNeck } from './elements/rectangular.ts';
 
 const rodOf = (change: Partial<Build>) => predictRod({ ...defaultBuild(), ...change });
+
+describe('what to do with the nut', () => {
+  const of = {
+    rod: { torqueAtLimitNm: 4 },
+    methods: { press: { rodTurnsAtLimit: 1.5 } },
+  } as unknown as Parameters<typeof nutTurn>[0];
+
+  it.each([
+    [40, { turns: 0.6, way: 'clockwise', torqueNm: 1.6 }],
+    [-20, { turns: 0.3, way: 'anticlockwise', torqueNm: 0.8 }],
+    [0, { turns: 0, way: 'none', torqueNm: 0 }],
+  ] as const)('at %d % of its range: turns, way and torque in proportion, worked by hand', (percent, wanted) => {
+    const { turns, torqueNm, ...turn } = nutTurn(of, 'press', percent);
+    expect(turn).toEqual({ percent, way: wanted.way, torqueAtLimitNm: 4 });
+    expectNothing(turns - wanted.turns, 1, ROUNDING, 'of 1.5 turns');
+    expectNothing(torqueNm - wanted.torqueNm, 1, ROUNDING, 'of 4 N·m');
+  });
+});
 
 describe('the pull that a rod can take', () => {
   it.each([

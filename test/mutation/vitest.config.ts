@@ -1,12 +1,14 @@
-/** The tests that a fault in the core is shown to: those of its own rooms, without page or language. */
+/** The tests that a fault in the core is shown to: those of its own rooms, which must find it by themselves. */
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
     environment: 'node',
-    include: ['test/{neck,mechanics,fretwork,verdict}/**/*.test.ts'],
-    // Written for another purpose and dear: they compare whole solutions, and would only confirm what a direct test says.
-    exclude: ['test/mechanics/{any-build,simplifications}.test.ts', 'test/mechanics/uncertainty/**'],
+    include: [
+      'test/mechanics/{seating,bench-log}/**/*.test.ts',
+      'test/mechanics/rod*.test.ts',
+      'test/fretwork/**/*.test.ts',
+    ],
     testTimeout: 60_000,
   },
 });

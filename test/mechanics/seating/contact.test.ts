@@ -4,6 +4,7 @@ import { defaultBuild } from '../../../src/neck/build.ts';
 import {
   contactForce,
   embeddingStrengthMPa,
+  gripShare,
   seatedAt,
   steepestNMm,
   studBiteMm,
@@ -100,6 +101,30 @@ describe('studs', () => {
 
   it('do not reach a wide slot', () => {
     expect(contactForce({ ...STUDS, studInterferenceMm: -0.01 }, 0)).toEqual({ forceN: 0, stiffnessNMm: 0 });
+  });
+});
+
+describe('the grip of a stud', () => {
+  it('is the share of its area times that of the pressure, worked by hand', () => {
+    // 0.06 of 0.12 mm of a ridge: half its area; 1 − e^(−1.2) = 0.698806
+    const ridge = { studHeightMm: 0.12, studShape: 1, embeddingLengthMm: 0.05 };
+    expectNear(gripShare(ridge, 0.06), 0.349403, 2e-6, 'worked by hand to six digits');
+    expect(gripShare(ridge, 0)).toBe(0);
+    expect(gripShare(ridge, -0.01)).toBe(0);
+  });
+
+  it('grows as a ridge goes in by its area and its pressure: the slope, worked by hand', () => {
+    // A·f = 800 N; 0.06 of 0.12 mm: 800·½·(0.698806/0.06 + 0.301194/0.05) /2 walls = 3534.13 N/mm
+    const half = contactForce({ ...STUDS, studShape: 1, studInterferenceMm: 0.12 }, 0);
+    expectNear(half.stiffnessNMm, 3534.13, 2e-6, 'worked by hand to six digits');
+  });
+});
+
+describe('a seated contact', () => {
+  it('has the stiffness of both lines, two walls in series; none where nothing touches', () => {
+    // Studs 16 000 N/mm of bite, body 52 000.
+    expectNear(seatedAt(WITH_BODY, 0, 0.5).stiffnessNMm, 34_000, ROUNDING, 'worked by hand');
+    expect(seatedAt(WITH_BODY, 0.2, 0.5).stiffnessNMm).toBe(0);
   });
 });
 
