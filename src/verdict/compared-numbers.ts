@@ -4,7 +4,8 @@ import { glueNeeded } from '../fretwork/glue.ts';
 import { fretworkSteps, type Step } from '../fretwork/plan/steps.ts';
 import type { Method, Moment, Prediction } from '../mechanics/prediction-types.ts';
 import { describeLine, lineAt, momentShares } from '../mechanics/states.ts';
-import { bandAt } from '../mechanics/uncertainty/band-at.ts';
+import { bandAt, sampleExtremes } from '../mechanics/uncertainty/band-at.ts';
+import { asOfAnotherNeck, paired, type Paired } from '../mechanics/uncertainty/paired.ts';
 import type { RodAnswer } from '../mechanics/inversion/rod.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { RodSettingBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
@@ -19,6 +20,10 @@ export interface Bow {
 
 export interface NeckNumbers {
   readonly method: Method;
+  /** Necks of one blank may be one neck, seated one way or another. */
+  readonly blank: string;
+  /** Settled relief of every sample, rod slack, mm; null while that is being computed. */
+  readonly settledSamplesMm: Float64Array | null;
   /** At the moment on the rail. */
   readonly now: Bow;
   readonly fretted: Bow;
@@ -76,6 +81,23 @@ function wedgesMmOf(prediction: Prediction, method: Method): number {
   return describeLine(prediction, line).extremeMm;
 }
 
+/** The wood that a neck and its board are made of, measured blanks included. */
+function blankOf(build: Build): string {
+  const { boardWood, laminates, ownModulusGPa, ownDensityKgM3, boardBlankTest, neckBlankTest } = build;
+  return JSON.stringify([boardWood, laminates, ownModulusGPa, ownDensityKgM3, boardBlankTest, neckBlankTest]);
+}
+
+/**
+ * How another neck settles beside the first: one neck made in two ways where the blank is one, else two pieces of wood.
+ * Null while the bands are being computed.
+ */
+export function settledBeside(first: NeckNumbers, other: NeckNumbers): Paired | null {
+  if (!first.settledSamplesMm || !other.settledSamplesMm) return null;
+  const isOneBlank = first.blank === other.blank;
+  const samples = isOneBlank ? other.settledSamplesMm : asOfAnotherNeck(other.settledSamplesMm);
+  return paired(first.settledSamplesMm, samples, first.targetMm);
+}
+
 export function neckNumbers(
   build: Build,
   moment: Moment,
@@ -90,6 +112,9 @@ export function neckNumbers(
   const extreme = (line: Float64Array) => describeLine(prediction, line).extremeMm;
   return {
     method,
+    blank: blankOf(build),
+    settledSamplesMm:
+      uncertainty && sampleExtremes(uncertainty, method, { strung: true, days: build.settleDays, rodPercent: 0 }),
     now: {
       mm: lineAt(prediction, method, moment).extremeMm,
       band: uncertainty ? bandAt(uncertainty, method, moment).extreme : null,

@@ -11,6 +11,7 @@ import type { Method, Moment, Prediction } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';
 import { sampleExtremes, sampleLines } from '../uncertainty/band-at.ts';
 import { bandOf, type Band } from '../uncertainty/band.ts';
+import { paired, type Paired } from '../uncertainty/paired.ts';
 import type { EstimateOptions, Estimator, Progress } from '../uncertainty/estimate.ts';
 import type { Uncertainty } from '../uncertainty/types.ts';
 import { checkGoal, goalMoment, reliefAtGoal, type ReliefGoal } from './goal.ts';
@@ -24,20 +25,25 @@ export interface Banded {
   readonly bandMm: Band;
 }
 
+/** Beside the neck as it is: the band of the difference, and how often it ends nearer the relief wanted. */
+export interface Compared extends Banded {
+  readonly paired: Paired;
+}
+
 export interface WantedAnswer {
   readonly goal: ReliefGoal;
   /** Relief at the goal's moment as the build is, mm. */
   readonly reliefMm: number;
   readonly bandMm: Band;
   /** For both ways of pressing; null where no kerf fits the wire at all. */
-  readonly kerf: Readonly<Record<'press' | 'both', KerfAnswer & Banded>> | null;
+  readonly kerf: Readonly<Record<'press' | 'both', KerfAnswer & Compared>> | null;
   /** The kerfs that the wire allows; the least is above the most where none does. */
   readonly kerfRange: KerfRange;
   /** All methods as the build is, the closest first. */
-  readonly methods: readonly (MethodAnswer & Banded)[];
+  readonly methods: readonly (MethodAnswer & Compared)[];
   /** For the build's own method; the band at the setting that is given. */
-  readonly rod: RodAnswer & Banded;
-  readonly planing: PlaningPlan & Banded;
+  readonly rod: RodAnswer & Compared;
+  readonly planing: PlaningPlan & Compared;
 }
 
 /** A kerf as it can be sawn and said, mm: to a thousandth. */
@@ -45,18 +51,14 @@ export function sawableKerfMm(kerfMm: number): number {
   return Math.round(kerfMm * 1000) / 1000;
 }
 
-function bandAtMoment(uncertainty: Uncertainty, method: Method, moment: Moment): Band {
-  return bandOf(sampleExtremes(uncertainty, method, moment));
-}
-
-/** The band of the fret-top line's relief on a planed board. */
-export function plannedBand(
+/** The relief of the fret-top line of every sample on a planed board, mm. */
+export function planedSamples(
   uncertainty: Uncertainty,
   prediction: Prediction,
   method: Method,
   moment: Moment,
   plan: PlaningPlan,
-): Band {
+): Float64Array {
   const { samples, spanFrom, spanTo, xMm } = uncertainty;
   const { fretXMm, straightedge } = prediction;
   const lines = sampleLines(uncertainty, method, moment);
@@ -74,7 +76,7 @@ export function plannedBand(
       if (Math.abs(relief) > Math.abs(extremes[i]!)) extremes[i] = relief;
     }
   }
-  return bandOf(extremes);
+  return extremes;
 }
 
 /** What a band costs beside the search for a kerf, about: both take as long as their predictions. */
@@ -122,8 +124,13 @@ export async function answerWanted(
   const uncertainty = await estimate(build);
   if (!uncertainty) return null;
 
+  const asItIs = sampleExtremes(uncertainty, build.method, moment);
+  const compared = (samples: Float64Array): Compared => ({
+    bandMm: bandOf(samples),
+    paired: paired(asItIs, samples, goal.reliefMm),
+  });
   const range = kerfRange(build);
-  const solved: Partial<Record<'press' | 'both', KerfAnswer & Banded>> = {};
+  const solved: Partial<Record<'press' | 'both', KerfAnswer & Compared>> = {};
   for (const method of ['press', 'both'] as const) {
     if (range.leastMm > range.mostMm) break;
     const answer = solveKerf(predictor, build, goal, method);
@@ -132,7 +139,7 @@ export async function answerWanted(
     const there =
       answer.status === 'no-effect' || kerfMm === build.kerfMm ? uncertainty : await estimate({ ...build, kerfMm });
     if (!there) return null;
-    solved[method] = { ...answer, bandMm: bandAtMoment(there, method, moment) };
+    solved[method] = { ...answer, ...compared(sampleExtremes(there, method, moment)) };
   }
 
   onProgress(1);
@@ -141,14 +148,17 @@ export async function answerWanted(
   return {
     goal,
     reliefMm: reliefAtGoal(prediction, build.method, goal),
-    bandMm: bandAtMoment(uncertainty, build.method, moment),
+    bandMm: bandOf(asItIs),
     kerf: solved.press && solved.both ? { press: solved.press, both: solved.both } : null,
     kerfRange: range,
     methods: rankMethods(prediction, goal).map((answer) => ({
       ...answer,
-      bandMm: bandAtMoment(uncertainty, answer.method, moment),
+      ...compared(sampleExtremes(uncertainty, answer.method, moment)),
     })),
-    rod: { ...rod, bandMm: bandAtMoment(uncertainty, build.method, { ...moment, rodPercent: rod.percent }) },
-    planing: { ...planing, bandMm: plannedBand(uncertainty, prediction, build.method, moment, planing) },
+    rod: {
+      ...rod,
+      ...compared(sampleExtremes(uncertainty, build.method, { ...moment, rodPercent: rod.percent })),
+    },
+    planing: { ...planing, ...compared(planedSamples(uncertainty, prediction, build.method, moment, planing)) },
   };
 }

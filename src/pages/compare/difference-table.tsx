@@ -20,6 +20,7 @@ function CellText({ cell }: { readonly cell: Cell }) {
       <span className="compare-value">{cell.value}</span>
       {band !== null && <span className="compare-band">{band}</span>}
       {cell.note !== undefined && <span className="compare-band">{cell.note}</span>}
+      {cell.beside !== undefined && <span className="compare-band compare-beside">{cell.beside}</span>}
     </>
   );
 }

@@ -6,7 +6,8 @@ import { formatRange } from '../../speech/quantity.ts';
 import { numberOf, textOf } from '../../speech/quantity-text.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
 import { timeText } from '../../speech/times.ts';
-import type { Bow, NeckNumbers } from '../../verdict/compared-numbers.ts';
+import { settledBeside, type Bow, type NeckNumbers } from '../../verdict/compared-numbers.ts';
+import { besideText } from '../../speech/answers/paired.ts';
 import * as reasons from './reasons.ts';
 import type { Reason } from './reasons.ts';
 import { CELL_WORDS, COMPARE_WORDS, ORDER_WORDS, RISK_WORDS, ROW_WORDS } from '../../speech/en/pages/compare.ts';
@@ -16,6 +17,8 @@ export interface Cell {
   /** Undefined while it is being computed, null where the number has none. */
   readonly band: string | null | undefined;
   readonly note?: string;
+  /** How far it lies from the first, and how often nearer the relief wanted. */
+  readonly beside?: string;
 }
 
 export type RowId =
@@ -180,10 +183,18 @@ function whyOf({ why, isOwn }: RowMaker, necks: readonly NeckNumbers[], cells: r
   return allAlike && texts.every(({ text }) => text === texts[0]!.text) ? [] : texts;
 }
 
+function beside(first: NeckNumbers, neck: NeckNumbers, system: UnitSystem): Pick<Cell, 'beside'> {
+  const found = settledBeside(first, neck);
+  return found ? { beside: besideText(found, system) } : {};
+}
+
 /** @param moment the moment on the rail, in words */
 export function differenceRows(necks: readonly NeckNumbers[], moment: string, system: UnitSystem): Row[] {
   return makers(necks, moment).map((maker) => {
-    const cells = necks.map((neck) => maker.cell(neck, system));
+    const cells = necks.map((neck, index) => ({
+      ...maker.cell(neck, system),
+      ...(maker.id === 'settled' && index > 0 ? beside(necks[0]!, neck, system) : {}),
+    }));
     return { id: maker.id, label: maker.label, cells, why: whyOf(maker, necks, cells, system) };
   });
 }

@@ -1,12 +1,12 @@
 /** Every way to a wanted relief, with its band: the answers come true when the build takes them, and the bands hold them. */
 import { describe, expect, it } from 'vitest';
 import { PRESETS } from '../../../src/neck/presets.ts';
-import { answerWanted, plannedBand, sawableKerfMm } from '../../../src/mechanics/inversion/answers.ts';
+import { answerWanted, planedSamples, sawableKerfMm } from '../../../src/mechanics/inversion/answers.ts';
 import { goalMoment, reliefAtGoal, type ReliefGoal } from '../../../src/mechanics/inversion/goal.ts';
 import { planPlaning } from '../../../src/mechanics/inversion/planing.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { bandAt } from '../../../src/mechanics/uncertainty/band-at.ts';
-import type { Band } from '../../../src/mechanics/uncertainty/band.ts';
+import { bandOf, type Band } from '../../../src/mechanics/uncertainty/band.ts';
 import { createEstimator } from '../../../src/mechanics/uncertainty/estimate.ts';
 import { expectNear } from '../../expect-near.ts';
 
@@ -90,9 +90,9 @@ describe('the band after planing', () => {
     const plan = planPlaning(prediction, build.method, goal);
     const before = bandAt(uncertainty, build.method, moment).extreme;
     const flat = { ...plan, rows: plan.rows.map((row) => ({ ...row, planeOffMm: 0 })) };
-    expect(plannedBand(uncertainty, prediction, build.method, moment, flat)).toEqual(before);
+    expect(bandOf(planedSamples(uncertainty, prediction, build.method, moment, flat))).toEqual(before);
     const sloped = { ...plan, rows: plan.rows.map((row) => ({ ...row, planeOffMm: 0.1 + row.xMm / 1000 })) };
-    const { p05, p95 } = plannedBand(uncertainty, prediction, build.method, moment, sloped);
+    const { p05, p95 } = bandOf(planedSamples(uncertainty, prediction, build.method, moment, sloped));
     // A straight slope does not show under a straightedge.
     expectNear(p05, before.p05, 1e-9, 'sums and differences in double precision');
     expectNear(p95, before.p95, 1e-9, 'sums and differences in double precision');

@@ -8,6 +8,7 @@ import { isOffered, type AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { bowSize, bowText } from '../../../speech/bow.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
+import { nearerSentence } from '../../../speech/answers/paired.ts';
 import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
@@ -71,7 +72,9 @@ function Method({ method, ...props }: KerfAnswersProps & { readonly method: 'pre
       <h4>{WANTED_WORDS.kerfFor[method]}</h4>
       <p>
         {text} {isOpen && WANTED_WORDS.reaches(bowText(of.reliefMm, system), missText(of.missMm, system))}{' '}
-        <span className="quiet">{WANTED_WORDS.band(bandText(of.bandMm, system))}</span>
+        <span className="quiet">
+          {WANTED_WORDS.band(bandText(of.bandMm, system))} {!isInUse && nearerSentence(of.paired)}
+        </span>
       </p>
       {of.status !== 'no-effect' && of.bodyInterferenceMm > 0.0005 && (
         <p>{WANTED_WORDS.bodyWedges(textOf('studBiteMm', of.bodyInterferenceMm, system))}</p>

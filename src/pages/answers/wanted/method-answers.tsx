@@ -9,7 +9,8 @@ import { settingText } from '../../../speech/rod.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
 import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from './use-button.tsx';
-import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
+import { nearerText } from '../../../speech/answers/paired.ts';
+import { PAIRED_WORDS, WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface MethodAnswersProps {
   readonly build: Build;
@@ -38,6 +39,7 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
               <th scope="col">{WANTED_WORDS.reached}</th>
               <th scope="col">{WANTED_WORDS.off}</th>
               <th scope="col">{WANTED_WORDS.spread}</th>
+              <th scope="col">{PAIRED_WORDS.nearer}</th>
               {hasRod && <th scope="col">{WANTED_WORDS.rodWould}</th>}
               <th scope="col">
                 <span className="visually-hidden">{WANTED_WORDS.use}</span>
@@ -45,7 +47,7 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
             </tr>
           </thead>
           <tbody>
-            {answer.methods.map(({ method, reliefMm, missMm, bandMm, rod }) => {
+            {answer.methods.map(({ method, reliefMm, missMm, bandMm, paired, rod }) => {
               const { label } = METHOD_WORDS[method];
               return (
                 <tr key={method} data-method={method}>
@@ -53,6 +55,7 @@ export function MethodAnswers({ build, answer, system, isStale, use }: MethodAns
                   <td>{bowText(reliefMm, system)}</td>
                   <td>{missText(missMm, system)}</td>
                   <td>{bandText(bandMm, system)}</td>
+                  <td>{method === build.method ? '–' : nearerText(paired)}</td>
                   {hasRod && <td>{isRodSetting(rod) ? settingText(rod.nut) : WANTED_WORDS.rodNo}</td>}
                   <td>
                     {method === build.method ? (

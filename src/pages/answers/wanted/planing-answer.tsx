@@ -9,6 +9,7 @@ import { csvFileName, csvText } from '../../papers/csv-file.ts';
 import { stampOnDevice } from '../../papers/stamp/made.ts';
 import { bandText } from './goal.ts';
 import { planingTable } from './planing-table.ts';
+import { nearerSentence } from '../../../speech/answers/paired.ts';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
 
 interface PlaningAnswerProps {
@@ -25,7 +26,9 @@ export function PlaningAnswer({ build, answer, system }: PlaningAnswerProps) {
       <h3 id="wanted-planing">{WANTED_WORDS.planing}</h3>
       <p>
         {WANTED_WORDS.planingIntro(formatQuantity(planing.mostMm, 'mm', 2, system))} {WANTED_WORDS.thicknessNote}{' '}
-        <span className="quiet">{WANTED_WORDS.band(bandText(planing.bandMm, system))}</span>
+        <span className="quiet">
+          {WANTED_WORDS.band(bandText(planing.bandMm, system))} {planing.mostMm > 0 && nearerSentence(planing.paired)}
+        </span>
       </p>
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it */}
       <section className="table-scroll planing" tabIndex={0} aria-label={WANTED_WORDS.planingCaption}>

@@ -7,6 +7,7 @@ import { isOffered, type AdvisedAnswer } from '../../../verdict/raised-by.ts';
 import { rodBends } from '../../../mechanics/inversion/rod.ts';
 import { bowSize, bowText, changeText } from '../../../speech/bow.ts';
 import { bandText, betweenOf, missText } from './goal.ts';
+import { nearerSentence } from '../../../speech/answers/paired.ts';
 import { Raised } from '../../workshop/checks/raised.tsx';
 import { UseButton } from './use-button.tsx';
 import { WANTED_WORDS } from '../../../speech/en/pages/answers.ts';
@@ -46,7 +47,10 @@ export function RodAnswerSection({ build, answer, system, isStale, use }: RodAns
         {isReached && percent !== 0 && `${torqueText(rod.nut)} `}
         {isReached && ROD_WORDS.quarter(changeText(rod.quarterTurnMm, system))}{' '}
         <span className="quiet">{ROD_WORDS.seen}</span>{' '}
-        <span className="quiet">{WANTED_WORDS.band(bandText(rod.bandMm, system))}</span>
+        <span className="quiet">
+          {WANTED_WORDS.band(bandText(rod.bandMm, system))}{' '}
+          {percent !== answer.goal.rodPercent && nearerSentence(rod.paired)}
+        </span>
       </p>
       <Raised checks={answer.advice.rod} system={system} />
       {rod.status !== 'no-rod' &&

@@ -99,6 +99,14 @@ export const ORIGIN_WORDS: typeof proof.ORIGIN_WORDS = {
   proof: 'Wie gut es mit Bekanntem übereinstimmt',
 };
 
+export const PAIRED_WORDS: typeof wanted.PAIRED_WORDS = {
+  nearer: 'Näher als jetzt',
+  inOfHundred: (count) => `in ${count} von 100`,
+  nearerThanNow: (count) =>
+    `In ${count} von 100 solchen Hälsen liegt er der gewünschten Halskrümmung näher als der Entwurf, wie er ist.`,
+  beside: (band, count) => `gegenüber dem ersten ${band}; der gewünschten Halskrümmung näher in ${count} von 100`,
+};
+
 export const PROOF_WORDS: typeof proof.PROOF_WORDS = {
   title: 'Wie gut es rechnet',
   loading: 'Die Ergebnisse werden geholt.',

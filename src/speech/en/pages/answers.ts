@@ -117,3 +117,12 @@ export const MOVES_WORDS = words('MOVES_WORDS', {
   shared:
     'The two necks of a line share their woods, their wire and their errors, so that the difference is surer than either relief by itself.',
 });
+
+/** One choice beside another. */
+export const PAIRED_WORDS = words('PAIRED_WORDS', {
+  nearer: 'Nearer than now',
+  inOfHundred: (count: string) => `in ${count} of 100`,
+  nearerThanNow: (count: string) =>
+    `In ${count} of 100 such necks it ends nearer the relief wanted than the neck as it is.`,
+  beside: (band: string, count: string) => `beside the first ${band}; nearer the relief wanted in ${count} of 100`,
+});
