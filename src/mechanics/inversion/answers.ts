@@ -126,8 +126,9 @@ export async function answerWanted(
 
   const asItIs = sampleExtremes(uncertainty, build.method, moment);
   const compared = (samples: Float64Array): Compared => ({
-    bandMm: bandOf(samples),
     paired: paired(asItIs, samples, goal.reliefMm),
+    // The band puts the samples in another order.
+    bandMm: bandOf(samples.slice()),
   });
   const range = kerfRange(build);
   const solved: Partial<Record<'press' | 'both', KerfAnswer & Compared>> = {};
@@ -148,7 +149,7 @@ export async function answerWanted(
   return {
     goal,
     reliefMm: reliefAtGoal(prediction, build.method, goal),
-    bandMm: bandOf(asItIs),
+    bandMm: bandOf(asItIs.slice()),
     kerf: solved.press && solved.both ? { press: solved.press, both: solved.both } : null,
     kerfRange: range,
     methods: rankMethods(prediction, goal).map((answer) => ({

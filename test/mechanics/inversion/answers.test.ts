@@ -4,9 +4,11 @@ import { PRESETS } from '../../../src/neck/presets.ts';
 import { answerWanted, planedSamples, sawableKerfMm } from '../../../src/mechanics/inversion/answers.ts';
 import { goalMoment, reliefAtGoal, type ReliefGoal } from '../../../src/mechanics/inversion/goal.ts';
 import { planPlaning } from '../../../src/mechanics/inversion/planing.ts';
+import type { Method } from '../../../src/mechanics/prediction-types.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
-import { bandAt } from '../../../src/mechanics/uncertainty/band-at.ts';
+import { bandAt, sampleExtremes } from '../../../src/mechanics/uncertainty/band-at.ts';
 import { bandOf, type Band } from '../../../src/mechanics/uncertainty/band.ts';
+import { paired } from '../../../src/mechanics/uncertainty/paired.ts';
 import { createEstimator } from '../../../src/mechanics/uncertainty/estimate.ts';
 import { expectNear } from '../../expect-near.ts';
 
@@ -46,6 +48,16 @@ describe('answers', () => {
     for (const { bandMm, reliefMm } of answer.methods) expect(holds(bandMm, reliefMm)).toBe(true);
     expect(holds(answer.rod.bandMm, answer.rod.reliefMm)).toBe(true);
     expect(holds(answer.planing.bandMm, answer.planing.reliefMm)).toBe(true);
+  });
+
+  it('stand beside the neck as it is sample by sample, as in the comparison', async () => {
+    const answer = (await answerWanted(predictor, estimator, build, goal, FEW))!;
+    const uncertainty = (await estimator.estimate(build, FEW))!;
+    const moment = goalMoment(goal, predictor.predict(build).time);
+    const samples = (method: Method) => sampleExtremes(uncertainty, method, moment);
+    for (const { method, paired: found } of answer.methods)
+      expect(found).toEqual(paired(samples(build.method), samples(method), goal.reliefMm));
+    expect(answer.rod.paired.nearer).toBeGreaterThan(0.5);
   });
 
   it('have narrower bands where the bite is known better', async () => {
