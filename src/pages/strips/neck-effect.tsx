@@ -48,6 +48,7 @@ export function NeckEffect({
               {text}
             </p>
           ))}
+          {value.bands && <p className="quiet">{STRIP_WORDS.onlyHere}</p>}
           {value.bands ? (
             <table className="answer-table strip-bands">
               <thead>
