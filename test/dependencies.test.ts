@@ -19,7 +19,7 @@ const packageOf = (name: string) => name.split('/', name.startsWith('@') ? 2 : 1
 function importedBy(files: readonly SourceFile[]): Set<string> {
   const names = files.flatMap((file) =>
     file.path.endsWith('.css')
-      ? [...file.text.matchAll(/url\(['"]?([^'")]+)/g)].map((match) => match[1]!)
+      ? [...file.text.matchAll(/url\(['"]?([^'")]+)/g)].map((match) => match[1])
       : reachOf(file).imports.map(({ name }) => name),
   );
   return new Set(names.filter((name) => !/^(\.|\/|#|data:|node:)/.test(name)).map(packageOf));
@@ -32,7 +32,7 @@ const surroundings = readFiles('test', /\.test\.tsx?$/).flatMap(
 
 /** What the mutation tool loads by name. */
 const plugins = readFiles('test/mutation', /config\.mjs$/).flatMap(({ text }) =>
-  [...(/plugins: \[(.*)\]/.exec(text)?.[1] ?? '').matchAll(/'([^']+)'/g)].map(([, name]) => name!),
+  [...(/plugins: \[(.*)\]/.exec(text)?.[1] ?? '').matchAll(/'([^']+)'/g)].map(([, name]) => name),
 );
 
 const source = importedBy(readFiles('src', /\.(tsx?|css)$/));

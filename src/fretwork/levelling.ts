@@ -45,7 +45,7 @@ export function levellingLine(xMm: readonly number[], heightMm: readonly number[
   }
   const hull: [number, number][] = [];
   for (const [index, x] of xMm.entries()) {
-    const h = heightMm[index]!;
+    const h = heightMm[index];
     while (hull.length >= 2) {
       const [x1, h1] = hull.at(-1)!;
       const [x0, h0] = hull.at(-2)!;
@@ -59,8 +59,8 @@ export function levellingLine(xMm: readonly number[], heightMm: readonly number[
     1,
     hull.findIndex(([x]) => x >= mean),
   );
-  const [x0, h0] = hull[after - 1]!;
-  const [x1, h1] = hull[after]!;
+  const [x0, h0] = hull[after - 1];
+  const [x1, h1] = hull[after];
   const slope = (h1 - h0) / (x1 - x0);
   return { atNutMm: h0 - slope * x0, slope };
 }
@@ -80,10 +80,10 @@ export function crownBudget(
   if (targetReliefMm.length !== reliefMm.length) {
     throw new RangeError(`${reliefMm.length} reliefs and ${targetReliefMm.length} targets; there must be as many`);
   }
-  const heights = reliefMm.map((relief, index) => targetReliefMm[index]! - relief);
+  const heights = reliefMm.map((relief, index) => targetReliefMm[index] - relief);
   const line = levellingLine(fretXMm, heights);
   return heights.map((height, index): CrownBudget => {
-    const aboveLineMm = Math.max(0, height - line.atNutMm - line.slope * fretXMm[index]!);
+    const aboveLineMm = Math.max(0, height - line.atNutMm - line.slope * fretXMm[index]);
     const removedMm = aboveLineMm + build.levellingLossMm;
     const crownLeftMm = build.crownHeightMm - removedMm;
     const spare = crownLeftMm - build.leastCrownMm;

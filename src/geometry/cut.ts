@@ -68,7 +68,7 @@ export function cutLoops(mesh: Mesh, plane: CutPlane): CutLoop[] {
     const [start] = next.keys();
     const points: number[] = [];
     const anchors: number[] = [];
-    let name = start as string;
+    let name = start;
     do {
       const segment = next.get(name);
       if (!segment) throw new RangeError(`the mesh is open where it is cut at ${plane.axis} = ${plane.atMm} mm`);

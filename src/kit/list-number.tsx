@@ -29,7 +29,7 @@ interface ListNumberProps {
 }
 
 export function ListNumber({ kind, name, value, system, change }: ListNumberProps) {
-  const { min, max, unit } = LIST_NUMBERS[kind]!;
+  const { min, max, unit } = LIST_NUMBERS[kind];
   const parameter = { label: name, min, max, unit, ...STEPS[kind] };
   return (
     <RefusedNumber>

@@ -79,8 +79,8 @@ export function solveCases(
     block.fill(0);
     together.forEach(({ freedoms, forceN }, lane) => {
       for (let k = 0; k < freedoms.length; k += 1) {
-        block[blockIndex(freedoms[k]!, lane)]! += forceN[k]!;
-        firstRow = Math.min(firstRow, freedoms[k]!);
+        block[blockIndex(freedoms[k], lane)] += forceN[k];
+        firstRow = Math.min(firstRow, freedoms[k]);
       }
     });
     for (const dof of held) block.fill(0, blockIndex(dof, 0), blockIndex(dof + 1, 0));
@@ -98,23 +98,23 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
   const lineMm = new Float64Array(loads.cases.length * stations);
   const openingMm = new Float64Array(loads.cases.length * slots);
   const rodWorkNmm = new Float64Array(ROD_CASES.length ** 2);
-  const rodForces = ROD_CASES.map((name) => loads.cases[caseColumn(loads.wedges, name)]!);
+  const rodForces = ROD_CASES.map((name) => loads.cases[caseColumn(loads.wedges, name)]);
   solveCases(assembly, loads, factor, (loadCase, block, lane) => {
-    const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)]!;
+    const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)];
     for (let station = 0; station < stations; station += 1)
       lineMm[loadCase * stations + station] = at(nodeAt(mesh, station, mesh.boardRows), 1);
     for (let slot = 0; slot < slots; slot += 1) {
-      const left = mesh.slotLeftColumn[slot]!;
+      const left = mesh.slotLeftColumn[slot];
       let opening = 0;
       for (let row = 0; row <= mesh.slotRows; row += 1)
-        opening += weights[slot]![row]! * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
+        opening += weights[slot][row] * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
       openingMm[loadCase * slots + slot] = opening;
     }
-    const ofRod = rodForces.indexOf(loads.cases[loadCase]!);
+    const ofRod = rodForces.indexOf(loads.cases[loadCase]);
     if (ofRod < 0) return;
     rodForces.forEach(({ freedoms, forceN }, by) => {
       rodWorkNmm[ofRod * ROD_CASES.length + by] = freedoms.reduce(
-        (work, freedom, k) => work + forceN[k]! * block[blockIndex(freedom, lane)]!,
+        (work, freedom, k) => work + forceN[k] * block[blockIndex(freedom, lane)],
         0,
       );
     });
@@ -137,7 +137,7 @@ function combine(table: Float64Array, width: number, wedges: number, combination
     rows.push(row);
     amounts.push(amount);
   };
-  for (let i = 0; combination.wedgeN && i < wedges; i += 1) add(i, combination.wedgeN[i]!);
+  for (let i = 0; combination.wedgeN && i < wedges; i += 1) add(i, combination.wedgeN[i]);
   for (const name of CASES) add(caseColumn(wedges, name), combination.cases?.[name] ?? 0);
   const out = new Float64Array(width);
   addRows(table, rows, amounts, out);
@@ -164,8 +164,7 @@ export function rodWork(influence: Influence, cases: Combination['cases']): numb
   const amounts = ROD_CASES.map((name) => cases?.[name] ?? 0);
   return amounts.reduce(
     (sum, amount, i) =>
-      sum +
-      amounts.reduce((work, other, j) => work + amount * other * influence.rodWorkNmm[i * amounts.length + j]!, 0),
+      sum + amounts.reduce((work, other, j) => work + amount * other * influence.rodWorkNmm[i * amounts.length + j], 0),
     0,
   );
 }

@@ -71,7 +71,7 @@ export function createPredictor(): Predictor {
         model,
         influence: (filling, which = filling.kind === 'empty' ? 'all' : 'named') =>
           influences.get(JSON.stringify([filling, which]), () =>
-            againstStraightedge(solveInfluence(model, filling, which), description.fretXMm[0]!, description.jointMm),
+            againstStraightedge(solveInfluence(model, filling, which), description.fretXMm[0], description.jointMm),
           ),
       };
     });
@@ -147,7 +147,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   };
 
   const forceLeft = wedgeForceLeft(head.time.restDays, head.time.wedgeRelaxation);
-  const standing = contacts.map((contact, i) => seatedAt(contact, pressed.openingMm[i]!, forceLeft));
+  const standing = contacts.map((contact, i) => seatedAt(contact, pressed.openingMm[i], forceLeft));
   const predictMethod = (method: Method): MethodPrediction => {
     const presses = method !== 'glue';
     const filling = fillingOf(build, method, deviations);
@@ -159,7 +159,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     const underStrings = response(pull);
 
     const underRod = response(rodAtLimit);
-    const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]!) : 0));
+    const bite = contacts.map((contact, i) => (presses ? studBiteMm(contact, seating.openingMm[i]) : 0));
     const forceInputs = { build, method, contacts, wedgeForceN: seating.forceN, biteMm: bite, fretXMm, tangLengthMm };
 
     const partial = {
@@ -169,9 +169,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
       wedgeForceStrungN: Array.from(seating.forceN, (force, i) => force + (underStrings.changeN?.[i] ?? 0)),
       biteMm: bite,
       openingMm: [...seating.openingMm],
-      wallPressureShare: contacts.map((contact, i) =>
-        presses ? wallPressureShare(contact, seating.openingMm[i]!) : 0,
-      ),
+      wallPressureShare: contacts.map((contact, i) => (presses ? wallPressureShare(contact, seating.openingMm[i]) : 0)),
       seatingForceN: seatingForceN(forceInputs),
       pullOutForceN: extractionForceN(forceInputs),
       extraFlexibility: bowOf(underStrings.line) / uncutBow - 1,
@@ -213,7 +211,7 @@ function wedgeLines(empty: Influence, forceN: Float64Array): Float64Array {
   const stations = empty.stationXMm.length;
   const lines = empty.lineMm.slice(0, forceN.length * stations);
   for (let i = 0; i < forceN.length; i += 1)
-    for (let at = i * stations; at < (i + 1) * stations; at += 1) lines[at]! *= forceN[i]!;
+    for (let at = i * stations; at < (i + 1) * stations; at += 1) lines[at] *= forceN[i];
   return lines;
 }
 
@@ -240,7 +238,7 @@ function areFelt(
 ): boolean {
   if (filling.kind !== 'filled') return true;
   const perLength = (filling.modulusMPa * filling.reach * depthMm) / MESH_KERF_MM;
-  return standing.some(({ stiffnessNMm }, i) => stiffnessNMm > LEAST_FELT * perLength * lengthMm[i]!);
+  return standing.some(({ stiffnessNMm }, i) => stiffnessNMm > LEAST_FELT * perLength * lengthMm[i]);
 }
 
 /**
@@ -259,12 +257,12 @@ function springsOf(
   const seatedN = seating.forceN.map((force) => forceLeft * force);
   // Of seated studs in empty slots nothing is left.
   const ownMm = combineOpening(influence, { wedgeN: seatedN });
-  const restMm = seating.openingMm.map((opening, i) => opening - ownMm[i]!);
+  const restMm = seating.openingMm.map((opening, i) => opening - ownMm[i]);
   return {
     changesN: (openingMm) => {
-      const outsideMm = openingMm.map((opening, i) => opening + restMm[i]!);
+      const outsideMm = openingMm.map((opening, i) => opening + restMm[i]);
       const { forceN } = seat(contacts, flexibility, outsideMm, standing, seatedN);
-      return forceN.map((force, i) => force - seatedN[i]!);
+      return forceN.map((force, i) => force - seatedN[i]);
     },
   };
 }
@@ -272,7 +270,7 @@ function springsOf(
 /** Work of the rod's loads at its limit in the displacements of the wood, N·mm: studs that answer as springs hold some back. */
 function workOfRod(influence: Influence, cases: Combination['cases'], changeN: Float64Array | undefined): number {
   const opening = changeN && combineOpening(influence, { cases });
-  const ofStuds = opening ? opening.reduce((work, mm, i) => work + mm * changeN[i]!, 0) : 0;
+  const ofStuds = opening ? opening.reduce((work, mm, i) => work + mm * changeN[i], 0) : 0;
   return rodWork(influence, cases) + ofStuds;
 }
 

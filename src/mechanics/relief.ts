@@ -13,11 +13,11 @@ export function sampleLine(stationXMm: ArrayLike<number>, values: ArrayLike<numb
   let high = last;
   while (high - low > 1) {
     const mid = (low + high) >> 1;
-    if (stationXMm[mid]! <= xMm) low = mid;
+    if (stationXMm[mid] <= xMm) low = mid;
     else high = mid;
   }
-  const t = (xMm - stationXMm[low]!) / (stationXMm[low + 1]! - stationXMm[low]!);
-  return values[low]! + t * (values[low + 1]! - values[low]!);
+  const t = (xMm - stationXMm[low]) / (stationXMm[low + 1] - stationXMm[low]);
+  return values[low] + t * (values[low + 1] - values[low]);
 }
 
 /** Turns depth displacements into relief against a straightedge from x = a to x = b. */
@@ -29,7 +29,7 @@ export function reliefFromDepth(
 ): Float64Array {
   const a = sampleLine(stationXMm, depthMm, fromXMm);
   const b = sampleLine(stationXMm, depthMm, toXMm);
-  return stationXMm.map((x, i) => depthMm[i]! - (a + ((b - a) * (x - fromXMm)) / (toXMm - fromXMm)));
+  return stationXMm.map((x, i) => depthMm[i] - (a + ((b - a) * (x - fromXMm)) / (toXMm - fromXMm)));
 }
 
 /** The relief of greatest size between the ends of the straightedge, with its sign, and where it is. */
@@ -42,9 +42,9 @@ export function extremeRelief(
   let extremeMm = 0;
   let extremeXMm = (fromXMm + toXMm) / 2;
   for (let i = 0; i < stationXMm.length; i += 1) {
-    const x = stationXMm[i]!;
+    const x = stationXMm[i];
     if (x < fromXMm || x > toXMm) continue;
-    if (Math.abs(reliefMm[i]!) > Math.abs(extremeMm)) {
+    if (Math.abs(reliefMm[i]) > Math.abs(extremeMm)) {
       extremeMm = reliefMm[i]!;
       extremeXMm = x;
     }

@@ -28,8 +28,8 @@ export function describeLine(
   reliefMm: Float64Array,
 ): ReliefLine {
   const { fromFret, toFret } = prediction.straightedge;
-  const from = prediction.fretXMm[fromFret - 1]!;
-  const to = prediction.fretXMm[toFret - 1]!;
+  const from = prediction.fretXMm[fromFret - 1];
+  const to = prediction.fretXMm[toFret - 1];
   return {
     reliefMm,
     ...extremeRelief(prediction.stationXMm, reliefMm, from, to),
@@ -99,11 +99,11 @@ function mixLine(parts: LineParts, moment: Moment, line: Float64Array, filedMm: 
   const shares = momentShares(parts, moment);
   for (let i = 0; i < line.length; i += 1) {
     line[i] =
-      shares.wedges * line[i]! +
-      shares.strings * stringsMm[i]! +
-      shares.rod * rodMm[i]! +
-      shares.climate * climateMm[i]! +
-      parts.startingMm[i]! -
+      shares.wedges * line[i] +
+      shares.strings * stringsMm[i] +
+      shares.rod * rodMm[i] +
+      shares.climate * climateMm[i] +
+      parts.startingMm[i] -
       (filedMm?.[i] ?? 0);
   }
 }

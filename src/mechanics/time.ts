@@ -40,8 +40,8 @@ export function wedgeLineLeft(days: number, amount: number, creepFactor = 1): nu
   let integral = 0;
   let before = 1;
   for (let k = 0; k < STEPS; k += 1) {
-    const now = 1 / (1 + relaxed * RELAXED_SHARE[k]!);
-    integral += CREPT_SHARE[k]! * (now - before);
+    const now = 1 / (1 + relaxed * RELAXED_SHARE[k]);
+    integral += CREPT_SHARE[k] * (now - before);
     before = now;
   }
   return wedgeForceLeft(days, amount) + creep(days, creepFactor) * (1 + integral);

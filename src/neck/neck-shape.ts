@@ -156,9 +156,7 @@ export function stringPlacesMm(build: Build, xMm: number): number[] {
   const places: number[] = [];
   strings.forEach(({ diameterMm }, index) => {
     const before = strings[index - 1];
-    places.push(
-      before === undefined ? -outer : (places[index - 1] as number) + before.diameterMm / 2 + gap + diameterMm / 2,
-    );
+    places.push(before === undefined ? -outer : places[index - 1] + before.diameterMm / 2 + gap + diameterMm / 2);
   });
   return places;
 }

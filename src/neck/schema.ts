@@ -87,7 +87,7 @@ const REFERENCE_NUMBERS: Readonly<Record<string, Limits>> = {
   logSpread: { min: 0, max: 2, unit: '' },
 };
 const referenceNumber = (key: string) => {
-  const { min = 0, max = 0 } = REFERENCE_NUMBERS[key]!;
+  const { min = 0, max = 0 } = REFERENCE_NUMBERS[key];
   return [z.minimum(min), z.maximum(max)] as const;
 };
 

@@ -129,5 +129,5 @@ export function stringsOf(setId: string, tuningId: string): StringSpec[] {
       `string set "${setId}" has ${set.strings.length} strings, tuning "${tuningId}" ${tuning.pitches.length}`,
     );
   }
-  return set.strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index] as number }));
+  return set.strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index] }));
 }

@@ -26,7 +26,7 @@ function encodingOf(bytes: Uint8Array): Encoding {
 /** Pairs of bytes the other way round; an odd one at the end stays, and is refused as it should be. */
 function swapped(bytes: Uint8Array): Uint8Array {
   const out = bytes.slice();
-  for (let at = 0; at + 1 < out.length; at += 2) [out[at], out[at + 1]] = [out[at + 1]!, out[at]!];
+  for (let at = 0; at + 1 < out.length; at += 2) [out[at], out[at + 1]] = [out[at + 1], out[at]];
   return out;
 }
 

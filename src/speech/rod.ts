@@ -13,7 +13,7 @@ const eighthsOf = (turns: number): number => Math.round(8 * filedQuantity('turns
 export function turnsText(turns: number): string {
   const eighths = eighthsOf(turns);
   if (eighths === 0) return ROD_WORDS.hardly;
-  const [whole, part] = [Math.floor(eighths / 8), EIGHTHS[eighths % 8]!];
+  const [whole, part] = [Math.floor(eighths / 8), EIGHTHS[eighths % 8]];
   return ROD_WORDS.turns(`${whole === 0 ? '' : formatNumber(whole, 0)}${part}`, eighths <= 8);
 }
 

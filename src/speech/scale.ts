@@ -138,7 +138,7 @@ export function parseTyped(text: string, parameter: Scaled, system: UnitSystem):
   if (!match) return undefined;
   const [, sign, digits, rawSuffix] = match;
   const suffix = (rawSuffix ?? '').trim();
-  const magnitude = readMagnitude(digits!.trim());
+  const magnitude = readMagnitude(digits.trim());
   if (magnitude === undefined) return undefined;
   const number = sign === '-' ? -magnitude : magnitude;
   if (suffix === '' || suffix === scale.unitLabel) return scale.toStored(number);

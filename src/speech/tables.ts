@@ -52,6 +52,6 @@ export function shownTable(
 ): { header: string[]; rows: string[][] } {
   return {
     header: columns.map((key) => columnHeader(key, system)),
-    rows: rows.map((row) => row.map((cell, index) => cellText(cell, columns[index]!, system))),
+    rows: rows.map((row) => row.map((cell, index) => cellText(cell, columns[index], system))),
   };
 }

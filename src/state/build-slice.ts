@@ -72,7 +72,7 @@ export const createBuildSlice: StateCreator<BackbowState, [], [], BuildSlice> = 
   }
 
   return {
-    build: presetBuild(PRESETS[0]!),
+    build: presetBuild(PRESETS[0]),
     history: EMPTY_HISTORY,
     gesture: null,
     savedBuild: null,

@@ -23,13 +23,13 @@ export const createRailSlice: StateCreator<BackbowState, [], [], RailSlice> = (s
     const from = stopIndex(stops, rail);
     const to = Math.max(0, Math.min(stops.length - 1, from + steps));
     if (to === from) return false;
-    set({ rail: stops[to]! });
+    set({ rail: stops[to] });
     return true;
   },
   setPlaying: (playing) => {
     const { build, rail } = get();
     const stops = railStops(build);
     const atEnd = stopIndex(stops, rail) === stops.length - 1;
-    set(playing && atEnd ? { playing, rail: stops[0]! } : { playing });
+    set(playing && atEnd ? { playing, rail: stops[0] } : { playing });
   },
 });

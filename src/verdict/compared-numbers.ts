@@ -77,7 +77,7 @@ function wedgesMmOf(prediction: Prediction, method: Method): number {
   const { wedgeMm } = prediction.methods[method].basis;
   const stations = prediction.stationXMm.length;
   const line = new Float64Array(stations);
-  for (let at = 0; at < wedgeMm.length; at += 1) line[at % stations]! += wedgeMm[at]!;
+  for (let at = 0; at < wedgeMm.length; at += 1) line[at % stations] += wedgeMm[at];
   return describeLine(prediction, line).extremeMm;
 }
 

@@ -44,7 +44,7 @@ export function stopIndex(stops: readonly RailPosition[], position: RailPosition
   const { phase } = position;
   if (phase === 'rod') return stops.length - 1;
   const inPhase = stops.flatMap((stop, index) => (stop.phase === phase ? [index] : []));
-  const first = inPhase[0]!;
+  const first = inPhase[0];
   const last = inPhase.at(-1)!;
   if (phase === 'frets') {
     return position.fretsIn === 'all' ? last : Math.min(last, first + Math.max(1, position.fretsIn) - 1);

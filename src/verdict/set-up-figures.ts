@@ -29,8 +29,8 @@ export function setUpFigures(reckoned: Reckoned): SetUpFigures {
     return { strength, room: stringRoom(reckoned, hand), ...actionsOf(reckoned, hand) };
   });
   return {
-    actionMm: all[0]!.actionMm,
-    pluckMm: all[0]!.room.playing.pluckMm,
+    actionMm: all[0].actionMm,
+    pluckMm: all[0].room.playing.pluckMm,
     strengths: all.map(({ strength, room, lowestActionMm }) => ({
       strength,
       forceN: room.playing.forceN,

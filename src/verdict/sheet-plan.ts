@@ -102,7 +102,7 @@ function aheadRows(
   const predictedFullMm = at(full) - start;
   const counts = fretsInAfterQuarters(build).map((frets) => frets.length);
   return [0, 1].flatMap((quarter) => {
-    const predictedSoFarMm = at(quarterLines[quarter]!) - start;
+    const predictedSoFarMm = at(quarterLines[quarter]) - start;
     if (Math.abs(predictedSoFarMm) < LEAST_TOLD_MM || predictedSoFarMm * predictedFullMm <= 0) return [];
     return RATIOS.map((ratio): AheadRow => {
       const measured = ratio * predictedSoFarMm;
@@ -110,7 +110,7 @@ function aheadRows(
       const input = { predictedSoFarMm, measuredSoFarMm: measured, predictedFullMm, tolerance, kerfMm, studWidthMm };
       const result = runAhead(input);
       return {
-        fretsIn: counts[quarter]!,
+        fretsIn: counts[quarter],
         ratio,
         measuredMm: start + measured,
         result,

@@ -101,7 +101,7 @@ function byStrings({ strings }: Build): Change[] {
       ? [
           {
             lever: { kind: 'strings', set: found.set.id } as const,
-            change: { strings: found.set.strings.map((string, i) => ({ ...string, pitch: strings[i]!.pitch })) },
+            change: { strings: found.set.strings.map((string, i) => ({ ...string, pitch: strings[i].pitch })) },
           },
         ]
       : [],
@@ -190,7 +190,7 @@ export async function whatMoves(
       change,
       frettedMm: isBeforeStrings(lever) ? frettedMm - asItIs.frettedMm : null,
       settledMm: settledMm - asItIs.settledMm,
-      bandMm: bandOf(after.map((relief, i) => relief - before[i]!)),
+      bandMm: bandOf(after.map((relief, i) => relief - before[i])),
       raised: raisedBy(now, changed),
     });
   }

@@ -61,7 +61,7 @@ describe('the headers', () => {
   });
 
   test('leave the page the devices that it may ask for and no others', () => {
-    const devices = SECURITY_HEADERS['Permissions-Policy']!.split(', ').map((part) => part.split('='));
+    const devices = SECURITY_HEADERS['Permissions-Policy'].split(', ').map((part) => part.split('='));
     expect(devices.filter(([, who]) => who === '(self)').map(([name]) => name)).toEqual([
       'camera',
       'microphone',

@@ -8,7 +8,7 @@ const TOKENS = new Map(
     ...readFileSync(new URL('../../src/app/style/tokens.css', import.meta.url), 'utf8').matchAll(
       /--([\w-]+): light-dark\((#[\da-f]{6}), (#[\da-f]{6})\)/g,
     ),
-  ].map(([, name, light, dark]) => [name!, { light: light!, dark: dark! }]),
+  ].map(([, name, light, dark]) => [name, { light: light, dark: dark }]),
 );
 const token = (name: string, by: 'light' | 'dark') => TOKENS.get(name)![by];
 
@@ -59,7 +59,7 @@ const VISION: Record<string, [Rgb, Rgb, Rgb]> = {
 /** CIELAB under D65 of a colour as somebody with this vision sees it. */
 function seen(hex: string, vision: string): Rgb {
   const light = linear(hex);
-  const [red, green, blue] = VISION[vision]!.map((row) =>
+  const [red, green, blue] = VISION[vision].map((row) =>
     Math.min(1, Math.max(0, row[0] * light[0] + row[1] * light[1] + row[2] * light[2])),
   ) as Rgb;
   const f = (t: number) => (t > 0.008856 ? Math.cbrt(t) : 7.787 * t + 16 / 116);
@@ -92,7 +92,7 @@ describe.each(['light', 'dark'] as const)('by %s', (by) => {
   test.each(Object.keys(VISION))('the methods are told apart by colour with %s vision', (vision) => {
     const colours = ['press', 'glue', 'both'].map((name) => seen(token(name, by), vision));
     const distances = [0, 1, 2].map((at) => {
-      const [a, b] = [colours[at]!, colours[(at + 1) % 3]!];
+      const [a, b] = [colours[at], colours[(at + 1) % 3]];
       return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
     });
     // A just noticeable difference is about 2.3 (Mahy 1994, from memory): ten of them.

@@ -191,9 +191,9 @@ describe('files that are damaged or hostile', () => {
 });
 
 test('the same neck in UTF-8 and in UTF-16 gives the same prediction', async () => {
-  const utf16 = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(FILES[0]!, 'utf16le')]);
+  const utf16 = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(FILES[0], 'utf16le')]);
   const [one, other] = await Promise.all([
-    runPredict([write('utf8.json', `\u{feff}${FILES[0]!}`)]),
+    runPredict([write('utf8.json', `\u{feff}${FILES[0]}`)]),
     runPredict([write('utf16.json', utf16)]),
   ]);
   expect(one.exitCode).toBe(0);

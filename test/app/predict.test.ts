@@ -49,7 +49,7 @@ async function ask(...args: string[]): Promise<ReturnType<typeof predict>> {
 
 describe('npm run --silent predict', () => {
   it('prints the prediction of a project file as JSON and nothing else', () => {
-    const { build } = PRESETS[1]!;
+    const { build } = PRESETS[1];
     const { status, stdout, stderr } = predict(write('neck.backbow.json', writeProject(build)));
     expect(stderr).toBe('');
     expect(status).toBe(0);
@@ -103,7 +103,7 @@ describe('npm run --silent predict', () => {
   });
 
   it('with a bench log the bands are those that its measured necks leave', async () => {
-    const build = PRESETS[0]!.build;
+    const build = PRESETS[0].build;
     const entries = [0, 1, 2, 3].map((index) => ({
       ...ENTRY,
       id: `bcdfghjklmnpq${'rstv'[index]}`,
@@ -119,11 +119,11 @@ describe('npm run --silent predict', () => {
       REPORT_SHAPE.parse(JSON.parse(stdout)),
     );
     const width = (report: typeof plain) => {
-      const { p05, p95 } = report!.methods.press.settledReliefMm;
+      const { p05, p95 } = report.methods.press.settledReliefMm;
       return p95! - p05!;
     };
     expect(width(known)).toBeLessThan(0.85 * width(plain));
-    expect([plain!.bands!.benchLog, known!.bands!.benchLog?.necks]).toEqual([undefined, 4]);
+    expect([plain.bands!.benchLog, known.bands!.benchLog?.necks]).toEqual([undefined, 4]);
     const refused = async (name: string, other: Build, file = log) => {
       const { status, stdout, stderr } = await ask(write(name, writeProject(other)), '--log', file);
       expect([status, stdout]).toEqual([2, '']);

@@ -113,7 +113,7 @@ export async function measureYardstick(): Promise<{ yardstick: Yardstick; row: B
   const row = await measure('yardstick', () => {
     for (let repeat = 0; repeat < repeats; repeat += 1) {
       let sum = 0;
-      for (let index = 0; index < length; index += 1) sum += (a[index] as number) * (b[index] as number);
+      for (let index = 0; index < length; index += 1) sum += a[index] * b[index];
       kept += sum;
     }
     return kept;

@@ -156,7 +156,7 @@ describe('in a window that keeps nothing', () => {
     const whole = await openApp(DESK);
     await furnish(whole.page);
     const text = await save(whole.page, await openBackup(whole.page));
-    const app = await openApp({ ...GERMAN_PHONE, ...refusing(REFUSALS[0]![1]) });
+    const app = await openApp({ ...GERMAN_PHONE, ...refusing(REFUSALS[0][1]) });
     const dialog = await openBackup(app.page);
     await choose(app.page, dialog, text);
     await dialog

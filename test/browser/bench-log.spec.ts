@@ -45,7 +45,7 @@ async function bandOf({ page }: App): Promise<[number, number]> {
   );
   const text = await page.locator('[data-figure="fretted"] .figure-band').innerText();
   const [low, high] = text.split(' to ').map((part) => Number.parseFloat(part));
-  return [low!, high!];
+  return [low, high];
 }
 
 /** The band once it is another than that. */
@@ -239,7 +239,7 @@ describe('measured necks', () => {
     await enter(app, 'Number 11', 'hump 0.25');
     const coming = app.page.waitForEvent('download');
     await dialog(app).getByRole('button', { name: 'Save as CSV' }).click();
-    const text = await readFile((await (await coming).path())!, 'utf8');
+    const text = await readFile(await (await coming).path(), 'utf8');
     expect(text).toContain('measured with frets in (mm)');
 
     const folder = join(root, 'test', 'output', 'files');

@@ -16,7 +16,7 @@ import { DESK, differingPixels, shareUnlike, withBrowser, writePicture, type App
 import { IS_LONG } from '../draw.ts';
 
 const openApp = withBrowser();
-const first = PRESETS[0]!.build;
+const first = PRESETS[0].build;
 const dialog = (app: App) => app.page.getByRole('dialog', { name: 'Compare' });
 
 async function open(app: App): Promise<void> {
@@ -84,10 +84,10 @@ test('pointing at the chart points at the fret in the picture, and the other way
   const before = await picture();
   await app.afterFrame(() => page.mouse.move(box.x + box.width * 0.5, box.y + box.height * 0.5));
   const said = await atFrets();
-  const fret = Number(/^fret (\d+): /.exec(said[0]!)![1]);
+  const fret = Number(/^fret (\d+): /.exec(said[0])![1]);
   // Every neck says its own bow there.
   const { methods, fretXMm, stationXMm } = createPredictor().predict(first);
-  const reliefs = METHODS.map((each) => sampleLine(stationXMm, methods[each].fretted.reliefMm, fretXMm[fret - 1]!));
+  const reliefs = METHODS.map((each) => sampleLine(stationXMm, methods[each].fretted.reliefMm, fretXMm[fret - 1]));
   expect(said).toEqual(reliefs.map((relief) => `fret ${fret}: ${bowText(relief, 'metric')}`));
   expect(await dialog(app).locator('.compare-chart .cursor text').textContent()).toBe(`fret ${fret}`);
   expect(await dialog(app).locator('.compare-chart .cursor circle').count()).toBe(3);
@@ -148,7 +148,7 @@ test('choosing one as the build is one step, and undo takes it back', async () =
 test('any two necks: settings are copied in one step, by keyboard alone', async () => {
   const app = await openApp({ ...DESK, colourScheme: 'dark' });
   await open(app);
-  await dialog(app).getByLabel('Second neck').selectOption({ label: PRESETS[1]!.label });
+  await dialog(app).getByLabel('Second neck').selectOption({ label: PRESETS[1].label });
   await dialog(app).getByLabel('Third neck').selectOption({ label: 'none' });
   await bandsHere(app);
   await app.settle();
@@ -157,10 +157,10 @@ test('any two necks: settings are copied in one step, by keyboard alone', async 
   await summary.focus();
   await app.page.keyboard.press('Enter');
   const copy = dialog(app).getByRole('button', {
-    name: `Copy “The strings” from ${PRESETS[1]!.label}`,
+    name: `Copy “The strings” from ${PRESETS[1].label}`,
   });
   const others = dialog(app).getByRole('button', {
-    name: `Copy “The slots” from ${PRESETS[1]!.label}`,
+    name: `Copy “The slots” from ${PRESETS[1].label}`,
   });
   await others.focus();
   await app.afterChange(() => app.page.keyboard.press('Enter'));
@@ -201,7 +201,7 @@ test('ways of seating follow the bench, what is kept says of when it is, and the
   const read = readLink(routeOf(new URL(address).hash)!.link);
   if (!read.ok) throw new Error(read.trouble.code);
   const { builds } = read.shared;
-  const wide = builds[0]!.kerfMm;
+  const wide = builds[0].kerfMm;
   expect(wide).toBeGreaterThan(first.kerfMm);
   expect(builds.map(({ method: way, kerfMm }) => [way, kerfMm])).toEqual([
     ['press', wide],
@@ -230,7 +230,7 @@ test('ways of seating follow the bench, what is kept says of when it is, and the
 });
 
 test('on a phone nothing goes over the edge, and a comparison that came by link opens', async () => {
-  const builds = METHODS.map((each): Build => ({ ...PRESETS[1]!.build, method: each }));
+  const builds = METHODS.map((each): Build => ({ ...PRESETS[1].build, method: each }));
   const link = writeLink({ builds, page: EMPTY_PAGE });
   if (!link.ok) throw new Error(link.trouble.code);
   const app = await openApp({ viewport: { width: 390, height: 844 }, touch: true, path: `#neck=${link.text}` });

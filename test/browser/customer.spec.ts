@@ -13,7 +13,7 @@ import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 
-const { build } = PRESETS[0]!;
+const { build } = PRESETS[0];
 const THREE: Shared = {
   builds: (['press', 'glue', 'both'] as const).map((method) => ({ ...build, method })),
   page: {
@@ -110,10 +110,10 @@ test('on a desk, with different necks, by name; the workshop is not loaded, and 
   const app = await openApp({
     viewport: { width: 1280, height: 900 },
     waitForPicture: false,
-    path: pathOf({ builds: [PRESETS[0]!.build, PRESETS[2]!.build], page: EMPTY_PAGE }),
+    path: pathOf({ builds: [PRESETS[0].build, PRESETS[2].build], page: EMPTY_PAGE }),
   });
   await complete(app, 2);
-  expect(await app.page.locator('.choice h3').allInnerTexts()).toEqual([PRESETS[0]!.label, PRESETS[2]!.label]);
+  expect(await app.page.locator('.choice h3').allInnerTexts()).toEqual([PRESETS[0].label, PRESETS[2].label]);
   await app.screenshot('customer/desk', { fullPage: true });
   expect(await app.page.locator('.project-bar').count()).toBe(0);
   expect(
@@ -133,8 +133,8 @@ test('on paper it is light, without buttons', async () => {
   });
   const brightness = (colour: string) =>
     (colour.match(/[\d.]+/g) ?? []).slice(0, 3).reduce((sum, part) => sum + Number(part), 0);
-  expect(brightness(ground!)).toBeGreaterThan(700);
-  expect(brightness(ink!)).toBeLessThan(200);
+  expect(brightness(ground)).toBeGreaterThan(700);
+  expect(brightness(ink)).toBeLessThan(200);
   expect(await page.getByRole('button', { name: CUSTOMER_WORDS.print }).isVisible()).toBe(false);
   await app.screenshot('customer/print', { fullPage: true });
 });

@@ -48,7 +48,7 @@ async function swipeOverEach(
   let [tried, scrolled] = [0, 0];
   for (let index = 0; index < count; index += IS_LONG ? 1 : STRIDE) {
     const place = await all.evaluate((elements, at) => {
-      const element = elements[at]!;
+      const element = elements[at];
       element.scrollIntoView({ block: 'center' });
       const { left, top, width, height } = element.getBoundingClientRect();
       const [x, y] = [left + width / 2, top + height / 2];
@@ -58,7 +58,7 @@ async function swipeOverEach(
     if (!place) continue;
     const [x, y, before] = place as [number, number, number];
     // One after the other upwards, downwards and aslant.
-    const lean = by[index % by.length]!;
+    const lean = by[index % by.length];
     const way = index % 2 === 0 ? -1 : 1;
     await drawWithFingers(
       page,

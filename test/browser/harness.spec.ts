@@ -117,13 +117,13 @@ describe('a shared page', () => {
   test('is the same for the next, and within a test', async () => {
     expect(await shared()).toBe(seen[0]);
     expect(await shared()).toBe(seen[0]);
-    await seen[0]!.page.evaluate(() => document.querySelector('p')!.append(', and something else'));
+    await seen[0].page.evaluate(() => document.querySelector('p')!.append(', and something else'));
   });
 
   test('is opened anew after a test that left it otherwise', async () => {
     const app = await shared();
     expect(app).not.toBe(seen[0]);
-    expect(seen[0]!.page.isClosed()).toBe(true);
+    expect(seen[0].page.isClosed()).toBe(true);
     expect(await app.page.innerText('p')).toBe('A note that lies over the picture');
     await app.page.click('#wrong');
     await expect.poll(() => app.troubles.join()).toContain('not caught');

@@ -293,7 +293,7 @@ describe('the choice', () => {
 });
 
 describe('the customer’s page', () => {
-  const { build } = PRESETS[0]!;
+  const { build } = PRESETS[0];
   const link = writeLink({
     builds: (['press', 'glue', 'both'] as const).map((method) => ({ ...build, name: 'No. 7', method })),
     page: { ...EMPTY_PAGE, from: 'Werkstatt', to: 'Ada' },

@@ -164,7 +164,7 @@ describe('the library', () => {
     const data = JSON.parse(writeCollection(PRESETS.map(({ build }) => ({ build, changedAt: null })))) as {
       builds: { project: { build: Record<string, unknown> } }[];
     };
-    data.builds[1]!.project.build['kerfMm'] = 70;
+    data.builds[1].project.build['kerfMm'] = 70;
     const second = await openApp({ viewport: { width: 390, height: 844 }, touch: true });
     const there = await openLibrary(second.page);
     const button = there.getByRole('button', { name: 'Bring in from a file …' });
@@ -215,7 +215,7 @@ describe('the bench', () => {
     await app.page.getByText('“Half done” is back on the bench as you left it').waitFor();
     expect(await app.page.getByRole('slider', { name: /^Kerf/ }).getAttribute('aria-valuetext')).toBe(kerf);
     await app.afterChange(() => app.page.keyboard.press('Control+z'));
-    expect(await name(app.page)).toBe(PRESETS[0]!.label);
+    expect(await name(app.page)).toBe(PRESETS[0].label);
   });
 
   test('comes back in a new window after the old one broke down', async () => {

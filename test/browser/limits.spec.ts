@@ -8,7 +8,7 @@ import { withBrowser, type App, type OpenOptions } from './harness.ts';
 
 const openApp = withBrowser();
 const THICK = PRESETS.find(({ id }) => id === 'thick-five-piece')!.build;
-const NICKEL: Build = { ...PRESETS[0]!.build, nickelSensitivePlayer: true, wireMetal: 'copper-tin-iron' };
+const NICKEL: Build = { ...PRESETS[0].build, nickelSensitivePlayer: true, wireMetal: 'copper-tin-iron' };
 
 async function openNeck(build: Build, options: OpenOptions): Promise<App> {
   const link = writeLink({ builds: [build], page: EMPTY_PAGE });

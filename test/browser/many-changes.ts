@@ -72,7 +72,7 @@ export async function changeMany(page: Page, sliders: readonly ToAndFro[], count
       const rebuilds: number[][] = list.map(() => []);
       for (let change = 0; change < times; change += 1) {
         const which = change % list.length;
-        const { id, to } = list[which]!;
+        const { id, to } = list[which];
         const there = Math.floor(change / list.length) % 2 === 0;
         const page = window.backbow!;
         const { frames, predictionVersion } = page;
@@ -85,7 +85,7 @@ export async function changeMany(page: Page, sliders: readonly ToAndFro[], count
           if (performance.now() > patience) throw new Error(`Nothing came of ${id} from ${before} to ${slider.value}.`);
           await nextFrame();
         }
-        rebuilds[which]!.push(page.stats()!.rebuildMs);
+        rebuilds[which].push(page.stats()!.rebuildMs);
       }
       return rebuilds;
     },

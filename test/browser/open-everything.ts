@@ -22,7 +22,7 @@ export async function openEverything(
   const opened: string[] = [];
   const dialog = page.locator('dialog[open]');
   for (const { id, keys } of OPENING) {
-    await page.keyboard.press(keys[0]!.toLowerCase());
+    await page.keyboard.press(keys[0].toLowerCase());
     await expect
       .poll(async () => (await dialog.count()) > 0 || (await page.evaluate(() => location.hash)) !== '', {
         timeout: 60_000,

@@ -106,7 +106,7 @@ test('a canvas of a new size is drawn before the page shows it', async () => {
         observer.observe(frame.querySelector('.neck-scene > div')!);
       }),
   );
-  expect(framesAt[1]).toBeGreaterThan(framesAt[0]!);
+  expect(framesAt[1]).toBeGreaterThan(framesAt[0]);
 });
 
 describe('the bar', () => {
@@ -120,7 +120,7 @@ describe('the bar', () => {
       const boxes = await app.page
         .locator('.project-bar > *, .bar-daily > *')
         .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
-      const middle = boxes[0]!.top + boxes[0]!.height / 2;
+      const middle = boxes[0].top + boxes[0].height / 2;
       for (const box of boxes) {
         expect(box.top).toBeLessThan(middle);
         expect(box.bottom).toBeGreaterThan(middle);

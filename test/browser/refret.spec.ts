@@ -20,7 +20,7 @@ describe('tangs for a refret', () => {
   test('the best combination goes into the build as one step', async () => {
     const app = await openRefret();
     const best = dialog(app).locator('[data-plan="1"]');
-    const reached = /It comes to (.+?):/.exec(await best.innerText())![1]!;
+    const reached = /It comes to (.+?):/.exec(await best.innerText())![1];
     expect(await best.locator('tbody tr').count()).toBe(3);
     await best.getByRole('button', { name: 'Use this combination' }).click();
     await dialog(app).getByText(`With the tangs as the build has them: ${reached}.`).waitFor();

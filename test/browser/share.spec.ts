@@ -54,7 +54,7 @@ test('a link made in one browser opens the same neck in another', async () => {
 test('a link pasted into an open page is one step that undo takes back', async () => {
   const app = await openApp();
   const before = await name(app);
-  const link = linkOf([{ ...PRESETS[1]!.build, name: 'Pasted', kerfMm: 0.61 }]);
+  const link = linkOf([{ ...PRESETS[1].build, name: 'Pasted', kerfMm: 0.61 }]);
   await app.afterChange(() => app.page.evaluate((hash) => void (location.hash = hash), `#neck=${link}`));
   expect(await name(app)).toBe('Pasted');
   await app.afterChange(() => app.page.keyboard.press('Control+z'));
@@ -62,9 +62,9 @@ test('a link pasted into an open page is one step that undo takes back', async (
 });
 
 const NO_LINKS = [
-  ['a cut link', () => linkOf([PRESETS[2]!.build]).slice(0, -9), 'It is not whole'],
+  ['a cut link', () => linkOf([PRESETS[2].build]).slice(0, -9), 'It is not whole'],
   ['a far too long one', () => `1.${'A'.repeat(40_000)}`, 'at most 32000 are read'],
-  ['a newer link', () => `2${linkOf([PRESETS[2]!.build]).slice(1)}`, 'newer release'],
+  ['a newer link', () => `2${linkOf([PRESETS[2].build]).slice(1)}`, 'newer release'],
   ['somebody’s text', () => '<img src=x onerror=alert(1)>', 'It is not whole'],
 ] as const;
 
@@ -90,7 +90,7 @@ test.each(NO_LINKS.slice(0, draw(NO_LINKS.length, 2)))(
 
 test('a comparison by link lists its necks and opens the one that is chosen', async () => {
   const builds = (['press', 'glue', 'both'] as const).map((method) => ({
-    ...PRESETS[1]!.build,
+    ...PRESETS[1].build,
     name: 'Three ways',
     method,
   }));

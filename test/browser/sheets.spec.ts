@@ -23,7 +23,7 @@ import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
 
-const BUILD = PRESETS[0]!.build;
+const BUILD = PRESETS[0].build;
 const STAMP = stampText(stampOf(BUILD));
 const BOUND = PRESETS.find(({ id }) => id === 'set-neck-mahogany')!;
 
@@ -272,8 +272,8 @@ describe('tables as CSV', () => {
         skipEmptyLines: true,
       });
       expect(errors).toEqual([]);
-      const at = data[0]!.indexOf('fretXMm');
-      return data.slice(1).map((row) => row[at]!);
+      const at = data[0].indexOf('fretXMm');
+      return data.slice(1).map((row) => row[at]);
     };
     const inInches = await column('inch');
     const inMm = await column('metric');
@@ -345,7 +345,7 @@ describe('the template', () => {
       const first = BUILD.fretCount - ends.length + 1;
       for (const [index, x] of ends.entries()) {
         within(
-          x - ends[0]!,
+          x - ends[0],
           fretPositionMm(BUILD.scaleLengthMm, first + index) - fretPositionMm(BUILD.scaleLengthMm, first),
         );
       }
@@ -418,7 +418,7 @@ describe('the picture', () => {
     const ink = (left: number, top: number, right: number, bottom: number) => {
       let dark = 0;
       for (let y = top; y < bottom; y += 1) {
-        for (let x = left; x < right; x += 1) if (picture.data[4 * (y * picture.width + x)]! < 120) dark += 1;
+        for (let x = left; x < right; x += 1) if (picture.data[4 * (y * picture.width + x)] < 120) dark += 1;
       }
       return dark / ((right - left) * (bottom - top));
     };

@@ -14,7 +14,7 @@ const scripts = () => readdirSync(assets).filter((name) => name.endsWith('.js'))
 
 /** Files that a file imports at once. */
 function importsOf(name: string): string[] {
-  return [...read(name).matchAll(/(?:import|from)\s*["'`]\.\/([^"'`]+\.js)["'`]/g)].map((match) => match[1]!);
+  return [...read(name).matchAll(/(?:import|from)\s*["'`]\.\/([^"'`]+\.js)["'`]/g)].map((match) => match[1]);
 }
 
 /** Some files and everything that they import at once. */
@@ -36,7 +36,7 @@ const kilobytes = (names: Iterable<string>) =>
 function script(start: string, holding: string): string {
   const found = scripts().filter((name) => name.startsWith(`${start}-`) && read(name).includes(holding));
   expect(found, `${start} with “${holding}”`).toHaveLength(1);
-  return found[0]!;
+  return found[0];
 }
 
 test('the script for the first picture is at most 400 kB, three included', () => {

@@ -7,7 +7,7 @@ import { violations } from './violations.ts';
 import { draw } from '../draw.ts';
 
 const openApp = withBrowser();
-const { build } = PRESETS[0]!;
+const { build } = PRESETS[0];
 const STAMP = stampText(stampOf(build));
 
 const WINDOWS = [

@@ -18,7 +18,7 @@ async function planned(app: App, labels: readonly [length: RegExp, width: RegExp
   const values = ['300', '60', '6'];
   for (const [index, label] of labels.entries()) {
     const field = dialog(app).getByRole('textbox', { name: label });
-    await field.fill(values[index]!);
+    await field.fill(values[index]);
     await field.press('Enter');
   }
 }
@@ -43,7 +43,7 @@ test('planned, kept, read: the range narrows; a far reading is asked about; all 
     .first()
     .locator('td')
     .allInnerTexts();
-  expect(Number.parseFloat(after!)).toBeLessThan(Number.parseFloat(now!));
+  expect(Number.parseFloat(after)).toBeLessThan(Number.parseFloat(now));
   await app.screenshot('strips/plan');
   await strips.getByRole('button', { name: 'Keep this strip' }).click();
   await strips.getByText(/is kept on this device/).waitFor();
@@ -66,7 +66,7 @@ test('planned, kept, read: the range narrows; a far reading is asked about; all 
   const rows = strips.locator('.strip-bands tbody tr');
   await rows.first().waitFor();
   const [without, narrowed] = await rows.first().locator('td').allInnerTexts();
-  expect(widthOf(narrowed!)).toBeLessThan(0.7 * widthOf(without!));
+  expect(widthOf(narrowed)).toBeLessThan(0.7 * widthOf(without));
   await app.screenshot('strips/read');
   expect(await violations(app, 'dialog')).toEqual([]);
   await strips.getByRole('button', { name: 'Undo' }).click();

@@ -69,9 +69,9 @@ describe('a relief that is wanted', () => {
     await dialog(app).getByRole('button', { name: 'Save the table as CSV' }).click();
     const download = await coming;
     expect(download.suggestedFilename()).toMatch(/^bolt-on-six-hard-maple-planing-[A-Z]{6}-[A-Z]{3}-[A-Z]{3}\.csv$/);
-    const lines = (await readFile((await download.path())!, 'utf8')).trim().split('\r\n');
+    const lines = (await readFile(await download.path(), 'utf8')).trim().split('\r\n');
     expect(lines).toHaveLength(23);
-    expect(lines[0]!.split(',').at(-1)).toBe('planeOffMm');
+    expect(lines[0].split(',').at(-1)).toBe('planeOffMm');
     const shown = await app.page.locator('.planing td[data-column="planeOffMm"]').allInnerTexts();
     // The file holds the value itself, the page its text.
     expect(lines.slice(1).map((line) => Number(line.split(',').at(-1)).toFixed(2))).toEqual(shown);

@@ -53,12 +53,12 @@ describe('bench logs', () => {
       fc.constantFrom(...HOSTILE_TEXTS, '0.05', '−0.2', '1e-3', '0,05', '5', '-5', '0.02 mm', '2026-02-30', '"'),
       fc.double({ noNaN: true }).map(String),
     );
-    const rows = LOGS[0]!.trimEnd().split('\r\n').slice(0, 2);
+    const rows = LOGS[0].trimEnd().split('\r\n').slice(0, 2);
     const harmed = fc
       .array(fc.tuple(fc.nat({ max: 1 }), fc.nat({ max: 28 }), cell), { minLength: 1, maxLength: 3 })
       .map((harms) => {
-        const cells = rows.map((row) => Papa.parse<string[]>(row).data[0]!);
-        for (const [row, column, text] of harms) cells[row]![column] = text;
+        const cells = rows.map((row) => Papa.parse<string[]>(row).data[0]);
+        for (const [row, column, text] of harms) cells[row][column] = text;
         return Papa.unparse(cells);
       });
     let taken = 0;

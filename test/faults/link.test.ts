@@ -79,7 +79,7 @@ describe('links', () => {
             const route = routeOf(hash);
             if (route) holdWhole(readLink(route.link));
           }
-          const address = addressOf(`https://workshop.example/${text}`, { kind: 'neck', link: LINKS[0]! });
+          const address = addressOf(`https://workshop.example/${text}`, { kind: 'neck', link: LINKS[0] });
           expect(routeOf(`#${address.split('#').at(-1)!}`)).toEqual({ kind: 'neck', link: LINKS[0] });
         },
       ),

@@ -104,7 +104,7 @@ describe('project files', () => {
   });
 
   test('with deep nesting in the place of any value are refused with a short sentence for it', () => {
-    const file = JSON.parse(FILES[0]!) as Record<string, unknown>;
+    const file = JSON.parse(FILES[0]) as Record<string, unknown>;
     const build = file['build'] as Record<string, unknown>;
     const deep = ['['.repeat(20_000) + ']'.repeat(20_000), `${'{"a":'.repeat(20_000)}1${'}'.repeat(20_000)}`];
     const places = [

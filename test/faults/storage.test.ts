@@ -14,7 +14,7 @@ import { memoryStorage, textStorage } from '../state/library/memory.ts';
 import { damaged, hostileText, hostileValue, spoilt } from './hostile.ts';
 import { RUNS } from './runs.ts';
 
-const BUILD = PRESETS[1]!.build;
+const BUILD = PRESETS[1].build;
 const RECORD = {
   id: 'a',
   name: BUILD.name,

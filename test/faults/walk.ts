@@ -49,7 +49,7 @@ export function dice(seed: number): Dice {
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
   const whole = (least: number, most: number) => least + Math.floor(share() * (most - least + 1));
-  return { share, whole, of: (list) => list[whole(0, list.length - 1)]! };
+  return { share, whole, of: (list) => list[whole(0, list.length - 1)] };
 }
 
 const NUMBERS = (PARAMETERS as readonly Parameter[]).filter(
@@ -89,8 +89,7 @@ function numberSteps(store: BackbowStore, at: Dice): Step {
   const parameter = at.of(NUMBERS);
   const { build, unitSystem } = store.getState();
   const value = build[parameter.id as keyof Build] as number;
-  const set = (wanted: number) =>
-    wish(store, { [parameter.id]: wanted } as Partial<Build>, parameterName(parameter.id));
+  const set = (wanted: number) => wish(store, { [parameter.id]: wanted }, parameterName(parameter.id));
   switch (at.whole(0, 3)) {
     case 0: {
       const steps = at.of([1, -1, 0.1, -0.1, 10, -10]);
@@ -232,7 +231,7 @@ function otherParameterStep(store: BackbowStore, at: Dice): Step {
   const value = parameter.kind === 'choice' ? at.of(parameter.options) : at.share() < 0.5;
   return [
     `${parameter.id} to ${value}`,
-    () => void wish(store, { [parameter.id]: value } as Partial<Build>, parameterName(parameter.id)),
+    () => void wish(store, { [parameter.id]: value }, parameterName(parameter.id)),
   ];
 }
 

@@ -47,7 +47,7 @@ function arbitraryOf(id: string): fc.Arbitrary<unknown> {
       ? fc.integer({ min: parameter.min, max: parameter.max })
       : fc.double({ min: parameter.min, max: parameter.max, noNaN: true });
   }
-  return parameter.kind === 'flag' ? fc.boolean() : fc.constantFrom(...(parameter.options as readonly string[]));
+  return parameter.kind === 'flag' ? fc.boolean() : fc.constantFrom(...parameter.options);
 }
 
 /** Builds over the whole range of every parameter that the fretwork reads, kept when the schema accepts them. */

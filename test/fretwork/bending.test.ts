@@ -148,9 +148,9 @@ describe('misfit', () => {
     // Fret 12: board 184, wire 165.6, half length 28.91962 − 0.1 = 28.81962:
     // 165.6 − √(165.6² − 28.81962²) = 2.52704; 184 − √(184² − 28.81962²) = 2.27100; 0.25604
     const [bend] = fretBends({ ...FLAT_CUT_TIGHT, wireRadiusPercent: 90 }).slice(11);
-    expectNear(bend!.middleStandsOffMm, 0.25604, 1e-4, 'small difference, worked by hand to five decimals');
+    expectNear(bend.middleStandsOffMm, 0.25604, 1e-4, 'small difference, worked by hand to five decimals');
     expect(fretBends(UNBOUND_FLAT).every((flat) => flat.middleStandsOffMm === 0)).toBe(true);
-    expect(fretBends({ ...FLAT_CUT_TIGHT, wireRadiusPercent: 115 })[0]!.middleStandsOffMm).toBeLessThan(0);
+    expect(fretBends({ ...FLAT_CUT_TIGHT, wireRadiusPercent: 115 })[0].middleStandsOffMm).toBeLessThan(0);
   });
 
   it('has a remedy for every wrong radius', () => {

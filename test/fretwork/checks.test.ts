@@ -235,7 +235,7 @@ const CASES: readonly Case[] = [
     change: {
       widthNutMm: 34,
       stringEdgeMm: 3.4,
-      strings: Array.from({ length: 12 }, (_, index) => QUIET.strings[index % QUIET.strings.length]!),
+      strings: Array.from({ length: 12 }, (_, index) => QUIET.strings[index % QUIET.strings.length]),
     },
     value: 27.2 / 11,
     limit: 3,
@@ -301,9 +301,9 @@ describe('each check speaks up', () => {
     expect(checkBuild(build)).toMatchObject({ ok: true });
     const found = checkFretwork(build, numbers).filter((check) => check.code === code);
     expect(found).toHaveLength(1);
-    expect(found[0]!.severity).toBe(severity);
-    if (typeof value === 'number') expectNear(found[0]!.value!, value, 2e-5, 'worked by hand to five decimals');
-    if (limit !== undefined) expectNear(found[0]!.limit!, limit, 2e-5, 'worked by hand to five decimals');
+    expect(found[0].severity).toBe(severity);
+    if (typeof value === 'number') expectNear(found[0].value!, value, 2e-5, 'worked by hand to five decimals');
+    if (limit !== undefined) expectNear(found[0].limit!, limit, 2e-5, 'worked by hand to five decimals');
   });
 
   it('and is quiet otherwise', () => {
@@ -447,7 +447,7 @@ describe('a body that wedges', () => {
       { ...QUIET, kerfMm: 0.48 },
       wedging({ frettedReliefMm: 0.4, withoutBodyReliefMm: -0.3 }),
     ).filter(({ code }) => code === 'body-wedges');
-    expect([check!.variant, check!.value, check!.limit]).toEqual(['bears', null, null]);
+    expect([check.variant, check.value, check.limit]).toEqual(['bears', null, null]);
   });
 });
 

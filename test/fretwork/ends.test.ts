@@ -46,8 +46,8 @@ describe('worked by hand: three lines, two sawn through, conical, fret 12', () =
     expectNear(end.radiusMm, 359.64587, BY_HAND, HAND);
     expectNear(end.woodHalfMm, 23.86527, BY_HAND, HAND);
     expect(end.lines.map((line) => line.sawn)).toEqual([true, true, false]);
-    expectNear(end.lines[1]!.outerMm, 24.86527, BY_HAND, HAND);
-    expect(end.lines[2]!.outerMm).toBe(end.boardHalfMm);
+    expectNear(end.lines[1].outerMm, 24.86527, BY_HAND, HAND);
+    expect(end.lines[2].outerMm).toBe(end.boardHalfMm);
     expect([end.linesSawn, end.linesWhole, end.slotOpen]).toEqual([2, 1, false]);
     expectNear(end.slotHalfMm, 24.86527, BY_HAND, HAND); // 26.36527 − 1.5
   });

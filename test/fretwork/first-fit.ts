@@ -8,7 +8,7 @@ export function firstFitDecreasing(pieces: readonly Piece[], stickLengthMm: numb
     const size = lengthMm + cutLossMm;
     const stick = room.findIndex((free) => free + 1e-9 >= size);
     if (stick === -1) room.push(stickLengthMm + cutLossMm - size);
-    else room[stick]! -= size;
+    else room[stick] -= size;
   }
   return room.length;
 }

@@ -24,7 +24,7 @@ describe('worked by hand', () => {
     // slot 0.6·3·51.66667 = 93; tang 0.5·2·51.66667 = 51.66667
     // studs stand out 0.13 but the gap is 0.05 a side: 2·(51.66667/2.5)·0.48·0.05 = 0.992
     // volume 93 − 51.66667 − 0.992 = 40.34133 mm³; bead √(4·40.34133/(π·51.66667)) = √0.994157 = 0.997074
-    const slot = glueNeeded({ ...UNBOUND_FLAT, ...GLUED }).slots[11]!;
+    const slot = glueNeeded({ ...UNBOUND_FLAT, ...GLUED }).slots[11];
     expectNear(slot.volumeMm3, 40.34133, 1e-6, 'worked by hand to five decimals');
     expectNear(slot.beadMm, 0.99707, 1e-5, 'worked by hand to five decimals');
     expect(slot.reachMm).toBe(3);
@@ -34,13 +34,13 @@ describe('worked by hand', () => {
     // fill 1.5 deep: slot 0.6·1.5·51.66667 = 46.5; tang to 1.5: 0.5·1.5·51.66667 = 38.75; chamfer 0.09·51.66667 = 4.65
     // studs in proportion 1.5/2 of 0.992 = 0.744; volume 46.5 − 38.75 + 4.65 − 0.744 = 11.656
     const build = { ...UNBOUND_FLAT, ...GLUED, chamferMm: 0.3, glueReachPercent: 50 };
-    expectNear(glueNeeded(build).slots[11]!.volumeMm3, 11.656, 1e-6, 'worked by hand to three decimals');
+    expectNear(glueNeeded(build).slots[11].volumeMm3, 11.656, 1e-6, 'worked by hand to three decimals');
   });
 
   it('bound conical board, fret 12: the nipped ends are filled too', () => {
     // slot 2·24.86527 = 49.73054 long: 0.6·3·49.73054 = 89.51497; tang 2·24.36527 = 48.73054: 48.73054
     // studs 2·(48.73054/2.5)·0.48·0.05 = 0.93563; volume 39.84880
-    const slot = glueNeeded({ ...BOUND_CONICAL, ...GLUED }).slots[11]!;
+    const slot = glueNeeded({ ...BOUND_CONICAL, ...GLUED }).slots[11];
     expectNear(slot.volumeMm3, 39.8488, 1e-6, 'worked by hand to four decimals');
   });
 
@@ -50,7 +50,7 @@ describe('worked by hand', () => {
     //   = 184 − 183.23965 = 0.76035 (a third of the sagitta 2.28689 is 0.76230)
     // slot 0.6·(4.7 − 0.76035)·57.83925 = 136.7196; tang 57.83925; studs 2·(57.83925/2.5)·0.48·0.05 = 1.11051
     // volume 77.770
-    const slot = glueNeeded({ ...FLAT_CUT_TIGHT, ...GLUED }).slots[11]!;
+    const slot = glueNeeded({ ...FLAT_CUT_TIGHT, ...GLUED }).slots[11];
     expectNear(slot.volumeMm3, 77.77, 5e-5, 'worked by hand to five digits');
   });
 });
@@ -65,7 +65,7 @@ it('a glue fit is sawn to the studs, so it takes more', () => {
   const both = glueNeeded({ ...UNBOUND_FLAT, ...GLUED });
   const glue = glueNeeded({ ...UNBOUND_FLAT, ...GLUED, method: 'glue' });
   // fret 12: slot 0.76·3·51.66667 = 117.8 − 51.66667 − studs 2·20.66667·0.48·0.13 = 2.5792 → 63.55413
-  expectNear(glue.slots[11]!.volumeMm3, 63.55413, 1e-6, 'worked by hand to five decimals');
+  expectNear(glue.slots[11].volumeMm3, 63.55413, 1e-6, 'worked by hand to five decimals');
   expect(glue.totalMm3).toBeGreaterThan(both.totalMm3);
   expectNear(glue.totalMl * 1000, glue.totalMm3, 1e-12, 'same number');
 });
@@ -80,7 +80,7 @@ describe('properties (seed 6501)', () => {
         for (const [index, slot] of glue.slots.entries()) {
           expect(slot.volumeMm3).toBeGreaterThanOrEqual(0);
           expect(Number.isFinite(slot.beadMm)).toBe(true);
-          expect(slot.volumeMm3).toBeLessThanOrEqual(full.slots[index]!.volumeMm3 + 1e-9);
+          expect(slot.volumeMm3).toBeLessThanOrEqual(full.slots[index].volumeMm3 + 1e-9);
         }
         const kerf = build.method === 'glue' ? Math.max(build.kerfMm, build.studWidthMm) : build.kerfMm;
         const most = build.fretCount * 80 * (kerf * build.slotDepthMm + build.chamferMm ** 2);
@@ -107,7 +107,7 @@ describe('properties (seed 6501)', () => {
 it('a body that fills the kerf leaves no room, and no bead that is not a number', () => {
   const build = { ...UNBOUND_FLAT, ...GLUED, kerfMm: 0.3, tangWidthMm: 0.3, studWidthMm: 0.3, tangDepthMm: 3 };
   for (const reach of [100, 37, 1.5e-211]) {
-    const slot = glueNeeded({ ...build, glueReachPercent: reach }).slots[3]!;
+    const slot = glueNeeded({ ...build, glueReachPercent: reach }).slots[3];
     expect([slot.volumeMm3 < 1e-9, Number.isFinite(slot.beadMm)]).toEqual([true, true]);
   }
 });

@@ -14,8 +14,8 @@ describe('worked by hand', () => {
     const rows = crownBudget(BUILD, [0, 100, 200], [0, -0.2, 0]);
     const removed = [0.05, 0.25, 0.05];
     for (const [index, row] of rows.entries()) {
-      expectNear(row.removedMm, removed[index]!, 1e-12, 'exact decimals');
-      expectNear(row.crownLeftMm, 1.2 - removed[index]!, 1e-12, 'exact decimals');
+      expectNear(row.removedMm, removed[index], 1e-12, 'exact decimals');
+      expectNear(row.crownLeftMm, 1.2 - removed[index], 1e-12, 'exact decimals');
     }
     expect(rows.map((row) => row.levellingsLeft)).toEqual([2, 1, 2]);
   });
@@ -26,7 +26,7 @@ describe('worked by hand', () => {
     const rows = crownBudget(BUILD, [0, 100, 200], [0, 0.2, 0]);
     const taken = rows.reduce((sum, row) => sum + row.aboveLineMm, 0);
     expectNear(taken, 0.4, 1e-12, 'exact decimals');
-    expect(rows[1]!.aboveLineMm).toBeLessThan(1e-12);
+    expect(rows[1].aboveLineMm).toBeLessThan(1e-12);
   });
 
   it('levelled to the relief that is there, nothing but the unevenness goes', () => {
@@ -38,9 +38,9 @@ describe('worked by hand', () => {
   it('says when nothing is left', () => {
     const rows = crownBudget({ ...BUILD, crownHeightMm: 0.9 }, [0, 100, 200], [0, -0.2, 0]);
     expect(rows.map((row) => row.levellingsLeft)).toEqual([0, 0, 0]);
-    expectNear(rows[1]!.crownLeftMm, 0.65, 1e-12, '0.9 − 0.25');
+    expectNear(rows[1].crownLeftMm, 0.65, 1e-12, '0.9 − 0.25');
     // 1.2 − 0.8 = 0.4 of crown, spent by the tenth and a half: makers count on two or three in all (common practice).
-    expect(crownBudget({ ...BUILD, levellingLossMm: 0 }, [0, 1], [0, 0])[0]!.levellingsLeft).toBe(2);
+    expect(crownBudget({ ...BUILD, levellingLossMm: 0 }, [0, 1], [0, 0])[0].levellingsLeft).toBe(2);
   });
 
   it('refuses lists that do not match', () => {
@@ -58,7 +58,7 @@ describe('properties (seed 6601)', () => {
       fc.property(heights, (height) => {
         const x = fretPositionsMm(650, height.length);
         const line = levellingLine(x, height);
-        const above = x.map((xi, i) => height[i]! - line.atNutMm - line.slope * xi);
+        const above = x.map((xi, i) => height[i] - line.atNutMm - line.slope * xi);
         for (const gap of above) expect(gap).toBeGreaterThan(-1e-12);
         expect(above.filter((gap) => gap < 1e-12).length).toBeGreaterThanOrEqual(2);
         const total = above.reduce((sum, gap) => sum + gap, 0);
@@ -66,8 +66,8 @@ describe('properties (seed 6601)', () => {
         let least = Infinity;
         for (let i = 0; i < x.length; i += 1) {
           for (let j = i + 1; j < x.length; j += 1) {
-            const slope = (height[j]! - height[i]!) / (x[j]! - x[i]!);
-            const gaps = x.map((xk, k) => height[k]! - height[i]! - slope * (xk - x[i]!));
+            const slope = (height[j] - height[i]) / (x[j] - x[i]);
+            const gaps = x.map((xk, k) => height[k] - height[i] - slope * (xk - x[i]));
             if (gaps.every((gap) => gap > -1e-12))
               least = Math.min(
                 least,
@@ -89,10 +89,10 @@ describe('properties (seed 6601)', () => {
         const tilted = crownBudget(
           BUILD,
           x,
-          relief.map((r, i) => r + 0.3 + tilt * x[i]!),
+          relief.map((r, i) => r + 0.3 + tilt * x[i]),
         );
         for (const [i, row] of plain.entries())
-          expect(Math.abs(row.removedMm - tilted[i]!.removedMm)).toBeLessThan(1e-9);
+          expect(Math.abs(row.removedMm - tilted[i].removedMm)).toBeLessThan(1e-9);
       }),
       { seed: 6601, numRuns: 100 },
     );

@@ -59,7 +59,7 @@ describe('the plan', () => {
   it('pressure is force over the foot of the crown', () => {
     // fret 12: 611 N on 2.4·52.57735 = 126.18564 mm²: 4.84207 MPa
     const plan = fretworkPlan(BOUND_CONICAL, numbersFor(22));
-    expectNear(plan.seating.forces![11]!.pressureMPa, 4.84207, 2e-6, 'worked by hand to five decimals');
+    expectNear(plan.seating.forces![11].pressureMPa, 4.84207, 2e-6, 'worked by hand to five decimals');
   });
 
   it('leaves out what needs numbers that it was not given', () => {
@@ -97,7 +97,7 @@ function reads(text: string, cell: Cell): boolean {
     typeof value === 'string' ? written === value : written !== '' && Math.abs(Number(written) - value) <= 0.0501;
   if (cell === null) return text === '';
   if (typeof cell !== 'object') return same(text, cell);
-  return text.split(' ').every((written, index) => same(written, cell[index]!));
+  return text.split(' ').every((written, index) => same(written, cell[index]));
 }
 
 function parse(csv: string): string[][] {
@@ -119,10 +119,10 @@ describe('CSV (RFC 4180), read back by papaparse', () => {
       for (const [r, row] of table.rows.entries()) {
         expect(read[r]).toHaveLength(row.length);
         for (const [c, cell] of row.entries()) {
-          expect([table.columns[c], cell, read[r]![c], reads(read[r]![c]!, cell)]).toEqual([
+          expect([table.columns[c], cell, read[r][c], reads(read[r][c], cell)]).toEqual([
             table.columns[c],
             cell,
-            read[r]![c],
+            read[r][c],
             true,
           ]);
         }
@@ -131,18 +131,18 @@ describe('CSV (RFC 4180), read back by papaparse', () => {
   });
 
   it('has keys with their units in the header, and the values themselves to a tenth of a micrometre', () => {
-    const slots = planTables(fretworkPlan(BOUND_CONICAL))[0]!;
+    const slots = planTables(fretworkPlan(BOUND_CONICAL))[0];
     const read = parse(tableCsv(slots));
-    expect(read[0]!.slice(0, 3)).toEqual(['fret', 'fretXMm', 'fromLastFretMm']);
+    expect(read[0].slice(0, 3)).toEqual(['fret', 'fretXMm', 'fromLastFretMm']);
     // 628·(1 − 2^(−1/12)) = 35.24687 by hand; fret 12 is half of 628.
-    expect([read[1]![1], read[12]![1]]).toEqual(['35.2469', '314']);
-    expect(parse(tableCsv(planTables(fretworkPlan(UNBOUND_FLAT))[0]!))[3]![5]).toBe('flat');
+    expect([read[1][1], read[12][1]]).toEqual(['35.2469', '314']);
+    expect(parse(tableCsv(planTables(fretworkPlan(UNBOUND_FLAT))[0]))[3][5]).toBe('flat');
   });
 
   it('writes a minus that machines read; people see a true one', () => {
     const quarters = planTables(fretworkPlan(BOUND_CONICAL, numbersFor(22))).find((table) => table.id === 'quarters')!;
-    expect(parse(tableCsv(quarters))[1]!.slice(3, 7)).toEqual(['-0.06', '-0.09', '-0.04', '']);
-    expect(shownTable(quarters, 'metric').rows[0]![3]).toBe('−0.06');
+    expect(parse(tableCsv(quarters))[1].slice(3, 7)).toEqual(['-0.06', '-0.09', '-0.04', '']);
+    expect(shownTable(quarters, 'metric').rows[0][3]).toBe('−0.06');
   });
 });
 

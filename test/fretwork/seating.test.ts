@@ -182,7 +182,7 @@ describe('steps', () => {
     expect(value('nip', 'nipMm', 'greatest')).toBe(Math.max(...nips));
     const [bevel] = steps.get('trim')!.quantities;
     expect(bevel).toEqual({ key: 'endBevelDegrees', value: 32 });
-    expect(stepQuantityText(bevel!, 'metric')).toEqual({ name: 'Fret-end bevel', text: '32°' });
+    expect(stepQuantityText(bevel, 'metric')).toEqual({ name: 'Fret-end bevel', text: '32°' });
   });
 
   it('say what they are made of: no part without words, no glue without its name (seed 6805)', () => {

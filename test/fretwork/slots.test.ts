@@ -20,24 +20,24 @@ describe('published positions (reference rows fret-1, fret-7, fret-12, fret-24)'
     ['fret-12', 12, 325, 1e-12, 'exact'],
     ['fret-24', 24, 487.5, 1e-12, 'exact'],
   ])('%s', (_, fret, xMm, relative, why) => {
-    expectNear(rows[fret - 1]!.xMm, xMm, relative, why);
+    expectNear(rows[fret - 1].xMm, xMm, relative, why);
   });
 
   it('the first fret is one part in 17.817 of the scale', () => {
-    expectNear(650 / rows[0]!.xMm, 17.8172, 3e-6, 'printed to four decimals');
+    expectNear(650 / rows[0].xMm, 17.8172, 3e-6, 'printed to four decimals');
   });
 
   it('counts back from the last fret and from the fret before', () => {
-    expectNear(rows[11]!.fromLastFretMm, 487.5 - 325, ROUNDING, 'exact');
-    expect(rows[23]!.fromLastFretMm).toBe(0);
-    expect(rows[0]!.fromPreviousMm).toBe(rows[0]!.xMm);
-    expectNear(rows[1]!.fromPreviousMm, rows[1]!.xMm - rows[0]!.xMm, ROUNDING, 'same difference');
+    expectNear(rows[11].fromLastFretMm, 487.5 - 325, ROUNDING, 'exact');
+    expect(rows[23].fromLastFretMm).toBe(0);
+    expect(rows[0].fromPreviousMm).toBe(rows[0].xMm);
+    expectNear(rows[1].fromPreviousMm, rows[1].xMm - rows[0].xMm, ROUNDING, 'same difference');
   });
 });
 
 describe('worked by hand', () => {
   it('unbound flat board: 3.0 mm deep in 6 mm', () => {
-    const row = slots(UNBOUND_FLAT)[11]!;
+    const row = slots(UNBOUND_FLAT)[11];
     expectNear(row.depthNeededMm, 2.4, ROUNDING, 'tang 2.0 + air 0.4');
     expectNear(row.airAtTangEndMm, 1, ROUNDING, '3.0 − 2.0');
     expectNear(row.leftAtCentreMm, 3, ROUNDING, '6.0 − 3.0');
@@ -54,7 +54,7 @@ describe('worked by hand', () => {
     //        = 359.64587 − √(129345.15 − 618.28) = 359.64587 − 358.78527 = 0.86060
     // left at centre 6.5 − 3.0 = 3.5; at the slot's end 3.5 − 0.86060 = 2.63940
     // edge of the board z = 26.36527: drop 0.96771, 6.5 − 0.96771 = 5.53229
-    const row = slots(BOUND_CONICAL)[11]!;
+    const row = slots(BOUND_CONICAL)[11];
     expectNear(row.leftAtCentreMm, 3.5, ROUNDING, 'exact');
     expectNear(row.leftLeastMm, 2.6394, BY_HAND, HAND);
     expectNear(row.edgeThicknessMm, 5.53229, BY_HAND, HAND);
@@ -68,7 +68,7 @@ describe('worked by hand', () => {
     //        = 836.3446/(184 + √(33856 − 836.3446)) = 836.3446/(184 + 181.71311) = 2.28689
     // needed at the centre 2.0 + 0.4 + 2.28689 = 4.68689; with 4.7: at the edge 4.7 − 2.28689 = 2.41311, air 0.41311
     // left 7 − 4.7 = 2.3 everywhere
-    const row = slots(FLAT_CUT_TIGHT)[11]!;
+    const row = slots(FLAT_CUT_TIGHT)[11];
     expectNear(row.depthNeededMm, 4.68689, BY_HAND, HAND);
     expectNear(row.depthAtEndMm, 2.41311, BY_HAND, HAND);
     expectNear(row.airAtTangEndMm, 0.41311, 3 * BY_HAND, 'small difference of hand-worked values');
@@ -107,12 +107,12 @@ describe('regions of frets with slots or tangs of their own', () => {
 
   it('the last region that holds a fret decides its slot, its chamfer and its group', () => {
     const rows = slots(build);
-    expect([2, 3, 8, 9, 10].map((fret) => rows[fret - 1]!.kerfMm)).toEqual([0.58, 0.64, 0.7, 0.7, 0.58]);
-    expectNear(rows[7]!.chamferLimitMm, 0.85, ROUNDING, '(2.40 − 0.70)/2');
+    expect([2, 3, 8, 9, 10].map((fret) => rows[fret - 1].kerfMm)).toEqual([0.58, 0.64, 0.7, 0.7, 0.58]);
+    expectNear(rows[7].chamferLimitMm, 0.85, ROUNDING, '(2.40 − 0.70)/2');
     expect(seatAt({ ...build, method: 'glue' }, 4)).toEqual({ kerfMm: 0.8, tangWidthMm: 0.54, studWidthMm: 0.8 });
     const groups = seatGroups(build);
     expect(groups.map((group) => group.frets.length)).toEqual([17, 5, 2]);
-    expect(groups[1]!.frets).toEqual([3, 4, 5, 6, 7]);
+    expect(groups[1].frets).toEqual([3, 4, 5, 6, 7]);
   });
 });
 
@@ -138,7 +138,7 @@ describe('properties (seed 6102)', () => {
           expect(row.leftLeastMm).toBeGreaterThan(0);
           expect(Math.abs(row.depthMm + row.leftAtCentreMm - build.boardThicknessMm)).toBeLessThan(1e-9);
           expect(row.lengthMm).toBeLessThanOrEqual(row.boardWidthMm);
-          expect(row.open).toBe(ends[index]!.slotOpen);
+          expect(row.open).toBe(ends[index].slotOpen);
         }
       }),
       { seed: 6102, numRuns: 100 },

@@ -30,7 +30,7 @@ interface Drawn {
 /** Reads the lines back out of the SVG text. */
 function readLines(svg: string): Drawn[] {
   return [...svg.matchAll(/<line ([^>]*)\/>/g)].map(([, text]) => {
-    const attributes = new Map([...text!.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key, value]) => [key, value!]));
+    const attributes = new Map([...text.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key, value]) => [key, value]));
     const coordinate = (key: string) => Number(attributes.get(key));
     return {
       kind: attributes.get('class')!,
@@ -88,7 +88,7 @@ describe('one sheet', () => {
     within(edge.y1 + ((edge.y2 - edge.y1) * last) / (last + 10) - centre, 28.5);
     // Inner faces of three lines, both sides.
     const binding = lines.filter((line) => line.kind === 'binding' && line.y1 > centre).map((line) => line.y1 - centre);
-    for (const [index, face] of [21.5 - 2.5, 21.5 - 2, 21.5 - 1.5].entries()) within(binding[index]!, face);
+    for (const [index, face] of [21.5 - 2.5, 21.5 - 2, 21.5 - 1.5].entries()) within(binding[index], face);
   });
 
   it('writes the heading as text, not as markup, and positions as they are worded', () => {
@@ -126,11 +126,11 @@ describe.each(Object.keys(PAPERS) as Paper[])('pages of %s', (paper) => {
     const pages = templatePages(build, WORDS, paper);
     expect(pages.length).toBeGreaterThan(1);
     for (const [index, page] of pages.slice(1).entries()) {
-      expectNear(pages[index]!.toMm - page.fromMm, OVERLAP_MM, 1e-9, 'sums of a few hundred mm');
+      expectNear(pages[index].toMm - page.fromMm, OVERLAP_MM, 1e-9, 'sums of a few hundred mm');
       const upright = (svg: string) => readLines(svg).filter((line) => line.kind === 'join' && line.x1 === line.x2);
-      const right = Math.max(...upright(pages[index]!.svg).map((line) => line.x1));
+      const right = Math.max(...upright(pages[index].svg).map((line) => line.x1));
       const left = Math.min(...upright(page.svg).map((line) => line.x1));
-      within(right - MARGIN_MM + pages[index]!.fromMm, left - MARGIN_MM + page.fromMm);
+      within(right - MARGIN_MM + pages[index].fromMm, left - MARGIN_MM + page.fromMm);
     }
     const found = new Map<number, number>();
     for (const { svg, fromMm } of pages) {

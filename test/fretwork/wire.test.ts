@@ -13,7 +13,7 @@ const HAND = 'worked by hand to five decimals';
 describe('worked by hand', () => {
   it('unbound flat board, fret 12', () => {
     // arc = width 51.66667; cut + 2·2 = 55.66667; filed − 2·0.1 = 51.46667; the tang runs to the edges
-    const piece = wirePieces(UNBOUND_FLAT)[11]!;
+    const piece = wirePieces(UNBOUND_FLAT)[11];
     expectNear(piece.arcMm, 51.66667, BY_HAND, HAND);
     expectNear(piece.cutMm, 55.66667, BY_HAND, HAND);
     expectNear(piece.filedMm, 51.46667, BY_HAND, HAND);
@@ -25,7 +25,7 @@ describe('worked by hand', () => {
     // arc 2·359.64587·asin(26.36527/359.64587) = 719.29174·0.0733748 = 52.77789; cut 56.77789
     // nip 4.00499 at each end (ends.test.ts): tang 56.77789 − 2·4.00499 = 48.76789
     // filed: foot at 26.26527: 719.29174·asin(0.0730309) = 52.57735
-    const piece = wirePieces(BOUND_CONICAL)[11]!;
+    const piece = wirePieces(BOUND_CONICAL)[11];
     expectNear(piece.arcMm, 52.77789, BY_HAND, HAND);
     expectNear(piece.cutMm, 56.77789, BY_HAND, HAND);
     expectNear(piece.tangMm, 48.7679, BY_HAND, HAND);
@@ -34,7 +34,7 @@ describe('worked by hand', () => {
   });
 
   it('straight cut on a tight radius, fret 12: the arc does not mind how the slot is cut', () => {
-    const piece = wirePieces(FLAT_CUT_TIGHT)[11]!;
+    const piece = wirePieces(FLAT_CUT_TIGHT)[11];
     expectNear(piece.arcMm, 58.08007, BY_HAND, 'ends.test.ts');
     expectNear(piece.cutMm, 62.08007, BY_HAND, HAND);
   });
@@ -74,7 +74,7 @@ describe('properties (seed 6301)', () => {
       fc.property(validBuild, (build) => {
         const ends = fretEnds(build);
         for (const [index, piece] of wirePieces(build, ends).entries()) {
-          const end = ends[index]!;
+          const end = ends[index];
           const chord = 2 * end.boardHalfMm;
           expect(piece.arcMm).toBeGreaterThanOrEqual(chord - 1e-9);
           // Chord of an arc of angle A/R: 2·R·sin(A/2R).

@@ -88,7 +88,7 @@ function main(name: string | undefined): void {
     write(`${id}.txt`, fragment('neck', { builds: [build], page: EMPTY_PAGE }));
     write(`${id}${PROJECT_EXTENSION}`, writeProject(build));
   }
-  const together = compared.map((id) => builds[id]!);
+  const together = compared.map((id) => builds[id]);
   write('comparison.txt', fragment('neck', { builds: together, page: EMPTY_PAGE }));
   write('customer.txt', fragment('customer', { builds: together, page }));
   write(

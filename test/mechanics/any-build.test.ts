@@ -140,9 +140,9 @@ describe('random valid builds (seed 1501)', () => {
           // At every station under the straightedge, not only at the extreme.
           const before = at(light);
           at(heavy).forEach((value, i) => {
-            const x = light.stationXMm[i]!;
+            const x = light.stationXMm[i];
             const inside = x > fromXMm + 15 && x < toXMm - 15;
-            expect(!inside || value >= before[i]! - 2e-4).toBe(true);
+            expect(!inside || value >= before[i] - 2e-4).toBe(true);
           });
         }
       }),

@@ -61,7 +61,7 @@ it.each([
   const meant = right[id]!;
   const far = farBlank({ ...right, [id]: meant * factor }, 'neck', id);
   expect(far!.slips[0]).toMatchObject({ code, parameter: id });
-  expectNear(far!.slips[0]!.meant, meant, 1e-3, 'mended, to the digits of the factor');
+  expectNear(far!.slips[0].meant, meant, 1e-3, 'mended, to the digits of the factor');
 });
 
 test('where no slip explains it, the number that would fit the wood is named', () => {
@@ -88,7 +88,7 @@ test('every proposal mends the blank and can be entered (seed 10)', () => {
     fc.property(values, fc.nat(), (drawn, at) => {
       const build = { ...BUILD, ...drawn };
       const ids = blankIds('neck', drawn.neckBlankTest);
-      const typed = ids[at % ids.length]!;
+      const typed = ids[at % ids.length];
       const far = farBlank(build, 'neck', typed);
       const ratio = measuredModulusMPa(build, 'neck')! / SPECIES_MPA;
       expect(far === undefined).toBe(ratio <= FAR_BLANK_RATIO && ratio >= 1 / FAR_BLANK_RATIO);

@@ -24,7 +24,7 @@ function everyFret(neck: NeckDescription, forceN = 500): Combination {
 }
 
 function bowMm(neck: NeckDescription, influence: Influence, combination: Combination): number {
-  const from = neck.fretXMm[0]!;
+  const from = neck.fretXMm[0];
   const to = Math.min(neck.jointMm, neck.fretXMm.at(-1)!);
   const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, to);
   return extremeRelief(influence.stationXMm, relief, from, to).extremeMm;
@@ -54,8 +54,8 @@ describe.each(ALL_NECKS)('%s', (_name, neck) => {
     let worst = 0;
     for (let i = 0; i < n; i += 1) {
       for (let j = 0; j < n; j += 1) {
-        most = Math.max(most, Math.abs(empty.openingMm[i * n + j]!));
-        worst = Math.max(worst, Math.abs(empty.openingMm[i * n + j]! - empty.openingMm[j * n + i]!));
+        most = Math.max(most, Math.abs(empty.openingMm[i * n + j]));
+        worst = Math.max(worst, Math.abs(empty.openingMm[i * n + j] - empty.openingMm[j * n + i]));
       }
     }
     // Rounding: a tolerance of a billionth of the greatest opening.
@@ -65,9 +65,9 @@ describe.each(ALL_NECKS)('%s', (_name, neck) => {
 
   it('a wedge opens its own slot, and closes or leaves the others on the free part of the neck', () => {
     for (let i = 0; i < n; i += 1) {
-      expect(empty.openingMm[i * n + i]!).toBeGreaterThan(0);
+      expect(empty.openingMm[i * n + i]).toBeGreaterThan(0);
       const others = Array.from({ length: n }, (_, j) => j).filter((j) => j !== i);
-      for (const j of others) expect(Math.abs(empty.openingMm[i * n + j]!)).toBeLessThan(empty.openingMm[i * n + i]!);
+      for (const j of others) expect(Math.abs(empty.openingMm[i * n + j])).toBeLessThan(empty.openingMm[i * n + i]);
     }
   });
 
@@ -84,8 +84,8 @@ describe.each(ALL_NECKS)('%s', (_name, neck) => {
     const filled = (modulusMPa: number, reach: number): SlotFilling => ({ kind: 'filled', modulusMPa, reach });
     const strings = (filling: SlotFilling) => bowMm(neck, solveInfluence(model, filling, 'named'), STRINGS);
     const bows = [EMPTY, filled(500, 0.5), filled(500, 1), filled(5000, 1), filled(50_000, 1)].map(strings);
-    for (let k = 1; k < bows.length; k += 1) expect(bows[k]!).toBeLessThan(bows[k - 1]!);
-    expectNear(strings(filled(500, 0)), bows[0]!, 1e-12, 'a reach of nothing is an empty slot');
+    for (let k = 1; k < bows.length; k += 1) expect(bows[k]).toBeLessThan(bows[k - 1]);
+    expectNear(strings(filled(500, 0)), bows[0], 1e-12, 'a reach of nothing is an empty slot');
   });
 
   it('twice the moduli, half the bow', () => {
@@ -119,7 +119,7 @@ describe.each(ALL_NECKS)('%s', (_name, neck) => {
     const line = combineLine(named, { cases });
     const scale = Math.max(...line.map(Math.abs));
     combineLine(empty, { cases }).forEach((value, i) =>
-      expectNothing(value - line[i]!, scale, 1e-11, 'blocked otherwise, the same sums'),
+      expectNothing(value - line[i], scale, 1e-11, 'blocked otherwise, the same sums'),
     );
     expect(() => combineLine(named, { wedgeN: [1] })).toThrow(/solved without the wedges/);
   });
@@ -139,10 +139,10 @@ describe('combinations', () => {
     const sum = new Float64Array(all.length);
     DEFAULT_NECK.fretXMm.forEach((_, slot) => {
       const wedgeN = DEFAULT_NECK.fretXMm.map((__, other) => (other === slot ? 321 : 0));
-      combineLine(influence, { wedgeN }).forEach((value, i) => (sum[i]! += value));
+      combineLine(influence, { wedgeN }).forEach((value, i) => (sum[i] += value));
     });
     const scale = Math.max(...all.map(Math.abs));
-    sum.forEach((value, i) => expectNothing(value - all[i]!, scale, 1e-12, 'sums in another order'));
+    sum.forEach((value, i) => expectNothing(value - all[i], scale, 1e-12, 'sums in another order'));
   });
 
   it('the strings are their pull, its lever above the crown and its rise', () => {
@@ -152,7 +152,7 @@ describe('combinations', () => {
     );
     const scale = Math.max(...line.map(Math.abs));
     line.forEach((value, i) =>
-      expectNothing(value - 300 * (pull![i]! - 2 * couple![i]! - 0.01 * slope![i]!), scale, 1e-12, 'by definition'),
+      expectNothing(value - 300 * (pull[i] - 2 * couple[i] - 0.01 * slope[i]), scale, 1e-12, 'by definition'),
     );
   });
 
@@ -236,14 +236,14 @@ describe('limits', () => {
     const influence = solveInfluence(createNeckModel(strip), EMPTY);
     const line = combineLine(influence, { wedgeN: [1000] });
     const xs = influence.stationXMm;
-    const slopes = Array.from(xs.slice(1), (x, i) => (line[i + 1]! - line[i]!) / (x - xs[i]!));
-    const left = slopes.filter((_, i) => xs[i + 1]! < 110);
-    const right = slopes.filter((_, i) => xs[i]! > 190);
-    const kink = right[0]! - left[0]!;
+    const slopes = Array.from(xs.slice(1), (x, i) => (line[i + 1] - line[i]) / (x - xs[i]));
+    const left = slopes.filter((_, i) => xs[i + 1] < 110);
+    const right = slopes.filter((_, i) => xs[i] > 190);
+    const kink = right[0] - left[0];
     expect(kink).toBeGreaterThan(0);
     // Straight on both sides: the wedge is in equilibrium by itself.
     for (const side of [left, right])
-      for (const slope of side) expectNothing(slope - side[0]!, kink, 2e-3, 'Saint-Venant, two heights away');
+      for (const slope of side) expectNothing(slope - side[0], kink, 2e-3, 'Saint-Venant, two heights away');
   });
 
   it('is steady in x: the reference neck and itself with the board’s end cut off bend alike between the frets', () => {

@@ -7,8 +7,8 @@ import type { LoadBlock } from '../../src/mechanics/elements/loads.ts';
 /** Nodal forces of a load case, one for each degree of freedom, N. */
 export function forcesOf({ cases }: LoadBlock, loadCase: number, order: number): Float64Array {
   const force = new Float64Array(order);
-  const { freedoms, forceN } = cases[loadCase]!;
-  freedoms.forEach((dof, k) => (force[dof]! += forceN[k]!));
+  const { freedoms, forceN } = cases[loadCase];
+  freedoms.forEach((dof, k) => (force[dof] += forceN[k]));
   return force;
 }
 
@@ -16,7 +16,7 @@ export function forcesOf({ cases }: LoadBlock, loadCase: number, order: number):
 export function displacementsOf(assembly: Assembly, loads: LoadBlock, factor: BandFactor): Float64Array[] {
   const all: Float64Array[] = [];
   solveCases(assembly, loads, factor, (loadCase, block, lane) => {
-    all[loadCase] = Float64Array.from({ length: assembly.shape.order }, (_, dof) => block[blockIndex(dof, lane)]!);
+    all[loadCase] = Float64Array.from({ length: assembly.shape.order }, (_, dof) => block[blockIndex(dof, lane)]);
   });
   return all;
 }

@@ -40,7 +40,7 @@ describe('the methods', () => {
     expect(press.extraFlexibility).toBeGreaterThan(glue.extraFlexibility);
     expect(both.strung.extremeMm).toBeLessThan(glue.strung.extremeMm);
     // Glued in as well, a fret comes out harder than pressed alone.
-    press.pullOutForceN.forEach((force, i) => expect(both.pullOutForceN[i]!).toBeGreaterThan(force));
+    press.pullOutForceN.forEach((force, i) => expect(both.pullOutForceN[i]).toBeGreaterThan(force));
   });
 
   it('a glue fit is the neck of unsawn slots but for the filler: a few per cent', () => {
@@ -79,7 +79,7 @@ describe('a prediction put together by hand from the finite-element core', () =>
   const seated = seat(contacts, flexibility);
   const expectLine = (actual: Float64Array, expected: Float64Array) => {
     const most = Math.max(...expected.map(Math.abs));
-    actual.forEach((value, i) => expectNothing(value - expected[i]!, most, 1e-9, 'the same sums'));
+    actual.forEach((value, i) => expectNothing(value - expected[i], most, 1e-9, 'the same sums'));
   };
   /** Strings from 1.7 mm over the nut to 3.1 mm over fret 12, half the scale away. */
   const strings = stringCases(prediction.stringPullN, 1.7, (3.1 - 1.7) / 324)!;
@@ -90,14 +90,14 @@ describe('a prediction put together by hand from the finite-element core', () =>
     // Three days at a = 0.5 leave 1/(1 + 0.5·(3/90)^0.21) of the force; what has gone leaves the slots as far open.
     const left = 1 / (1 + 0.5 * (3 / 90) ** 0.21);
     const rested = seated.forceN.map((force) => left * force);
-    const gone = combineOpening(empty, { wedgeN: seated.forceN.map((force, i) => force - rested[i]!) });
+    const gone = combineOpening(empty, { wedgeN: seated.forceN.map((force, i) => force - rested[i]) });
     const { forceN } = seat(
       contacts,
       flexibility,
-      other.map((opening, i) => opening + gone[i]!),
-      contacts.map((contact, i) => seatedAt(contact, seated.openingMm[i]!, left)),
+      other.map((opening, i) => opening + gone[i]),
+      contacts.map((contact, i) => seatedAt(contact, seated.openingMm[i], left)),
     );
-    const change = forceN.map((force, i) => force - rested[i]!);
+    const change = forceN.map((force, i) => force - rested[i]);
     return { change, relief: reliefOf(combineLine(empty, { cases, wedgeN: change })) };
   };
 
@@ -118,22 +118,22 @@ describe('a prediction put together by hand from the finite-element core', () =>
     const { change, relief } = withStuds(strings);
     expectLine(prediction.methods.press.basis.stringsMm, relief);
     change.forEach((force, i) =>
-      expectNear(prediction.methods.press.wedgeForceStrungN[i]!, seated.forceN[i]! + force, 1e-9, 'the same root'),
+      expectNear(prediction.methods.press.wedgeForceStrungN[i], seated.forceN[i] + force, 1e-9, 'the same root'),
     );
-    expect(change[8]!).toBeGreaterThan(0);
+    expect(change[8]).toBeGreaterThan(0);
     // Strung at once they go on along the curve of first loading, which is softer.
     const atOnce = createPredictor().predict({ ...build, restDays: 0 }).methods.press;
-    expect(atOnce.wedgeForceStrungN[8]! - seated.forceN[8]!).toBeLessThan(0.5 * change[8]!);
+    expect(atOnce.wedgeForceStrungN[8] - seated.forceN[8]).toBeLessThan(0.5 * change[8]);
     expect(atOnce.extraFlexibility).toBeGreaterThan(prediction.methods.press.extraFlexibility);
   });
 
   it('a rod on a pressed neck: it opens the slots, and the studs let go along the stiff line', () => {
     const { change, relief } = withStuds(rod);
     expectLine(prediction.methods.press.basis.rodMm, relief);
-    expect(change[8]!).toBeLessThan(0);
+    expect(change[8]).toBeLessThan(0);
     // Along the curve they would let go less: the two are told apart here.
     const alongCurve = seat(contacts, flexibility, combineOpening(empty, { cases: rod })).forceN;
-    expect(change[8]!).toBeLessThan(1.5 * (alongCurve[8]! - seated.forceN[8]!));
+    expect(change[8]).toBeLessThan(1.5 * (alongCurve[8] - seated.forceN[8]));
   });
 });
 
@@ -159,8 +159,8 @@ describe('kerf and seating', () => {
     const kerfs = [0.48, 0.5, 0.52, 0.55, 0.58, 0.62, 0.68, 0.74, 0.8];
     const methods = kerfs.map((kerfMm) => predict({ kerfMm }).methods.press);
     for (let k = 1; k < kerfs.length; k += 1) {
-      expect(methods[k]!.fretted.extremeMm).toBeGreaterThanOrEqual(methods[k - 1]!.fretted.extremeMm);
-      expect(methods[k]!.seatingForceN[10]!).toBeLessThanOrEqual(methods[k - 1]!.seatingForceN[10]!);
+      expect(methods[k].fretted.extremeMm).toBeGreaterThanOrEqual(methods[k - 1].fretted.extremeMm);
+      expect(methods[k].seatingForceN[10]).toBeLessThanOrEqual(methods[k - 1].seatingForceN[10]);
     }
     // A kerf a few hundredths narrower than the tang's body ruins a neck.
     expect(predict({ kerfMm: 0.46 }).methods.press.fretted.extremeMm).toBeLessThan(
@@ -192,14 +192,14 @@ describe('kerf and seating', () => {
       tangLengthMm: tangLengthsMm(build),
     };
     // 2·0.4·600 + 2·20·1.2·81.34573·0.08·0.797885 = 480 + 1.2·207.6944
-    expectNear(seatingForceN(inputs)[3]!, 729.23328, 1e-6, 'worked by hand to seven digits');
+    expectNear(seatingForceN(inputs)[3], 729.23328, 1e-6, 'worked by hand to seven digits');
     // Half the slot of 3 mm: 480 + 3 MPa·2·1.5 mm·50 mm = 480 + 450. From two thirds on the tang of 2 mm stands in glue.
     const reaching = (glueReachPercent: number) =>
       extractionForceN({ ...inputs, build: { ...build, glueReachPercent } });
-    expectNear(reaching(50)[3]!, 930, ROUNDING, 'worked by hand');
-    expectNear(reaching(0)[3]!, 480, ROUNDING, 'no glue');
-    expectNear(reaching(1)[3]!, 489, ROUNDING, 'worked by hand: 0.03 mm of glue');
-    for (const reach of [67, 100]) expectNear(reaching(reach)[3]!, 1080, ROUNDING, 'all of the tang');
+    expectNear(reaching(50)[3], 930, ROUNDING, 'worked by hand');
+    expectNear(reaching(0)[3], 480, ROUNDING, 'no glue');
+    expectNear(reaching(1)[3], 489, ROUNDING, 'worked by hand: 0.03 mm of glue');
+    for (const reach of [67, 100]) expectNear(reaching(reach)[3], 1080, ROUNDING, 'all of the tang');
     // A flat cut 3 mm deep at the crown of a radius of 200 mm, z = 25 mm: 1.5687 mm less deep at the edge. All of it filled,
     // the tang stands 2 mm in glue where the drop is less than 1 mm, |z| < 19.975, and 3 − s beyond: 97.2503 mm²
     // by the midpoint rule.
@@ -210,8 +210,8 @@ describe('kerf and seating', () => {
       slotBottom: 'flat',
       glueReachPercent: 100,
     } as const;
-    expectNear(extractionForceN({ ...inputs, build: flat })[3]!, 480 + 2 * 3 * 97.2503, 1e-6, 'to six digits');
-    expectNear(extractionForceN({ ...inputs, method: 'press' })[3]!, 480, ROUNDING, 'friction alone');
+    expectNear(extractionForceN({ ...inputs, build: flat })[3], 480 + 2 * 3 * 97.2503, 1e-6, 'to six digits');
+    expectNear(extractionForceN({ ...inputs, method: 'press' })[3], 480, ROUNDING, 'friction alone');
     expect(GLUE_SHEAR_MPA).toBe(3);
     expectNear(tangLengthMm(build, 100), 50, ROUNDING, 'unbound');
   });
@@ -228,22 +228,22 @@ describe('scaling', () => {
     const reliefs = [0.9, 1, 1.1, 1.2].map((share) => predict({ strings: heavier(share) }).methods);
     for (let k = 1; k < reliefs.length; k += 1) {
       for (const method of METHODS)
-        expect(reliefs[k]![method].strung.extremeMm).toBeGreaterThan(reliefs[k - 1]![method].strung.extremeMm);
+        expect(reliefs[k][method].strung.extremeMm).toBeGreaterThan(reliefs[k - 1][method].strung.extremeMm);
     }
   });
 
   it('a thicker neck never bows more', () => {
     const necks = [19, 21, 23, 26].map((t) => predict({ thicknessFret1Mm: t, thicknessFret12Mm: t + 2 }).methods);
     for (let k = 1; k < necks.length; k += 1) {
-      expect(necks[k]!.press.fretted.extremeMm).toBeGreaterThan(necks[k - 1]!.press.fretted.extremeMm);
-      expect(necks[k]!.glue.strung.extremeMm).toBeLessThan(necks[k - 1]!.glue.strung.extremeMm);
+      expect(necks[k].press.fretted.extremeMm).toBeGreaterThan(necks[k - 1].press.fretted.extremeMm);
+      expect(necks[k].glue.strung.extremeMm).toBeLessThan(necks[k - 1].glue.strung.extremeMm);
     }
   });
 
   it('more frets never less back-bow, over one straightedge', () => {
     const bows = [17, 19, 21, 22, 24].map((fretCount) => predict({ fretCount }).methods.press.fretted.extremeMm);
     // The last frets lie over the body and bend hardly anything; they change the taper of the board by nothing.
-    for (let k = 1; k < bows.length; k += 1) expect(bows[k]!).toBeLessThan(bows[k - 1]! * 0.95 + 0.0001);
+    for (let k = 1; k < bows.length; k += 1) expect(bows[k]).toBeLessThan(bows[k - 1] * 0.95 + 0.0001);
   });
 
   it('stiff bars stiffen it, a channel weakens it', () => {

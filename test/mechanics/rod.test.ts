@@ -123,7 +123,7 @@ describe('its loads at the limit, worked by hand', () => {
 describe('what it does to a neck', () => {
   function bow(neck: NeckDescription, combination: Combination): number {
     const influence = solveInfluence(createNeckModel(neck), EMPTY, 'named');
-    const from = neck.fretXMm[0]!;
+    const from = neck.fretXMm[0];
     const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, neck.jointMm);
     return extremeRelief(influence.stationXMm, relief, from, neck.jointMm).extremeMm;
   }

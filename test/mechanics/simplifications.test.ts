@@ -34,7 +34,7 @@ const STRINGS: Combination = { cases: stringCases(460, 3, 0)! };
 
 function bowMm(neck: NeckDescription, combination: Combination): number {
   const influence = solveInfluence(createNeckModel(neck), EMPTY);
-  const [from, to] = [neck.fretXMm[0]!, neck.fretXMm.at(-1)!];
+  const [from, to] = [neck.fretXMm[0], neck.fretXMm.at(-1)!];
   return extremeRelief(
     influence.stationXMm,
     reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, to),
@@ -54,7 +54,7 @@ describe.each(SOLIDS.map((solid) => [solid.id, solid] as const))('the kerf of th
     const opening = (described: NeckDescription) =>
       combineOpening(solveInfluence(createNeckModel(described), EMPTY), {
         wedgeN: neck.fretXMm.map((_, i) => (i === 11 ? 1000 : 0)),
-      })[11]!;
+      })[11];
     expectNear(opening(withKerf(kerfMm)), opening(neck), 0.005, '0.4 %, says MODEL.md');
   });
 });
@@ -67,20 +67,20 @@ describe.each(ALL_NECKS)('the glue line for the fret tops, on %s', (_name, neck)
     const strings = STRINGS.cases as Record<string, number>;
     const amounts = [...neck.fretXMm.map(() => 500), ...CASES.map((name) => strings[name] ?? 0)];
     const depth = (column: number, row: number) =>
-      amounts.reduce((sum, amount, c) => sum + amount * u[c]![2 * nodeAt(mesh, column, row) + 1]!, 0);
+      amounts.reduce((sum, amount, c) => sum + amount * u[c][2 * nodeAt(mesh, column, row) + 1], 0);
     // Two columns clear of each wall, on both sides: the wall itself rises where it is pressed.
     const beside = (fret: number, row: number) =>
-      (depth(mesh.slotLeftColumn[fret]! - 2, row) + depth(mesh.slotLeftColumn[fret]! + 3, row)) / 2;
+      (depth(mesh.slotLeftColumn[fret] - 2, row) + depth(mesh.slotLeftColumn[fret] + 3, row)) / 2;
     const joint = neck.fretXMm.findIndex((x) => x > neck.jointMm - 1e-6);
     const frets = neck.fretXMm.slice(0, joint + 1);
     const relief = (row: number) => {
       const v = frets.map((_, fret) => beside(fret, row));
       return v.map(
-        (value, i) => value - (v[0]! + ((v.at(-1)! - v[0]!) * (frets[i]! - frets[0]!)) / (frets.at(-1)! - frets[0]!)),
+        (value, i) => value - (v[0] + ((v.at(-1)! - v[0]) * (frets[i] - frets[0])) / (frets.at(-1)! - frets[0])),
       );
     };
     const glue = relief(mesh.boardRows);
-    relief(0).forEach((value, i) => expect(Math.abs(value - glue[i]!)).toBeLessThan(2e-4));
+    relief(0).forEach((value, i) => expect(Math.abs(value - glue[i])).toBeLessThan(2e-4));
     expect(Math.max(...glue.map(Math.abs))).toBeGreaterThan(0.005);
   });
 });
@@ -112,7 +112,7 @@ describe('the table of MODEL.md beside the solids', () => {
     const worst = Math.max(
       ...ours.slotOpeningUmPerKN.map((value, i) => Math.abs(value / solid.results.slotOpeningUmPerKN![i]! - 1)),
     );
-    const row = MODEL.split('\n').find((line) => line.startsWith(`| ${NAMES[id]!}`))!;
+    const row = MODEL.split('\n').find((line) => line.startsWith(`| ${NAMES[id]}`))!;
     expect(
       row
         .split('|')

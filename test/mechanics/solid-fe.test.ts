@@ -39,7 +39,7 @@ describe.each(CASES.map((solid) => [solid.id, solid] as const))('%s', (_id, soli
 
   it('a single fret and every slot opening within 5 %', () => {
     const openings = (solid.results.slotOpeningUmPerKN ?? []).flatMap((reference, slot) =>
-      reference === null ? [] : [[ours.slotOpeningUmPerKN[slot]!, reference] as const],
+      reference === null ? [] : [[ours.slotOpeningUmPerKN[slot], reference] as const],
     );
     const compared = [...pairs(solid, ours, 'oneFretMm'), ...openings];
     expect(compared.length).toBeGreaterThan(0);
@@ -53,7 +53,7 @@ describe.each(CASES.map((solid) => [solid.id, solid] as const))('%s', (_id, soli
 
 describe('reading the cases', () => {
   const [first] = CASES;
-  const text = readFileSync(new URL(first!.file, SOLID_FE_FOLDER), 'utf8');
+  const text = readFileSync(new URL(first.file, SOLID_FE_FOLDER), 'utf8');
   const changed = (change: (data: Record<string, Record<string, unknown>>) => void): string => {
     const data = JSON.parse(text) as Record<string, Record<string, unknown>>;
     change(data);
@@ -68,35 +68,35 @@ describe('reading the cases', () => {
   });
 
   it.each([
-    ['a number that is text', 'geometry.widthNutMm', changed((d) => (d['geometry']!['widthNutMm'] = '43'))],
+    ['a number that is text', 'geometry.widthNutMm', changed((d) => (d['geometry']['widthNutMm'] = '43'))],
     [
       'a missing number',
       'geometry.slot.kerfMm',
-      changed((d) => delete (d['geometry']!['slot'] as Record<string, unknown>)['kerfMm']),
+      changed((d) => delete (d['geometry']['slot'] as Record<string, unknown>)['kerfMm']),
     ],
     [
       'a thickness of nothing',
       'geometry.totalThicknessFret1Mm',
-      changed((d) => (d['geometry']!['totalThicknessFret1Mm'] = 0)),
+      changed((d) => (d['geometry']['totalThicknessFret1Mm'] = 0)),
     ],
     [
       'a laminate without its modulus',
       'woods.neckLaminates.0.E',
-      changed((d) => (d['woods']!['neckLaminates'] = [{ toHalfWidthFraction: 1 }])),
+      changed((d) => (d['woods']['neckLaminates'] = [{ toHalfWidthFraction: 1 }])),
     ],
-    ['no wood for the neck', 'woods', changed((d) => (d['woods']!['neckE'] = null))],
+    ['no wood for the neck', 'woods', changed((d) => (d['woods']['neckE'] = null))],
     [
       'too few openings',
       'results.slotOpeningUmPerKN',
-      changed((d) => (d['results']!['slotOpeningUmPerKN'] = [1, 2, 3])),
+      changed((d) => (d['results']['slotOpeningUmPerKN'] = [1, 2, 3])),
     ],
-    ['a result that is text', 'results.wedgeAllMm', changed((d) => (d['results']!['wedgeAllMm'] = '0.5'))],
+    ['a result that is text', 'results.wedgeAllMm', changed((d) => (d['results']['wedgeAllMm'] = '0.5'))],
     [
       'a string load without its pull',
       'loads.strings',
-      changed((d) => (d['loads']!['strings'] = 'on a line 3 mm above the crown of the board')),
+      changed((d) => (d['loads']['strings'] = 'on a line 3 mm above the crown of the board')),
     ],
-    ['a single fret without its slot', 'loads.oneFret', changed((d) => (d['loads']!['oneFret'] = 'somewhere'))],
+    ['a single fret without its slot', 'loads.oneFret', changed((d) => (d['loads']['oneFret'] = 'somewhere'))],
     [
       'elastic ratios left out',
       'method',

@@ -50,9 +50,9 @@ describe('a strung neck', () => {
     const line = lineAt(prediction, 'both', { strung: true, days: 30, rodPercent: 40 });
     const stations = prediction.stationXMm.length;
     line.reliefMm.forEach((value, i) => {
-      const wedges = prediction.fretXMm.reduce((sum, _, fret) => sum + basis.wedgeMm[fret * stations + i]!, 0);
+      const wedges = prediction.fretXMm.reduce((sum, _, fret) => sum + basis.wedgeMm[fret * stations + i], 0);
       const expected =
-        wedgeLineLeft(35, 0.5) * wedges + stringLineGrowth(30) * basis.stringsMm[i]! + 0.4 * basis.rodMm[i]!;
+        wedgeLineLeft(35, 0.5) * wedges + stringLineGrowth(30) * basis.stringsMm[i] + 0.4 * basis.rodMm[i];
       expectNothing(value - expected, 0.3, 1e-12, 'one sum in two orders');
     });
     expectNear(
@@ -82,8 +82,8 @@ describe('a strung neck', () => {
     const at = (x: number) => sampleLine(prediction.stationXMm, line.reliefMm, x);
     expectNothing(at(edge.fromXMm), line.extremeMm, 1e-9, 'under the straightedge');
     expectNothing(at(edge.toXMm), line.extremeMm, 1e-9, 'under the straightedge');
-    expectNear(line.atFret7Mm, at(prediction.fretXMm[6]!), ROUNDING, 'at fret 7');
-    expectNear(line.atFret8Mm, at(prediction.fretXMm[7]!), ROUNDING, 'at fret 8');
+    expectNear(line.atFret7Mm, at(prediction.fretXMm[6]), ROUNDING, 'at fret 7');
+    expectNear(line.atFret8Mm, at(prediction.fretXMm[7]), ROUNDING, 'at fret 8');
     expect(Math.abs(line.extremeMm)).toBeGreaterThanOrEqual(Math.abs(line.atFret8Mm));
     expect(line.extremeXMm).toBeGreaterThan(edge.fromXMm);
     expect(line.extremeXMm).toBeLessThan(edge.toXMm);
@@ -160,7 +160,7 @@ describe('a refret', () => {
     const line = startingRelief({ ...defaultBuild(), job: 'refret', startingReliefMm: measured }, stations);
     fretPositionsMm(648, 22)
       .slice(0, 16)
-      .forEach((x, i) => expectNothing(at(line, x) - measured[i]!, 0.1, 0.02, 'read between stations'));
+      .forEach((x, i) => expectNothing(at(line, x) - measured[i], 0.1, 0.02, 'read between stations'));
   });
 
   it('is there from the first moment on, strung or not', () => {

@@ -116,7 +116,7 @@ describe('common sets', () => {
   it.each(STRING_SETS.map((set) => [set.id, set] as const))(
     '%s holds its tuning, and no string stands out',
     (id, set) => {
-      const strings = stringsOf(id, standard[id.split('-')[0]!]!);
+      const strings = stringsOf(id, standard[id.split('-')[0]]);
       const scale = id.startsWith('four') || id.startsWith('five') ? 864 : 648;
       const tensions = strings.map((string) => predictString(string, scale));
       expect(tensions).toHaveLength(set.strings.length);

@@ -137,7 +137,7 @@ describe('impossible together', () => {
     // The limit that is named is allowed.
     const limit = problem.min ?? problem.max!;
     expect(Number.isFinite(limit)).toBe(true);
-    const printed = Number(/at (?:least|most) ([−\d.]+)/.exec(problemText(problem, 'metric'))![1]!.replace('−', '-'));
+    const printed = Number(/at (?:least|most) ([−\d.]+)/.exec(problemText(problem, 'metric'))![1].replace('−', '-'));
     for (const value of [limit, printed]) {
       expect(problemsOf({ ...change, [id]: value }).filter((other) => other.parameter === id)).toEqual([]);
     }
@@ -178,10 +178,7 @@ describe('impossible together', () => {
     [
       'strings.1.coreMm',
       {
-        strings: [
-          defaultBuild().strings[0]!,
-          { construction: 'steel-wound', diameterMm: 0.6, coreMm: 0.58, pitch: 50 },
-        ],
+        strings: [defaultBuild().strings[0], { construction: 'steel-wound', diameterMm: 0.6, coreMm: 0.58, pitch: 50 }],
       },
       /String 2 has a core of 0\.58\smm in a diameter of 0\.6\smm/,
     ],
@@ -278,7 +275,7 @@ describe('any values in range (seed 1601)', () => {
     const bottom = fc.constantFrom('flat', 'radiused');
     fc.assert(
       fc.property(drawn, shape, bottom, (values, boardShape, slotBottom) => {
-        const problems = problemsOf({ ...values, boardShape, slotBottom } as Partial<Build>);
+        const problems = problemsOf({ ...values, boardShape, slotBottom });
         for (const problem of problems) {
           expect(problemText(problem, 'metric')).not.toMatch(/NaN|undefined|Infinity/);
           expect([problem.min, problem.max].filter((limit) => limit !== undefined).every(Number.isFinite)).toBe(true);

@@ -10,14 +10,14 @@ const wood = (id: string) => WOODS.find((row) => row.id === id)!;
 
 describe('a row without its facts', () => {
   test('does not compile', () => {
-    const { dust: _dust, ...noDust } = WOODS[0]!;
-    const { trade: _trade, ...noTrade } = WOODS[0]!;
-    const { isOily: _oily, ...noOil } = WOODS[0]!;
-    const { isHard: _hard, ...noHardness } = GLUES[0]!;
-    const { isWatery: _watery, ...noWater } = GLUES[0]!;
-    const { isSensitising: _sensitising, ...noSensitising } = GLUES[0]!;
-    const { nickel: _nickel, ...noNickel } = METALS[0]!;
-    const { nickel: _plating, ...noPlating } = CONSTRUCTIONS[0]!;
+    const { dust: _dust, ...noDust } = WOODS[0];
+    const { trade: _trade, ...noTrade } = WOODS[0];
+    const { isOily: _oily, ...noOil } = WOODS[0];
+    const { isHard: _hard, ...noHardness } = GLUES[0];
+    const { isWatery: _watery, ...noWater } = GLUES[0];
+    const { isSensitising: _sensitising, ...noSensitising } = GLUES[0];
+    const { nickel: _nickel, ...noNickel } = METALS[0];
+    const { nickel: _plating, ...noPlating } = CONSTRUCTIONS[0];
     const rows: readonly [readonly Wood[], readonly Glue[], readonly Metal[], readonly Construction[]] = [
       [
         // @ts-expect-error dust is missing

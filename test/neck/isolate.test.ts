@@ -87,12 +87,12 @@ describe('names are set apart where they enter', () => {
   test('sentences of the tables', () => {
     expect(LIBRARY_WORDS.kept(name)).toBe(`“${isolated(name)}” is kept in the library.`);
     const table = words('TEST', { deep: [{ of: (text: string, count: number) => `${text}: ${count}` }] });
-    expect(table.deep[0]!.of(name, 2)).toBe(`${isolated(name)}: 2`);
+    expect(table.deep[0].of(name, 2)).toBe(`${isolated(name)}: 2`);
   });
 
   test('messages of refusal', () => {
     const [problem] = checkChange(defaultBuild(), { method: name as never });
-    expect(problemText(problem!, 'metric')).toContain(isolated(JSON.stringify(name)));
+    expect(problemText(problem, 'metric')).toContain(isolated(JSON.stringify(name)));
   });
 
   test('labels of compared necks and of the customer’s choices', () => {

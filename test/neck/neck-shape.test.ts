@@ -28,9 +28,9 @@ describe('frets', () => {
     expect(fretPositionMm(650, 0)).toBe(0);
     frets
       .slice(1)
-      .forEach((x, i) => expectNear((650 - frets[i]!) / (650 - x), 2 ** (1 / 12), ROUNDING, 'equal temperament'));
+      .forEach((x, i) => expectNear((650 - frets[i]) / (650 - x), 2 ** (1 / 12), ROUNDING, 'equal temperament'));
     // 17.8172: the number that fret rules print (from memory).
-    expectNear(650 / frets[0]!, 17.8172, 3e-6, 'printed with six digits');
+    expectNear(650 / frets[0], 17.8172, 3e-6, 'printed with six digits');
     expectNear(lastFretMm(BUILD), 487.5, ROUNDING, 'two octaves: three quarters of the scale');
     expectNear(bodyJointMm({ ...BUILD, bodyJointFret: 12 }), 325, ROUNDING, 'an octave: half of it');
     expectNear(boardEndMm(BUILD), 487.5 + BUILD.boardBeyondLastFretMm, ROUNDING, 'a sum');

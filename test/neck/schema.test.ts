@@ -21,7 +21,7 @@ function problemsWith(change: Record<string, unknown>): readonly Problem[] {
 function only(change: Record<string, unknown>): Problem {
   const problems = problemsWith(change);
   expect(problems).toHaveLength(1);
-  return problems[0]!;
+  return problems[0];
 }
 
 describe('the parameter table', () => {
@@ -148,7 +148,7 @@ describe('choices and flags', () => {
 });
 
 describe('lists', () => {
-  const string = defaultBuild().strings[0]!;
+  const string = defaultBuild().strings[0];
   const region = { fromFret: 1, toFret: 3, kerfMm: 0.6, tangWidthMm: 0.5, studWidthMm: 0.8 };
 
   it.each([

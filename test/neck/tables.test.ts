@@ -26,7 +26,7 @@ describe('woods', () => {
     expect(new Set(WOODS.map(({ id }) => id)).size).toBe(WOODS.length);
   });
 
-  it.each(printed.map((row) => [row['wood']!, row] as const))('%s as printed', (label, row) => {
+  it.each(printed.map((row) => [row['wood'], row] as const))('%s as printed', (label, row) => {
     const wood = WOODS.find(({ id }) => woodName(id) === label)!;
     expect(wood).toBeDefined();
     expect(wood.botanical).toBe(row['botanical']);
@@ -43,7 +43,7 @@ describe('woods', () => {
   it.each(
     readCsv('elastic-ratios.csv')
       .filter((row) => WOODS.some((wood) => wood.ratiosOf === row['wood']))
-      .map((row) => [row['wood']!, row] as const),
+      .map((row) => [row['wood'], row] as const),
   )('elastic ratios of %s as printed', (label, row) => {
     const ratios = elasticRatios(label as RatiosId);
     expect(ratios.tangential).toBe(Number(row['ET_EL']));
@@ -83,8 +83,8 @@ describe('metals', () => {
   };
   const printed = readCsv('metals.csv');
 
-  it.each(printed.map((row) => [row['metal']!, row] as const))('%s as printed', (name, row) => {
-    const metal: Metal = metalById(names[name]!);
+  it.each(printed.map((row) => [row['metal'], row] as const))('%s as printed', (name, row) => {
+    const metal: Metal = metalById(names[name]);
     expect(metal.nickel.is === 'none').toBe(row['nickel_free'] === 'yes');
     expect(metal.modulusGPa).toBe(Number(row['E_GPa']));
     expect(metal.hardnessHV).toBe(Number(row['hardness_hv']));
@@ -119,7 +119,7 @@ describe('glues and strings', () => {
         strings.filter((s) => s.construction.endsWith('wound')),
       ];
       for (const group of groups)
-        group.slice(1).forEach((string, i) => expect(string.diameterMm).toBeGreaterThan(group[i]!.diameterMm));
+        group.slice(1).forEach((string, i) => expect(string.diameterMm).toBeGreaterThan(group[i].diameterMm));
     }
   });
 

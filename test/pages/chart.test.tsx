@@ -45,10 +45,10 @@ describe('the chart', () => {
     await screen.findByRole('table');
     const rows = [...document.querySelectorAll('tbody tr')];
     expect(rows).toHaveLength(22);
-    const cells = rows.map((row) => row.querySelector('td')!.textContent!.replace('−', '-'));
+    const cells = rows.map((row) => row.querySelector('td')!.textContent.replace('−', '-'));
     const { reliefMm } = prediction.methods.press.fretted;
     cells.forEach((cell, index) => {
-      const relief = sampleLine(prediction.stationXMm, reliefMm, prediction.fretXMm[index]!);
+      const relief = sampleLine(prediction.stationXMm, reliefMm, prediction.fretXMm[index]);
       expect(cell).toBe(relief.toFixed(2).replace('-0.00', '0.00'));
     });
   });
@@ -129,7 +129,7 @@ test('a hump stands above the straightedge, and everything lies inside the drawi
 
 test('a bow of next to nothing is not blown up to fill the drawing', () => {
   const { y } = chartScales({ width: 800, height: 200 }, 500, [0.0001, -0.0001]);
-  expect(y.domain()[1]! - y.domain()[0]!).toBeGreaterThanOrEqual(0.2);
+  expect(y.domain()[1] - y.domain()[0]).toBeGreaterThanOrEqual(0.2);
 });
 
 test('fret numbers never touch', () => {
@@ -137,7 +137,7 @@ test('fret numbers never touch', () => {
   const printed = printedFrets(at, 22);
   expect([printed[0], printed.at(-1)]).toEqual([1, 22]);
   for (let index = 1; index < printed.length; index += 1) {
-    expect(at[printed[index]! - 1]! - at[printed[index - 1]! - 1]!).toBeGreaterThanOrEqual(22);
+    expect(at[printed[index] - 1] - at[printed[index - 1] - 1]).toBeGreaterThanOrEqual(22);
   }
 });
 

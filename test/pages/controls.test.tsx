@@ -90,7 +90,7 @@ describe('the shape of the studs', () => {
     ]);
     expect(pressed(container)).toEqual([false, true, false]);
     for (const [index, value] of [0, 1, 2].entries()) {
-      fireEvent.click(shapes(container)[index]!);
+      fireEvent.click(shapes(container)[index]);
       expect(store.getState().build.studShape).toBe(value);
       expect(pressed(container)).toEqual([0, 1, 2].map((each) => each === value));
     }
@@ -183,10 +183,10 @@ describe('the strings', () => {
     const field = screen.getByRole<HTMLInputElement>('textbox', { name: 'String 1, diameter' });
     fireEvent.change(field, { target: { value: '0.3' } });
     fireEvent.blur(field);
-    expect(store.getState().build.strings[0]!.diameterMm).toBe(0.3);
+    expect(store.getState().build.strings[0].diameterMm).toBe(0.3);
     fireEvent.change(field, { target: { value: '9' } });
     fireEvent.blur(field);
-    expect(store.getState().build.strings[0]!.diameterMm).toBe(0.3);
+    expect(store.getState().build.strings[0].diameterMm).toBe(0.3);
     expect(screen.getByText(/String 1, diameter cannot be 9.000.mm: it takes 0.15 to 4.mm/)).toBeDefined();
   });
 
@@ -236,7 +236,7 @@ test('binding lines show as many as are in use', () => {
   const field = screen.getByRole('textbox', { name: 'Thickness of line 2' });
   fireEvent.change(field, { target: { value: '0.8' } });
   fireEvent.blur(field);
-  expect(store.getState().build.binding[1]!.thicknessMm).toBe(0.8);
+  expect(store.getState().build.binding[1].thicknessMm).toBe(0.8);
 });
 
 test('why a value was refused is not read in the units of before', () => {

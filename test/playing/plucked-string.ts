@@ -50,13 +50,13 @@ export function lowestInTime(
   const accelerate = (y: Float64Array): void => {
     mirrored.set(y, 2);
     for (const beyond of [1, 2]) {
-      mirrored[2 - beyond] = -y[beyond]!;
-      mirrored[pieces + 2 + beyond] = -y[pieces - beyond]!;
+      mirrored[2 - beyond] = -y[beyond];
+      mirrored[pieces + 2 + beyond] = -y[pieces - beyond];
     }
     for (let i = 1; i < pieces; i += 1) {
-      const near = mirrored[i + 1]! + mirrored[i + 3]!;
-      const middle = mirrored[i + 2]!;
-      const far = mirrored[i]! + mirrored[i + 4]!;
+      const near = mirrored[i + 1] + mirrored[i + 3];
+      const middle = mirrored[i + 2];
+      const far = mirrored[i] + mirrored[i + 4];
       acceleration[i] = perSecond * (near - 2 * middle) - perFourth * (far - 4 * near + 6 * middle);
     }
   };
@@ -64,12 +64,12 @@ export function lowestInTime(
   const lowest = start.slice();
   let y = start;
   accelerate(y);
-  let before = start.map((value, i) => value + 0.5 * squared * acceleration[i]!);
+  let before = start.map((value, i) => value + 0.5 * squared * acceleration[i]);
   for (let time = 0; time < 40; time += dt) {
     accelerate(y);
-    for (let i = 0; i <= pieces; i += 1) before[i] = 2 * y[i]! - before[i]! + squared * acceleration[i]!;
+    for (let i = 0; i <= pieces; i += 1) before[i] = 2 * y[i] - before[i] + squared * acceleration[i];
     [before, y] = [y, before];
-    for (let i = 0; i <= pieces; i += 1) if (y[i]! < lowest[i]!) lowest[i] = y[i]!;
+    for (let i = 0; i <= pieces; i += 1) if (y[i] < lowest[i]) lowest[i] = y[i]!;
   }
   const inner = Array.from({ length: pieces - 1 }, (_, i) => i + 1).filter((i) => i % 3 === 0);
   return { places: inner.map((i) => i * dx), depth: inner.map((i) => -(lowest[i] ?? 0)) };

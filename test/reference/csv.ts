@@ -17,7 +17,7 @@ export function parseCsv(text: string, name: string): CsvRow[] {
     if (cells.length !== columns.length) {
       throw new Error(`${name}:${number} has ${cells.length} cells; the header has ${columns.length}`);
     }
-    return Object.fromEntries(columns.map((column, index) => [column, cells[index]!]));
+    return Object.fromEntries(columns.map((column, index) => [column, cells[index]]));
   });
 }
 

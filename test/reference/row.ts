@@ -89,24 +89,24 @@ export type Subject = (typeof SUBJECTS)[number];
 
 const CHECKS = readCsv('checks.csv');
 
-export const CHECK_IDS: readonly string[] = CHECKS.map((check) => check['id']!);
+export const CHECK_IDS: readonly string[] = CHECKS.map((check) => check['id']);
 
 /** The parts of a row that stand in checks.csv, as printed there. @throws {Error} when it has no such row. */
 export function printedCheck(id: string): RowHead & { readonly printed: string; readonly unit: string; readonly tolerance: string } {
   const check: CsvRow | undefined = CHECKS.find((row) => row['id'] === id);
   if (!check) throw new Error(`checks.csv has no row "${id}"`);
-  const mark = check['mark']!;
+  const mark = check['mark'];
   if (!(mark in MARKS)) throw new Error(`checks.csv, row "${id}": mark "${mark}" is not known`);
   return {
     id,
     subject: 'Practice',
-    quantity: check['quantity']!,
-    inputs: check['inputs']!,
-    source: check['source']!,
+    quantity: check['quantity'],
+    inputs: check['inputs'],
+    source: check['source'],
     mark: mark as Mark,
-    printed: check['value']!,
-    unit: check['unit']!,
-    tolerance: check['tolerance']!,
+    printed: check['value'],
+    unit: check['unit'],
+    tolerance: check['tolerance'],
   };
 }
 
@@ -161,13 +161,13 @@ export function rowFromCheck(
     kind: 'verification',
     ...(more.note === undefined ? {} : { note: more.note }),
     comparisons: numbers.map((number, index) => ({
-      ...(more.labels ? { label: more.labels[index]! } : {}),
+      ...(more.labels ? { label: more.labels[index] } : {}),
       printed: number.printed,
       reference: number.value,
       unit,
       tolerance: more.tolerance?.[0] ?? (number.value === 0 ? absolute : absolute / Math.abs(number.value)),
       why: more.tolerance?.[1] ?? (tolerance === 'exact' ? 'exact' : `±${tolerance}, as given with the value`),
-      ours: ours[index]!,
+      ours: ours[index],
     })),
   };
 }

@@ -75,7 +75,7 @@ export function readSolidFeCase(file: string, content: string): SolidFeCase {
   const parsed = z.safeParse(caseSchema, data);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
-    return fail(issue!.path.map(String).join('.') || 'the file', `cannot be read: ${issue!.message}`);
+    return fail(issue.path.map(String).join('.') || 'the file', `cannot be read: ${issue.message}`);
   }
   const solid = parsed.data;
   const find = (field: string, sentence: string, pattern: RegExp): number => {
@@ -144,7 +144,7 @@ export function describeSolidFeCase({ geometry: g, woods, ratios, channelMostSha
     widthMm: through(0, g.widthNutMm, frets.at(-1)!, g.widthLastFretMm),
     boardThicknessMm: g.boardThicknessCentreMm,
     boardRadiusMm: g.boardRadiusMm === null ? null : { atNut: g.boardRadiusMm, slope: 0 },
-    totalThicknessMm: through(frets[0]!, g.totalThicknessFret1Mm, frets[11]!, g.totalThicknessFret12Mm),
+    totalThicknessMm: through(frets[0], g.totalThicknessFret1Mm, frets[11], g.totalThicknessFret12Mm),
     backShoulderMm: g.backShoulderMm,
     backExponent: g.backExponent,
     heel: null,
@@ -179,7 +179,7 @@ export function solveSolidFeCase(solid: SolidFeCase, refinement: Refinement = 1)
   const empty = solveInfluence(model, EMPTY);
   const uncut = solveInfluence(model, UNCUT, 'named');
   const frets = description.fretXMm;
-  const from = frets[0]!;
+  const from = frets[0];
   const to = frets.at(-1)!;
   const backBow = (influence: Influence, combination: Parameters<typeof combineLine>[1]) => {
     const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, to);

@@ -50,7 +50,7 @@ export function readSolidStripCase(file: string, content: string): SolidStripCas
   const parsed = z.safeParse(caseSchema, JSON.parse(content));
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
-    throw new Error(`solid-fe-strips/${file}: ${issue!.path.map(String).join('.')} cannot be read: ${issue!.message}`);
+    throw new Error(`solid-fe-strips/${file}: ${issue.path.map(String).join('.')} cannot be read: ${issue.message}`);
   }
   const slot = Number(/slot (\d+)/.exec(parsed.data.loads.oneFret)?.[1]);
   if (!(slot >= 1 && slot <= parsed.data.geometry.slots))
@@ -95,14 +95,14 @@ export function solveSolidStrip(solid: SolidStripCase, refinement: StripRefineme
   const one = Float64Array.from({ length: slots }, (_, i) => (i + 1 === solid.slot ? solid.wedgeN : 0));
   const hump = (force: Float64Array, from: number, to: number) =>
     humpMm(influence.stationXMm, stripLine(influence, force), from, to);
-  const [first, last] = [strip.slotXMm[0]!, strip.slotXMm.at(-1)!];
+  const [first, last] = [strip.slotXMm[0], strip.slotXMm.at(-1)!];
   return {
     wedgeAllOverLengthMm: hump(all, 0, strip.lengthMm),
     wedgeAllBetweenEndSlotsMm: hump(all, first, last),
     oneFretOverLengthMm: hump(one, 0, strip.lengthMm),
     oneFretBetweenEndSlotsMm: hump(one, first, last),
     slotOpeningUmPerKN: strip.slotXMm.map(
-      (_, i) => 1e6 * Array.from({ length: slots }, (__, j) => influence.openingMm[j * slots + i]!).reduce((a, b) => a + b),
+      (_, i) => 1e6 * Array.from({ length: slots }, (__, j) => influence.openingMm[j * slots + i]).reduce((a, b) => a + b),
     ),
   };
 }

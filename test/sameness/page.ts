@@ -47,9 +47,9 @@ export const fretCard: Surface = (truth, house, system, notes) => {
   const facts = house.fretFacts(build, fret, prediction, build.method, system).map(([, value]) => value);
   const field = (table: string, key: 'boardWidthMm' | 'nipMm') => Number(csv.get(table)!.get(key)![fret - 1]);
   const wanted = [
-    house.textOf('fretXMm', report.fretXMm[fret - 1]!, system),
+    house.textOf('fretXMm', report.fretXMm[fret - 1], system),
     house.textOf('boardWidthMm', field('slots', 'boardWidthMm'), system),
-    house.textOf('wedgeForceN', chosen.wedgeForceN[fret - 1]!, system),
+    house.textOf('wedgeForceN', chosen.wedgeForceN[fret - 1], system),
   ];
   notes.same('card of a fret', 'fretXMm', facts[0], wanted[0]);
   notes.same('card of a fret', 'boardWidthMm', facts[1], wanted[1]);

@@ -70,7 +70,7 @@ function summary({ differences }: Notes): string[] {
     groups.set(name, [...(groups.get(name) ?? []), found]);
   }
   return [...groups]
-    .map(([name, all]) => `${all.length} × ${name}: ${all[0]!.said} where it is ${all[0]!.wanted}`)
+    .map(([name, all]) => `${all.length} × ${name}: ${all[0].said} where it is ${all[0].wanted}`)
     .slice(0, SHOWN);
 }
 
@@ -103,7 +103,7 @@ test(
   async () => {
     const notes = new Notes();
     for (let n = 0; n < BUILDS; n += 1) {
-      const manners = n < IN_ALL ? MANNERS : [MANNERS[n % MANNERS.length]!];
+      const manners = n < IN_ALL ? MANNERS : [MANNERS[n % MANNERS.length]];
       // In the same turn no manner would ever be said with a band, or always.
       const banded = Math.trunc(n / MANNERS.length) % BANDED === 0;
       await sayAll(buildOfSeed(FIRST_SEED + n), banded, notes, manners);

@@ -26,7 +26,7 @@ export const tables: Surface = ({ sheet, csv }, house, system, notes) => {
       const fields = csv.get(table.id)!.get(key)!;
       for (const [row, field] of fields.entries()) {
         const texts = textsOf(field, key);
-        if (texts.every((text) => text !== null)) notes.same('tables', key, rows[row]![index], texts.join(' '));
+        if (texts.every((text) => text !== null)) notes.same('tables', key, rows[row][index], texts.join(' '));
       }
     }
   }
@@ -230,7 +230,7 @@ export const given: Surface = ({ build, sheet, chosen }, house, system, notes) =
 
 export const checks: Surface = ({ sheet, report }, house, system, notes) => {
   for (const [index, check] of sheet.plan.checks.entries()) {
-    const { value, limit, quantity } = report.checks[index]!;
+    const { value, limit, quantity } = report.checks[index];
     if (value === null || limit === null || quantity === null) continue;
     const shown = house.shownApart(quantity, value, limit, system);
     notes.sentence('checks', check.code, house.checkNumbers(check, system), [shown.value, shown.limit]);

@@ -14,8 +14,8 @@ export const customer: Surface = ({ build, prediction, uncertainty, chosen, repo
   const isFlat = (mm: number) => house.bowKind(mm, system) === 'flat';
   const [, bends, strings] = sentences.story;
   const band = uncertainty && !isFlat(fretted.value) ? [size(fretted.p05!), size(fretted.p95!)] : [];
-  notes.sentence('customer', 'frettedReliefMm', bends!, isFlat(fretted.value) ? [] : [size(fretted.value), ...band]);
-  notes.sentence('customer', 'strungReliefMm', strings!, isFlat(strung.value) ? [] : [size(strung.value)]);
+  notes.sentence('customer', 'frettedReliefMm', bends, isFlat(fretted.value) ? [] : [size(fretted.value), ...band]);
+  notes.sentence('customer', 'strungReliefMm', strings, isFlat(strung.value) ? [] : [size(strung.value)]);
   const moves = house.textOf('settlingMoveMm', Math.abs(chosen.settlingMoveMm), system);
   notes.sentence('customer', 'settlingMoveMm', sentences.months, [moves]);
   const { actionMm, strengths } = report.playing;
@@ -73,12 +73,12 @@ export function comparison(first: Truth, second: Truth): Surface {
   return (_truth, house, system, notes) => {
     const rows = house.differenceRows(necks, 'now', system);
     const others = [
-      ...necks.flatMap((numbers, index) => sayable(truths[index]!, numbers, house, system)),
+      ...necks.flatMap((numbers, index) => sayable(truths[index], numbers, house, system)),
       house.bowSize(second.chosen.frettedReliefMm.value - first.chosen.frettedReliefMm.value, system),
-      house.bowSize(necks[1]!.fretted.mm - necks[0]!.fretted.mm, system),
+      house.bowSize(necks[1].fretted.mm - necks[0].fretted.mm, system),
     ];
     for (const [index, { chosen, report, sheet, uncertainty }] of truths.entries()) {
-      const cell = (id: string) => rows.find((row) => row.id === id)!.cells[index]!;
+      const cell = (id: string) => rows.find((row) => row.id === id)!.cells[index];
       for (const id of ['fretted', 'strung', 'settled'] as const) {
         const of = chosen[`${id}ReliefMm`];
         notes.same('comparison', `${id}ReliefMm`, cell(id).value, house.bowText(of.value, system));
@@ -112,7 +112,7 @@ export function comparison(first: Truth, second: Truth): Surface {
       const { status, turnsOfNut, nutWay, rodSettingPercent } = chosen.rodForTarget;
       if (report.rod.kind !== 'none' && status === 'reached') {
         const nut = {
-          ...necks[index]!.rod!.needed.nut,
+          ...necks[index].rod!.needed.nut,
           turns: turnsOfNut,
           way: nutWay,
           percent: rodSettingPercent.value,

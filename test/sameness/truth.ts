@@ -22,7 +22,7 @@ export interface Truth extends Known {
 
 function readBack(text: string): CsvTable {
   const [header, ...rows] = Papa.parse<string[]>(text, { skipEmptyLines: true }).data;
-  return new Map(header!.map((key, index) => [key as ColumnKey, rows.map((row) => row[index]!)]));
+  return new Map(header.map((key, index) => [key as ColumnKey, rows.map((row) => row[index])]));
 }
 
 export function truthOf(known: Known): Truth {

@@ -8,7 +8,7 @@ import { layOutLabels, overlap, type LayoutFrame } from '../../src/scene/overlay
 import type { Annotations, Point3 } from '../../src/scene/section/annotations.ts';
 
 const SEED = 20261205;
-const build = PRESETS[0]!.build;
+const build = PRESETS[0].build;
 const prediction = createPredictor().predict(build).methods[build.method];
 
 /** 13 px text is about half as wide as high for each character (from memory); taken wide here. */
@@ -34,7 +34,7 @@ async function annotationsIn(language: 'en' | 'de', units: UnitSystem, fret = 7)
 }
 
 function surfaceOf({ items }: Annotations): number {
-  const first = items[0]!;
+  const first = items[0];
   return first.kind === 'distance' ? first.from[1] : first.at[1];
 }
 

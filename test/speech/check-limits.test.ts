@@ -64,7 +64,7 @@ describe(`checks of ${PRESETS.length} presets and ${COUNT} builds (seeds from ${
         for (const system of SYSTEMS) {
           const said = house.checkNumbers(check, system);
           const numbers = numbersSaid(said);
-          const [value, limit] = [numbers[0]!, numbers.at(-1)!];
+          const [value, limit] = [numbers[0], numbers.at(-1)!];
           const breaks = check.limitKind === 'least' ? value < limit : value > limit;
           expect([name, said, numbers.length >= 2, breaks]).toEqual([name, said, true, true]);
         }

@@ -22,7 +22,7 @@ beforeAll(async () => {
   loaded = await loadEverything();
 }, 120_000);
 
-const tables: Readonly<Record<string, unknown>> = GERMAN as unknown as Readonly<Record<string, unknown>>;
+const tables: Readonly<Record<string, unknown>> = GERMAN;
 
 /** Only texts with words in them can be said otherwise. */
 const isSaid = (text: string) => /\p{L}{2}/u.test(text.replace(/\{\d+\}/g, ''));

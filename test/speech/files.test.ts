@@ -76,7 +76,7 @@ describe('numbers', () => {
   });
 
   test('in refusals are written as the language writes them, in the units of the page', () => {
-    const refused = german.schema.checkBuild({ ...builds()[0]![1], kerfMm: 9 });
+    const refused = german.schema.checkBuild({ ...builds()[0][1], kerfMm: 9 });
     if (refused.ok) throw new Error('a kerf of 9 mm is refused');
     expect(german.problems.problemTexts(refused.problems, 'metric').join(' ')).toContain('0,3');
     expect(german.problems.problemTexts(refused.problems, 'inch').join(' ')).toMatch(/0,0119 bis 0,0472\sin/);
@@ -112,13 +112,13 @@ describe('files', () => {
     const named = ({ presets, names }: House) => presets.PRESETS.map((preset) => names.presetBuild(preset));
     const nameless = (house: House) => named(house).map((build) => ({ ...build, name: '' }));
     expect(nameless(german)).toEqual(nameless(english));
-    for (const [index, { name }] of named(german).entries()) expect(name).not.toBe(named(english)[index]!.name);
+    for (const [index, { name }] of named(german).entries()) expect(name).not.toBe(named(english)[index].name);
   });
 });
 
 test('links written in one language are read in the other', () => {
   const shared = {
-    builds: [builds()[0]![1], builds()[3]![1]],
+    builds: [builds()[0][1], builds()[3][1]],
     page: { from: 'Werkstatt', to: '', note: '½ mm', advised: 1 },
   };
   expect(german.link.writeLink(shared)).toEqual(english.link.writeLink(shared));
@@ -160,7 +160,7 @@ test('dates are written as the language writes them', () => {
 
 test('a worker answers the same in every language: numbers and ids', async () => {
   const answers = async (house: House) => {
-    const build = { ...builds()[0]![1], job: 'refret' as const };
+    const build = { ...builds()[0][1], job: 'refret' as const };
     const predictor = house.predict.createPredictor();
     const estimator = house.estimate.createEstimator(predictor);
     const goal = { reliefMm: 0.1, when: 'settled' as const, rodPercent: 0 };
@@ -185,7 +185,7 @@ test('what a worker refuses is data, which the page says in its language and uni
   const refusedBy = async ({ predict, estimate, answers, failures }: House) => {
     const predictor = predict.createPredictor();
     const goal = { reliefMm: 9, when: 'settled' as const, rodPercent: 0 };
-    const asked = answers.answerWanted(predictor, estimate.createEstimator(predictor), builds()[0]![1], goal);
+    const asked = answers.answerWanted(predictor, estimate.createEstimator(predictor), builds()[0][1], goal);
     return failures.failureOf(await asked.catch((error: unknown) => error));
   };
   const failure = await refusedBy(english);

@@ -84,7 +84,7 @@ describe('the last choice wins', () => {
     const fresh = await import('../../src/speech/language.ts');
     const slow = chooseLanguage('de');
     await chooseLanguage('en');
-    come[0]!();
+    come[0]();
     await slow;
     expect(fresh.spokenLanguage()).toBe('en');
     vi.doUnmock('../../src/speech/load.ts');

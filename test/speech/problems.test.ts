@@ -1,13 +1,12 @@
 /** Refusals in words: each names the place, the value, its range and its unit, in the reader's units. */
 import { describe, expect, test } from 'vitest';
-import { defaultBuild, type Build } from '../../src/neck/build.ts';
+import { defaultBuild } from '../../src/neck/build.ts';
 import { readProject } from '../../src/neck/file.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { checkChange } from '../tools/check-change.ts';
 import { givenText, placeText, problemTexts } from '../../src/speech/problems.ts';
 
-const said = (change: object, system: 'metric' | 'inch') =>
-  problemTexts(checkChange(defaultBuild(), change as Partial<Build>), system);
+const said = (change: object, system: 'metric' | 'inch') => problemTexts(checkChange(defaultBuild(), change), system);
 
 describe('a refusal', () => {
   test.each([
@@ -52,7 +51,7 @@ describe('a refusal', () => {
       /^Slot depth is 6\smm; here it can be at most [\d.]+\smm: the board is [\d.]+\smm thick .*, and 0\.3\smm must stay\.$/,
     );
     const [inch] = said({ slotDepthMm: 6 }, 'inch');
-    const limit = Number(/at most ([\d.]+)\sin/.exec(inch!)![1]) * 25.4;
+    const limit = Number(/at most ([\d.]+)\sin/.exec(inch)![1]) * 25.4;
     expect(said({ slotDepthMm: limit }, 'inch')).toEqual([]);
     expect(inch).toMatch(/^Slot depth is 0\.2362\sin; .* and 0\.0118\sin must stay\.$/);
   });

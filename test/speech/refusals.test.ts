@@ -26,7 +26,7 @@ describe('a build that is refused', () => {
     const checked = german.schema.checkBuild({ ...german.build.defaultBuild(), ...change });
     return checked.ok ? [] : german.problems.problemTexts(checked.problems, system);
   };
-  const string = () => german.build.defaultBuild().strings[0]!;
+  const string = () => german.build.defaultBuild().strings[0];
 
   test.each([
     [{ kerfMm: 2 }, '„Schlitzbreite“ (kerfMm) ist 2\u00a0mm; möglich ist 0,3 bis 1,2\u00a0mm.'],

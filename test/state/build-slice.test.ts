@@ -106,7 +106,7 @@ describe('a gesture', () => {
 });
 
 test('another build is one step, and it is saved until something changes', () => {
-  const { build } = PRESETS[1]!;
+  const { build } = PRESETS[1];
   expect(isUnsaved(state())).toBe(false);
   state().replaceBuild(build, 'Start from');
   expect(undoLabels()).toEqual(['Start from']);

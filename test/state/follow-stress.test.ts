@@ -65,7 +65,7 @@ test('what reaches the picture is what the library says of that slot, to the las
   state().setView('slot');
   state().setShowStress(true);
   expect(currentStress(state())).toBeNull();
-  await questions[0]!.answer();
+  await questions[0].answer();
   const library = createPredictor().stress(state().build, state().selectedFret);
   expect(library.alongMPa.some((value) => value < -1)).toBe(true);
   expect(currentStress(state())).toEqual(library);
@@ -80,10 +80,10 @@ test('the latest wish wins: of those that come meanwhile only the newest is aske
   state().setShowStress(true);
   for (const fret of [8, 9, 10]) state().selectFret(fret);
   expect(questions).toHaveLength(1);
-  await questions[0]!.answer();
+  await questions[0].answer();
   expect(currentStress(state())).toBeNull();
   expect(questions.map(({ fret }) => fret)).toEqual([7, 10]);
-  await questions[1]!.answer();
+  await questions[1].answer();
   expect(currentStress(state())?.fret).toBe(10);
   state().selectFret(11);
   expect(currentStress(state())).toBeNull();
@@ -95,9 +95,9 @@ test('a new solution is asked about at once, and an answer of the one before is 
   state().setShowStress(true);
   state().setSolution({ ...state().build, name: 'Another' }, prediction);
   expect(questions.map((question) => question.build.name)).toEqual([build.name, 'Another']);
-  await questions[0]!.answer();
+  await questions[0].answer();
   expect(state().stress).toBeNull();
-  await questions[1]!.answer();
+  await questions[1].answer();
   expect(currentStress(state())).not.toBeNull();
 });
 
@@ -113,7 +113,7 @@ test('a failure is told', async () => {
   followStress(store, ask);
   state().setView('slot');
   state().setShowStress(true);
-  await questions[0]!.fail('no such slot');
+  await questions[0].fail('no such slot');
   expect(state().notices.at(-1)?.text).toMatch(/no such slot/);
 });
 

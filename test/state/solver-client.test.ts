@@ -111,10 +111,10 @@ afterEach(() => {
 test('the latest value wins: of those that came meanwhile only the newest is computed', async () => {
   const { request } = solver();
   for (const name of ['a', 'b', 'c', 'd']) request(named(name));
-  expect(workers[0]!.asked).toEqual(['a']);
-  await workers[0]!.answer();
-  await workers[0]!.answer();
-  expect(workers[0]!.asked).toEqual(['a', 'd']);
+  expect(workers[0].asked).toEqual(['a']);
+  await workers[0].answer();
+  await workers[0].answer();
+  expect(workers[0].asked).toEqual(['a', 'd']);
   expect(told).toEqual(['solved a', 'solved d']);
 });
 
@@ -123,10 +123,10 @@ describe('a worker that is lost', () => {
     const { request } = solver();
     request(named('a'));
     request(named('b'));
-    workers[0]!.crash();
-    expect(workers[0]!.ended).toBe(true);
-    expect(workers[1]!.asked).toEqual(['b']);
-    await workers[1]!.answer();
+    workers[0].crash();
+    expect(workers[0].ended).toBe(true);
+    expect(workers[1].asked).toEqual(['b']);
+    await workers[1].answer();
     expect(told).toEqual(['restarted', 'solved b']);
   });
 
@@ -135,21 +135,21 @@ describe('a worker that is lost', () => {
     request(named('a'));
     await vi.advanceTimersByTimeAsync(PATIENCE_MS + 1);
     expect(workers).toHaveLength(2);
-    await workers[0]!.answer();
-    await workers[1]!.answer();
+    await workers[0].answer();
+    await workers[1].answer();
     expect(told).toEqual(['restarted', 'solved a']);
   });
 
   test('while idle is replaced when it is needed', async () => {
     const { request } = solver();
     request(named('a'));
-    await workers[0]!.answer();
+    await workers[0].answer();
     await vi.advanceTimersByTimeAsync(REST_MS);
-    await workers[0]!.answerEstimate();
-    workers[0]!.crash();
+    await workers[0].answerEstimate();
+    workers[0].crash();
     expect(workers).toHaveLength(1);
     request(named('b'));
-    expect(workers[1]!.asked).toEqual(['b']);
+    expect(workers[1].asked).toEqual(['b']);
   });
 
   test('again and again ends the trying, until the next request', () => {
@@ -167,41 +167,41 @@ describe('the bands', () => {
   test('are asked for once the page has come to rest', async () => {
     const { request } = solver();
     request(named('a'));
-    await workers[0]!.answer();
+    await workers[0].answer();
     await vi.advanceTimersByTimeAsync(REST_MS / 2);
     request(named('b'));
-    await workers[0]!.answer();
+    await workers[0].answer();
     await vi.advanceTimersByTimeAsync(REST_MS * 0.9);
-    expect(workers[0]!.asked).toEqual(['a', 'b']);
+    expect(workers[0].asked).toEqual(['a', 'b']);
     await vi.advanceTimersByTimeAsync(REST_MS * 0.2);
-    expect(workers[0]!.asked).toEqual(['a', 'b', 'bands of b']);
-    await workers[0]!.answerEstimate();
+    expect(workers[0].asked).toEqual(['a', 'b', 'bands of b']);
+    await workers[0].answerEstimate();
     expect(told).toEqual(['solved a', 'solved b', 'bands of b']);
   });
 
   test('do not hold up a newer build, and count for nothing once it has come', async () => {
     const { request } = solver();
     request(named('a'));
-    await workers[0]!.answer();
+    await workers[0].answer();
     await vi.advanceTimersByTimeAsync(REST_MS);
     request(named('b'));
-    expect(workers[0]!.asked).toEqual(['a', 'bands of a', 'b']);
-    await workers[0]!.answerEstimate(null);
-    await workers[0]!.answer();
+    expect(workers[0].asked).toEqual(['a', 'bands of a', 'b']);
+    await workers[0].answerEstimate(null);
+    await workers[0].answer();
     await vi.advanceTimersByTimeAsync(REST_MS);
-    await workers[0]!.answerEstimate();
+    await workers[0].answerEstimate();
     expect(told).toEqual(['solved a', 'solved b', 'bands of b']);
   });
 
   test('are computed again when the worker is lost over them', async () => {
     const { request } = solver();
     request(named('a'));
-    await workers[0]!.answer();
+    await workers[0].answer();
     await vi.advanceTimersByTimeAsync(REST_MS);
     await vi.advanceTimersByTimeAsync(PATIENCE_MS + 1);
-    await workers[1]!.answer();
+    await workers[1].answer();
     await vi.advanceTimersByTimeAsync(REST_MS);
-    await workers[1]!.answerEstimate();
+    await workers[1].answerEstimate();
     expect(told).toEqual(['solved a', 'restarted', 'solved a', 'bands of a']);
   });
 });
@@ -209,7 +209,7 @@ describe('the bands', () => {
 test('an error is told, without another worker', async () => {
   const { request } = solver();
   request(named('a'));
-  await workers[0]!.fail('kerf too wide');
+  await workers[0].fail('kerf too wide');
   expect(told).toEqual(['failed: kerf too wide']);
   expect(workers).toHaveLength(1);
 });
@@ -218,8 +218,8 @@ test('an error of a build that has been superseded is not told', async () => {
   const { request } = solver();
   request(named('a'));
   request(named('b'));
-  await workers[0]!.fail('kerf too wide');
-  await workers[0]!.answer();
+  await workers[0].fail('kerf too wide');
+  await workers[0].answer();
   expect(told).toEqual(['solved b']);
 });
 
@@ -227,10 +227,10 @@ test('after the end nothing more comes', async () => {
   const { request, end } = solver();
   request(named('a'));
   end();
-  await workers[0]!.answer();
+  await workers[0].answer();
   await vi.advanceTimersByTimeAsync(PATIENCE_MS * 2);
   request(named('b'));
   expect(workers).toHaveLength(1);
-  expect(workers[0]!.ended).toBe(true);
+  expect(workers[0].ended).toBe(true);
   expect(told).toEqual([]);
 });

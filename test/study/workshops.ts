@@ -150,17 +150,17 @@ function measured(kind: Kind, shared: Readonly<Record<StripInput, number>>, norm
   for (const place of places.kerfs) z[place] = normal();
   const sampled = sampleStrip(own, deviatesAt(places, z, 1));
   const readings = spans.map((over): StripReading => {
-    const hump = sampled.humpMm[spansOf(strip).indexOf(over)]![0]! * (1 + TRUE_MODEL_ERROR * normal());
+    const hump = sampled.humpMm[spansOf(strip).indexOf(over)][0] * (1 + TRUE_MODEL_ERROR * normal());
     const read = hump + (instrument === 'ruler' ? 0.5 : 0.05) * normal();
     return { days: 0, bow: read < 0 ? 'hollow' : 'hump', sizeMm: Math.abs(read), over, instrument, ownErrorMm: null };
   });
   const [give] = stiffnessReadings(stripModel(weighing(strip, 0), NECK, true));
-  const ln = statedLn(give!, shared.acrossGrain, z[places.slotDepth]!) - own.spreads.boardModulus * shared.boardModulus;
+  const ln = statedLn(give, shared.acrossGrain, z[places.slotDepth]) - own.spreads.boardModulus * shared.boardModulus;
   const error = BENT_ERROR * normal();
   return { ...(isWeighed ? weighing(strip, ln + error) : strip), readings };
 }
 
-const rowsOf = (deviates: Readonly<Record<string, number>>) => Float64Array.from(INPUTS, ({ id }) => deviates[id]!);
+const rowsOf = (deviates: Readonly<Record<string, number>>) => Float64Array.from(INPUTS, ({ id }) => deviates[id]);
 
 const stated = () => predictor.predict(NECK);
 const entryOf = (measuredFrettedMm: number): LogEntry => ({
@@ -193,13 +193,13 @@ function told(kind: Kind, shape: number | null, seed: number): Told {
   const normal = normals(seed);
   const truth = drawAll(normal);
   if (shape !== null) truth['studShape'] = (shape - NECK.studShape) / spreadsOf(NECK).studShape;
-  const other = { ...drawAll(normal), ...Object.fromEntries(GRIP_INPUTS.map((input) => [input, truth[input]!])) };
+  const other = { ...drawAll(normal), ...Object.fromEntries(GRIP_INPUTS.map((input) => [input, truth[input]])) };
   const gauge = normal();
   const strip = measured(kind, truth as Record<StripInput, number>, normal);
-  const bow = outcomesOf(factorsOf(model(), rowsOf(other))).fretted[0]! + GAUGE_MM * gauge;
+  const bow = outcomesOf(factorsOf(model(), rowsOf(other))).fretted[0] + GAUGE_MM * gauge;
   const values = outcomesOf(factorsOf(model(), rowsOf(truth)));
   return {
-    truth: each((outcome) => values[outcome][0]!),
+    truth: each((outcome) => values[outcome][0]),
     bands: bandsWith(posteriorOf(strip, kind.withNeck ? [entryOf(bow)] : []).deviates),
   };
 }

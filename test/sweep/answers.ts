@@ -49,7 +49,7 @@ export const ANSWERS: readonly Invariant[] = [
         for (const id of ['fretted', 'strung', 'settled', 'rodSet', 'wedgeForceN', 'rodPercentForTarget'] as const)
           holdReadout(of[id], `${method} ${id}`);
         const { days, p05Mm, p50Mm, p95Mm } = of.timeCourse;
-        days.forEach((_, i) => holdOrder({ p05: p05Mm[i]!, p50: p50Mm[i]!, p95: p95Mm[i]! }, `${method} in time ${i}`));
+        days.forEach((_, i) => holdOrder({ p05: p05Mm[i], p50: p50Mm[i], p95: p95Mm[i] }, `${method} in time ${i}`));
       }
       for (const stop of railStops(build)) {
         const band = bandAt(uncertainty, build.method, momentOf({ build, prediction }, stop));
@@ -57,7 +57,7 @@ export const ANSWERS: readonly Invariant[] = [
         holdOrder(band.extreme, JSON.stringify(stop));
         band.xMm.forEach((x, i) =>
           holdOrder(
-            { p05: band.p05Mm[i]!, p50: band.p50Mm[i]!, p95: band.p95Mm[i]! },
+            { p05: band.p05Mm[i], p50: band.p50Mm[i], p95: band.p95Mm[i] },
             `${JSON.stringify(stop)} at ${x} mm`,
           ),
         );
@@ -156,8 +156,8 @@ export const ANSWERS: readonly Invariant[] = [
     every: 10,
     check: ({ build, prediction, predictor, seed }) => {
       const hand = {
-        strength: STRENGTHS[seed % STRENGTHS.length]!,
-        direction: PLUCK_DIRECTIONS[Math.floor(seed / 3) % PLUCK_DIRECTIONS.length]!,
+        strength: STRENGTHS[seed % STRENGTHS.length],
+        direction: PLUCK_DIRECTIONS[Math.floor(seed / 3) % PLUCK_DIRECTIONS.length],
       };
       const reckoned = { build, prediction };
       const aim = stringAim(reckoned, hand);

@@ -15,10 +15,10 @@ export function atTheEnds(build: Build, seed: number): Build {
   const ends = fc.sample(fc.array(fc.nat(4), { minLength: NUMBERS.length, maxLength: NUMBERS.length }), {
     seed,
     numRuns: 1,
-  })[0]!;
+  })[0];
   let reached = build;
   NUMBERS.forEach(({ id, min, max }, index) => {
-    const end = ends[index]!;
+    const end = ends[index];
     if (end === 4) return;
     const checked = checkBuild({ ...reached, [id]: end < 2 ? min : max });
     if (checked.ok) reached = checked.build;

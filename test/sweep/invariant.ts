@@ -31,7 +31,7 @@ function* numbersIn(value: unknown, path: string): Generator<readonly [path: str
   if (typeof value === 'number') yield [path, value];
   else if (ArrayBuffer.isView(value)) {
     const numbers = value as unknown as ArrayLike<number>;
-    for (let i = 0; i < numbers.length; i += 1) yield [`${path}[${i}]`, numbers[i]!];
+    for (let i = 0; i < numbers.length; i += 1) yield [`${path}[${i}]`, numbers[i]];
   } else if (Array.isArray(value)) {
     for (const [index, entry] of value.entries()) yield* numbersIn(entry, `${path}[${index}]`);
   } else if (typeof value === 'object' && value !== null) {
@@ -59,6 +59,6 @@ export function holdText(text: string, what: string): void {
 /** Size of the largest value. */
 export function largest(values: ArrayLike<number>): number {
   let most = 0;
-  for (let i = 0; i < values.length; i += 1) most = Math.max(most, Math.abs(values[i]!));
+  for (let i = 0; i < values.length; i += 1) most = Math.max(most, Math.abs(values[i]));
   return most;
 }

@@ -78,7 +78,7 @@ export const KERFS: readonly Invariant[] = [
         const column = table.columns.indexOf('kerfMm');
         const csv = tableCsv(table).trim().split(/\r?\n/).slice(1);
         for (const [index, wanted] of kerfs.entries()) {
-          const written = Number(csv[index]!.split(',')[column]);
+          const written = Number(csv[index].split(',')[column]);
           hold(
             Math.abs(written - wanted) <= FILED_MM,
             () => `${method}: CSV says ${written} at fret ${index + 1}, not ${wanted}`,

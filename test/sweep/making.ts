@@ -43,7 +43,7 @@ export const MAKING: readonly Invariant[] = [
       const { checks } = sheetPlan({ build, prediction }).plan;
       const order = checks.map(({ severity }) => SEVERITIES.indexOf(severity));
       hold(
-        order.every((rank, i) => rank >= 0 && (i === 0 || rank >= order[i - 1]!)),
+        order.every((rank, i) => rank >= 0 && (i === 0 || rank >= order[i - 1])),
         () => `severities ${order.join(', ')}`,
       );
       for (const check of checks) {
@@ -79,7 +79,7 @@ export const MAKING: readonly Invariant[] = [
           () => `${id}: a triangle of a vertex that is not there`,
         );
         for (let at = 0; at < normals.length; at += 3) {
-          const length = Math.hypot(normals[at]!, normals[at + 1]!, normals[at + 2]!);
+          const length = Math.hypot(normals[at], normals[at + 1], normals[at + 2]);
           // Single precision, and normals that were turned once.
           hold(Math.abs(length - 1) < 1e-3, () => `${id}: normal ${at / 3} is ${length} long`);
         }

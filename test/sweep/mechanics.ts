@@ -23,8 +23,8 @@ const SETTLED_N = 1e-6;
 
 /** Stations under the straightedge: the first and the last index. */
 function span(prediction: Prediction): readonly [number, number] {
-  const from = prediction.fretXMm[prediction.straightedge.fromFret - 1]!;
-  const to = prediction.fretXMm[prediction.straightedge.toFret - 1]!;
+  const from = prediction.fretXMm[prediction.straightedge.fromFret - 1];
+  const to = prediction.fretXMm[prediction.straightedge.toFret - 1];
   return [
     prediction.stationXMm.findIndex((x) => x >= from - ROUNDING),
     prediction.stationXMm.findLastIndex((x) => x <= to + ROUNDING),
@@ -35,7 +35,7 @@ function span(prediction: Prediction): readonly [number, number] {
 function worst(prediction: Prediction, line: ArrayLike<number>, sign: 1 | -1): number {
   const [from, to] = span(prediction);
   let most = -Infinity;
-  for (let i = from; i <= to; i += 1) most = Math.max(most, sign * line[i]!);
+  for (let i = from; i <= to; i += 1) most = Math.max(most, sign * line[i]);
   return most;
 }
 
@@ -85,7 +85,7 @@ export const SIGNS: readonly Invariant[] = [
       for (const method of METHODS) {
         const { basis } = prediction.methods[method];
         const rows = prediction.fretXMm.map((_, i) => basis.wedgeMm.subarray(i * stations, (i + 1) * stations));
-        const all = Float64Array.from(prediction.stationXMm, (_, k) => sum(rows.map((row) => row[k]!)));
+        const all = Float64Array.from(prediction.stationXMm, (_, k) => sum(rows.map((row) => row[k])));
         // Beside a slot the wood itself gives a little: a fiftieth of what is done to the neck as a whole.
         const allowed = (line: ArrayLike<number>) => 0.02 * largest(line) + 1e-12;
         rows.forEach((row, i) => {
@@ -103,13 +103,13 @@ export const SIGNS: readonly Invariant[] = [
         // where a thick neck bows little, that shows between the first two frets. So the frets between the ends bend
         // backwards everywhere, and all of them together at the tops of frets that are pressed alike, which are lifted alike.
         const between = Float64Array.from(prediction.stationXMm, (_, k) =>
-          sum(rows.filter((__, i) => i + 1 !== fromFret && i + 1 !== toFret).map((row) => row[k]!)),
+          sum(rows.filter((__, i) => i + 1 !== fromFret && i + 1 !== toFret).map((row) => row[k])),
         );
         const inner = worst(prediction, between, 1);
         hold(inner <= allowed(all), () => `${method}: frets between the ends together bend forwards by ${inner} mm`);
         if (build.regions.length === 0)
           for (let fret = fromFret; fret <= toFret; fret += 1) {
-            const top = sampleLine(prediction.stationXMm, all, prediction.fretXMm[fret - 1]!);
+            const top = sampleLine(prediction.stationXMm, all, prediction.fretXMm[fret - 1]);
             hold(top <= allowed(all), () => `${method}: all frets together bend fret ${fret} forwards by ${top} mm`);
           }
         const strings = worst(prediction, basis.stringsMm, -1);
@@ -130,10 +130,10 @@ export const EQUILIBRIUM: readonly Invariant[] = [
     check: ({ build, prediction }) => {
       const { wedgeForceN, openingMm } = prediction.methods.press;
       contactsOf(build, AS_STATED).forEach((contact, i) => {
-        const { forceN } = contactForce(contact, openingMm[i]!);
+        const { forceN } = contactForce(contact, openingMm[i]);
         // The forces are settled to 1e-8 N each and at most 1e-6 N.
         hold(
-          Math.abs(forceN - wedgeForceN[i]!) <= 1e-6 + ROUNDING * forceN,
+          Math.abs(forceN - wedgeForceN[i]) <= 1e-6 + ROUNDING * forceN,
           () => `fret ${i + 1}: contact ${forceN} N, neck ${wedgeForceN[i]} N`,
         );
       });
@@ -151,10 +151,10 @@ export const EQUILIBRIUM: readonly Invariant[] = [
         const force = forcesOf(loads, column, shape.order);
         let [along, across, turning, size, arm] = [0, 0, 0, 0, 0];
         for (let node = 0; node < nodes; node += 1) {
-          const x = mesh.columnXMm[Math.floor(node / rows)]!;
-          const y = mesh.nodeYMm[node]!;
-          const fx = force[2 * node]!;
-          const fy = force[2 * node + 1]!;
+          const x = mesh.columnXMm[Math.floor(node / rows)];
+          const y = mesh.nodeYMm[node];
+          const fx = force[2 * node];
+          const fy = force[2 * node + 1];
           along += fx;
           across += fy;
           turning += fy * x - fx * y;
@@ -181,7 +181,7 @@ export const STATES: readonly Invariant[] = [
         const line = lineAt(prediction, build.method, momentOf({ build, prediction }, stop));
         holdFinite(line, JSON.stringify(stop));
         for (const fret of ends) {
-          const at = sampleLine(prediction.stationXMm, line.reliefMm, prediction.fretXMm[fret - 1]!);
+          const at = sampleLine(prediction.stationXMm, line.reliefMm, prediction.fretXMm[fret - 1]);
           // Rounding of sums of basis lines; what was measured on an old neck has its corners between the stations.
           const relative = build.job === 'refret' ? 1e-4 : 1e-8;
           hold(
@@ -190,7 +190,7 @@ export const STATES: readonly Invariant[] = [
           );
         }
         let most = 0;
-        for (let i = from; i <= to; i += 1) most = Math.max(most, Math.abs(line.reliefMm[i]!));
+        for (let i = from; i <= to; i += 1) most = Math.max(most, Math.abs(line.reliefMm[i]));
         hold(
           Math.abs(line.extremeMm) >= most * (1 - ROUNDING) && Math.abs(line.extremeMm) <= largest(line.reliefMm),
           () => `${JSON.stringify(stop)}: extreme ${line.extremeMm}, the line goes to ${most}`,
@@ -236,7 +236,7 @@ export const STATES: readonly Invariant[] = [
       for (const method of METHODS) {
         const extremes = at(method).map(({ extremeMm }) => extremeMm);
         hold(
-          extremes.every((value, i) => i === 0 || value >= extremes[i - 1]! - ROUNDING),
+          extremes.every((value, i) => i === 0 || value >= extremes[i - 1] - ROUNDING),
           () => `${method}: ${extremes.join(', ')} mm`,
         );
       }
@@ -282,11 +282,11 @@ export const CHANGES: readonly Invariant[] = [
       if (!thicker) return;
       for (const method of METHODS) {
         const [before, after] = [prediction, thicker].map((of) => largest(of.methods[method].basis.stringsMm));
-        hold(after! < before! * (1 + 1e-3), () => `${method}: strings from ${before} mm to ${after} mm`);
+        hold(after < before * (1 + 1e-3), () => `${method}: strings from ${before} mm to ${after} mm`);
       }
       if (build.job === 'refret') return;
       const [before, after] = [prediction, thicker].map((of) => -of.methods.press.fretted.extremeMm);
-      hold(after! <= before! * (1 + 1e-3) + ROUNDING, () => `frets from ${before} mm to ${after} mm`);
+      hold(after <= before * (1 + 1e-3) + ROUNDING, () => `frets from ${before} mm to ${after} mm`);
     },
   },
   {
@@ -307,11 +307,11 @@ export const CHANGES: readonly Invariant[] = [
       const methods = yields ? (['glue'] as const) : (['glue', 'both'] as const);
       for (const method of methods) {
         const [one, other] = [prediction, higher].map((of) => of.methods[method].basis.stringsMm);
-        const scale = largest(other!);
-        one!.forEach((value, i) =>
+        const scale = largest(other);
+        one.forEach((value, i) =>
           hold(
-            Math.abs(value * ratio - other![i]!) <= 1e-8 * scale,
-            () => `${method} station ${i}: ${value} mm and ${other![i]} mm`,
+            Math.abs(value * ratio - other[i]) <= 1e-8 * scale,
+            () => `${method} station ${i}: ${value} mm and ${other[i]} mm`,
           ),
         );
       }
@@ -327,7 +327,7 @@ export const CHANGES: readonly Invariant[] = [
       if (!more) return;
       const [before, after] = [prediction, more].map((of) => -of.methods.press.fretted.extremeMm);
       // The mesh, the taper and the cone all end at the last fret, so the frets before it move a little too.
-      hold(after! >= 0.97 * before! - 1e-6, () => `from ${before} mm to ${after} mm with fret ${build.fretCount + 1}`);
+      hold(after >= 0.97 * before - 1e-6, () => `from ${before} mm to ${after} mm with fret ${build.fretCount + 1}`);
     },
   },
 ];
@@ -341,7 +341,7 @@ export const REPEATS: readonly Invariant[] = [
       for (const method of METHODS) {
         const [kept, anew] = [prediction, fresh].map((of) => of.methods[method].settled.reliefMm);
         hold(
-          kept!.every((value, i) => value === anew![i]),
+          kept.every((value, i) => value === anew[i]),
           () => `${method}: the settled line differs`,
         );
       }
@@ -369,12 +369,12 @@ export const REPEATS: readonly Invariant[] = [
         const none = changed(subject, { [`${part}BlankTest`]: 'none' })!;
         for (const test of ['tap', 'sag'] as const) {
           const ids = blankIds(part, test);
-          const missing = ids[subject.seed % ids.length]!;
+          const missing = ids[subject.seed % ids.length];
           const open = changed(subject, { [`${part}BlankTest`]: test, [missing]: null })!;
           for (const method of METHODS) {
             const [one, other] = [none, open].map((of) => of.methods[method].settled.reliefMm);
             hold(
-              one!.every((value, i) => value === other![i]),
+              one.every((value, i) => value === other[i]),
               () => `${method}: it counts without ${missing}`,
             );
           }

@@ -24,7 +24,7 @@ function along({ build, predictor }: Subject, changes: readonly Partial<Build>[]
  * @param nothing what counts as none
  */
 export function holdSteps(lines: readonly ArrayLike<number>[], nothing: number, what: string): void {
-  const steps = lines.slice(1).map((line, i) => largest(Float64Array.from(line, (mm, k) => mm - lines[i]![k]!)));
+  const steps = lines.slice(1).map((line, i) => largest(Float64Array.from(line, (mm, k) => mm - lines[i][k])));
   const all = steps.reduce((sum, step) => sum + step, 0);
   hold(Math.max(...steps) <= 0.5 * all + nothing, () => `${what}: steps of ${steps.join(', ')} mm`);
 }
@@ -45,7 +45,7 @@ export const STEPS: readonly Invariant[] = [
       );
       if (!predictions) return;
       const lines = predictions.map((prediction) => prediction.methods.glue.basis.stringsMm);
-      holdSteps(lines, 1e-3 * largest(lines[0]!), `strings, bars ${depths[0]} mm deep and on`);
+      holdSteps(lines, 1e-3 * largest(lines[0]), `strings, bars ${depths[0]} mm deep and on`);
     },
   },
   {
@@ -86,28 +86,25 @@ export const STEPS: readonly Invariant[] = [
         );
       for (const method of ['glue', 'both'] as const) {
         const bows = predictions.map((prediction) => largest(prediction.methods[method].basis.stringsMm));
-        const gain = bows[0]! - bows.at(-1)!;
+        const gain = bows[0] - bows.at(-1)!;
+        hold(Math.abs(bows[1] - bows[0]) <= 1e-2 * gain + ROUNDING, () => `${method}: strings, ${bows.join(', ')} mm`);
         hold(
-          Math.abs(bows[1]! - bows[0]!) <= 1e-2 * gain + ROUNDING,
-          () => `${method}: strings, ${bows.join(', ')} mm`,
-        );
-        hold(
-          bows.every((bow, i) => i === 0 || bow <= bows[i - 1]! * (1 + 1e-3)),
+          bows.every((bow, i) => i === 0 || bow <= bows[i - 1] * (1 + 1e-3)),
           () => `${method}: strings bow more as glue reaches further, ${bows.join(', ')} mm`,
         );
-        const pulls = predictions.map((prediction) => prediction.methods[method].pullOutForceN[0]!);
+        const pulls = predictions.map((prediction) => prediction.methods[method].pullOutForceN[0]);
         hold(
-          pulls.every((pull, i) => i === 0 || pull >= pulls[i - 1]! - ROUNDING),
+          pulls.every((pull, i) => i === 0 || pull >= pulls[i - 1] - ROUNDING),
           () => `${method}: pull-out ${pulls.join(', ')} N`,
         );
         hold(
-          Math.abs(pulls[1]! - pulls[0]!) <= 1e-5 * (pulls.at(-1)! + 1),
+          Math.abs(pulls[1] - pulls[0]) <= 1e-5 * (pulls.at(-1)! + 1),
           () => `${method}: pull-out ${pulls.join(', ')} N`,
         );
       }
       const volumes = builds.map((changed) => glueNeeded(changed).totalMm3);
       hold(
-        volumes[0] === 0 && volumes[1]! <= 1e-4 * (volumes.at(-1)! + 1),
+        volumes[0] === 0 && volumes[1] <= 1e-4 * (volumes.at(-1)! + 1),
         () => `glue for the slots: ${volumes.join(', ')} mm³`,
       );
       hold(
@@ -123,10 +120,10 @@ export const STEPS: readonly Invariant[] = [
       if (build.slotBottom === 'flat') return;
       const whole = (100 * build.tangDepthMm) / build.slotDepthMm;
       const pullAt = (glueReachPercent: number) =>
-        predictor.predict({ ...build, method: 'glue', glueReachPercent }).methods.glue.pullOutForceN[0]!;
+        predictor.predict({ ...build, method: 'glue', glueReachPercent }).methods.glue.pullOutForceN[0];
       const [all, just, half] = [100, Math.min(100, whole), Math.min(100, whole) / 2].map(pullAt);
-      hold(Math.abs(just! / all! - 1) <= 1e-9, () => `to the foot of the tang ${just} N, further down ${all} N`);
-      hold(Math.abs((2 * half!) / all! - 1) <= 1e-9, () => `half way down it ${half} N, of ${all} N`);
+      hold(Math.abs(just / all - 1) <= 1e-9, () => `to the foot of the tang ${just} N, further down ${all} N`);
+      hold(Math.abs((2 * half) / all - 1) <= 1e-9, () => `half way down it ${half} N, of ${all} N`);
     },
   },
   {
@@ -138,14 +135,14 @@ export const STEPS: readonly Invariant[] = [
       if (!harder) return;
       const perBite = (prediction: Prediction, method: 'press' | 'both', i: number) => {
         const { seatingForceN, wedgeForceN, biteMm } = prediction.methods[method];
-        return biteMm[i]! > 1e-6 ? (seatingForceN[i]! - 2 * build.friction * wedgeForceN[i]!) / biteMm[i]! : 0;
+        return biteMm[i] > 1e-6 ? (seatingForceN[i] - 2 * build.friction * wedgeForceN[i]) / biteMm[i] : 0;
       };
       for (const method of METHODS) {
         if (method === 'glue') continue;
         subject.prediction.fretXMm.forEach((_, i) => {
           const [one, other] = [subject.prediction, harder].map((of) => perBite(of, method, i));
-          if (one! > 0 && other! > 0)
-            hold(Math.abs(other! / one! / 1.2 - 1) < 1e-6, () => `fret ${i + 1}: ${one} and ${other} N/mm`);
+          if (one > 0 && other > 0)
+            hold(Math.abs(other / one / 1.2 - 1) < 1e-6, () => `fret ${i + 1}: ${one} and ${other} N/mm`);
         });
       }
     },

@@ -147,7 +147,7 @@ export function capturedTexts(files: readonly SourceFile[]): string[] {
   const spoken = spokenOf(modules);
   const found: string[] = [];
   for (const [index, { path, program, names }] of modules.entries()) {
-    const text = files[index]!.text;
+    const text = files[index].text;
     for (const statement of nodesOf(program['body']))
       reads(statement, (name, isCalled, at) => {
         const stands = names.get(name);

@@ -41,7 +41,7 @@ function typeOf(parameter: SyntaxNode): Takes {
   if (type.type === 'TSUnionType') {
     const parts = nodesOf(type['types']);
     const words = parts.map((part) => literalText(part['literal']));
-    if (words.every((word) => word !== undefined)) return words as string[];
+    if (words.every((word) => word !== undefined)) return words;
     if (parts.some((part) => part.type === 'TSStringKeyword')) return 'text';
   }
   return 'other';

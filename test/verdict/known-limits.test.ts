@@ -63,13 +63,13 @@ it('names the number that is off, beside what practice says, and the value is th
   const [limit] = limitsOf(thick);
   const { prediction } = solutionOf(thick);
   expect(limit).toMatchObject({ severity: 'note', quantity: 'strungReliefMm', limit: 0, limitKind: 'most' });
-  expect(limit!.value).toBe(prediction.methods[thick.method].strung.extremeMm);
-  expect(checkNumbers(limit!, 'metric')).toBe(
+  expect(limit.value).toBe(prediction.methods[thick.method].strung.extremeMm);
+  expect(checkNumbers(limit, 'metric')).toBe(
     'First day under strings: 0.05\u00a0mm here; in practice below 0.00\u00a0mm, still a back-bow.',
   );
-  expect(checkReason(limit!)).toMatch(/outlast the stringing/);
+  expect(checkReason(limit)).toMatch(/outlast the stringing/);
   const [other] = limitsOf(presetOf('long-four'));
-  expect(checkNumbers(other!, 'metric')).toBe(
+  expect(checkNumbers(other, 'metric')).toBe(
     'Strung and settled: pressed 0.60\u00a0mm here; in practice less than glued, which is 0.58\u00a0mm.',
   );
 });

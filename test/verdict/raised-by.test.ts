@@ -16,7 +16,7 @@ const codesOf = (build: Build) => checksOf({ build, prediction: predictor.predic
 
 const estimator = createEstimator(predictor);
 
-const TIGHT: Build = { ...presetBuild(PRESETS[0]!), method: 'press', kerfMm: 0.58, studWidthMm: 0.76 };
+const TIGHT: Build = { ...presetBuild(PRESETS[0]), method: 'press', kerfMm: 0.58, studWidthMm: 0.76 };
 /** The same neck wanted as hollow as only a loose kerf leaves it. */
 const BACK_BOWED: Build = {
   ...TIGHT,

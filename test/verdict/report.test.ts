@@ -69,7 +69,7 @@ it('gives a check with its value, its limit, its unit and its frets', () => {
 });
 
 it('gives the same bands on every run, and none when it is given none', async () => {
-  const { build } = PRESETS[0]!;
+  const { build } = PRESETS[0];
   const report = async () => predictionReport(reckon(build), (await estimator.estimate(build, FEW))!);
   expect(await report()).toEqual(await report());
   const plain = predictionReport(reckon(build));
@@ -79,7 +79,7 @@ it('gives the same bands on every run, and none when it is given none', async ()
 });
 
 it('gives the days after which a back-bow has gone, and null where there is none', () => {
-  const light = { ...PRESETS[2]!.build, biteFactor: 2.2 };
+  const light = { ...PRESETS[2].build, biteFactor: 2.2 };
   const report = predictionReport(reckon(light));
   expect(report.methods.press.strungReliefMm.value).toBeLessThan(0);
   expect(report.methods.press.flatAfterDays.value).toBeGreaterThan(0);
@@ -87,7 +87,7 @@ it('gives the days after which a back-bow has gone, and null where there is none
 });
 
 it('says whether the state of levelling is the build’s or an assumption', () => {
-  const { build } = PRESETS[0]!;
+  const { build } = PRESETS[0];
   const of = (levelledIn: 'none' | 'bare' | 'strung') => predictionReport(reckon({ ...build, levelledIn }));
   expect(of('none')).toMatchObject({ levelledIn: 'bare', levelledInIsAssumed: true });
   expect(of('strung')).toMatchObject({ levelledIn: 'strung', levelledInIsAssumed: false });
@@ -115,7 +115,7 @@ describe('the shape', () => {
   }
 
   it('has one key for each quantity, the same as everywhere', () => {
-    const keys = keysOf(reportSchema() as Node);
+    const keys = keysOf(reportSchema());
     expect(keys.length).toBeGreaterThan(100);
     expect([...new Set(keys)].filter((key) => !KNOWN.has(key) && !OTHERS.has(key))).toEqual([]);
   });
@@ -123,7 +123,7 @@ describe('the shape', () => {
   it('is a schema that says what everything is, and refuses what it does not know', () => {
     const schema = reportSchema();
     expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    const press = (((schema as Node).properties!['methods'] as Node).properties!['press'] as Node).properties!;
+    const press = (schema as Node).properties!['methods'].properties!['press'].properties!;
     expect(press['wedgeForceN']?.description).toContain('in N');
     expect(Object.values(press).filter(({ description }) => description === undefined)).toEqual([]);
     const report = predictionReport(reckon(defaultBuild()));

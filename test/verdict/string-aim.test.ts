@@ -72,7 +72,7 @@ describe('the relief that leaves the most room', () => {
   test('is not offered without a rod, and says every check that it raises', () => {
     const nylon = BUILDS.find(([id]) => id === 'nylon-flat')![1];
     expect(nylon.rodKind).toBe('none');
-    expect(stringAim(solutionOf(nylon), HANDS[0]!).relief).toEqual({ status: 'no-rod' });
+    expect(stringAim(solutionOf(nylon), HANDS[0]).relief).toEqual({ status: 'no-rod' });
     let raised = 0;
     for (const { build, hand } of AIMS) {
       const solution = solutionOf(build);
@@ -90,7 +90,7 @@ describe('the relief that leaves the most room', () => {
   });
 
   test('sets a rod that was set by hand for the relief wanted again', () => {
-    const build = { ...BUILDS[0]![1], rodSettingPercent: -60 };
+    const build = { ...BUILDS[0][1], rodSettingPercent: -60 };
     const hand: Hand = { strength: 'medium', direction: 'along' };
     const { relief } = stringAim(solutionOf(build), hand);
     expect(relief).toMatchObject({ status: 'better', change: { rodSettingPercent: 0 } });
@@ -112,7 +112,7 @@ test('the lowest action leaves no room and no buzz on the line at hand, and goes
   for (const [, build] of BUILDS)
     for (const direction of PLUCK_DIRECTIONS) {
       const [soft, medium, hard] = STRENGTHS.map((strength) => stringAim(solutionOf(build), { strength, direction }));
-      expect(soft!.lowestActionMm).toBeLessThan(medium!.lowestActionMm);
-      expect(medium!.lowestActionMm).toBeLessThan(hard!.lowestActionMm);
+      expect(soft.lowestActionMm).toBeLessThan(medium.lowestActionMm);
+      expect(medium.lowestActionMm).toBeLessThan(hard.lowestActionMm);
     }
 });

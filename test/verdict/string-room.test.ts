@@ -51,16 +51,16 @@ describe.each(BUILDS)('%s', (_id, build) => {
         expect(room.buzzing).toBe(buzzing);
         expect(room.mayBuzz).toBe(all.filter(({ boundMm }) => boundMm < -1e-9).length - buzzing);
         expect(room.least.leastMm).toBe(Math.min(...all.map(({ leastMm }) => leastMm)));
-        expect(room.strings[room.least.string]![room.least.note]!.atFret).toBe(room.least.atFret);
+        expect(room.strings[room.least.string][room.least.note].atFret).toBe(room.least.atFret);
       }
   });
 
   test('buzzes on no fewer notes the harder it is played, and not at all where the action is high enough', () => {
     const [soft, medium, hard] = STRENGTHS.map((strength) => roomOf(build, { strength }));
-    expect(soft!.buzzing).toBeLessThanOrEqual(medium!.buzzing);
-    expect(medium!.buzzing).toBeLessThanOrEqual(hard!.buzzing);
-    expect(soft!.least.leastMm).toBeGreaterThan(medium!.least.leastMm);
-    expect(medium!.least.leastMm).toBeGreaterThan(hard!.least.leastMm);
+    expect(soft.buzzing).toBeLessThanOrEqual(medium.buzzing);
+    expect(medium.buzzing).toBeLessThanOrEqual(hard.buzzing);
+    expect(soft.least.leastMm).toBeGreaterThan(medium.least.leastMm);
+    expect(medium.least.leastMm).toBeGreaterThan(hard.least.leastMm);
 
     const { prediction } = solutionOf(build);
     const line = playedLine(solutionOf(build));
@@ -76,11 +76,11 @@ describe.each(BUILDS)('%s', (_id, build) => {
 
 test('every preset is clean played softly along the board, and one that is played hard is not', () => {
   for (const [id, build] of BUILDS) expect([id, roomOf(build, { strength: 'soft' }).buzzing]).toEqual([id, 0]);
-  expect(roomOf(BUILDS[0]![1], { strength: 'hard' }).buzzing).toBeGreaterThan(20);
+  expect(roomOf(BUILDS[0][1], { strength: 'hard' }).buzzing).toBeGreaterThan(20);
 });
 
 test('the pluck is a fifth of the scale from the saddle and as hard as was said', () => {
-  const build = BUILDS[0]![1];
+  const build = BUILDS[0][1];
   const playing = playingOf(build, { strength: 'hard', direction: 'towards' });
   expect(playing).toMatchObject({ forceN: 2, direction: 'towards' });
   expectNear(playing.pluckMm, build.scaleLengthMm / 5, ROUNDING, 'one product');

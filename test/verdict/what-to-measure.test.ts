@@ -82,16 +82,16 @@ describe('the band that a measurement removes', () => {
         const shares = [1, 0.75, 0.5, 0.25, 0.1, 0].map((share) =>
           shareLeft(question, nothing, { left: { [input]: share * spreads[input] }, readings: [] }),
         );
-        expectNear(shares[0]!, 1, 1e-3, 'a thousand deviates scatter by one to a thousandth');
+        expectNear(shares[0], 1, 1e-3, 'a thousand deviates scatter by one to a thousandth');
         // An input that hardly counts, and bends what another does: a thousandth of the band.
-        shares.slice(1).forEach((less, i) => expect(less - shares[i]!, `${input}, step ${i}`).toBeLessThan(2e-3));
+        shares.slice(1).forEach((less, i) => expect(less - shares[i], `${input}, step ${i}`).toBeLessThan(2e-3));
       }
       const read = (errorMm: number) => ({
         left: {},
         readings: [{ of: 'relief' as const, moment: { strung: false, days: 0, rodPercent: 0 }, errorMm }],
       });
       const feelers = [0.2, 0.1, 0.05, 0.02, 0.005].map((errorMm) => shareLeft(question, nothing, read(errorMm)));
-      feelers.slice(1).forEach((less, i) => expect(less, `feelers, step ${i}`).toBeLessThanOrEqual(feelers[i]! + 1e-3));
+      feelers.slice(1).forEach((less, i) => expect(less, `feelers, step ${i}`).toBeLessThanOrEqual(feelers[i] + 1e-3));
     },
   );
 
@@ -138,9 +138,9 @@ describe('the list', () => {
     const rates = (minutes: typeof STANDARD_MINUTES) =>
       ranked(narrowings, minutes).map(({ id, removedMm }) => removedMm / minutes[id]);
     expect(rates(STANDARD_MINUTES)).toEqual(rates(STANDARD_MINUTES).toSorted((a, b) => b - a));
-    expect(ranked(narrowings, STANDARD_MINUTES)[0]!.id).toBe('fretted');
+    expect(ranked(narrowings, STANDARD_MINUTES)[0].id).toBe('fretted');
     const slow = { ...STANDARD_MINUTES, fretted: 2400, strip: 1 };
-    expect(ranked(narrowings, slow)[0]!.id).toBe('strip');
+    expect(ranked(narrowings, slow)[0].id).toBe('strip');
     expect(ranked(narrowings, slow).at(-1)!.id).toBe('fretted');
   });
 

@@ -24,7 +24,7 @@ export function readArguments(given: readonly string[]): ReadArguments {
   const files: string[] = [];
   let log: string | undefined;
   for (let at = 0; at < given.length; at += 1) {
-    const argument = given[at]!;
+    const argument = given[at];
     if (argument === '--') {
       files.push(...given.slice(at + 1));
       break;

@@ -52,7 +52,7 @@ function textOf(folder: string): string | null {
   const name = readdirSync(folder).find((entry) => /^(licen[cs]e|copying)(\.(md|txt))?$/i.test(entry));
   if (!name) return null;
   const text = readFileSync(join(folder, name), 'utf8').replaceAll('\r\n', '\n');
-  return text.split(/^#+ *licenses of bundled dependencies/im, 1)[0]!.trim();
+  return text.split(/^#+ *licenses of bundled dependencies/im, 1)[0].trim();
 }
 
 /** @throws when the package states no licence */

@@ -47,7 +47,7 @@ export function blankChecks(build: Build, { blankModulusGPa }: CheckNumbers): Ch
   return BLANK_PARTS.flatMap((part) => {
     const blank = blankOf(build, part);
     if (blank.state === 'incomplete') {
-      return [check('blank-incomplete', 'note', blank.missing[0]!, NO_MEASURE, PRACTICE, { variant: part })];
+      return [check('blank-incomplete', 'note', blank.missing[0], NO_MEASURE, PRACTICE, { variant: part })];
     }
     const modulus = blankModulusGPa?.[part];
     return [...bendingChecks(build, part), ...(modulus ? stiffnessChecks(part, modulus) : [])];

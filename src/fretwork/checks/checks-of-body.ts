@@ -24,7 +24,7 @@ function found(
 
 /** The worst of some frets, where it is over a limit. */
 function over(perFret: readonly number[], frets: readonly number[], limit: number) {
-  const rows = frets.map((fret) => ({ fret, value: perFret[fret - 1]! }));
+  const rows = frets.map((fret) => ({ fret, value: perFret[fret - 1] }));
   return worst(
     rows,
     ({ value }) => above(value, limit),

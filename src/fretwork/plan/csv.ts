@@ -16,6 +16,6 @@ function field(cell: Cell, key: ColumnKey): CsvValue {
 export function tableCsv({ columns, rows }: Pick<Table, 'columns' | 'rows'>): string {
   return writeCsv(
     columns,
-    rows.map((row) => row.map((cell, index) => field(cell, columns[index]!))),
+    rows.map((row) => row.map((cell, index) => field(cell, columns[index]))),
   );
 }

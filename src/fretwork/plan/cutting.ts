@@ -50,11 +50,11 @@ function fit(sizes: readonly number[], capacity: number, best: boolean): number[
     let chosen = -1;
     for (const [bin, free] of room.entries()) {
       if (free + SLACK_MM < size) continue;
-      if (chosen === -1 || (best && free < room[chosen]!)) chosen = bin;
+      if (chosen === -1 || (best && free < room[chosen])) chosen = bin;
       if (!best) break;
     }
     if (chosen === -1) chosen = room.push(capacity) - 1;
-    room[chosen]! -= size;
+    room[chosen] -= size;
     return chosen;
   });
 }
@@ -105,12 +105,12 @@ function search(sizes: readonly number[], capacity: number, bins: number): numbe
     for (const free of room) if (free + SLACK_MM < smallest) wasted += free;
     if (wasted > allowance + SLACK_MM) return false;
 
-    const size = sizes[index]!;
+    const size = sizes[index];
     // Bins with the same room are alike, and of equal pieces the later never goes into an earlier bin.
-    const first = index > 0 && sizes[index - 1] === size ? assignment[index - 1]! : 0;
+    const first = index > 0 && sizes[index - 1] === size ? assignment[index - 1] : 0;
     const tried = new Set<number>();
     for (let bin = first; bin < bins; bin += 1) {
-      const free = room[bin]!;
+      const free = room[bin];
       if (free + SLACK_MM < size || tried.has(free)) continue;
       tried.add(free);
       room[bin] = free - size;

@@ -65,7 +65,7 @@ export function seatingPlan(build: Build, ends: readonly FretEnd[], numbers?: Se
     return {
       frets,
       fretsIn,
-      ...(numbers ? { expectedBowMm: numbers.bowAfterQuarterMm[index]! } : {}),
+      ...(numbers ? { expectedBowMm: numbers.bowAfterQuarterMm[index] } : {}),
       ...(band ? { bandMm: band } : {}),
     };
   });
@@ -73,13 +73,13 @@ export function seatingPlan(build: Build, ends: readonly FretEnd[], numbers?: Se
   return {
     quarters,
     forces: ends.map((end, index): FretForces => {
-      const seatingForceN = numbers.seatingForceN[index]!;
+      const seatingForceN = numbers.seatingForceN[index];
       const foot = 2 * arcMm(end.radiusMm, end.crownFootHalfMm);
       return {
         fret: end.fret,
         seatingForceN,
-        wedgeForceN: numbers.wedgeForceN[index]!,
-        pullOutForceN: numbers.pullOutForceN[index]!,
+        wedgeForceN: numbers.wedgeForceN[index],
+        pullOutForceN: numbers.pullOutForceN[index],
         pressureMPa: seatingForceN / (build.crownWidthMm * foot),
       };
     }),

@@ -132,7 +132,7 @@ export function wireTable(plan: FretworkPlan): Table {
       'middleStandsOffMm',
     ],
     rows: plan.wire.map((piece, index) => {
-      const { bendToRadiusMm, middleStandsOffMm } = plan.bends[index]!;
+      const { bendToRadiusMm, middleStandsOffMm } = plan.bends[index];
       return [
         piece.fret,
         piece.arcMm,

@@ -52,12 +52,12 @@ export const LABEL_ROOM_MM = 20;
 const CENTRE_OVERHANG_MM = 4;
 
 function bindingLines(build: Build, ends: readonly FretEnd[]): TemplateLine[] {
-  const wood = build.bindingLineCount === 0 ? [] : ends[0]!.lines;
+  const wood = build.bindingLineCount === 0 ? [] : ends[0].lines;
   const edgeAt = (x: number) => boardWidthMm(build, x) / 2;
   const [from, to] = [0, boardEndMm(build)];
   return wood.flatMap((line) => {
     // Binding is of even thickness, so its inner face runs beside the edge.
-    const inset = ends[0]!.boardHalfMm - line.innerMm;
+    const inset = ends[0].boardHalfMm - line.innerMm;
     return [-1, 1].map((side) => ({
       kind: 'binding' as const,
       x1: from,

@@ -39,7 +39,7 @@ const joined = (year: string, month: string, day: string) =>
 export function dayOf(cell: string, order: SlashOrder): string | null {
   const text = cell.trim();
   const dots = DOTS.exec(text);
-  if (dots) return joined(dots[3]!, dots[2]!, dots[1]!);
+  if (dots) return joined(dots[3], dots[2], dots[1]);
   const slashes = SLASHES.exec(text);
   if (!slashes) return text;
   const [, first, second, year] = slashes as unknown as [string, string, string, string];

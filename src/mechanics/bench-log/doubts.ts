@@ -42,7 +42,7 @@ function endOfGrid(range: Float64Array, at: Float64Array, weights: Float64Array)
   const edge = half * (1 - 2 * END_SHARE);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const share = (isEnd: (logC: number) => boolean) =>
-    weights.reduce((sum, weight, i) => sum + (isEnd(at[i]!) ? weight : 0), 0) / total;
+    weights.reduce((sum, weight, i) => sum + (isEnd(at[i]) ? weight : 0), 0) / total;
   if (share((logC) => logC < -edge) > MOST_AT_END) return { code: 'end-of-grid', side: 'soft' };
   if (share((logC) => logC > edge) > MOST_AT_END) return { code: 'end-of-grid', side: 'hard' };
   return undefined;
@@ -69,7 +69,7 @@ export interface Doubts {
 
 /** @param range points of ln c over the whole range, evenly */
 export function doubtsOf(range: Float64Array): Doubts {
-  const step = range[1]! - range[0]!;
+  const step = range[1] - range[0];
   let precision = 0;
   let first = 0;
   let second = 0;
@@ -86,8 +86,8 @@ export function doubtsOf(range: Float64Array): Doubts {
     for (const [i, log] of logs.entries()) {
       const weight = Math.exp(log - most);
       total += weight;
-      mean += weight * range[i]!;
-      square += weight * range[i]! ** 2;
+      mean += weight * range[i];
+      square += weight * range[i] ** 2;
     }
     mean /= total;
     // No finer than the range can tell.

@@ -28,7 +28,7 @@ export function isId(value: unknown): value is string {
 function lettersOf(bytes: Iterable<number>, length: number): string {
   let id = '';
   for (const byte of bytes) {
-    if (id.length < length && byte < EVEN) id += LETTERS[byte % LETTERS.length]!;
+    if (id.length < length && byte < EVEN) id += LETTERS[byte % LETTERS.length];
   }
   return id;
 }

@@ -35,7 +35,7 @@ export function leastMisfit(entry: EntryContent, range: Float64Array): number {
 
   /** The gauge, and what lies between two points of the range. */
   function stepWide(partMm: number): number {
-    const step = range[1]! - range[0]!;
+    const step = range[1] - range[0];
     return Math.hypot(gaugeErrorMm, (partMm * step) / 2);
   }
 }

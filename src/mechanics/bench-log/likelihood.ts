@@ -49,14 +49,14 @@ export function likelihoodOf(entry: EntryContent): (bite: number) => number {
     const wedges = (bite / biteFactor) * (entry.predictedStrungFretsMm ?? 0);
     let most = -Infinity;
     for (let node = 0; node < NODES; node += 1) {
-      let log = -(nodes[node]! ** 2) / 2;
+      let log = -(nodes[node] ** 2) / 2;
       if (measuredFrettedMm !== null) {
-        const mean = fretted * factors[node]!;
+        const mean = fretted * factors[node];
         log -= misfit(measuredFrettedMm, before + mean, gauge + mean * mean * between);
       }
       if (measuredStrungMm !== null) {
-        const wedgePart = wedges * factors[node]!;
-        const stringPart = stringParts[node]!;
+        const wedgePart = wedges * factors[node];
+        const stringPart = stringParts[node];
         const variance =
           gauge +
           wedgePart * wedgePart * (LEFT_SCATTER ** 2 + between) +
@@ -68,7 +68,7 @@ export function likelihoodOf(entry: EntryContent): (bite: number) => number {
     }
     let sum = 0;
     for (let node = 0; node < NODES; node += 1) {
-      const below = logs[node]! - most;
+      const below = logs[node] - most;
       if (below > -40) sum += Math.exp(below);
     }
     return most + Math.log(sum);

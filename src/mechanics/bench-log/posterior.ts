@@ -72,8 +72,8 @@ function summed(
     if (index % 100 === 0) told(index / entries.length);
     const likelihood = likelihoodOf(entry);
     for (let i = 0; i < at.length; i += 1) {
-      logs[i] = likelihood(bites[i]!);
-      sums[i]! += logs[i]!;
+      logs[i] = likelihood(bites[i]);
+      sums[i] += logs[i];
     }
     look(entry, logs);
   }
@@ -87,7 +87,7 @@ function whatCounts(at: Float64Array, sums: Float64Array): Float64Array {
   const most = greatest(sums);
   const first = Math.max(0, sums.findIndex((sum) => sum > most - NOTHING) - 1);
   const last = Math.min(at.length - 1, sums.findLastIndex((sum) => sum > most - NOTHING) + 1);
-  return points(at[first]!, at[last]!, Math.min(STEP, (at[last]! - at[first]!) / FEWEST));
+  return points(at[first], at[last], Math.min(STEP, (at[last] - at[first]) / FEWEST));
 }
 
 /**
@@ -114,15 +114,15 @@ export function bitePosterior(
   const most = greatest(logs);
   const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const mean = weights.reduce((sum, weight, i) => sum + (weight / total) * at[i]!, 0);
-  const variance = weights.reduce((sum, weight, i) => sum + (weight / total) * (at[i]! - mean) ** 2, 0);
-  const step = at[1]! - at[0]!;
+  const mean = weights.reduce((sum, weight, i) => sum + (weight / total) * at[i], 0);
+  const variance = weights.reduce((sum, weight, i) => sum + (weight / total) * (at[i] - mean) ** 2, 0);
+  const step = at[1] - at[0];
   /** Point of the cumulative sum, each weight spread over its step. */
   const quantile = (part: number) => {
     let below = 0;
     for (const [i, weight] of weights.entries()) {
       const above = below + weight / total;
-      if (above >= part) return Math.exp(at[i]! + step * ((part - below) / (above - below) - 0.5));
+      if (above >= part) return Math.exp(at[i] + step * ((part - below) / (above - below) - 0.5));
       below = above;
     }
     return Math.exp(HALF_WIDTH);

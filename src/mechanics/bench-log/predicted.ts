@@ -50,7 +50,7 @@ export function predictedPart(
     const rest = lineAt(idle, method, moment).reliefMm;
     const frets = describeLine(
       prediction,
-      line.reliefMm.map((relief, i) => relief - rest[i]!),
+      line.reliefMm.map((relief, i) => relief - rest[i]),
     );
     return { extremeMm: line.extremeMm, fretsMm: frets.extremeMm };
   };

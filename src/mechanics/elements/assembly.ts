@@ -59,7 +59,7 @@ class ElementLoop {
     this.mesh = mesh;
     this.stride = bandStride(shape);
     this.freedoms = CORNER_COLUMN.flatMap((column, a) => {
-      const first = 2 * (column * (mesh.rows + 1) + CORNER_ROW[a]!);
+      const first = 2 * (column * (mesh.rows + 1) + CORNER_ROW[a]);
       return [first, first + 1];
     });
     const lower = this.freedoms.flatMap((i, a) =>
@@ -72,8 +72,8 @@ class ElementLoop {
   /** Goes to a column of elements. */
   enterColumn(column: number): void {
     const { mesh, x } = this;
-    const left = mesh.columnXMm[column]!;
-    const right = mesh.columnXMm[column + 1]!;
+    const left = mesh.columnXMm[column];
+    const right = mesh.columnXMm[column + 1];
     x[0] = x[3] = left;
     x[1] = x[2] = right;
     const middle = (left + right) / 2;
@@ -98,18 +98,18 @@ class ElementLoop {
   takeSection(): void {
     const { y, c } = this;
     for (let g = 0; g < 4; g += 1) {
-      const right = (1 + POINT_XI[g]!) / 2;
-      const down = (1 + POINT_ETA[g]!) / 2;
-      const upper = y[0]! + right * (y[1]! - y[0]!);
-      const lower = y[3]! + right * (y[2]! - y[3]!);
+      const right = (1 + POINT_XI[g]) / 2;
+      const down = (1 + POINT_ETA[g]) / 2;
+      const upper = y[0] + right * (y[1] - y[0]);
+      const lower = y[3] + right * (y[2] - y[3]);
       this.takePoint(right < 0.5 ? 0 : 1, upper + down * (lower - upper), c, 4 * g);
     }
   }
 
   private readonly takePoint = (side: 0 | 1, yMm: number, out: Float64Array, at: number): void => {
-    const slice = this.slices[side]!;
+    const slice = this.slices[side];
     slice.stiffness(yMm, out, at);
-    out[at]! += slice.barStiffness(yMm);
+    out[at] += slice.barStiffness(yMm);
   };
 
   /** Adds the stiffness of the element in hand, with the c that was set, to the band. */
@@ -122,7 +122,7 @@ class ElementLoop {
   addNeckTo(band: Float64Array): void {
     const { x, y, mesh, work } = this;
     const { barFloorMm } = mesh.section;
-    if (Math.min(y[0]!, y[1]!) < barFloorMm && barFloorMm < Math.max(y[2]!, y[3]!)) {
+    if (Math.min(y[0], y[1]) < barFloorMm && barFloorMm < Math.max(y[2], y[3])) {
       layeredStiffness(x, y, barFloorMm, this.takePoint, work);
       this.spread(band);
       return;
@@ -134,7 +134,7 @@ class ElementLoop {
   private spread(band: Float64Array): void {
     const { work, entries, places } = this;
     const start = this.first * this.stride;
-    for (let k = 0; k < entries.length; k += 1) band[start + places[k]!]! += work.stiffness[entries[k]!]!;
+    for (let k = 0; k < entries.length; k += 1) band[start + places[k]] += work.stiffness[entries[k]];
   }
 }
 
@@ -148,7 +148,7 @@ export function assemble(mesh: Mesh): Assembly {
   const loop = new ElementLoop({ mesh, shape });
 
   for (let column = 0; column < columns - 1; column += 1) {
-    const slotted = mesh.slotOfColumn[column]! >= 0;
+    const slotted = mesh.slotOfColumn[column] >= 0;
     loop.enterColumn(column);
     for (let row = slotted ? mesh.slotRows : 0; row < rows; row += 1) {
       loop.place(column, row);
@@ -158,7 +158,7 @@ export function assemble(mesh: Mesh): Assembly {
       }
       loop.takeSection();
       loop.addTo(band, 1);
-      for (let a = 0; a < 8; a += 1) boardStrainForce[loop.first + loop.freedoms[a]!]! += loop.work.freeStrainForce[a]!;
+      for (let a = 0; a < 8; a += 1) boardStrainForce[loop.first + loop.freedoms[a]] += loop.work.freeStrainForce[a];
     }
   }
   return { mesh, shape, band, boardStrainForce, held: heldFreedoms(mesh) };
@@ -169,8 +169,8 @@ function heldFreedoms(mesh: Mesh): number[] {
   const turning =
     mesh.section.description.support === 'plane'
       ? Array.from({ length: mesh.rows + 1 }, (_, row) => 2 * nodeAt(mesh, mesh.jointColumn, row))
-      : [2 * nut! + 1, 2 * joint!];
-  return [...turning, 2 * joint! + 1];
+      : [2 * nut + 1, 2 * joint];
+  return [...turning, 2 * joint + 1];
 }
 
 /**
@@ -190,9 +190,9 @@ export function withSlots(
   const filler = filling.kind === 'filled' ? fillerPlaneStress(filling.modulusMPa) : undefined;
 
   for (let column = 0; column < mesh.slotOfColumn.length; column += 1) {
-    if (mesh.slotOfColumn[column]! < 0) continue;
+    if (mesh.slotOfColumn[column] < 0) continue;
     loop.enterColumn(column);
-    const xMid = (mesh.columnXMm[column]! + mesh.columnXMm[column + 1]!) / 2;
+    const xMid = (mesh.columnXMm[column] + mesh.columnXMm[column + 1]) / 2;
     const top = section.topMm(xMid);
     const reachMm = filling.kind === 'filled' ? top + filling.reach * (section.slotFloorMm(xMid) - top) : 0;
     for (let row = 0; row < mesh.slotRows; row += 1) {
@@ -201,12 +201,12 @@ export function withSlots(
         loop.takeSection();
       } else {
         // An element that the glue reaches in part carries that part of the stiffness.
-        const upper = loop.y[0]!;
-        const lower = loop.y[3]!;
+        const upper = loop.y[0];
+        const lower = loop.y[3];
         const share = Math.min(1, Math.max(0, (reachMm - upper) / (lower - upper)));
         if (share === 0) continue;
         const width = section.widthMm(xMid) * share;
-        for (let at = 0; at < 16; at += 1) loop.c[at] = filler[at & 3]! * width;
+        for (let at = 0; at < 16; at += 1) loop.c[at] = filler[at & 3] * width;
       }
       loop.addTo(band, 0);
     }
@@ -234,10 +234,10 @@ export function multiply(shape: BandShape, band: Float64Array, u: ArrayLike<numb
   const stride = bandStride(shape);
   const out = new Float64Array(order);
   for (let j = 0; j < order; j += 1) {
-    out[j]! += band[j * stride]! * u[j]!;
+    out[j] += band[j * stride] * u[j];
     for (let k = 1; k <= halfBandwidth && j + k < order; k += 1) {
-      out[j + k]! += band[j * stride + k]! * u[j]!;
-      out[j]! += band[j * stride + k]! * u[j + k]!;
+      out[j + k] += band[j * stride + k] * u[j];
+      out[j] += band[j * stride + k] * u[j + k];
     }
   }
   return out;

@@ -66,16 +66,16 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
     const p1 = p0 + stride - 1;
     const p2 = p1 + stride - 1;
     const p3 = p2 + stride - 1;
-    const d0 = inverseRoot(band[p0]!, j);
-    const l10 = band[p0 + 1]! * d0;
-    const l20 = band[p0 + 2]! * d0;
-    const l30 = band[p0 + 3]! * d0;
-    const d1 = inverseRoot(band[p1 + 1]! - l10 * l10, j + 1);
-    const l21 = (band[p1 + 2]! - l20 * l10) * d1;
-    const l31 = (band[p1 + 3]! - l30 * l10) * d1;
-    const d2 = inverseRoot(band[p2 + 2]! - l20 * l20 - l21 * l21, j + 2);
-    const l32 = (band[p2 + 3]! - l30 * l20 - l31 * l21) * d2;
-    const d3 = inverseRoot(band[p3 + 3]! - l30 * l30 - l31 * l31 - l32 * l32, j + 3);
+    const d0 = inverseRoot(band[p0], j);
+    const l10 = band[p0 + 1] * d0;
+    const l20 = band[p0 + 2] * d0;
+    const l30 = band[p0 + 3] * d0;
+    const d1 = inverseRoot(band[p1 + 1] - l10 * l10, j + 1);
+    const l21 = (band[p1 + 2] - l20 * l10) * d1;
+    const l31 = (band[p1 + 3] - l30 * l10) * d1;
+    const d2 = inverseRoot(band[p2 + 2] - l20 * l20 - l21 * l21, j + 2);
+    const l32 = (band[p2 + 3] - l30 * l20 - l31 * l21) * d2;
+    const d3 = inverseRoot(band[p3 + 3] - l30 * l30 - l31 * l31 - l32 * l32, j + 3);
     band[p0] = d0;
     band[p0 + 1] = l10;
     band[p0 + 2] = l20;
@@ -89,35 +89,35 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
 
     const below = halfBandwidth + PANEL;
     for (let k = PANEL; k < below; k += 1) {
-      const a0 = band[p0 + k]! * d0;
-      const a1 = (band[p1 + k]! - a0 * l10) * d1;
-      const a2 = (band[p2 + k]! - a0 * l20 - a1 * l21) * d2;
+      const a0 = band[p0 + k] * d0;
+      const a1 = (band[p1 + k] - a0 * l10) * d1;
+      const a2 = (band[p2 + k] - a0 * l20 - a1 * l21) * d2;
       band[p0 + k] = a0;
       band[p1 + k] = a1;
       band[p2 + k] = a2;
-      band[p3 + k] = (band[p3 + k]! - a0 * l30 - a1 * l31 - a2 * l32) * d3;
+      band[p3 + k] = (band[p3 + k] - a0 * l30 - a1 * l31 - a2 * l32) * d3;
     }
 
     // What the panel takes off the columns j + k and j + k + 1; past the last column the second one has no rows.
     for (let k = PANEL; k < below; k += 2) {
-      const a0 = band[p0 + k]!;
-      const a1 = band[p1 + k]!;
-      const a2 = band[p2 + k]!;
-      const a3 = band[p3 + k]!;
-      const b0 = band[p0 + k + 1]!;
-      const b1 = band[p1 + k + 1]!;
-      const b2 = band[p2 + k + 1]!;
-      const b3 = band[p3 + k + 1]!;
+      const a0 = band[p0 + k];
+      const a1 = band[p1 + k];
+      const a2 = band[p2 + k];
+      const a3 = band[p3 + k];
+      const b0 = band[p0 + k + 1];
+      const b1 = band[p1 + k + 1];
+      const b2 = band[p2 + k + 1];
+      const b3 = band[p3 + k + 1];
       const first = (j + k) * stride - k;
       const second = first + stride - 1;
-      band[first + k]! -= a0 * a0 + a1 * a1 + a2 * a2 + a3 * a3;
+      band[first + k] -= a0 * a0 + a1 * a1 + a2 * a2 + a3 * a3;
       for (let i = k + 1; i < below; i += 1) {
-        const c0 = band[p0 + i]!;
-        const c1 = band[p1 + i]!;
-        const c2 = band[p2 + i]!;
-        const c3 = band[p3 + i]!;
-        band[first + i]! -= a0 * c0 + a1 * c1 + a2 * c2 + a3 * c3;
-        band[second + i]! -= b0 * c0 + b1 * c1 + b2 * c2 + b3 * c3;
+        const c0 = band[p0 + i];
+        const c1 = band[p1 + i];
+        const c2 = band[p2 + i];
+        const c3 = band[p3 + i];
+        band[first + i] -= a0 * c0 + a1 * c1 + a2 * c2 + a3 * c3;
+        band[second + i] -= b0 * c0 + b1 * c1 + b2 * c2 + b3 * c3;
       }
     }
   }
@@ -157,10 +157,10 @@ function substituteForward({ order, halfBandwidth, band }: BandFactor, x: Float6
     const p2 = p1 + down;
     const p3 = p2 + down;
     for (let at = LANES * j; at < LANES * (j + 1); at += 1) {
-      const x0 = x[at]! * band[p0]!;
-      const x1 = (x[at + 4]! - band[p0 + 1]! * x0) * band[p1 + 1]!;
-      const x2 = (x[at + 8]! - band[p0 + 2]! * x0 - band[p1 + 2]! * x1) * band[p2 + 2]!;
-      const x3 = (x[at + 12]! - band[p0 + 3]! * x0 - band[p1 + 3]! * x1 - band[p2 + 3]! * x2) * band[p3 + 3]!;
+      const x0 = x[at] * band[p0];
+      const x1 = (x[at + 4] - band[p0 + 1] * x0) * band[p1 + 1];
+      const x2 = (x[at + 8] - band[p0 + 2] * x0 - band[p1 + 2] * x1) * band[p2 + 2];
+      const x3 = (x[at + 12] - band[p0 + 3] * x0 - band[p1 + 3] * x1 - band[p2 + 3] * x2) * band[p3 + 3];
       x[at] = x0;
       x[at + 4] = x1;
       x[at + 8] = x2;
@@ -180,10 +180,10 @@ function substituteBackward({ order, halfBandwidth, band }: BandFactor, x: Float
     const p2 = p1 + down;
     const p3 = p2 + down;
     for (let at = LANES * j; at < LANES * (j + 1); at += 1) {
-      const x3 = x[at + 12]! * band[p3 + 3]!;
-      const x2 = (x[at + 8]! - band[p2 + 3]! * x3) * band[p2 + 2]!;
-      const x1 = (x[at + 4]! - band[p1 + 2]! * x2 - band[p1 + 3]! * x3) * band[p1 + 1]!;
-      const x0 = (x[at]! - band[p0 + 1]! * x1 - band[p0 + 2]! * x2 - band[p0 + 3]! * x3) * band[p0]!;
+      const x3 = x[at + 12] * band[p3 + 3];
+      const x2 = (x[at + 8] - band[p2 + 3] * x3) * band[p2 + 2];
+      const x1 = (x[at + 4] - band[p1 + 2] * x2 - band[p1 + 3] * x3) * band[p1 + 1];
+      const x0 = (x[at] - band[p0 + 1] * x1 - band[p0 + 2] * x2 - band[p0 + 3] * x3) * band[p0];
       x[at] = x0;
       x[at + 4] = x1;
       x[at + 8] = x2;
@@ -209,21 +209,21 @@ function subtractPanel(
   along: number,
 ): void {
   const s = LANES * solved;
-  const a0 = x[s]!, a1 = x[s + 1]!, a2 = x[s + 2]!, a3 = x[s + 3]!; // prettier-ignore
-  const b0 = x[s + 4]!, b1 = x[s + 5]!, b2 = x[s + 6]!, b3 = x[s + 7]!; // prettier-ignore
-  const c0 = x[s + 8]!, c1 = x[s + 9]!, c2 = x[s + 10]!, c3 = x[s + 11]!; // prettier-ignore
-  const d0 = x[s + 12]!, d1 = x[s + 13]!, d2 = x[s + 14]!, d3 = x[s + 15]!; // prettier-ignore
+  const a0 = x[s], a1 = x[s + 1], a2 = x[s + 2], a3 = x[s + 3]; // prettier-ignore
+  const b0 = x[s + 4], b1 = x[s + 5], b2 = x[s + 6], b3 = x[s + 7]; // prettier-ignore
+  const c0 = x[s + 8], c1 = x[s + 9], c2 = x[s + 10], c3 = x[s + 11]; // prettier-ignore
+  const d0 = x[s + 12], d1 = x[s + 13], d2 = x[s + 14], d3 = x[s + 15]; // prettier-ignore
   const end = LANES * (first + rows);
   const across2 = 2 * across;
   const across3 = 3 * across;
   for (let at = LANES * first, e = entry; at < end; at += LANES, e += along) {
-    const a = band[e]!;
-    const b = band[e + across]!;
-    const c = band[e + across2]!;
-    const d = band[e + across3]!;
-    x[at]! -= a * a0 + b * b0 + c * c0 + d * d0;
-    x[at + 1]! -= a * a1 + b * b1 + c * c1 + d * d1;
-    x[at + 2]! -= a * a2 + b * b2 + c * c2 + d * d2;
-    x[at + 3]! -= a * a3 + b * b3 + c * c3 + d * d3;
+    const a = band[e];
+    const b = band[e + across];
+    const c = band[e + across2];
+    const d = band[e + across3];
+    x[at] -= a * a0 + b * b0 + c * c0 + d * d0;
+    x[at + 1] -= a * a1 + b * b1 + c * c1 + d * d1;
+    x[at + 2] -= a * a2 + b * b2 + c * c2 + d * d2;
+    x[at + 3] -= a * a3 + b * b3 + c * c3 + d * d3;
   }
 }

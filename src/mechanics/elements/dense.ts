@@ -17,25 +17,25 @@ export function solveDense(matrix: Float64Array, x: Float64Array): void {
   for (let i = 0; i < n; i += 1) {
     const row = i * n;
     // Forward substitution goes along with the factor.
-    let right = x[i]!;
-    let pivot = matrix[row + i]!;
+    let right = x[i];
+    let pivot = matrix[row + i];
     for (let j = 0; j < i; j += 1) {
       const other = j * n;
-      let entry = matrix[row + j]!;
-      for (let k = 0; k < j; k += 1) entry -= matrix[row + k]! * matrix[other + k]!;
-      entry /= matrix[other + j]!;
+      let entry = matrix[row + j];
+      for (let k = 0; k < j; k += 1) entry -= matrix[row + k] * matrix[other + k];
+      entry /= matrix[other + j];
       matrix[row + j] = entry;
       pivot -= entry * entry;
-      right -= entry * x[j]!;
+      right -= entry * x[j];
     }
     if (!(pivot > 0)) throw new Refused({ code: 'matrix-not-positive', row: i, pivot });
     matrix[row + i] = Math.sqrt(pivot);
-    x[i] = right / matrix[row + i]!;
+    x[i] = right / matrix[row + i];
   }
   for (let i = n - 1; i >= 0; i -= 1) {
     const row = i * n;
-    const value = x[i]! / matrix[row + i]!;
+    const value = x[i] / matrix[row + i];
     x[i] = value;
-    for (let j = 0; j < i; j += 1) x[j]! -= matrix[row + j]! * value;
+    for (let j = 0; j < i; j += 1) x[j] -= matrix[row + j] * value;
   }
 }

@@ -42,8 +42,8 @@ function setPoint({ eta, share, shapeXi, shapeEta }: Points, g: number, etaAt: n
   eta[g] = etaAt;
   share[g] = shareOf;
   for (let a = 0; a < 4; a += 1) {
-    shapeXi[4 * g + a] = (NODE_XI[a]! * (1 + NODE_ETA[a]! * etaAt)) / 4;
-    shapeEta[4 * g + a] = (NODE_ETA[a]! * (1 + NODE_XI[a]! * POINT_XI[g]!)) / 4;
+    shapeXi[4 * g + a] = (NODE_XI[a] * (1 + NODE_ETA[a] * etaAt)) / 4;
+    shapeEta[4 * g + a] = (NODE_ETA[a] * (1 + NODE_XI[a] * POINT_XI[g])) / 4;
   }
 }
 
@@ -54,7 +54,7 @@ function points(): Points {
     shapeXi: new Float64Array(16),
     shapeEta: new Float64Array(16),
   };
-  for (let g = 0; g < 4; g += 1) setPoint(four, g, POINT_ETA[g]!, 1);
+  for (let g = 0; g < 4; g += 1) setPoint(four, g, POINT_ETA[g], 1);
   return four;
 }
 
@@ -130,18 +130,18 @@ export function layeredStiffness(
   const sum = new Float64Array(work.full.length);
   for (const isUpper of [true, false]) {
     for (let g = 0; g < 4; g += 1) {
-      const right = (1 + POINT_XI[g]!) / 2;
-      const top = y[0]! + right * (y[1]! - y[0]!);
-      const bottom = y[3]! + right * (y[2]! - y[3]!);
+      const right = (1 + POINT_XI[g]) / 2;
+      const top = y[0] + right * (y[1] - y[0]);
+      const bottom = y[3] + right * (y[2] - y[3]);
       const filled = Math.min(1, Math.max(0, (floorMm - top) / (bottom - top)));
       const [from, share] = isUpper ? [0, filled] : [filled, 1 - filled];
-      const down = from + (share * (1 + POINT_ETA[g]!)) / 2;
+      const down = from + (share * (1 + POINT_ETA[g])) / 2;
       setPoint(part, g, 2 * down - 1, share);
       at(right < 0.5 ? 0 : 1, top + down * (bottom - top), c, 4 * g);
     }
     derive(x, y, c, part, work);
     integrate(work, 0);
-    for (let k = 0; k < sum.length; k += 1) sum[k]! += work.full[k]!;
+    for (let k = 0; k < sum.length; k += 1) sum[k] += work.full[k];
   }
   work.full.set(sum);
   condense(work);
@@ -157,22 +157,22 @@ function derive(
   { dx, dy, weighted }: ElementWork,
 ): void {
   // ∂x/∂ξ = xXi0 + xTwist·η, ∂x/∂η = xEta0 + xTwist·ξ, and y alike.
-  const xXi0 = (-x[0]! + x[1]! + x[2]! - x[3]!) / 4;
-  const yXi0 = (-y[0]! + y[1]! + y[2]! - y[3]!) / 4;
-  const xEta0 = (-x[0]! - x[1]! + x[2]! + x[3]!) / 4;
-  const yEta0 = (-y[0]! - y[1]! + y[2]! + y[3]!) / 4;
-  const xTwist = (x[0]! - x[1]! + x[2]! - x[3]!) / 4;
-  const yTwist = (y[0]! - y[1]! + y[2]! - y[3]!) / 4;
+  const xXi0 = (-x[0] + x[1] + x[2] - x[3]) / 4;
+  const yXi0 = (-y[0] + y[1] + y[2] - y[3]) / 4;
+  const xEta0 = (-x[0] - x[1] + x[2] + x[3]) / 4;
+  const yEta0 = (-y[0] - y[1] + y[2] + y[3]) / 4;
+  const xTwist = (x[0] - x[1] + x[2] - x[3]) / 4;
+  const yTwist = (y[0] - y[1] + y[2] - y[3]) / 4;
 
   for (let g = 0; g < 4; g += 1) {
-    const xi = POINT_XI[g]!;
-    const eta = etas[g]!;
+    const xi = POINT_XI[g];
+    const eta = etas[g];
     const xXi = xXi0 + xTwist * eta;
     const yXi = yXi0 + yTwist * eta;
     const xEta = xEta0 + xTwist * xi;
     const yEta = yEta0 + yTwist * xi;
     const area = xXi * yEta - yXi * xEta;
-    if (!(area > 0)) throw new Refused({ code: 'element-inside-out', xMm: x[0]!, yMm: y[0]! });
+    if (!(area > 0)) throw new Refused({ code: 'element-inside-out', xMm: x[0], yMm: y[0] });
     const perArea = 1 / area;
     // Modes: derivatives −2ξ and −2η through the centre's Jacobian, times j₀/j (j₀ cancels).
     dx[g] = -2 * xi * yEta0 * perArea;
@@ -180,13 +180,13 @@ function derive(
     dx[4 + g] = 2 * eta * yXi0 * perArea;
     dy[4 + g] = -2 * eta * xXi0 * perArea;
     for (let a = 0; a < 3; a += 1) {
-      const nXi = shapeXi[4 * g + a]!;
-      const nEta = shapeEta[4 * g + a]!;
+      const nXi = shapeXi[4 * g + a];
+      const nEta = shapeEta[4 * g + a];
       dx[8 + 4 * a + g] = (yEta * nXi - yXi * nEta) * perArea;
       dy[8 + 4 * a + g] = (xXi * nEta - xEta * nXi) * perArea;
     }
-    const weight = area * share[g]!;
-    for (let i = 0; i < 4; i += 1) weighted[4 * i + g] = c[4 * g + i]! * weight;
+    const weight = area * share[g];
+    for (let i = 0; i < 4; i += 1) weighted[4 * i + g] = c[4 * g + i] * weight;
   }
 }
 
@@ -197,19 +197,19 @@ function derive(
 function integrate({ full, dx, dy, weighted: c }: ElementWork, freeStrain: number): void {
   for (let a = 0; a < FUNCTIONS; a += 1) {
     // Stresses of a unit of function a, at points 0 to 3: along (x), across (y) and shear (t), by u and then by v.
-    const x0 = dx[4 * a]!, x1 = dx[4 * a + 1]!, x2 = dx[4 * a + 2]!, x3 = dx[4 * a + 3]!; // prettier-ignore
-    const y0 = dy[4 * a]!, y1 = dy[4 * a + 1]!, y2 = dy[4 * a + 2]!, y3 = dy[4 * a + 3]!; // prettier-ignore
-    const ux0 = c[0]! * x0, ux1 = c[1]! * x1, ux2 = c[2]! * x2, ux3 = c[3]! * x3; // prettier-ignore
-    const uy0 = c[4]! * x0, uy1 = c[5]! * x1, uy2 = c[6]! * x2, uy3 = c[7]! * x3; // prettier-ignore
-    const ut0 = c[12]! * y0, ut1 = c[13]! * y1, ut2 = c[14]! * y2, ut3 = c[15]! * y3; // prettier-ignore
-    const vx0 = c[4]! * y0, vx1 = c[5]! * y1, vx2 = c[6]! * y2, vx3 = c[7]! * y3; // prettier-ignore
-    const vy0 = c[8]! * y0, vy1 = c[9]! * y1, vy2 = c[10]! * y2, vy3 = c[11]! * y3; // prettier-ignore
-    const vt0 = c[12]! * x0, vt1 = c[13]! * x1, vt2 = c[14]! * x2, vt3 = c[15]! * x3; // prettier-ignore
+    const x0 = dx[4 * a], x1 = dx[4 * a + 1], x2 = dx[4 * a + 2], x3 = dx[4 * a + 3]; // prettier-ignore
+    const y0 = dy[4 * a], y1 = dy[4 * a + 1], y2 = dy[4 * a + 2], y3 = dy[4 * a + 3]; // prettier-ignore
+    const ux0 = c[0] * x0, ux1 = c[1] * x1, ux2 = c[2] * x2, ux3 = c[3] * x3; // prettier-ignore
+    const uy0 = c[4] * x0, uy1 = c[5] * x1, uy2 = c[6] * x2, uy3 = c[7] * x3; // prettier-ignore
+    const ut0 = c[12] * y0, ut1 = c[13] * y1, ut2 = c[14] * y2, ut3 = c[15] * y3; // prettier-ignore
+    const vx0 = c[4] * y0, vx1 = c[5] * y1, vx2 = c[6] * y2, vx3 = c[7] * y3; // prettier-ignore
+    const vy0 = c[8] * y0, vy1 = c[9] * y1, vy2 = c[10] * y2, vy3 = c[11] * y3; // prettier-ignore
+    const vt0 = c[12] * x0, vt1 = c[13] * x1, vt2 = c[14] * x2, vt3 = c[15] * x3; // prettier-ignore
     const along = 2 * a * WIDTH;
     const across = along + WIDTH;
     for (let b = a; b < FUNCTIONS; b += 1) {
-      const p0 = dx[4 * b]!, p1 = dx[4 * b + 1]!, p2 = dx[4 * b + 2]!, p3 = dx[4 * b + 3]!; // prettier-ignore
-      const q0 = dy[4 * b]!, q1 = dy[4 * b + 1]!, q2 = dy[4 * b + 2]!, q3 = dy[4 * b + 3]!; // prettier-ignore
+      const p0 = dx[4 * b], p1 = dx[4 * b + 1], p2 = dx[4 * b + 2], p3 = dx[4 * b + 3]; // prettier-ignore
+      const q0 = dy[4 * b], q1 = dy[4 * b + 1], q2 = dy[4 * b + 2], q3 = dy[4 * b + 3]; // prettier-ignore
       full[along + 2 * b] = ux0 * p0 + ut0 * q0 + (ux1 * p1 + ut1 * q1) + (ux2 * p2 + ut2 * q2) + (ux3 * p3 + ut3 * q3);
       full[along + 2 * b + 1] =
         uy0 * q0 + ut0 * p0 + (uy1 * q1 + ut1 * p1) + (uy2 * q2 + ut2 * p2) + (uy3 * q3 + ut3 * p3);
@@ -231,33 +231,33 @@ function condense({ full, stiffness, freeStrainForce }: ElementWork): void {
   const row1 = WIDTH;
   const row2 = 2 * WIDTH;
   const row3 = 3 * WIDTH;
-  const d0 = 1 / Math.sqrt(full[0]!);
-  const l10 = full[1]! * d0;
-  const l20 = full[2]! * d0;
-  const l30 = full[3]! * d0;
-  const d1 = 1 / Math.sqrt(full[row1 + 1]! - l10 * l10);
-  const l21 = (full[row1 + 2]! - l20 * l10) * d1;
-  const l31 = (full[row1 + 3]! - l30 * l10) * d1;
-  const d2 = 1 / Math.sqrt(full[row2 + 2]! - l20 * l20 - l21 * l21);
-  const l32 = (full[row2 + 3]! - l30 * l20 - l31 * l21) * d2;
-  const d3 = 1 / Math.sqrt(full[row3 + 3]! - l30 * l30 - l31 * l31 - l32 * l32);
+  const d0 = 1 / Math.sqrt(full[0]);
+  const l10 = full[1] * d0;
+  const l20 = full[2] * d0;
+  const l30 = full[3] * d0;
+  const d1 = 1 / Math.sqrt(full[row1 + 1] - l10 * l10);
+  const l21 = (full[row1 + 2] - l20 * l10) * d1;
+  const l31 = (full[row1 + 3] - l30 * l10) * d1;
+  const d2 = 1 / Math.sqrt(full[row2 + 2] - l20 * l20 - l21 * l21);
+  const l32 = (full[row2 + 3] - l30 * l20 - l31 * l21) * d2;
+  const d3 = 1 / Math.sqrt(full[row3 + 3] - l30 * l30 - l31 * l31 - l32 * l32);
   for (let j = MODE_ROWS; j < WIDTH; j += 1) {
-    const y0 = full[j]! * d0;
-    const y1 = (full[row1 + j]! - l10 * y0) * d1;
-    const y2 = (full[row2 + j]! - l20 * y0 - l21 * y1) * d2;
+    const y0 = full[j] * d0;
+    const y1 = (full[row1 + j] - l10 * y0) * d1;
+    const y2 = (full[row2 + j] - l20 * y0 - l21 * y1) * d2;
     full[j] = y0;
     full[row1 + j] = y1;
     full[row2 + j] = y2;
-    full[row3 + j] = (full[row3 + j]! - l30 * y0 - l31 * y1 - l32 * y2) * d3;
+    full[row3 + j] = (full[row3 + j] - l30 * y0 - l31 * y1 - l32 * y2) * d3;
   }
   for (let i = MODE_ROWS; i < ROWS; i += 1) {
-    const y0 = full[i]!;
-    const y1 = full[row1 + i]!;
-    const y2 = full[row2 + i]!;
-    const y3 = full[row3 + i]!;
+    const y0 = full[i];
+    const y1 = full[row1 + i];
+    const y2 = full[row2 + i];
+    const y3 = full[row3 + i];
     const here = i * WIDTH;
     for (let j = i; j < WIDTH; j += 1)
-      full[here + j]! -= y0 * full[j]! + y1 * full[row1 + j]! + y2 * full[row2 + j]! + y3 * full[row3 + j]!;
+      full[here + j] -= y0 * full[j] + y1 * full[row1 + j] + y2 * full[row2 + j] + y3 * full[row3 + j];
   }
   for (let i = 0; i < 6; i += 1) {
     const here = (MODE_ROWS + i) * WIDTH + MODE_ROWS;
@@ -271,9 +271,9 @@ function closeNode3({ stiffness: k, freeStrainForce: f }: ElementWork): void {
   // The last two rows are filled from above by the time that they are summed.
   for (let row = 0; row < 8; row += 1) {
     const at = 8 * row;
-    k[at + 6] = k[48 + row] = -(k[at]! + k[at + 2]! + k[at + 4]!);
-    k[at + 7] = k[56 + row] = -(k[at + 1]! + k[at + 3]! + k[at + 5]!);
+    k[at + 6] = k[48 + row] = -(k[at] + k[at + 2] + k[at + 4]);
+    k[at + 7] = k[56 + row] = -(k[at + 1] + k[at + 3] + k[at + 5]);
   }
-  f[6] = -(f[0]! + f[2]! + f[4]!);
-  f[7] = -(f[1]! + f[3]! + f[5]!);
+  f[6] = -(f[0] + f[2] + f[4]);
+  f[7] = -(f[1] + f[3] + f[5]);
 }

@@ -47,9 +47,9 @@ export function caseColumn(wedges: number, name: CaseName): number {
  */
 export function contactWeights(mesh: Mesh, slot: number): Float64Array {
   const weights = new Float64Array(mesh.slotRows + 1);
-  const column = mesh.slotLeftColumn[slot]!;
-  const y = (row: number) => mesh.nodeYMm[nodeAt(mesh, column, row)]!;
-  const floor = mesh.section.contactFloorMm(mesh.section.description.fretXMm[slot]!);
+  const column = mesh.slotLeftColumn[slot];
+  const y = (row: number) => mesh.nodeYMm[nodeAt(mesh, column, row)];
+  const floor = mesh.section.contactFloorMm(mesh.section.description.fretXMm[slot]);
   const depth = floor - y(0);
   for (let row = 0; row < mesh.slotRows; row += 1) {
     const height = y(row + 1) - y(row);
@@ -57,8 +57,8 @@ export function contactWeights(mesh: Mesh, slot: number): Float64Array {
     if (covered <= 0) break;
     // ∫ of the two linear shape functions from the row's top down to where the contact ends.
     const lower = (height * covered * covered) / 2;
-    weights[row]! += (height * covered - lower) / depth;
-    weights[row + 1]! += lower / depth;
+    weights[row] += (height * covered - lower) / depth;
+    weights[row + 1] += lower / depth;
   }
   return weights;
 }
@@ -75,24 +75,24 @@ interface EdgePoint {
 function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
   const c = new Float64Array(4);
   const { barFloorMm } = mesh.section;
-  const x = mesh.columnXMm[column]!;
+  const x = mesh.columnXMm[column];
   const points: EdgePoint[] = [];
   for (let row = 0; row < mesh.rows; row += 1) {
     const a = nodeAt(mesh, column, row);
-    const upper = mesh.nodeYMm[a]!;
-    const lower = mesh.nodeYMm[a + 1]!;
+    const upper = mesh.nodeYMm[a];
+    const lower = mesh.nodeYMm[a + 1];
     // An edge within which stiff bars end is two.
     const ends = barFloorMm > upper && barFloorMm < lower ? [upper, barFloorMm, lower] : [upper, lower];
     for (let part = 1; part < ends.length; part += 1) {
-      const from = ends[part - 1]!;
-      const height = ends[part]! - from;
+      const from = ends[part - 1];
+      const height = ends[part] - from;
       for (const eta of [-GAUSS, GAUSS]) {
         const yMm = from + (height * (1 + eta)) / 2;
         mesh.section.stiffness(x, yMm, c, 0);
         const along = (yMm - upper) / (lower - upper);
         [a, a + 1].forEach((node, end) => {
           const weight = (end === 0 ? 1 - along : along) * (height / 2);
-          points.push({ node, yMm, axial: weight * c[0]!, shear: weight * c[3]! });
+          points.push({ node, yMm, axial: weight * c[0], shear: weight * c[3] });
         });
       }
     }
@@ -108,10 +108,10 @@ function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
  * @param push adds a force to a node, across the neck's length, N
  */
 function pushAlongRod(mesh: Mesh, start: number, end: number, push: (node: number, forceN: number) => void): void {
-  const x0 = mesh.columnXMm[start]!;
-  const length = mesh.columnXMm[end]! - x0;
+  const x0 = mesh.columnXMm[start];
+  const length = mesh.columnXMm[end] - x0;
   const yAt = (column: number) => {
-    const s = (mesh.columnXMm[column]! - x0) / length;
+    const s = (mesh.columnXMm[column] - x0) / length;
     return 4 * s * (1 - s);
   };
   /** The rod bears in the neck: its push is shared over the neck's nodes, clear of the slots above. */
@@ -120,7 +120,7 @@ function pushAlongRod(mesh: Mesh, start: number, end: number, push: (node: numbe
       push(nodeAt(mesh, column, row), force / (mesh.rows - mesh.boardRows));
   };
   for (let column = start; column < end; column += 1) {
-    const slope = (yAt(column + 1) - yAt(column)) / (mesh.columnXMm[column + 1]! - mesh.columnXMm[column]!);
+    const slope = (yAt(column + 1) - yAt(column)) / (mesh.columnXMm[column + 1] - mesh.columnXMm[column]);
     pushAt(column, slope);
     pushAt(column + 1, -slope);
   }
@@ -134,7 +134,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
     forceN: [] as number[],
   }));
   const add = (node: number, axis: 0 | 1, loadCase: number, value: number) => {
-    const { freedoms, forceN } = cases[loadCase]!;
+    const { freedoms, forceN } = cases[loadCase];
     freedoms.push(2 * node + axis);
     forceN.push(value);
   };
@@ -150,7 +150,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
   const axial = (loadCase: number, column: number, force: number, moment: number) => {
     const points = edgeOf(column);
     let s0 = 0, s1 = 0, s2 = 0; // prettier-ignore
-    const yOf = (node: number) => mesh.nodeYMm[node]!;
+    const yOf = (node: number) => mesh.nodeYMm[node];
     for (const p of points) {
       s0 += p.axial;
       s1 += p.axial * p.yMm;
@@ -169,7 +169,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
   };
 
   for (let slot = 0; slot < slots; slot += 1) {
-    const left = mesh.slotLeftColumn[slot]!;
+    const left = mesh.slotLeftColumn[slot];
     contactWeights(mesh, slot).forEach((weight, row) => {
       add(nodeAt(mesh, left, row), 0, slot, -weight);
       add(nodeAt(mesh, left + 1, row), 0, slot, weight);
@@ -177,7 +177,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
   }
 
   const joint = mesh.jointColumn;
-  const span = mesh.columnXMm[joint]!;
+  const span = mesh.columnXMm[joint];
   const named = (name: CaseName) => caseColumn(slots, name);
   axial(named('pull'), 0, 1, 0);
   axial(named('pull'), joint, -1, 0);

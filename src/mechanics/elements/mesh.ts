@@ -48,7 +48,7 @@ export function nodeAt(mesh: Mesh, column: number, row: number): number {
 function halve(xs: readonly number[]): number[] {
   const out: number[] = [];
   xs.forEach((x, index) => {
-    if (index > 0) out.push((xs[index - 1]! + x) / 2);
+    if (index > 0) out.push((xs[index - 1] + x) / 2);
     out.push(x);
   });
   return out;
@@ -69,8 +69,8 @@ function between(a: number, b: number, gradeFromA: boolean, gradeFromB: boolean)
   const ends = [a, ...inner, b];
   const out: number[] = [];
   for (let i = 1; i < ends.length; i += 1) {
-    const from = ends[i - 1]!;
-    const to = ends[i]!;
+    const from = ends[i - 1];
+    const to = ends[i];
     const parts = Math.max(1, Math.ceil((to - from) / WIDEST_MM - 1e-9));
     for (let p = 1; p <= parts; p += 1)
       if (!(i === ends.length - 1 && p === parts)) out.push(from + ((to - from) * p) / parts);
@@ -193,7 +193,7 @@ function holdingColumn(xs: ArrayLike<number>, xMm: number, slotOfColumn: Int32Ar
   let best = xs.length - 1;
   for (let column = 1; column < xs.length; column += 1) {
     const cut = (slotOfColumn[column - 1] ?? -1) >= 0 || (slotOfColumn[column] ?? -1) >= 0;
-    if (!cut && Math.abs(xs[column]! - xMm) < Math.abs(xs[best]! - xMm)) best = column;
+    if (!cut && Math.abs(xs[column] - xMm) < Math.abs(xs[best] - xMm)) best = column;
   }
   return best;
 }

@@ -84,10 +84,10 @@ interface Piece {
 }
 
 function add(out: Float64Array, at: number, c: Piece['c'], width: number): void {
-  out[at]! += c[0] * width;
-  out[at + 1]! += c[1] * width;
-  out[at + 2]! += c[2] * width;
-  out[at + 3]! += c[3] * width;
+  out[at] += c[0] * width;
+  out[at + 1] += c[1] * width;
+  out[at + 2] += c[2] * width;
+  out[at + 3] += c[3] * width;
 }
 
 const pieceOf = ({ toHalfWidthFraction, wood }: NeckDescription['neck'][number]): Piece => ({
@@ -110,7 +110,7 @@ function addPieces(
 ): void {
   let inner = 0;
   for (let k = 0; k < pieces.length; k += 1) {
-    const piece = pieces[k]!;
+    const piece = pieces[k];
     const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
     const here = Math.min(outer, half) - Math.max(inner, from);
     if (here > 0) add(out, at, piece.c, 2 * here);
@@ -127,9 +127,9 @@ function displacedPerMm(pieces: readonly Piece[], width: number, half: number, f
   let inner = 0;
   let displaced = 0;
   for (let k = 0; k < pieces.length; k += 1) {
-    const outer = k === pieces.length - 1 ? half : (pieces[k]!.to * width) / 2;
+    const outer = k === pieces.length - 1 ? half : (pieces[k].to * width) / 2;
     const here = Math.min(outer, to) - Math.max(inner, from);
-    if (here > 0) displaced += pieces[k]!.modulusMPa * here;
+    if (here > 0) displaced += pieces[k].modulusMPa * here;
     inner = outer;
   }
   return displaced;
@@ -205,7 +205,7 @@ export function createSection(description: NeckDescription): Section {
   const stiffness = (x: number, y: number, out: Float64Array, at: number): void => {
     const slice = sliceAt(x);
     slice.stiffness(y, out, at);
-    out[at]! += slice.barStiffness(y);
+    out[at] += slice.barStiffness(y);
   };
 
   return {

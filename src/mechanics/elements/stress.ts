@@ -38,14 +38,14 @@ function displacements({ assembly, loads }: NeckModel, filling: SlotFilling, loa
   const block = createBlock(order);
   const add = (loadCase: number, amount: number) => {
     if (amount === 0) return;
-    const { freedoms, forceN } = loads.cases[loadCase]!;
-    freedoms.forEach((dof, k) => (block[blockIndex(dof, 0)]! += amount * forceN[k]!));
+    const { freedoms, forceN } = loads.cases[loadCase];
+    freedoms.forEach((dof, k) => (block[blockIndex(dof, 0)] += amount * forceN[k]));
   };
-  for (let slot = 0; slot < loads.wedges; slot += 1) add(slot, load.wedgeN[slot]!);
+  for (let slot = 0; slot < loads.wedges; slot += 1) add(slot, load.wedgeN[slot]);
   for (const name of CASES) add(caseColumn(loads.wedges, name), load.cases?.[name] ?? 0);
   for (const dof of assembly.held) block[blockIndex(dof, 0)] = 0;
   solveBlock(hold(assembly, withSlots(assembly, filling)), block);
-  return Float64Array.from({ length: order }, (_, row) => block[blockIndex(row, 0)]!);
+  return Float64Array.from({ length: order }, (_, row) => block[blockIndex(row, 0)]);
 }
 
 /**
@@ -69,9 +69,9 @@ export function stressAround(
   const along: number[] = [];
   const across: number[] = [];
   for (let column = 0; column < mesh.columnXMm.length - 1; column += 1) {
-    const x = (mesh.columnXMm[column]! + mesh.columnXMm[column + 1]!) / 2;
+    const x = (mesh.columnXMm[column] + mesh.columnXMm[column + 1]) / 2;
     if (Math.abs(x - centre) > aroundMm) continue;
-    const cut = mesh.slotOfColumn[column]! >= 0;
+    const cut = mesh.slotOfColumn[column] >= 0;
     for (let row = cut ? mesh.slotRows : 0; row < mesh.rows; row += 1) {
       const element = elementStress(mesh, u, column, row);
       if (element.yMm > deepestMm) continue;
@@ -95,28 +95,28 @@ function elementStress(mesh: Mesh, u: Float64Array, column: number, row: number)
     nodeAt(mesh, column + 1, row + 1),
     nodeAt(mesh, column, row + 1),
   ];
-  const x = [0, 1, 1, 0].map((side) => mesh.columnXMm[column + side]!);
-  const y = nodes.map((node) => mesh.nodeYMm[node]!);
+  const x = [0, 1, 1, 0].map((side) => mesh.columnXMm[column + side]);
+  const y = nodes.map((node) => mesh.nodeYMm[node]);
   // Derivatives at the middle of the element.
-  const width = x[1]! - x[0]!;
-  const height = (y[2]! + y[3]! - y[0]! - y[1]!) / 2;
-  const tilt = (y[1]! + y[2]! - y[0]! - y[3]!) / 2 / width;
+  const width = x[1] - x[0];
+  const height = (y[2] + y[3] - y[0] - y[1]) / 2;
+  const tilt = (y[1] + y[2] - y[0] - y[3]) / 2 / width;
   const dEta = (axis: number) => (at(2, axis) + at(3, axis) - at(0, axis) - at(1, axis)) / 2 / height;
   const dXi = (axis: number) => (at(1, axis) + at(2, axis) - at(0, axis) - at(3, axis)) / 2 / width - tilt * dEta(axis);
-  const at = (corner: number, axis: number) => u[2 * nodes[corner]! + axis]!;
+  const at = (corner: number, axis: number) => u[2 * nodes[corner] + axis];
   const strainX = dXi(0);
   const strainY = dEta(1);
 
-  const xMm = (x[0]! + x[1]!) / 2;
-  const yMm = (y[0]! + y[1]! + y[2]! + y[3]!) / 4;
+  const xMm = (x[0] + x[1]) / 2;
+  const yMm = (y[0] + y[1] + y[2] + y[3]) / 4;
   const c = new Float64Array(4);
   mesh.section.stiffness(xMm, yMm, c, 0);
   const chord = mesh.section.chordMm(xMm, yMm);
   return {
-    corners: [x[0]!, y[0]!, x[1]!, y[1]!, x[2]!, y[2]!, x[3]!, y[3]!],
+    corners: [x[0], y[0], x[1], y[1], x[2], y[2], x[3], y[3]],
     yMm,
-    along: (c[0]! * strainX + c[1]! * strainY) / chord,
-    across: (c[1]! * strainX + c[2]! * strainY) / chord,
+    along: (c[0] * strainX + c[1] * strainY) / chord,
+    across: (c[1] * strainX + c[2] * strainY) / chord,
   };
 }
 

@@ -26,8 +26,8 @@ export function transform(real: Float64Array, imaginary: Float64Array): void {
     for (; to & bit; bit >>= 1) to ^= bit;
     to ^= bit;
     if (from < to) {
-      [real[from], real[to]] = [real[to]!, real[from]!];
-      [imaginary[from], imaginary[to]] = [imaginary[to]!, imaginary[from]!];
+      [real[from], real[to]] = [real[to], real[from]];
+      [imaginary[from], imaginary[to]] = [imaginary[to], imaginary[from]];
     }
   }
   for (let size = 2; size <= count; size *= 2) {
@@ -38,12 +38,12 @@ export function transform(real: Float64Array, imaginary: Float64Array): void {
       const sine = Math.sin((-2 * Math.PI * k) / size);
       for (let at = k; at < count; at += size) {
         const other = at + half;
-        const re = real[other]! * cosine - imaginary[other]! * sine;
-        const im = real[other]! * sine + imaginary[other]! * cosine;
-        real[other] = real[at]! - re;
-        imaginary[other] = imaginary[at]! - im;
-        real[at]! += re;
-        imaginary[at]! += im;
+        const re = real[other] * cosine - imaginary[other] * sine;
+        const im = real[other] * sine + imaginary[other] * cosine;
+        real[other] = real[at] - re;
+        imaginary[other] = imaginary[at] - im;
+        real[at] += re;
+        imaginary[at] += im;
       }
     }
   }
@@ -66,13 +66,13 @@ export function ringingSpectrum(samples: Float32Array, rateHz: number, riseS: nu
   for (let n = 0; n < Math.min(length, count); n += 1) {
     const open = n < rise ? 0.5 - 0.5 * Math.cos((Math.PI * (n + 0.5)) / rise) : 1;
     const window = open * (0.5 + 0.5 * Math.cos((Math.PI * n) / length));
-    real[n] = window * samples[n]!;
+    real[n] = window * samples[n];
     weight += window;
   }
   const imaginary = new Float64Array(count);
   transform(real, imaginary);
   const amplitudes = new Float64Array(count / 2);
-  for (let k = 0; k < amplitudes.length; k += 1) amplitudes[k] = Math.hypot(real[k]!, imaginary[k]!) / weight;
+  for (let k = 0; k < amplitudes.length; k += 1) amplitudes[k] = Math.hypot(real[k], imaginary[k]) / weight;
   return { amplitudes, lineHz: rateHz / count, widthHz: rateHz / length };
 }
 
@@ -101,7 +101,7 @@ export function toneAmplitude(samples: Float32Array, rateHz: number, frequencyHz
 
 /** Frequency of the peak about a line that is higher than its neighbours, Hz. */
 export function peakBetween({ amplitudes, lineHz }: Spectrum, line: number): number {
-  const [a, b, c] = [line - 1, line, line + 1].map((k) => Math.log(amplitudes[k]! + Number.MIN_VALUE)) as [
+  const [a, b, c] = [line - 1, line, line + 1].map((k) => Math.log(amplitudes[k] + Number.MIN_VALUE)) as [
     number,
     number,
     number,

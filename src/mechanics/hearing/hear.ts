@@ -148,7 +148,7 @@ export function hear(recording: Recording, expected: Expected | undefined): Hear
   if (taps.length === 0)
     return { taps: 0, tone: undefined, refusal: unheard(recording), tones: [], overview: undefined };
   const clean = taps.filter((tap) => !tap.isClipped && tap.peak >= LEAST_PEAK);
-  const spectra = (clean.length > 0 ? clean : taps).map((tap, index) => spectrumOfTap(recording, taps[0]!, tap, index));
+  const spectra = (clean.length > 0 ? clean : taps).map((tap, index) => spectrumOfTap(recording, taps[0], tap, index));
   const chords = chordsOf(spectra);
   const agreed = chords.filter(
     (chord) => chord.taps >= TAPS_NEEDED && 2 * chord.taps >= clean.length && chord.steadiness < STEADY,

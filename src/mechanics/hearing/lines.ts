@@ -55,7 +55,7 @@ export const decibels = (ratio: number): number => 20 * Math.log10(Math.max(rati
 export function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   const middle = (sorted.length - 1) / 2;
-  return (sorted[Math.floor(middle)]! + sorted[Math.ceil(middle)]!) / 2;
+  return (sorted[Math.floor(middle)] + sorted[Math.ceil(middle)]) / 2;
 }
 
 /** Median amplitude about a line, of at most some two hundred of its neighbours. */
@@ -65,7 +65,7 @@ function around({ amplitudes, lineHz, widthHz }: Spectrum, line: number): number
   const step = Math.max(1, Math.floor((high - low) / 200));
   const beside: number[] = [];
   for (let k = Math.round(low); k <= high && k < amplitudes.length; k += step)
-    if (Math.abs(k - line) > apart) beside.push(amplitudes[k]!);
+    if (Math.abs(k - line) > apart) beside.push(amplitudes[k]);
   return beside.length === 0 ? Infinity : median(beside);
 }
 
@@ -74,13 +74,13 @@ function peaksOf({ amplitudes, lineHz, widthHz }: Spectrum): number[] {
   const peaks: number[] = [];
   const last = Math.min(amplitudes.length - 2, Math.floor(HIGHEST_HZ / lineHz));
   for (let k = Math.max(2, Math.ceil(LOWEST_HZ / lineHz)); k <= last; k += 1) {
-    const here = amplitudes[k]!;
-    if (here <= amplitudes[k - 1]! || here < amplitudes[k + 1]!) continue;
+    const here = amplitudes[k];
+    if (here <= amplitudes[k - 1] || here < amplitudes[k + 1]) continue;
     const reach = Math.ceil(Math.max(0.015 * k, widthHz / lineHz));
     const beside = amplitudes.subarray(Math.max(1, k - reach), Math.min(amplitudes.length, k + reach + 1));
     if (beside.every((other) => other <= here)) peaks.push(k);
   }
-  return peaks.toSorted((a, b) => amplitudes[b]! - amplitudes[a]!).slice(0, MOST_LINES);
+  return peaks.toSorted((a, b) => amplitudes[b] - amplitudes[a]).slice(0, MOST_LINES);
 }
 
 /** Frequency of the loudest line of a recording, if it is as loud in every stretch of its first seconds. */
@@ -94,7 +94,7 @@ export function steadyTone(samples: Float32Array, rateHz: number): number | unde
     toneAmplitude(samples.subarray(index * stretch, (index + 1) * stretch), rateHz, frequencyHz),
   );
   const isSteady = Math.min(...loudness) >= STEADY * Math.max(...loudness);
-  const stands = decibels(spectrum.amplitudes[loudest]! / around(spectrum, loudest)) >= LEAST_ABOVE_DB;
+  const stands = decibels(spectrum.amplitudes[loudest] / around(spectrum, loudest)) >= LEAST_ABOVE_DB;
   return isSteady && stands ? frequencyHz : undefined;
 }
 
@@ -113,7 +113,7 @@ export function spectrumOfTap(recording: Recording, first: Tap, tap: Tap, index:
   const spectrum = ringingSpectrum(samples.subarray(tap.from, tap.to), rateHz, RISE_S);
   const before = stretchBefore(recording, first, tap);
   const lines = peaksOf(spectrum).flatMap((k) => {
-    const amplitude = spectrum.amplitudes[k]!;
+    const amplitude = spectrum.amplitudes[k];
     const aboveDb = decibels(amplitude / around(spectrum, k));
     if (aboveDb < LEAST_ABOVE_DB) return [];
     const frequencyHz = peakBetween(spectrum, k);
@@ -125,10 +125,10 @@ export function spectrumOfTap(recording: Recording, first: Tap, tap: Tap, index:
 
 /** The loudest line of each tap among those that lie within 1 % above one. */
 function together(lines: readonly Line[], from: number): Line[] {
-  const start = lines[from]!.frequencyHz;
+  const start = lines[from].frequencyHz;
   const byTap = new Map<number, Line>();
-  for (let at = from; at < lines.length && lines[at]!.frequencyHz <= start * (1 + AGREEMENT); at += 1) {
-    const line = lines[at]!;
+  for (let at = from; at < lines.length && lines[at].frequencyHz <= start * (1 + AGREEMENT); at += 1) {
+    const line = lines[at];
     if (line.amplitude > (byTap.get(line.tap)?.amplitude ?? 0)) byTap.set(line.tap, line);
   }
   return [...byTap.values()];

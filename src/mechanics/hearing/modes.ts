@@ -36,7 +36,7 @@ export type Choice =
 
 /** Modes of a bar that are there, when one of its lines is taken for a certain mode. */
 function modesFound(chords: readonly Chord[], frequencyHz: number, mode: number): number[] {
-  const [ownLow, ownHigh] = MODE_RATIOS[mode - 1]!;
+  const [ownLow, ownHigh] = MODE_RATIOS[mode - 1];
   return MODE_RATIOS.flatMap(([low, high], index) => {
     if (index === mode - 1) return [mode];
     const [least, most] = index >= mode ? [low / ownLow, high / ownHigh] : [low / ownHigh, high / ownLow];
@@ -66,7 +66,7 @@ function byRatios(chords: readonly Chord[]): Choice {
   if (!asFirst) return { kind: 'alone', chord: loudest };
   // The same bar read from another of its lines is no rival.
   const isSameBar = ({ chord, mode }: (typeof tried)[number]) => {
-    const [low, high] = MODE_RATIOS[mode - 1]!;
+    const [low, high] = MODE_RATIOS[mode - 1];
     const ratio = chord.frequencyHz / asFirst.chord.frequencyHz;
     return ratio > low * (1 - RATIO_ERROR) && ratio < high * (1 + RATIO_ERROR);
   };

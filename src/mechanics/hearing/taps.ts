@@ -48,8 +48,8 @@ export function frameEnergies({ samples, rateHz }: Recording): Float64Array {
   for (let frame = 0; frame < energies.length; frame += 1) {
     let sum = 0;
     for (let n = frame * size; n < (frame + 1) * size; n += 1) {
-      drift += follow * (samples[n]! - drift);
-      sum += (samples[n]! - drift) ** 2;
+      drift += follow * (samples[n] - drift);
+      sum += (samples[n] - drift) ** 2;
     }
     energies[frame] = sum / size;
   }
@@ -70,12 +70,12 @@ function crackEnergies({ samples, rateHz }: Recording): Float64Array {
 function onsetFrames(kinds: readonly Float64Array[]): number[] {
   const onsets: number[] = [];
   const refractory = Math.round(REFRACTORY_S / FRAME_S);
-  for (let frame = BEFORE_FRAMES; frame + 1 < kinds[0]!.length; frame += 1) {
+  for (let frame = BEFORE_FRAMES; frame + 1 < kinds[0].length; frame += 1) {
     if (frame - (onsets.at(-1) ?? -refractory) < refractory) continue;
     for (const energies of kinds) {
       const least = RISE * Math.max(...energies.subarray(frame - BEFORE_FRAMES, frame - LAG_FRAMES));
-      if ((energies[frame]! + energies[frame + 1]!) / 2 <= least) continue;
-      onsets.push(energies[frame]! > least ? frame : frame + 1);
+      if ((energies[frame] + energies[frame + 1]) / 2 <= least) continue;
+      onsets.push(energies[frame] > least ? frame : frame + 1);
       break;
     }
   }

@@ -66,14 +66,14 @@ export function planedSamples(
   const [from, to] = [straightedge.fromFret, straightedge.toFret].map((fret) => fret - 1) as [number, number];
   /** What planing adds to the relief at x: its depth below the straight line between the ends of the straightedge. */
   const added = Array.from(xMm, (x) => {
-    const share = (x - fretXMm[from]!) / (fretXMm[to]! - fretXMm[from]!);
-    return sampleLine(fretXMm, planedMm, x) - (planedMm[from]! + (planedMm[to]! - planedMm[from]!) * share);
+    const share = (x - fretXMm[from]) / (fretXMm[to] - fretXMm[from]);
+    return sampleLine(fretXMm, planedMm, x) - (planedMm[from] + (planedMm[to] - planedMm[from]) * share);
   });
   const extremes = new Float64Array(samples);
   for (let point = spanFrom; point <= spanTo; point += 1) {
     for (let i = 0; i < samples; i += 1) {
-      const relief = lines[point * samples + i]! + added[point]!;
-      if (Math.abs(relief) > Math.abs(extremes[i]!)) extremes[i] = relief;
+      const relief = lines[point * samples + i] + added[point];
+      if (Math.abs(relief) > Math.abs(extremes[i])) extremes[i] = relief;
     }
   }
   return extremes;

@@ -40,8 +40,8 @@ export function wantedLineMm(
   xMm: number,
 ): number {
   const { fromFret, toFret } = prediction.straightedge;
-  const from = prediction.fretXMm[fromFret - 1]!;
-  const s = (xMm - from) / (prediction.fretXMm[toFret - 1]! - from);
+  const from = prediction.fretXMm[fromFret - 1];
+  const s = (xMm - from) / (prediction.fretXMm[toFret - 1] - from);
   return s <= 0 || s >= 1 ? 0 : 4 * targetMm * s * (1 - s);
 }
 
@@ -54,14 +54,14 @@ export function planPlaning(prediction: Prediction, method: Method, goal: Relief
   const wanted = fretXMm.map((x) => wantedLineMm(prediction, goal.reliefMm, x));
   const planed = leastAbove(
     fretXMm,
-    predicted.map((relief, i) => relief - wanted[i]!),
+    predicted.map((relief, i) => relief - wanted[i]),
   );
   const rows = fretXMm.map((xMm, i) => ({
     fret: i + 1,
     xMm,
-    predictedMm: predicted[i]!,
-    wantedMm: wanted[i]!,
-    planeOffMm: planed[i]!,
+    predictedMm: predicted[i],
+    wantedMm: wanted[i],
+    planeOffMm: planed[i],
   }));
   return {
     rows,
@@ -78,9 +78,9 @@ export function lineAfterPlaning(
 ): ReliefLine {
   const { fretXMm, stationXMm, straightedge } = prediction;
   const off = rows.map((row) => row.planeOffMm);
-  const depth = stationXMm.map((x, i) => line.reliefMm[i]! + sampleLine(fretXMm, off, x));
-  const from = fretXMm[straightedge.fromFret - 1]!;
-  const to = fretXMm[straightedge.toFret - 1]!;
+  const depth = stationXMm.map((x, i) => line.reliefMm[i] + sampleLine(fretXMm, off, x));
+  const from = fretXMm[straightedge.fromFret - 1];
+  const to = fretXMm[straightedge.toFret - 1];
   return describeLine(prediction, reliefFromDepth(stationXMm, depth, from, to));
 }
 
@@ -91,8 +91,8 @@ function leastAbove(x: readonly number[], q: readonly number[]): number[] {
   let leastSum = Infinity;
   for (let a = 0; a < x.length; a += 1) {
     for (let b = a + 1; b < x.length; b += 1) {
-      const slope = (q[b]! - q[a]!) / (x[b]! - x[a]!);
-      const turned = x.map((xi, i) => q[i]! - slope * xi);
+      const slope = (q[b] - q[a]) / (x[b] - x[a]);
+      const turned = x.map((xi, i) => q[i] - slope * xi);
       const top = Math.max(...turned);
       const cuts = turned.map((value) => top - value);
       const deep = Math.max(...cuts);

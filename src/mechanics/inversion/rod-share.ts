@@ -29,7 +29,7 @@ export interface SpanLine {
 }
 
 function at({ values, offset = 0, stride = 1 }: SpanLine, j: number): number {
-  return values[offset + j * stride]!;
+  return values[offset + j * stride];
 }
 
 /** Value of greatest size, with its sign, of a + p·k for from ≤ j ≤ to. */

@@ -65,8 +65,8 @@ export function rodSetting(
 ): Pick<RodAnswer, 'status' | 'percent' | 'wantedPercent'> {
   const { rod, stationXMm, fretXMm, straightedge } = parts;
   if (rod.kind === 'none') return { status: 'no-rod', percent: 0, wantedPercent: null };
-  const fromXMm = fretXMm[straightedge.fromFret - 1]!;
-  const toXMm = fretXMm[straightedge.toFret - 1]!;
+  const fromXMm = fretXMm[straightedge.fromFret - 1];
+  const toXMm = fretXMm[straightedge.toFret - 1];
   const from = stationXMm.findIndex((x) => x >= fromXMm);
   const to = stationXMm.findLastIndex((x) => x <= toXMm);
   const line = { values: neutral.reliefMm };

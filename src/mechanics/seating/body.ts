@@ -27,7 +27,7 @@ export function shearStrengthMPa(densityKgM3: number): number {
 export function bodyShares(build: Build, prediction: Prediction): number[] {
   const { wedgeForceN, wallPressureShare } = prediction.methods[build.method];
   return contactsOf(build, AS_STATED).map(({ bodyLimitN }, i) =>
-    wedgeForceN[i]! > 0 ? Math.min(1, (wallPressureShare[i]! * bodyLimitN) / wedgeForceN[i]!) : 0,
+    wedgeForceN[i] > 0 ? Math.min(1, (wallPressureShare[i] * bodyLimitN) / wedgeForceN[i]) : 0,
   );
 }
 
@@ -51,9 +51,9 @@ export function wallShearPercent(build: Build, { methods, fretXMm }: Prediction)
   const { wedgeForceN } = methods[build.method];
   const half = (index: number) => seatAt(build, index + 1).kerfMm / 2;
   return tangLengthsMm(build).map((lengthMm, i) => {
-    const before = i === 0 ? 0 : fretXMm[i - 1]! + half(i - 1);
-    const after = i + 1 === fretXMm.length ? boardEndMm(build) : fretXMm[i + 1]! - half(i + 1);
-    const wallMm = Math.min(fretXMm[i]! - before, after - fretXMm[i]!) - half(i);
-    return (100 * wedgeForceN[i]!) / (lengthMm * wallMm * strength);
+    const before = i === 0 ? 0 : fretXMm[i - 1] + half(i - 1);
+    const after = i + 1 === fretXMm.length ? boardEndMm(build) : fretXMm[i + 1] - half(i + 1);
+    const wallMm = Math.min(fretXMm[i] - before, after - fretXMm[i]) - half(i);
+    return (100 * wedgeForceN[i]) / (lengthMm * wallMm * strength);
   });
 }

@@ -35,14 +35,14 @@ export function seatingForceN({ build, contacts, wedgeForceN, biteMm }: ForceInp
   // A contact's studs give n·A·c·f when they are fully in.
   return contacts.map(
     ({ studForceN }, i) =>
-      2 * build.friction * wedgeForceN[i]! + 2 * (studForceN / build.studAreaMm2) * biteMm[i]! * diameter,
+      2 * build.friction * wedgeForceN[i] + 2 * (studForceN / build.studAreaMm2) * biteMm[i] * diameter,
   );
 }
 
 export function extractionForceN({ build, method, wedgeForceN, fretXMm, tangLengthMm }: ForceInputs): number[] {
   return tangLengthMm.map((length, i) => {
-    const friction = 2 * build.friction * wedgeForceN[i]!;
+    const friction = 2 * build.friction * wedgeForceN[i];
     if (method === 'press') return friction;
-    return friction + 2 * GLUE_SHEAR_MPA * gluedTangMm2(build, boardRadiusMm(build, fretXMm[i]!), length / 2);
+    return friction + 2 * GLUE_SHEAR_MPA * gluedTangMm2(build, boardRadiusMm(build, fretXMm[i]), length / 2);
   });
 }

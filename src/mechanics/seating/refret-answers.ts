@@ -79,7 +79,7 @@ export async function answerTangs(
         return {
           fromFret,
           toFret,
-          tang: tangs[index]!,
+          tang: tangs[index],
           leastForceN: Math.min(...forces),
           mostForceN: Math.max(...forces),
           wallPressureShare: Math.max(...wallPressureShare.slice(fromFret - 1, toFret)),

@@ -55,7 +55,7 @@ export function equalStretches(fretCount: number, count: number): Stretch[] {
 export function withTangs(build: Build, stretches: readonly Stretch[], tangs: readonly TangChoice[]): Build {
   const regions: FretRegion[] = [];
   stretches.forEach((stretch, index) => {
-    const { tangWidthMm, studWidthMm } = tangs[index]!;
+    const { tangWidthMm, studWidthMm } = tangs[index];
     for (let fret = stretch.fromFret; fret <= stretch.toFret; fret += 1) {
       const { kerfMm } = slotAndTang(build, fret);
       const open = regions.at(-1);
@@ -74,8 +74,8 @@ export function withTangs(build: Build, stretches: readonly Stretch[], tangs: re
 /** Relief wanted at each fret up to the joint: a parabola between the ends of the straightedge, mm. */
 function wantedAt(prediction: Prediction, targetMm: number, fret: number): number {
   const { fromFret, toFret } = prediction.straightedge;
-  const from = prediction.fretXMm[fromFret - 1]!;
-  const s = (prediction.fretXMm[fret - 1]! - from) / (prediction.fretXMm[toFret - 1]! - from);
+  const from = prediction.fretXMm[fromFret - 1];
+  const s = (prediction.fretXMm[fret - 1] - from) / (prediction.fretXMm[toFret - 1] - from);
   return 4 * targetMm * s * (1 - s);
 }
 
@@ -109,7 +109,7 @@ export function chooseTangs(
   // What each tang does at the frets, stretch by stretch: with all frets of a stretch in, less none.
   const reliefAtFrets = (prediction: Prediction, when: Moment): number[] => {
     const { reliefMm } = lineAt(prediction, method, when);
-    return frets.map((fret) => sampleLine(prediction.stationXMm, reliefMm, prediction.fretXMm[fret - 1]!));
+    return frets.map((fret) => sampleLine(prediction.stationXMm, reliefMm, prediction.fretXMm[fret - 1]));
   };
   const uniform = choices.map((choice) =>
     predictor.predict(
@@ -124,11 +124,11 @@ export function chooseTangs(
   const effects = uniform.map((prediction, c) =>
     stretches.map(({ fromFret, toFret }) => {
       const fretsIn = Array.from({ length: toFret - fromFret + 1 }, (_, index) => fromFret + index);
-      return reliefAtFrets(prediction, { ...moment, fretsIn }).map((value, i) => value - without[c]![i]!);
+      return reliefAtFrets(prediction, { ...moment, fretsIn }).map((value, i) => value - without[c][i]);
     }),
   );
-  const wanted = frets.map((fret) => wantedAt(uniform[0]!, targetMm, fret));
-  const start = without[0]!;
+  const wanted = frets.map((fret) => wantedAt(uniform[0], targetMm, fret));
+  const start = without[0];
 
   const tried: { readonly picks: number[]; readonly miss: number }[] = [];
   for (let code = 0; code < combinations; code += 1) {
@@ -138,9 +138,9 @@ export function chooseTangs(
     }
     let miss = 0;
     for (let i = 0; i < frets.length; i += 1) {
-      let relief = start[i]!;
-      picks.forEach((pick, stretch) => (relief += effects[pick]![stretch]![i]!));
-      miss = Math.max(miss, Math.abs(relief - wanted[i]!));
+      let relief = start[i];
+      picks.forEach((pick, stretch) => (relief += effects[pick][stretch][i]));
+      miss = Math.max(miss, Math.abs(relief - wanted[i]));
     }
     tried.push({ picks, miss });
   }
@@ -149,7 +149,7 @@ export function chooseTangs(
   return tried
     .slice(0, TRIED_EXACTLY)
     .map(({ picks }): TangPlan => {
-      const tangs = picks.map((pick) => choices[pick]!);
+      const tangs = picks.map((pick) => choices[pick]);
       const changed = withTangs(build, stretches, tangs);
       const prediction = predictor.predict(changed);
       const reached = reliefAtFrets(prediction, moment);
@@ -158,7 +158,7 @@ export function chooseTangs(
         regions: changed.regions,
         prediction,
         reliefMm: lineAt(prediction, method, moment).extremeMm,
-        missMm: Math.max(...reached.map((value, i) => Math.abs(value - wanted[i]!))),
+        missMm: Math.max(...reached.map((value, i) => Math.abs(value - wanted[i]))),
       };
     })
     .toSorted((a, b) => a.missMm - b.missMm);

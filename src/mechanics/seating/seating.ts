@@ -61,16 +61,16 @@ export function seat(
 
   const open = () => {
     multiply(flexibility, forceN, openingMm);
-    for (let i = 0; i < n; i += 1) openingMm[i]! += otherOpeningMm?.[i] ?? 0;
+    for (let i = 0; i < n; i += 1) openingMm[i] += otherOpeningMm?.[i] ?? 0;
   };
   /** Contacts at the openings. @returns the greatest residual, N. */
   const touch = (): number => {
     let worst = 0;
     for (let i = 0; i < n; i += 1) {
-      const state = contactForce(contacts[i]!, openingMm[i]!, seated?.[i]);
+      const state = contactForce(contacts[i], openingMm[i], seated?.[i]);
       stiffnessNMm[i] = state.stiffnessNMm;
-      residual[i] = state.forceN - forceN[i]!;
-      worst = Math.max(worst, Math.abs(residual[i]!));
+      residual[i] = state.forceN - forceN[i];
+      worst = Math.max(worst, Math.abs(residual[i]));
     }
     return worst;
   };
@@ -79,8 +79,8 @@ export function seat(
   const isWithinRounding = () =>
     contacts.every((contact, i) => {
       let sizeMm = Math.abs(otherOpeningMm?.[i] ?? 0);
-      for (let j = 0; j < n; j += 1) sizeMm += Math.abs(flexibility[i * n + j]! * forceN[j]!);
-      return Math.abs(residual[i]!) <= Math.max(ROUNDING_N, roundingN(contact, n, sizeMm, forceN[i]!));
+      for (let j = 0; j < n; j += 1) sizeMm += Math.abs(flexibility[i * n + j] * forceN[j]);
+      return Math.abs(residual[i]) <= Math.max(ROUNDING_N, roundingN(contact, n, sizeMm, forceN[i]));
     });
 
   open();
@@ -92,8 +92,8 @@ export function seat(
     const before = { forceN: forceN.slice(), openingMm: openingMm.slice() };
     goAlong((share) => {
       for (let i = 0; i < n; i += 1) {
-        forceN[i] = before.forceN[i]! + share * change[i]!;
-        openingMm[i] = before.openingMm[i]! + share * opens[i]!;
+        forceN[i] = before.forceN[i] + share * change[i];
+        openingMm[i] = before.openingMm[i] + share * opens[i];
       }
       touch();
       return -dot(opens, residual);
@@ -143,7 +143,7 @@ function goAlong(slopeAt: (share: number) => number, slopeAtStart: number): void
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i += 1) sum += a[i] * b[i];
   return sum;
 }
 
@@ -152,7 +152,7 @@ function multiply(matrix: Float64Array, x: Float64Array, out: Float64Array): voi
   const n = x.length;
   for (let i = 0; i < n; i += 1) {
     let sum = 0;
-    for (let j = 0; j < n; j += 1) sum += matrix[i * n + j]! * x[j]!;
+    for (let j = 0; j < n; j += 1) sum += matrix[i * n + j] * x[j];
     out[i] = sum;
   }
 }
@@ -173,14 +173,14 @@ function newtonStep(
   const z = new Float64Array(n);
   for (let i = 0; i < n; i += 1) {
     let free = 0;
-    for (let j = 0; j < n; j += 1) if (root[j] === 0) free += flexibility[i * n + j]! * residual[j]!;
-    z[i] = root[i] === 0 ? 0 : residual[i]! / root[i]! - root[i]! * free;
+    for (let j = 0; j < n; j += 1) if (root[j] === 0) free += flexibility[i * n + j] * residual[j];
+    z[i] = root[i] === 0 ? 0 : residual[i] / root[i] - root[i] * free;
     for (let j = 0; j <= i; j += 1) {
-      const c = (flexibility[i * n + j]! + flexibility[j * n + i]!) / 2;
-      matrix[i * n + j] = root[i]! * c * root[j]!;
+      const c = (flexibility[i * n + j] + flexibility[j * n + i]) / 2;
+      matrix[i * n + j] = root[i] * c * root[j];
     }
-    matrix[i * n + i]! += 1;
+    matrix[i * n + i] += 1;
   }
   solveDense(matrix, z);
-  return residual.map((r, i) => (root[i] === 0 ? r : root[i]! * z[i]!));
+  return residual.map((r, i) => (root[i] === 0 ? r : root[i] * z[i]));
 }

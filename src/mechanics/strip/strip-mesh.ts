@@ -29,7 +29,7 @@ export interface StripMesh {
 }
 
 function halved(values: readonly number[]): number[] {
-  return values.flatMap((value, i) => (i === 0 ? [value] : [(values[i - 1]! + value) / 2, value]));
+  return values.flatMap((value, i) => (i === 0 ? [value] : [(values[i - 1] + value) / 2, value]));
 }
 
 /** Columns strictly between a and b, graded from the ends that are faces of slots. */
@@ -39,7 +39,7 @@ function between(a: number, b: number, fromA: boolean, fromB: boolean): number[]
   const inner = [...(fromA ? use.map((o) => a + o) : []), ...(fromB ? use.map((o) => b - o).toReversed() : [])];
   const ends = [a, ...inner, b];
   return ends.slice(1).flatMap((to, i) => {
-    const from = ends[i]!;
+    const from = ends[i];
     const parts = Math.max(1, Math.ceil((to - from) / WIDEST_MM));
     const cuts = Array.from({ length: parts }, (_, p) => from + ((to - from) * (p + 1)) / parts);
     return i === ends.length - 2 ? cuts.slice(0, -1) : cuts;

@@ -78,21 +78,21 @@ function factorised(
   const stride = bandStride(shape);
   const band = new Float64Array(bandLength(shape));
   const work = elementWork();
-  const c = Float64Array.from({ length: 16 }, (_, i) => strip.widthMm * constants[i % 4]!);
+  const c = Float64Array.from({ length: 16 }, (_, i) => strip.widthMm * constants[i % 4]);
   const inSlot = new Uint8Array(columnXMm.length);
   mesh.leftColumn.forEach((left, slot) => inSlot.fill(1, left, mesh.rightColumn[slot]));
   for (let column = 0; column + 1 < columnXMm.length; column += 1) {
-    const [x0, x1] = [columnXMm[column]!, columnXMm[column + 1]!];
+    const [x0, x1] = [columnXMm[column], columnXMm[column + 1]];
     for (let row = inSlot[column] === 1 ? mesh.slotRows : 0; row + 1 < rows; row += 1) {
-      const [y0, y1] = [rowYMm[row]!, rowYMm[row + 1]!];
+      const [y0, y1] = [rowYMm[row], rowYMm[row + 1]];
       elementStiffness([x0, x1, x1, x0], [y0, y0, y1, y1], c, 0, work);
       const first = 2 * nodeOf(mesh, column, row);
       const beside = 2 * nodeOf(mesh, column + 1, row);
       const freedoms = [first, first + 1, beside, beside + 1, beside + 2, beside + 3, first + 2, first + 3];
       for (let a = 0; a < 8; a += 1)
         for (let b = 0; b < 8; b += 1) {
-          const [i, j] = [freedoms[a]!, freedoms[b]!];
-          if (i >= j) band[j * stride + i - j]! += work.stiffness[8 * a + b]!;
+          const [i, j] = [freedoms[a], freedoms[b]];
+          if (i >= j) band[j * stride + i - j] += work.stiffness[8 * a + b];
         }
     }
   }
@@ -116,9 +116,9 @@ function hold(shape: BandShape, band: Float64Array, held: readonly number[]): vo
 function contactWeights({ rowYMm, contactRows }: StripMesh): Float64Array {
   const weights = new Float64Array(contactRows + 1);
   for (let row = 0; row < contactRows; row += 1) {
-    const share = (rowYMm[row + 1]! - rowYMm[row]!) / rowYMm[contactRows]! / 2;
-    weights[row]! += share;
-    weights[row + 1]! += share;
+    const share = (rowYMm[row + 1] - rowYMm[row]) / rowYMm[contactRows] / 2;
+    weights[row] += share;
+    weights[row + 1] += share;
   }
   return weights;
 }
@@ -143,19 +143,19 @@ function wedges(strip: StripDescription, mesh: StripMesh): Pick<StripWedges, 'we
       blockIndex(2 * nodeOf(mesh, column, row) + axis, lane);
     for (let lane = 0; lane < together; lane += 1)
       weights.forEach((weight, row) => {
-        block[at(mesh.leftColumn[first + lane]!, row, 0, lane)]! -= weight;
-        block[at(mesh.rightColumn[first + lane]!, row, 0, lane)]! += weight;
+        block[at(mesh.leftColumn[first + lane], row, 0, lane)] -= weight;
+        block[at(mesh.rightColumn[first + lane], row, 0, lane)] += weight;
       });
     solveBlock(factor, block);
     for (let lane = 0; lane < together; lane += 1) {
       const slot = first + lane;
       for (let column = 0; column < stations; column += 1)
-        wedgeMm[slot * stations + column] = -block[at(column, bottom, 1, lane)]!;
+        wedgeMm[slot * stations + column] = -block[at(column, bottom, 1, lane)];
       for (let other = 0; other < slots; other += 1)
         weights.forEach((weight, row) => {
-          openingMm[slot * slots + other]! +=
+          openingMm[slot * slots + other] +=
             weight *
-            (block[at(mesh.rightColumn[other]!, row, 0, lane)]! - block[at(mesh.leftColumn[other]!, row, 0, lane)]!);
+            (block[at(mesh.rightColumn[other], row, 0, lane)] - block[at(mesh.leftColumn[other], row, 0, lane)]);
         });
     }
   }
@@ -174,13 +174,13 @@ function sag(strip: StripDescription, mesh: StripMesh): number {
     1,
     columnXMm.findIndex((x) => x >= middle),
   );
-  const share = (middle - columnXMm[right - 1]!) / (columnXMm[right]! - columnXMm[right - 1]!);
+  const share = (middle - columnXMm[right - 1]) / (columnXMm[right] - columnXMm[right - 1]);
   const block = createBlock(shape.order);
   const at = (column: number) => blockIndex(2 * nodeOf(mesh, column, bottom) + 1, 0);
-  block[at(right - 1)]! += 1 - share;
-  block[at(right)]! += share;
+  block[at(right - 1)] += 1 - share;
+  block[at(right)] += share;
   solveBlock(factor, block);
-  return (1 - share) * block[at(right - 1)]! + share * block[at(right)]!;
+  return (1 - share) * block[at(right - 1)] + share * block[at(right)];
 }
 
 /** The wedges alone. @throws {RangeError} as `stripInfluence` */
@@ -227,7 +227,7 @@ export function stripLine(
   const stations = stationXMm.length;
   const line = new Float64Array(stations);
   for (let slot = 0; slot < forceN.length; slot += 1)
-    for (let i = 0; i < stations; i += 1) line[i]! += forceN[slot]! * wedgeMm[slot * stations + i]!;
+    for (let i = 0; i < stations; i += 1) line[i] += forceN[slot] * wedgeMm[slot * stations + i];
   return line;
 }
 
@@ -237,7 +237,7 @@ export function humpMm(stationXMm: Float64Array, line: Float64Array, fromXMm: nu
   let hump = 0;
   stationXMm.forEach((x, i) => {
     if (x < fromXMm || x > toXMm) return;
-    const above = line[i]! - a - ((b - a) * (x - fromXMm)) / (toXMm - fromXMm);
+    const above = line[i] - a - ((b - a) * (x - fromXMm)) / (toXMm - fromXMm);
     if (Math.abs(above) > Math.abs(hump)) hump = above;
   });
   return hump;

@@ -130,7 +130,7 @@ function readAs(
   const { strip, spreads } = model;
   const errors = new Map(plan.readings.map(({ over }) => [over, 1 + STRIP_MODEL_ERROR * normal()]));
   const readings = plan.readings.map((planned): StripReading => {
-    const hump = sampled.humpMm[spansOf(strip).indexOf(planned.over)]![truth]! * sampled.left(planned.days)[truth]!;
+    const hump = sampled.humpMm[spansOf(strip).indexOf(planned.over)][truth] * sampled.left(planned.days)[truth];
     const read = hump * errors.get(planned.over)! + readingErrorMm(planned) * normal();
     return { ...planned, bow: read < 0 ? 'hollow' : 'hump', sizeMm: Math.abs(read) };
   });
@@ -143,10 +143,10 @@ function readAs(
     strip: having(stiffnessThatReads(strip, plan.stiffness, 0, 0)),
   });
   const { inputs, slotDepth } = deviates;
-  const ofModulus = spreads.boardModulus * inputs.boardModulus[truth]!;
-  const lnGive = statedLn(give!, inputs.acrossGrain[truth]!, slotDepth[truth]!) - ofModulus + give!.errorLn * normal();
+  const ofModulus = spreads.boardModulus * inputs.boardModulus[truth];
+  const lnGive = statedLn(give, inputs.acrossGrain[truth], slotDepth[truth]) - ofModulus + give.errorLn * normal();
   const lnDensity = density
-    ? statedLn(density, 0, 0) + spreads.density * inputs.density[truth]! + density.errorLn * normal()
+    ? statedLn(density, 0, 0) + spreads.density * inputs.density[truth] + density.errorLn * normal()
     : 0;
   return having(stiffnessThatReads(strip, plan.stiffness, lnGive, lnDensity));
 }
@@ -156,9 +156,9 @@ function weightedWidth(values: Float64Array, order: Uint32Array, weights: Float6
   let below = 0;
   let from = Number.NaN;
   for (const i of order) {
-    below += weights[i]!;
+    below += weights[i];
     if (Number.isNaN(from) && below >= 0.05 * total) from = values[i]!;
-    if (below >= 0.95 * total) return values[i]! - from;
+    if (below >= 0.95 * total) return values[i] - from;
   }
   return 0;
 }
@@ -197,7 +197,7 @@ function toldBy(neck: Build, all: Float64Array, studShape: number): Float64Array
   const own = all.slice(0, INPUTS.length * SAMPLES);
   for (const [input, shift] of Object.entries(shiftsOf(neck, studShape))) {
     const row = INPUTS.findIndex(({ id }) => id === input);
-    for (let i = row * SAMPLES; i < (row + 1) * SAMPLES; i += 1) own[i]! -= shift;
+    for (let i = row * SAMPLES; i < (row + 1) * SAMPLES; i += 1) own[i] -= shift;
   }
   return own;
 }
@@ -230,16 +230,16 @@ export function* designSteps(
   );
   const orders = each((outcome) => {
     const values = outcomes[outcome];
-    return Uint32Array.from(values.keys()).sort((a, b) => values[a]! - values[b]!);
+    return Uint32Array.from(values.keys()).sort((a, b) => values[a] - values[b]);
   });
   const random = seededRandom(seed);
   const normal = () => normalQuantile((uniformFloat64(random) + 2 ** -54) / (1 + 2 ** -52));
   const widths = each(() => new Float64Array(TRUTHS));
-  const first = sampled.humpMm[spansOf(model.strip).indexOf(plan.readings[0]?.over ?? 'ends')]!;
-  const byHump = Uint32Array.from(first.keys()).sort((a, b) => first[a]! - first[b]!);
+  const first = sampled.humpMm[spansOf(model.strip).indexOf(plan.readings[0]?.over ?? 'ends')];
+  const byHump = Uint32Array.from(first.keys()).sort((a, b) => first[a] - first[b]);
   for (let k = 0; k < TRUTHS; k += 1) {
     yield { done: k, total: TRUTHS };
-    const truth = byHump[Math.floor(((k + 0.5) / TRUTHS) * SAMPLES)]!;
+    const truth = byHump[Math.floor(((k + 0.5) / TRUTHS) * SAMPLES)];
     const strip = readAs(model, plan, sampled, deviates, truth, normal);
     const logs = new Float64Array(SAMPLES);
     stripLikelihood({ ...model, strip }).add(deviates, logs);

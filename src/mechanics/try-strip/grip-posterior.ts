@@ -93,17 +93,17 @@ function shapesOf(neck: Build, strips: readonly StripEvidence[]) {
 function meanOf({ deviates, weights, dimensions, samples }: Weighted): Float64Array {
   return Float64Array.from({ length: dimensions }, (_, d) => {
     let sum = 0;
-    for (let i = 0; i < samples; i += 1) sum += weights[i]! * deviates[d * samples + i]!;
+    for (let i = 0; i < samples; i += 1) sum += weights[i] * deviates[d * samples + i];
     return sum;
   });
 }
 
 function farReadings(likelihoods: readonly StripLikelihood[], places: Places, mean: Float64Array): GripDoubt[] {
   return likelihoods.flatMap(({ model }, strip) => {
-    const sampled = sampleStrip(model, deviatesAt(places.strips[strip]!, mean, 1));
+    const sampled = sampleStrip(model, deviatesAt(places.strips[strip], mean, 1));
     const spans = spansOf(model.strip);
     return model.strip.readings.flatMap((reading, index): GripDoubt[] => {
-      const expectedMm = sampled.humpMm[spans.indexOf(reading.over)]![0]! * sampled.left(reading.days)[0]!;
+      const expectedMm = sampled.humpMm[spans.indexOf(reading.over)][0] * sampled.left(reading.days)[0];
       const measuredMm = signedMm(reading);
       const sigma = Math.hypot(readingErrorMm(reading), STRIP_MODEL_ERROR * expectedMm);
       const isFar = Math.abs(measuredMm - expectedMm) > FAR_SIGMAS * sigma;
@@ -122,11 +122,11 @@ function doubtsOf(
   const mean = meanOf(weighted);
   const measured = likelihoods.reduce((sum, likelihood) => sum + likelihood.measured, 0);
   const square = likelihoods.reduce(
-    (sum, likelihood, strip) => sum + likelihood.misfit(deviatesAt(places.strips[strip]!, mean, 1)),
+    (sum, likelihood, strip) => sum + likelihood.misfit(deviatesAt(places.strips[strip], mean, 1)),
     mean.reduce((sum, z) => sum + z * z, 0),
   );
   const ends = Object.entries(places.neck).flatMap(([input, place]): GripDoubt[] => {
-    const z = mean[place]!;
+    const z = mean[place];
     const side = z < 0 ? 'low' : 'high';
     return Math.abs(z) > END_SIGMAS ? [{ code: 'end-of-range', input: input as StripInput, side }] : [];
   });
@@ -149,15 +149,15 @@ function doubtsOf(
 function found(neck: Build, places: Places, weighted: Weighted, studShape: number) {
   const spreads = spreadsOf(neck);
   const { deviates, weights, samples } = weighted;
-  const placeOf = (input: StripInput) => places.neck[input] ?? places.strips[0]!.inputs[input];
+  const placeOf = (input: StripInput) => places.neck[input] ?? places.strips[0].inputs[input];
   const row = (input: StripInput) => deviates.subarray(placeOf(input) * samples, (placeOf(input) + 1) * samples);
   const [bite, area, shape] = [row('bite'), row('studArea'), row('studShape')];
-  const logs = bite.map((z, i) => spreads.bite * z + spreads.studArea * area[i]!);
+  const logs = bite.map((z, i) => spreads.bite * z + spreads.studArea * area[i]);
   const shapes = shape.map((z) => Math.max(0, studShape + spreads.studShape * z));
-  const mean = (values: Float64Array) => values.reduce((sum, value, i) => sum + weights[i]! * value, 0);
+  const mean = (values: Float64Array) => values.reduce((sum, value, i) => sum + weights[i] * value, 0);
   const [meanLog, meanShape] = [mean(logs), mean(shapes)];
   const product = (a: Float64Array, am: number, b: Float64Array, bm: number) =>
-    a.reduce((sum, value, i) => sum + weights[i]! * (value - am) * (b[i]! - bm), 0);
+    a.reduce((sum, value, i) => sum + weights[i] * (value - am) * (b[i] - bm), 0);
   const [ll, ss] = [product(logs, meanLog, logs, meanLog), product(shapes, meanShape, shapes, meanShape)];
   const correlation = ll * ss > 0 ? product(logs, meanLog, shapes, meanShape) / Math.sqrt(ll * ss) : 0;
   return { logs, shapes, correlation };
@@ -184,7 +184,7 @@ function inTermsOf(
   return Object.fromEntries(
     Object.entries(places.neck).map(([input, place]) => {
       const shift = shifts[input as StripInput] ?? 0;
-      return [input, Float64Array.from(taken, (i) => weighted.deviates[place * weighted.samples + i]! - shift)];
+      return [input, Float64Array.from(taken, (i) => weighted.deviates[place * weighted.samples + i] - shift)];
     }),
   );
 }
@@ -207,7 +207,7 @@ export function gripPosterior(
   const places = placesOf(neck, strips, used.length > 0);
   const shapes = shapesOf(neck, strips);
   const likelihoods = strips.map(({ strip, ownBoard }, index) =>
-    stripLikelihood(stripModel(strip, neck, ownBoard, shapes.strips[index]!)),
+    stripLikelihood(stripModel(strip, neck, ownBoard, shapes.strips[index])),
   );
   const prior = used.length > 0 ? normalDeviates(seed, PRIOR_SAMPLES, places.dimensions) : new Float64Array(0);
   const necks = used.map((entry) => neckLikelihood(neck, entry, shapes.neck, places, prior));
@@ -216,7 +216,7 @@ export function gripPosterior(
     (deviates, count) => {
       const logs = new Float64Array(count);
       likelihoods.forEach((likelihood, strip) =>
-        likelihood.add(deviatesAt(places.strips[strip]!, deviates, count), logs),
+        likelihood.add(deviatesAt(places.strips[strip], deviates, count), logs),
       );
       necks.forEach((likelihood) => likelihood.add(deviates, count, logs));
       return logs;
@@ -228,13 +228,13 @@ export function gripPosterior(
     logs,
     shapes: sampledShapes,
     correlation,
-  } = found(neck, places, weighted, isOwnWire ? shapes.neck : shapes.strips[0]!);
+  } = found(neck, places, weighted, isOwnWire ? shapes.neck : shapes.strips[0]);
   const all = resampled(weighted, weighted.samples, seed);
   return {
     deviates: inTermsOf(neck, places, weighted, resampled(weighted, samples, seed), shapes.neck),
     samples,
-    bite: bandOf(Float64Array.from(all, (i) => Math.exp(logs[i]!))),
-    studShape: bandOf(Float64Array.from(all, (i) => sampledShapes[i]!)),
+    bite: bandOf(Float64Array.from(all, (i) => Math.exp(logs[i]))),
+    studShape: bandOf(Float64Array.from(all, (i) => sampledShapes[i])),
     correlation,
     measured: likelihoods.reduce((sum, { measured }) => sum + measured, used.length),
     effective: weighted.effective,

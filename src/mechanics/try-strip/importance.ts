@@ -53,8 +53,8 @@ function weightsOf(logs: Float64Array, power = 1): { readonly weights: Float64Ar
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   let squares = 0;
   for (let i = 0; i < weights.length; i += 1) {
-    weights[i]! /= total;
-    squares += weights[i]! ** 2;
+    weights[i] /= total;
+    squares += weights[i] ** 2;
   }
   return { weights, effective: 1 / squares };
 }
@@ -89,14 +89,14 @@ function fit(deviates: Float64Array, dimensions: number, weights: Float64Array, 
   const shrink = dimensions / 2;
   const mean = new Float64Array(dimensions);
   for (let d = 0; d < dimensions; d += 1)
-    for (let i = 0; i < samples; i += 1) mean[d]! += weights[i]! * deviates[d * samples + i]!;
+    for (let i = 0; i < samples; i += 1) mean[d] += weights[i] * deviates[d * samples + i];
   const covariance = new Float64Array(dimensions * dimensions);
   const scaled = new Float64Array(samples);
   for (let a = 0; a < dimensions; a += 1) {
-    for (let i = 0; i < samples; i += 1) scaled[i] = weights[i]! * (deviates[a * samples + i]! - mean[a]!);
+    for (let i = 0; i < samples; i += 1) scaled[i] = weights[i] * (deviates[a * samples + i] - mean[a]);
     for (let b = 0; b <= a; b += 1) {
       let sum = 0;
-      for (let i = 0; i < samples; i += 1) sum += scaled[i]! * (deviates[b * samples + i]! - mean[b]!);
+      for (let i = 0; i < samples; i += 1) sum += scaled[i] * (deviates[b * samples + i] - mean[b]);
       covariance[a * dimensions + b] = (effective * sum + (a === b ? shrink : 0)) / (effective + shrink);
     }
   }
@@ -117,10 +117,10 @@ function cholesky(matrix: Float64Array, n: number): number {
   let logRoot = 0;
   for (let a = 0; a < n; a += 1)
     for (let b = 0; b <= a; b += 1) {
-      let sum = matrix[a * n + b]!;
-      for (let k = 0; k < b; k += 1) sum -= matrix[a * n + k]! * matrix[b * n + k]!;
-      matrix[a * n + b] = a === b ? Math.sqrt(sum) : sum / matrix[b * n + b]!;
-      if (a === b) logRoot += Math.log(matrix[a * n + a]!);
+      let sum = matrix[a * n + b];
+      for (let k = 0; k < b; k += 1) sum -= matrix[a * n + k] * matrix[b * n + k];
+      matrix[a * n + b] = a === b ? Math.sqrt(sum) : sum / matrix[b * n + b];
+      if (a === b) logRoot += Math.log(matrix[a * n + a]);
     }
   return logRoot;
 }
@@ -135,8 +135,8 @@ function inverse(matrix: Float64Array, n: number): Float64Array {
     column.fill(0);
     column[c] = 1;
     for (let a = 0; a < n; a += 1) {
-      for (let k = 0; k < a; k += 1) column[a]! -= lower[a * n + k]! * column[k]!;
-      column[a]! /= lower[a * n + a]!;
+      for (let k = 0; k < a; k += 1) column[a] -= lower[a * n + k] * column[k];
+      column[a] /= lower[a * n + a];
     }
     fromBelow(lower, n, column);
     for (let a = 0; a < n; a += 1) out[a * n + c] = column[a]!;
@@ -147,8 +147,8 @@ function inverse(matrix: Float64Array, n: number): Float64Array {
 /** Solves Lᵀ·x = b in place. */
 function fromBelow(lower: Float64Array, n: number, x: Float64Array): void {
   for (let a = n - 1; a >= 0; a -= 1) {
-    for (let k = a + 1; k < n; k += 1) x[a]! -= lower[k * n + a]! * x[k]!;
-    x[a]! /= lower[a * n + a]!;
+    for (let k = a + 1; k < n; k += 1) x[a] -= lower[k * n + a] * x[k];
+    x[a] /= lower[a * n + a];
   }
 }
 
@@ -165,16 +165,16 @@ function drawMixture(
   for (let i = 0; i < samples; i += 1) {
     const isFromPrior = uniformFloat64(random) < FROM_PRIOR;
     for (let d = 0; d < n; d += 1) off[d] = normal(random);
-    if (isFromPrior) for (let d = 0; d < n; d += 1) off[d]! -= mean[d]!;
+    if (isFromPrior) for (let d = 0; d < n; d += 1) off[d] -= mean[d];
     else fromBelow(root, n, off);
     let ofPrior = 0;
     let ofFit = 0;
     for (let d = 0; d < n; d += 1) {
-      const z = mean[d]! + off[d]!;
+      const z = mean[d] + off[d];
       deviates[d * samples + i] = z;
       ofPrior += z * z;
       let u = 0;
-      for (let k = d; k < n; k += 1) u += root[k * n + d]! * off[k]!;
+      for (let k = d; k < n; k += 1) u += root[k * n + d] * off[k];
       ofFit += u * u;
     }
     // ln(N(z; 0, 1)/mixture) = −ln(p + (1 − p)·N_fit/N_prior)
@@ -206,7 +206,7 @@ export function importanceSamples(dimensions: number, logLikelihood: LogLikeliho
     const proposal = fit(deviates, dimensions, before.weights, before.effective);
     const priors = new Float64Array(LATER_SAMPLES);
     deviates = drawMixture(random, proposal, LATER_SAMPLES, priors);
-    logs = logLikelihood(deviates, LATER_SAMPLES).map((log, i) => log + priors[i]!);
+    logs = logLikelihood(deviates, LATER_SAMPLES).map((log, i) => log + priors[i]);
     const { effective } = weightsOf(logs);
     if (effective >= ENOUGH || pass === MOST_PASSES) {
       const { weights } = tempered(logs);
@@ -219,11 +219,11 @@ export function importanceSamples(dimensions: number, logLikelihood: LogLikeliho
 export function resampled({ weights }: Pick<Weighted, 'weights'>, count: number, seed: number): Uint32Array {
   const out = new Uint32Array(count);
   const start = uniformFloat64(seededRandom(seed));
-  let below = weights[0]!;
+  let below = weights[0];
   let at = 0;
   for (let i = 0; i < count; i += 1) {
     const wanted = (i + start) / count;
-    while (below < wanted && at < weights.length - 1) below += weights[(at += 1)]!;
+    while (below < wanted && at < weights.length - 1) below += weights[(at += 1)];
     out[i] = at;
   }
   return out;

@@ -46,7 +46,7 @@ export function spanOf(strip: Layout, over: StripSpan): readonly [fromMm: number
     throw new RangeError(`group ${over} of the strip; it must be between 0 and ${strip.groups.length - 1}`);
   const at = slotXMm(strip);
   const first = strip.groups.slice(0, over).reduce((sum, { frets }) => sum + frets, 0);
-  const last = first + strip.groups[over]!.frets - 1;
+  const last = first + strip.groups[over].frets - 1;
   const half = slotPitchMm(strip) / 2;
-  return [Math.max(0, at[first]! - half), Math.min(lengthMm, at[last]! + half)];
+  return [Math.max(0, at[first] - half), Math.min(lengthMm, at[last] + half)];
 }

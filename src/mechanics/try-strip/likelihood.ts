@@ -58,8 +58,8 @@ function stiffnessOff(reading: StiffnessReading, { spreads }: StripModel, deviat
   const { inputs, slotDepth } = deviates;
   const expected =
     reading.of === 'give'
-      ? statedLn(reading, inputs.acrossGrain[i]!, slotDepth[i]!) - spreads.boardModulus * inputs.boardModulus[i]!
-      : statedLn(reading, 0, 0) + spreads.density * inputs.density[i]!;
+      ? statedLn(reading, inputs.acrossGrain[i], slotDepth[i]) - spreads.boardModulus * inputs.boardModulus[i]
+      : statedLn(reading, 0, 0) + spreads.density * inputs.density[i];
   return (reading.measuredLn - expected) / reading.errorLn;
 }
 
@@ -76,10 +76,10 @@ export function stripLikelihood(model: StripModel): StripLikelihood {
       let square = 0;
       let logDeterminant = 0;
       for (const { at, readings } of spans) {
-        const hump = sampled.humpMm[at]![i]!;
+        const hump = sampled.humpMm[at][i];
         let [rr, ru, uu] = [0, 0, 0];
         for (const reading of readings) {
-          const expected = hump * left.get(reading.days)![i]!;
+          const expected = hump * left.get(reading.days)![i];
           const error = readingErrorMm(reading);
           const off = (signedMm(reading) - expected) / error;
           const model = (STRIP_MODEL_ERROR * expected) / error;
@@ -98,7 +98,7 @@ export function stripLikelihood(model: StripModel): StripLikelihood {
   return {
     model,
     measured: model.strip.readings.length + stiffness.length,
-    add: (deviates, logs) => each(deviates, (i, square, logDeterminant) => (logs[i]! -= (square + logDeterminant) / 2)),
+    add: (deviates, logs) => each(deviates, (i, square, logDeterminant) => (logs[i] -= (square + logDeterminant) / 2)),
     misfit: (deviates) => {
       let first = 0;
       each(deviates, (i, square) => {

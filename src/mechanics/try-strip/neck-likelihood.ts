@@ -57,7 +57,7 @@ function gripOf(neck: Build, entry: LogEntry, studShape: number) {
   const [stated] = seatMany(contact, FLEXIBILITY_MM_N, STATED, Float64Array.of(1));
   return (on: ManyDeviations) => {
     const softer = new Float64Array(on.bite.length).fill(1);
-    return seatMany(contact, FLEXIBILITY_MM_N, on, softer).map((force) => force / stated!);
+    return seatMany(contact, FLEXIBILITY_MM_N, on, softer).map((force) => force / stated);
   };
 }
 
@@ -74,7 +74,7 @@ function sharedOf(neck: Build, places: Places, deviates: Float64Array, samples: 
       const place = places.neck[input as StripInput];
       // Density and crushing strength are those of each neck's own board, and part of its scatter.
       const isShared = place !== undefined && input !== 'density' && input !== 'crushing';
-      if (!isShared) return [input, new Float64Array(samples).fill(STATED[input][0]!)];
+      if (!isShared) return [input, new Float64Array(samples).fill(STATED[input][0])];
       const row = deviates.subarray(place * samples, (place + 1) * samples);
       return [input, row.map((z) => deviationAt(spreads, description, z))];
     }),
@@ -114,10 +114,10 @@ export function neckLikelihood(
     add: (deviates, count, logs) => {
       const factors = grip(sharedOf(neck, places, deviates, count));
       for (let i = 0; i < count; i += 1) {
-        const at = (Math.log(Math.max(factors[i]!, SMALLEST)) + HALF_WIDTH) / STEP;
+        const at = (Math.log(Math.max(factors[i], SMALLEST)) + HALF_WIDTH) / STEP;
         const within = Math.min(table.length - 1.000001, Math.max(0, at));
         const k = Math.floor(within);
-        logs[i]! += table[k]! + (within - k) * (table[k + 1]! - table[k]!);
+        logs[i] += table[k] + (within - k) * (table[k + 1] - table[k]);
       }
     },
   };

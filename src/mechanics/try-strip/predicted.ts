@@ -63,12 +63,12 @@ function priorOf(model: StripModel, { seed = STANDARD.seed, samples = STANDARD.s
 /** ω as stated. */
 function statedLeft(model: StripModel, days: number): number {
   const places = placesAlone(model);
-  return sampleStrip(model, deviatesAt(places, new Float64Array(places.dimensions), 1)).left(days)[0]!;
+  return sampleStrip(model, deviatesAt(places, new Float64Array(places.dimensions), 1)).left(days)[0];
 }
 
 function atDay(sampled: SampledStrip, at: number, days: number): Float64Array {
   const left = sampled.left(days);
-  return sampled.humpMm[at]!.map((hump, i) => hump * left[i]!);
+  return sampled.humpMm[at].map((hump, i) => hump * left[i]);
 }
 
 /** @param days since the frets went in */
@@ -78,7 +78,7 @@ export function predictStrip(model: StripModel, days = 0, options: PredictionOpt
   return {
     spans: spansOf(model.strip).map((over, at) => ({
       over,
-      statedMm: model.statedHumpMm[at]! * stated,
+      statedMm: model.statedHumpMm[at] * stated,
       bandMm: bandOf(atDay(sampled, at, days)),
     })),
     forceN: sampled.forceN.map((force) => bandOf(Float64Array.from(force))),
@@ -97,15 +97,15 @@ function biteTimesFor(model: StripModel, at: number, humpMm: number): number | n
     logs.map((log) => log / model.spreads.bite),
     places.inputs.bite * TRIED_BITES,
   );
-  const humps = sampleStrip(model, deviatesAt(places, deviates, TRIED_BITES)).humpMm[at]!;
+  const humps = sampleStrip(model, deviatesAt(places, deviates, TRIED_BITES)).humpMm[at];
   const above = humps.findIndex((hump) => hump >= humpMm);
   if (above <= 0) return null;
-  const part = (humpMm - humps[above - 1]!) / (humps[above]! - humps[above - 1]!);
-  return Math.exp(logs[above - 1]! + part * (logs[above]! - logs[above - 1]!));
+  const part = (humpMm - humps[above - 1]) / (humps[above] - humps[above - 1]);
+  return Math.exp(logs[above - 1] + part * (logs[above] - logs[above - 1]));
 }
 
 function percentile(values: Float64Array, share: number): number {
-  return values.toSorted()[Math.round(share * (values.length - 1))]!;
+  return values.toSorted()[Math.round(share * (values.length - 1))];
 }
 
 /** What there is to ask about the readings of a strip before they are kept. */
@@ -124,7 +124,7 @@ export function stripQuestions(model: StripModel, options: PredictionOptions = {
     if (Math.abs(measuredMm - bandMm.p50) <= reach) return [];
     const left = statedLeft(model, reading.days);
     const biteTimes = biteTimesFor(model, at, measuredMm / left);
-    const predictedMm = model.statedHumpMm[at]! * left;
+    const predictedMm = model.statedHumpMm[at] * left;
     const code = biteTimes === null ? 'no-bite' : 'other-bite';
     return [{ code, reading: index, measuredMm, predictedMm, bandMm, biteTimes }];
   });

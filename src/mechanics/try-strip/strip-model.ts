@@ -151,7 +151,7 @@ function openings({ openingMm }: StripWedges, forceN: ArrayLike<number>): Float6
   const slots = forceN.length;
   return Float64Array.from({ length: slots }, (_, i) => {
     let sum = 0;
-    for (let j = 0; j < slots; j += 1) sum += openingMm[j * slots + i]! * forceN[j]!;
+    for (let j = 0; j < slots; j += 1) sum += openingMm[j * slots + i] * forceN[j];
     return sum;
   });
 }
@@ -164,7 +164,7 @@ export function shorterStrip(strip: StripContent): StripContent {
     ...strip,
     offcut: { ...strip.offcut, lengthMm: frets * pitch },
     endMm: pitch / 2,
-    groups: [{ ...strip.groups[0]!, frets }],
+    groups: [{ ...strip.groups[0], frets }],
   };
 }
 
@@ -184,10 +184,10 @@ function woodAnswers(strip: StripContent, wood: WoodProperties, spreads: Spreads
     const { stationXMm, wedgeMm } = wedges;
     const stations = stationXMm.length;
     const line = new Float64Array(stations);
-    for (let i = 0; i < frets * stations; i += 1) line[i % stations]! += wedgeMm[i]!;
+    for (let i = 0; i < frets * stations; i += 1) line[i % stations] += wedgeMm[i];
     const middle = sampleLine(stationXMm, line, short.offcut.lengthMm / 2);
-    const bow = middle - (line[0]! + line[stations - 1]!) / 2;
-    return [bow, openings(wedges, new Float64Array(frets).fill(1))[frets >> 1]!] as const;
+    const bow = middle - (line[0] + line[stations - 1]) / 2;
+    return [bow, openings(wedges, new Float64Array(frets).fill(1))[frets >> 1]] as const;
   };
   const stated = amounts(0, 1);
   const across = amounts(0, Math.exp(spreads.acrossGrain));
@@ -213,11 +213,11 @@ function spanModel(
   const shapeMm = new Float64Array(strip.groups.length * POINTS);
   groupOf.forEach((group, slot) => {
     const line = wedgeMm.subarray(slot * stations, (slot + 1) * stations);
-    const at = (x: number) => shares[slot]! * sampleLine(stationXMm, line, x);
+    const at = (x: number) => shares[slot] * sampleLine(stationXMm, line, x);
     const [a, b] = [at(from), at(to)];
     for (let p = 0; p < POINTS; p += 1) {
       const s = (p + 1) / (POINTS + 1);
-      shapeMm[group * POINTS + p]! += at(from + s * (to - from)) - a - (b - a) * s;
+      shapeMm[group * POINTS + p] += at(from + s * (to - from)) - a - (b - a) * s;
     }
   });
   return { over, shapeMm, points: POINTS };
@@ -239,21 +239,21 @@ function solved(strip: StripContent, neck: StripNeck, ownBoard: boolean, studSha
   const studWidthMm = Math.max(0, REFERENCE_INTERFERENCE_MM - least);
   const biting = contacts.map((contact) => deviatedContact(contact, { ...AS_STATED, studWidthMm }));
   const seated = seat(
-    groupOf.map((group) => biting[group]!),
+    groupOf.map((group) => biting[group]),
     wedges.openingMm,
   );
   const statedForceN =
     studWidthMm === 0
       ? seated.forceN
       : seat(
-          groupOf.map((group) => contacts[group]!),
+          groupOf.map((group) => contacts[group]),
           wedges.openingMm,
         ).forceN;
   const slotsOf = contacts.map((_, group) => groupOf.flatMap((of, slot) => (of === group ? [slot] : [])));
   const mean = (group: number, values: (slot: number) => number) =>
-    slotsOf[group]!.reduce((sum, slot) => sum + values(slot), 0) / slotsOf[group]!.length;
-  const meanForce = contacts.map((_, group) => mean(group, (slot) => seated.forceN[slot]!));
-  const shares = seated.forceN.map((force, slot) => force / meanForce[groupOf[slot]!]!);
+    slotsOf[group].reduce((sum, slot) => sum + values(slot), 0) / slotsOf[group].length;
+  const meanForce = contacts.map((_, group) => mean(group, (slot) => seated.forceN[slot]));
+  const shares = seated.forceN.map((force, slot) => force / meanForce[groupOf[slot]]);
   return {
     strip,
     ownBoard,
@@ -262,8 +262,8 @@ function solved(strip: StripContent, neck: StripNeck, ownBoard: boolean, studSha
     description,
     groups: contacts.map((contact, group) => ({
       contact,
-      flexibilityMmN: mean(group, (slot) => seated.openingMm[slot]!) / meanForce[group]!,
-      frets: slotsOf[group]!.length,
+      flexibilityMmN: mean(group, (slot) => seated.openingMm[slot]) / meanForce[group],
+      frets: slotsOf[group].length,
     })),
     spans: spansOf(strip).map((over) => spanModel(strip, wedges, over, shares)),
     ...woodAnswers(strip, wood, spreads),
@@ -319,7 +319,7 @@ export function greatest(shapeMm: Float64Array, points: number, amount: (group: 
   const groups = shapeMm.length / points;
   for (let p = 0; p < points; p += 1) {
     let sum = 0;
-    for (let group = 0; group < groups; group += 1) sum += amount(group) * shapeMm[group * points + p]!;
+    for (let group = 0; group < groups; group += 1) sum += amount(group) * shapeMm[group * points + p];
     if (Math.abs(sum) > Math.abs(found)) found = sum;
   }
   return found;

@@ -45,7 +45,7 @@ function softness(
   modulus: Float64Array,
 ): Float64Array {
   const { acrossGrain } = inputs;
-  return modulus.map((e, i) => Math.exp(answer.acrossGrain * acrossGrain[i]! + answer.slotDepth * slotDepth[i]!) / e);
+  return modulus.map((e, i) => Math.exp(answer.acrossGrain * acrossGrain[i] + answer.slotDepth * slotDepth[i]) / e);
 }
 
 /**
@@ -67,19 +67,19 @@ function humpsOf(
   if (bent.length === 1) {
     const [{ force, shape }] = bent as [(typeof bent)[number]];
     const perForce = greatest(shape, points, () => 1);
-    for (let i = 0; i < out.length; i += 1) out[i] = bow[i]! * perForce * force[i]!;
+    for (let i = 0; i < out.length; i += 1) out[i] = bow[i] * perForce * force[i];
     return out;
   }
   const line = new Float64Array(points);
   for (let i = 0; i < out.length; i += 1) {
     line.fill(0);
     for (const { force, shape } of bent) {
-      const here = force[i]!;
-      for (let p = 0; p < points; p += 1) line[p]! += here * shape[p]!;
+      const here = force[i];
+      for (let p = 0; p < points; p += 1) line[p] += here * shape[p];
     }
     let found = 0;
-    for (let p = 0; p < points; p += 1) if (Math.abs(line[p]!) > Math.abs(found)) found = line[p]!;
-    out[i] = bow[i]! * found;
+    for (let p = 0; p < points; p += 1) if (Math.abs(line[p]) > Math.abs(found)) found = line[p]!;
+    out[i] = bow[i] * found;
   }
   return out;
 }
@@ -90,8 +90,8 @@ export function sampleStrip(model: StripModel, deviates: StripDeviates): Sampled
   const bow = softness(model.bow, deviates, on.boardModulus);
   const opening = softness(model.opening, deviates, on.boardModulus);
   const forceN = groups.map(({ contact, flexibilityMmN }, group) => {
-    const { kerfErrorMm } = strip.groups[group]!;
-    const kerfMm = deviates.kerfs[group]!.map((z) => kerfErrorMm * z);
+    const { kerfErrorMm } = strip.groups[group];
+    const kerfMm = deviates.kerfs[group].map((z) => kerfErrorMm * z);
     return seatMany(contact, flexibilityMmN, { ...on, kerfMm }, opening);
   });
   const humpMm = spans.map((span) => humpsOf(span, forceN, bow));

@@ -55,8 +55,8 @@ export function fitAnswer(spreads: Spreads, trials: readonly Trial[]): Answer {
       curve[at] = (up + down) / (2 * step * step);
     } else if (at === NECK) {
       // Derivatives in L: Q_b, Q_bb of the board; Q_n from the step, Q_nn and Q_bn from homogeneity.
-      const first = logarithmic ? 0 : slope[BOARD]! / b;
-      const second = (2 * curve[BOARD]!) / (b * b);
+      const first = logarithmic ? 0 : slope[BOARD] / b;
+      const second = (2 * curve[BOARD]) / (b * b);
       const far = step * n;
       const own = logarithmic ? 0 : 1;
       const neckFirst = (up - ((second + first) * far * far) / 2) / (far - (own * far * far) / 2);
@@ -76,16 +76,16 @@ export function answersAt({ logarithmic, slope, curve, cross }: Answer, deviates
   const samples = deviates.length / INPUTS.length;
   const out = new Float64Array(samples);
   for (let input = 0; input < INPUTS.length; input += 1) {
-    const a = slope[input]!;
-    const b = curve[input]!;
+    const a = slope[input];
+    const b = curve[input];
     if (a === 0 && b === 0) continue;
     const z = deviates.subarray(input * samples, (input + 1) * samples);
-    for (let i = 0; i < samples; i += 1) out[i]! += (a + b * z[i]!) * z[i]!;
+    for (let i = 0; i < samples; i += 1) out[i] += (a + b * z[i]) * z[i];
   }
   const board = deviates.subarray(BOARD * samples, (BOARD + 1) * samples);
   const neck = deviates.subarray(NECK * samples, (NECK + 1) * samples);
   for (let i = 0; i < samples; i += 1) {
-    const sum = out[i]! + cross * board[i]! * neck[i]!;
+    const sum = out[i] + cross * board[i] * neck[i];
     out[i] = logarithmic ? Math.exp(sum) : 1 + sum;
   }
   return out;

@@ -41,8 +41,8 @@ export function kindLines(sampled: Sampled, method: Method, fretsIn?: readonly n
   const points = sampled.xMm.length;
   const lines = wedgeFactors.map(() => new Float64Array(points));
   const add = (fret: number) => {
-    const line = lines[sampled.kindOfFret[fret - 1]!]!;
-    for (let j = 0; j < points; j += 1) line[j]! += wedgeMm[(fret - 1) * points + j]!;
+    const line = lines[sampled.kindOfFret[fret - 1]];
+    for (let j = 0; j < points; j += 1) line[j] += wedgeMm[(fret - 1) * points + j];
   };
   if (fretsIn) fretsIn.forEach(add);
   else for (let fret = 1; fret <= sampled.kindOfFret.length; fret += 1) add(fret);
@@ -63,13 +63,13 @@ interface Terms {
 
 function times(a: Float64Array, b: Float64Array): Float64Array {
   const out = new Float64Array(a.length);
-  for (let i = 0; i < a.length; i += 1) out[i] = a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i += 1) out[i] = a[i] * b[i];
   return out;
 }
 
 function scaled(a: Float64Array, factor: number): Float64Array {
   const out = new Float64Array(a.length);
-  for (let i = 0; i < a.length; i += 1) out[i] = a[i]! * factor;
+  for (let i = 0; i < a.length; i += 1) out[i] = a[i] * factor;
   return out;
 }
 
@@ -81,20 +81,20 @@ function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledM
   // Whatever was measured before fretting was measured with a gauge; levelling takes its error out with the bow.
   const gauge: Term[] = gaugeMm.some((mm) => mm !== 0) ? [{ line: gaugeMm, amount: sampled.gaugeDeviates }] : [];
   if (!moment.strung) {
-    const wedges = wedgesIn.map((line, kind) => ({ line, amount: of.wedgeFactors[kind]! }));
+    const wedges = wedgesIn.map((line, kind) => ({ line, amount: of.wedgeFactors[kind] }));
     return { fixed: startingMm, terms: [...gauge, ...wedges] };
   }
   const now = at ?? sampledMoment(sampled, moment.days);
-  const terms: Term[] = wedgesIn.map((line, kind) => ({ line, amount: times(of.wedgeFactors[kind]!, now.wedges) }));
+  const terms: Term[] = wedgesIn.map((line, kind) => ({ line, amount: times(of.wedgeFactors[kind], now.wedges) }));
   const filed = moment.ofWood || levelledIn === 'none' ? undefined : levelledIn;
   const then = filed === 'strung' ? sampledMoment(sampled, 0) : undefined;
-  const strings = then ? now.strings.map((share, i) => share - then.strings[i]!) : now.strings;
+  const strings = then ? now.strings.map((share, i) => share - then.strings[i]) : now.strings;
   terms.push({ line: of.stringsMm, amount: times(of.stringsFactor, strings) });
   if (moment.rodPercent !== 0) terms.push({ line: of.rodMm, amount: scaled(of.rodFactor, moment.rodPercent / 100) });
   if (filed !== 'strung') terms.push({ line: of.climateMm, amount: of.climateFactor });
   if (filed) {
     kindLines(sampled, method).forEach((line, kind) => {
-      const factor = of.wedgeFactors[kind]!;
+      const factor = of.wedgeFactors[kind];
       terms.push({ line: scaled(line, -1), amount: then ? times(factor, then.wedges) : factor });
     });
   }
@@ -105,10 +105,10 @@ function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledM
 
 /** Relief of every sample at one point. */
 function reliefAtPoint({ fixed, terms }: Terms, point: number, out: Float64Array): void {
-  out.fill(fixed ? fixed[point]! : 0);
+  out.fill(fixed ? fixed[point] : 0);
   for (const { line, amount } of terms) {
-    const height = line[point]!;
-    for (let i = 0; i < out.length; i += 1) out[i]! += height * amount[i]!;
+    const height = line[point];
+    for (let i = 0; i < out.length; i += 1) out[i] += height * amount[i];
   }
 }
 
@@ -140,8 +140,8 @@ function eachPoint(
 
 function keepExtremes(relief: Float64Array, extremes: Float64Array): void {
   for (let i = 0; i < relief.length; i += 1) {
-    const value = relief[i]!;
-    if (Math.abs(value) > Math.abs(extremes[i]!)) extremes[i] = value;
+    const value = relief[i];
+    if (Math.abs(value) > Math.abs(extremes[i])) extremes[i] = value;
   }
 }
 
@@ -161,12 +161,12 @@ function twoTermExtremes({ fixed, terms }: Terms, from: number, to: number, extr
   const [first, second] = terms as [Term, Term];
   const start = fixed ?? new Float64Array(to + 1);
   for (let i = 0; i < extremes.length; i += 1) {
-    const a = first.amount[i]!;
-    const b = second.amount[i]!;
+    const a = first.amount[i];
+    const b = second.amount[i];
     let least = 0;
     let most = 0;
     for (let j = from; j <= to; j += 1) {
-      const value = start[j]! + a * first.line[j]! + b * second.line[j]!;
+      const value = start[j] + a * first.line[j] + b * second.line[j];
       if (value > most) most = value;
       else if (value < least) least = value;
     }

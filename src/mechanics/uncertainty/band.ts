@@ -16,14 +16,14 @@ function select(values: Float64Array, fromIndex: number, toIndex: number, k: num
   let from = fromIndex;
   let to = toIndex;
   while (from < to) {
-    const pivot = values[(from + to) >> 1]!;
+    const pivot = values[(from + to) >> 1];
     let i = from;
     let j = to;
     while (i <= j) {
-      while (values[i]! < pivot) i += 1;
-      while (values[j]! > pivot) j -= 1;
+      while (values[i] < pivot) i += 1;
+      while (values[j] > pivot) j -= 1;
       if (i <= j) {
-        const kept = values[i]!;
+        const kept = values[i];
         values[i] = values[j]!;
         values[j] = kept;
         i += 1;
@@ -34,7 +34,7 @@ function select(values: Float64Array, fromIndex: number, toIndex: number, k: num
     else if (k >= i) from = i;
     else break;
   }
-  return values[k]!;
+  return values[k];
 }
 
 /** The band of all values; reorders them. Infinities count, NaN must not occur. */

@@ -27,7 +27,7 @@ export function sharesOfVariance(values: Float64Array, deviates: Float32Array): 
   let total = 0;
   for (let input = 0; input < INPUTS.length; input += 1) {
     let sum = 0;
-    for (let i = 0; i < samples; i += 1) sum += off[i]! * deviates[input * samples + i]!;
+    for (let i = 0; i < samples; i += 1) sum += off[i] * deviates[input * samples + i];
     shares[input] = sum * sum;
     total += sum * sum;
   }
@@ -37,7 +37,7 @@ export function sharesOfVariance(values: Float64Array, deviates: Float32Array): 
 /** The inputs that make most of the scatter of `values`, largest first, at most three. */
 export function driversOf(values: Float64Array, deviates: Float32Array, most = 3): Driver[] {
   const shares = sharesOfVariance(values, deviates);
-  return INPUTS.map(({ id }, i): Driver => ({ input: id, share: shares[i]! }))
+  return INPUTS.map(({ id }, i): Driver => ({ input: id, share: shares[i] }))
     .filter(({ share }) => share >= LEAST_SHARE)
     .toSorted((a, b) => b.share - a.share)
     .slice(0, most);

@@ -127,6 +127,6 @@ export function deviationAt(spreads: Spreads, { id, kind }: InputDescription, de
 /** All deviations of one neck. @param deviates standard normal, in the order of `INPUTS`. */
 export function deviationsAt(spreads: Spreads, deviates: ArrayLike<number>): Deviations {
   const out: Record<UncertainInput, number> = { ...AS_STATED };
-  INPUTS.forEach((input, index) => (out[input.id] = deviationAt(spreads, input, deviates[index]!)));
+  INPUTS.forEach((input, index) => (out[input.id] = deviationAt(spreads, input, deviates[index])));
   return out;
 }

@@ -158,7 +158,7 @@ function answering(spreads: Spreads, { reference, trials }: Runs, spanFrom: numb
     return (prediction: Prediction) => {
       const line = lineOf(prediction);
       let sum = 0;
-      for (let i = spanFrom; i <= spanTo; i += 1) sum += line[i]! * unit[i]!;
+      for (let i = spanFrom; i <= spanTo; i += 1) sum += line[i] * unit[i];
       return Math.abs(sum) < NOTHING_MM2 ? 0 : sum;
     };
   };
@@ -182,14 +182,14 @@ function modelOf(build: Build, spreads: Spreads, runs: Runs): ResponseModel {
     const { basis, wedgeForceN } = prediction.methods.press;
     const line = new Float64Array(xMm.length);
     contacts.forEach((_, i) => {
-      const scale = reference.methods.press.wedgeForceN[i]! / wedgeForceN[i]!;
-      atPoints(prediction, basis.wedgeMm, i).forEach((value, j) => (line[j]! += scale * value));
+      const scale = reference.methods.press.wedgeForceN[i] / wedgeForceN[i];
+      atPoints(prediction, basis.wedgeMm, i).forEach((value, j) => (line[j] += scale * value));
     });
     return line;
   };
   const flexibilityOf = (prediction: Prediction) => {
     const { openingMm, wedgeForceN } = prediction.methods.press;
-    return openingMm.reduce((sum, opening, i) => sum + opening / wedgeForceN[i]!, 0) / contacts.length;
+    return openingMm.reduce((sum, opening, i) => sum + opening / wedgeForceN[i], 0) / contacts.length;
   };
 
   const methodModel = (method: Method): MethodModel => {
@@ -246,8 +246,8 @@ export function* modelSteps(
 
 /** A bow of constant curvature under the straightedge: of what was measured at each fret as of one number (assumption). */
 function gaugeLine(build: Build, xMm: Float64Array, spanFrom: number, spanTo: number): Float64Array {
-  const from = xMm[spanFrom]!;
-  const to = xMm[spanTo]!;
+  const from = xMm[spanFrom];
+  const to = xMm[spanTo];
   return xMm.map((x, j) => {
     if (build.job !== 'refret' || j < spanFrom || j > spanTo) return 0;
     const s = (x - from) / (to - from);
@@ -266,15 +266,15 @@ function kindsOf(contacts: readonly Contact[], reference: Prediction, widerMm: n
     groups.set(key, [...(groups.get(key) ?? []), { contact, i }]);
   });
   return [...groups.values()].map((group): FretKind => {
-    const { contact, i } = group[group.length >> 1]!;
-    const flexibilityMmN = openingMm[i]! / wedgeForceN[i]!;
+    const { contact, i } = group[group.length >> 1];
+    const flexibilityMmN = openingMm[i] / wedgeForceN[i];
     const wide = deviatedContact(contact, { ...AS_STATED, studWidthMm: widerMm });
     return {
       frets: group.map((member) => member.i + 1),
       contact,
       flexibilityMmN,
       referenceN: seatOne(wide, flexibilityMmN),
-      meanReferenceN: group.reduce((sum, member) => sum + wedgeForceN[member.i]!, 0) / group.length,
+      meanReferenceN: group.reduce((sum, member) => sum + wedgeForceN[member.i], 0) / group.length,
     };
   });
 }

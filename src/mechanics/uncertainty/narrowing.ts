@@ -65,7 +65,7 @@ function narrowed({ model, draws }: Question, left: Left, mirrored: ReadonlySet<
     const spread = model.spreads[id] * deviation;
     const share = error === undefined || spread <= error ? 1 : error / spread;
     const factor = mirrored.has(id) ? -share : share;
-    for (let i = 0; i < row.length; i += 1) row[i] = mean + factor * (row[i]! - mean);
+    for (let i = 0; i < row.length; i += 1) row[i] = mean + factor * (row[i] - mean);
   });
   return out;
 }
@@ -87,10 +87,10 @@ function centred(values: Float64Array): Float64Array {
 function without(values: Float64Array, column: Float64Array): Float64Array {
   let [shared, size] = [0, 0];
   for (let i = 0; i < values.length; i += 1) {
-    shared += values[i]! * column[i]!;
-    size += column[i]! ** 2;
+    shared += values[i] * column[i];
+    size += column[i] ** 2;
   }
-  return size > 0 ? values.map((value, i) => value - (shared / size) * column[i]!) : values;
+  return size > 0 ? values.map((value, i) => value - (shared / size) * column[i]) : values;
 }
 
 /** Relief of every sample less what the readings tell of it. */
@@ -106,9 +106,9 @@ function untold(question: Question, deviates: Float64Array, readings: readonly R
     const isRelief = reading.of === 'relief';
     const error = errors.subarray(isRelief ? 0 : samples, isRelief ? samples : 2 * samples);
     const read = isRelief
-      ? sampleExtremes(sampled, method, reading.moment).map((mm, i) => mm + reading.errorMm * error[i]!)
+      ? sampleExtremes(sampled, method, reading.moment).map((mm, i) => mm + reading.errorMm * error[i])
       : factorsOf(model, otherKerf(deviates, samples)).meanForceN.map(
-          (force, i) => force * (1 + reading.error * error[i]!),
+          (force, i) => force * (1 + reading.error * error[i]),
         );
     columns.push(columns.reduce(without, centred(read)));
   }

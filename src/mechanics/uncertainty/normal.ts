@@ -73,7 +73,7 @@ export function normalDeviates(seed: number, samples: number, inputs: number): F
     const sorted = Float64Array.from(row);
     for (let i = samples - 1; i > 0; i -= 1) {
       const j = uniformInt(random, 0, i);
-      const kept = row[i]!;
+      const kept = row[i];
       row[i] = row[j]!;
       row[j] = kept;
     }
@@ -84,7 +84,7 @@ export function normalDeviates(seed: number, samples: number, inputs: number): F
 
 function product(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i += 1) sum += a[i] * b[i];
   return sum;
 }
 
@@ -94,8 +94,8 @@ function decorrelate(row: Float64Array, sorted: Float64Array, before: readonly F
   const rest = Float64Array.from(row);
   for (const other of before) {
     const slope = product(rest, other) / product(other, other);
-    for (let i = 0; i < rest.length; i += 1) rest[i]! -= slope * other[i]!;
+    for (let i = 0; i < rest.length; i += 1) rest[i] -= slope * other[i];
   }
-  const order = Uint32Array.from(rest.keys()).sort((a, b) => rest[a]! - rest[b]!);
+  const order = Uint32Array.from(rest.keys()).sort((a, b) => rest[a] - rest[b]);
   order.forEach((at, rank) => (row[at] = sorted[rank]!));
 }

@@ -18,14 +18,14 @@ export interface Paired {
 export function paired(firstMm: Float64Array, otherMm: Float64Array, wantedMm: number): Paired {
   let nearer = 0;
   for (let i = 0; i < firstMm.length; i += 1) {
-    const [first, other] = [Math.abs(firstMm[i]! - wantedMm), Math.abs(otherMm[i]! - wantedMm)];
+    const [first, other] = [Math.abs(firstMm[i] - wantedMm), Math.abs(otherMm[i] - wantedMm)];
     nearer += other < first ? 1 : other === first ? 0.5 : 0;
   }
-  return { bandMm: bandOf(otherMm.map((mm, i) => mm - firstMm[i]!)), nearer: nearer / firstMm.length };
+  return { bandMm: bandOf(otherMm.map((mm, i) => mm - firstMm[i])), nearer: nearer / firstMm.length };
 }
 
 /** The samples of another neck as of another piece of wood: no deviate is shared. */
 export function asOfAnotherNeck(samplesMm: Float64Array): Float64Array {
   const half = samplesMm.length >> 1;
-  return Float64Array.from(samplesMm, (_, i) => samplesMm[(i + half) % samplesMm.length]!);
+  return Float64Array.from(samplesMm, (_, i) => samplesMm[(i + half) % samplesMm.length]);
 }

@@ -52,10 +52,10 @@ function rodSettings(draws: Draws, prediction: Prediction, method: Method, targe
     const line = { values: neutral, offset: i, stride: samples };
     const share = shareForTarget(line, { values: rodMm }, spanFrom, spanTo, targetMm, 18);
     // No setting of any size: count it as beyond the end towards which it would have to go.
-    const beyond = neutralExtremes[i]! > targetMm ? FARTHEST_PERCENT : -FARTHEST_PERCENT;
-    const setting = share === undefined || rodFactor[i] === 0 ? beyond : (100 * share) / rodFactor[i]!;
+    const beyond = neutralExtremes[i] > targetMm ? FARTHEST_PERCENT : -FARTHEST_PERCENT;
+    const setting = share === undefined || rodFactor[i] === 0 ? beyond : (100 * share) / rodFactor[i];
     settings[i] = Math.min(FARTHEST_PERCENT, Math.max(-FARTHEST_PERCENT, setting));
-    if (settings[i]! >= rod.leastPercent && settings[i]! <= rod.mostPercent) within += 1;
+    if (settings[i] >= rod.leastPercent && settings[i] <= rod.mostPercent) within += 1;
   }
   return { ...readout(settings, draws), chance: within / samples };
 }
@@ -65,7 +65,7 @@ const COMMON = ['bite', 'studArea'].map((input) => INPUTS.findIndex(({ id }) => 
 
 function meanProduct(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i += 1) sum += a[i] * b[i];
   return sum / a.length;
 }
 
@@ -73,7 +73,7 @@ function scatterOf(draws: Draws, method: Method): Scatter {
   const { samples, deviates, spanFrom, spanTo } = draws;
   const { stringsFactor, wedgeFactors } = draws.methods[method];
   const lines = kindLines(draws, method);
-  const statedAt = (j: number) => lines.reduce((sum, line) => sum + line[j]!, 0);
+  const statedAt = (j: number) => lines.reduce((sum, line) => sum + line[j], 0);
   let at = spanFrom;
   for (let j = spanFrom; j <= spanTo; j += 1) if (Math.abs(statedAt(j)) > Math.abs(statedAt(at))) at = j;
   /** Logarithms, less their mean. */
@@ -82,19 +82,19 @@ function scatterOf(draws: Draws, method: Method): Scatter {
     const mean = logs.reduce((sum, log) => sum + log, 0) / samples;
     return { mean, logs: logs.map((log) => log - mean) };
   };
-  const strings = logsOf((i) => stringsFactor[i]!).logs;
+  const strings = logsOf((i) => stringsFactor[i]).logs;
   const ofStrings = Math.sqrt(meanProduct(strings, strings));
   const none = { wedgesMean: 0, wedges: 0, strings: ofStrings, correlation: 0 };
   // Relative to frets that do not bite as stated nothing can be said.
-  const stated = draws.statedWedges.reduce((sum, factor, kind) => sum + factor * lines[kind]![at]!, 0);
+  const stated = draws.statedWedges.reduce((sum, factor, kind) => sum + factor * lines[kind][at], 0);
   if (stated === 0) return none;
   const { mean, logs: all } = logsOf(
-    (i) => lines.reduce((sum, line, kind) => sum + line[at]! * wedgeFactors[kind]![i]!, 0) / stated,
+    (i) => lines.reduce((sum, line, kind) => sum + line[at] * wedgeFactors[kind][i], 0) / stated,
   );
   const wedges = COMMON.reduce((rest, row) => {
     const deviate = Float64Array.from(deviates.subarray(row * samples, (row + 1) * samples));
     const slope = meanProduct(all, deviate) / Math.max(meanProduct(deviate, deviate), 1e-300);
-    return rest.map((log, i) => log - slope * deviate[i]!);
+    return rest.map((log, i) => log - slope * deviate[i]);
   }, all);
   const ofWedges = Math.sqrt(meanProduct(wedges, wedges));
   const correlation = meanProduct(wedges, strings) / (ofWedges * ofStrings);

@@ -34,9 +34,9 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array, gaugeDev
     for (let i = 0; i < samples; i += 1) {
       for (const input of CONTACT_INPUTS) here[input] = deviations[input][i]!;
       const contact = deviatedContact(kind.contact, here);
-      const force = seatOne(contact, kind.flexibilityMmN * flexibility[i]!) / kind.referenceN;
-      factors[i] = force * perForce[i]!;
-      meanForceN[i]! += force * kind.meanReferenceN * (kind.frets.length / frets);
+      const force = seatOne(contact, kind.flexibilityMmN * flexibility[i]) / kind.referenceN;
+      factors[i] = force * perForce[i];
+      meanForceN[i] += force * kind.meanReferenceN * (kind.frets.length / frets);
     }
     return factors;
   });

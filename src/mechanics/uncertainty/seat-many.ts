@@ -85,18 +85,18 @@ export function seatMany(
   const { bite, studArea, density, crushing, kerfMm, studWidthMm, studShape, studSoftness, wallStiffness } = on;
   const out = new Float64Array(softer.length);
   for (let i = 0; i < out.length; i += 1) {
-    const c = bite[i]!;
-    const wider = studWidthMm[i]!;
-    const kerf = kerfMm[i]!;
-    here.studForceN = contact.studForceN * density[i]! * studArea[i]! * c;
+    const c = bite[i];
+    const wider = studWidthMm[i];
+    const kerf = kerfMm[i];
+    here.studForceN = contact.studForceN * density[i] * studArea[i] * c;
     here.studHeightMm = contact.studHeightMm + wider / 2;
-    here.studShape = Math.max(0, contact.studShape + studShape[i]!);
-    here.embeddingLengthMm = contact.embeddingLengthMm * studSoftness[i]!;
+    here.studShape = Math.max(0, contact.studShape + studShape[i]);
+    here.embeddingLengthMm = contact.embeddingLengthMm * studSoftness[i];
     here.studInterferenceMm = contact.studInterferenceMm + wider - kerf;
     here.bodyInterferenceMm = contact.bodyInterferenceMm - kerf;
-    here.bodyStiffnessNMm = contact.bodyStiffnessNMm * wallStiffness[i]! * c;
-    here.bodyLimitN = contact.bodyLimitN * c * crushing[i]!;
-    out[i] = seated(here, flexibilityMmN * softer[i]!);
+    here.bodyStiffnessNMm = contact.bodyStiffnessNMm * wallStiffness[i] * c;
+    here.bodyLimitN = contact.bodyLimitN * c * crushing[i];
+    out[i] = seated(here, flexibilityMmN * softer[i]);
   }
   return out;
 }

@@ -83,11 +83,11 @@ function timeCourse(
   days.forEach((day, t) => {
     const extremes = sampleExtremes(sampled, method, { strung: true, days: day, rodPercent: 0 }, at[t]);
     for (let i = 0; i < crossing.length; i += 1) {
-      if (crossing[i]! < Infinity || extremes[i]! < -FLAT_MM) continue;
+      if (crossing[i] < Infinity || extremes[i] < -FLAT_MM) continue;
       if (!before) crossing[i] = 0;
       else {
-        const part = (-FLAT_MM - before[i]!) / (extremes[i]! - before[i]!);
-        crossing[i] = days[t - 1]! * (day / days[t - 1]!) ** part;
+        const part = (-FLAT_MM - before[i]) / (extremes[i] - before[i]);
+        crossing[i] = days[t - 1] * (day / days[t - 1]) ** part;
       }
     }
     before = Float64Array.from(extremes);

@@ -29,7 +29,7 @@ function chebyshev(of: (u: number) => number): Float64Array {
   const values = Array.from({ length: n }, (_, k) => of(Math.cos((Math.PI * (k + 0.5)) / n)));
   return Float64Array.from(values, (_, j) => {
     let sum = 0;
-    for (let k = 0; k < n; k += 1) sum += values[k]! * Math.cos((Math.PI * j * (k + 0.5)) / n);
+    for (let k = 0; k < n; k += 1) sum += values[k] * Math.cos((Math.PI * j * (k + 0.5)) / n);
     return ((j === 0 ? 1 : 2) / n) * sum;
   });
 }
@@ -40,11 +40,11 @@ function seriesAt(coefficients: Float64Array, u: number): number {
   let b1 = 0;
   let b2 = 0;
   for (let j = DEGREE; j > 0; j -= 1) {
-    const b0 = coefficients[j]! + 2 * u * b1 - b2;
+    const b0 = coefficients[j] + 2 * u * b1 - b2;
     b2 = b1;
     b1 = b0;
   }
-  return coefficients[0]! + u * b1 - b2;
+  return coefficients[0] + u * b1 - b2;
 }
 
 /** G of an amount A ≥ 0: 1 at A = 0, straight from there to the series. */
@@ -70,8 +70,8 @@ export function wedgeLineLeftOf({ time, relaxation, creep }: SampledTime, days: 
   const amount = time.wedgeRelaxation * (1 / wedgeForceLeft(days, 1) - 1);
   const grown = time.creepFactor * creepOf(days);
   for (let i = 0; i < samples; i += 1) {
-    const own = amount * relaxation[i]!;
-    out[i] = 1 / (1 + own) + grown * creep[i]! * hereditary(own);
+    const own = amount * relaxation[i];
+    out[i] = 1 / (1 + own) + grown * creep[i] * hereditary(own);
   }
   return out;
 }

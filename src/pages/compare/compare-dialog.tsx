@@ -57,7 +57,7 @@ function NeckActions({ necks, labels, bench }: NecksProps) {
   return (
     <ul className="compare-columns compare-actions" data-count={labels.length}>
       {necks.map((neck, index) => {
-        const label = labels[index]!;
+        const label = labels[index];
         return (
           <li key={label}>
             <h3>{label}</h3>
@@ -77,7 +77,7 @@ function NeckActions({ necks, labels, bench }: NecksProps) {
               <button
                 type="button"
                 aria-label={COMPARE_WORDS.swapName(label)}
-                onClick={() => store.getState().swapColumns(necks[0]!.place, neck.place)}
+                onClick={() => store.getState().swapColumns(necks[0].place, neck.place)}
               >
                 {COMPARE_WORDS.swap}
               </button>
@@ -100,14 +100,14 @@ function Comparison(props: NecksProps) {
   const styles = lineStyles(builds);
   const known = necks.flatMap(({ prediction, uncertainty }, index) => {
     if (!prediction) return [];
-    const build = builds[index]!;
+    const build = builds[index];
     const moment = momentOf({ build, prediction }, rail);
     return [
       {
         build,
         prediction,
-        label: labels[index]!,
-        style: styles[index]!,
+        label: labels[index],
+        style: styles[index],
         line: lineAt(prediction, build.method, moment),
         numbers: neckNumbers(build, moment, prediction, uncertainty),
       },

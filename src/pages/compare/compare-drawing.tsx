@@ -24,7 +24,7 @@ function* reliefsOf(necks: readonly ChartedNeck[]): Generator<number> {
     if (band) yield* [band.p05, band.p95];
     const end = prediction.fretXMm.at(-1)!;
     for (let at = 0; at < line.reliefMm.length; at += 1) {
-      if (prediction.stationXMm[at]! <= end) yield line.reliefMm[at]!;
+      if (prediction.stationXMm[at] <= end) yield line.reliefMm[at];
     }
   }
 }
@@ -42,7 +42,7 @@ function Neck({
   const { line, prediction, style, band } = neck;
   const path = lineShape<number>()
     .x((at) => x(at))
-    .y((_at, station) => y(line.reliefMm[station]!));
+    .y((_at, station) => y(line.reliefMm[station]));
   const barX = x(line.extremeXMm) + (index - (count - 1) / 2) * BAR_STEP_PX;
   return (
     <g>
@@ -71,8 +71,8 @@ const fretSays = (fret: number) => `${CHART_WORDS.axis} ${fret}`;
 export function CompareDrawing({ necks, size, system, label }: CompareDrawingProps) {
   const endXMm = Math.max(...necks.map(({ prediction }) => prediction.stationXMm.at(-1)!));
   const scales = chartScales(size, endXMm, reliefsOf(necks));
-  const { fretXMm, straightedge } = necks[0]!.prediction;
-  const [from, to] = [straightedge.fromFret, straightedge.toFret].map((fret) => scales.x(fretXMm[fret - 1]!)) as [
+  const { fretXMm, straightedge } = necks[0].prediction;
+  const [from, to] = [straightedge.fromFret, straightedge.toFret].map((fret) => scales.x(fretXMm[fret - 1])) as [
     number,
     number,
   ];

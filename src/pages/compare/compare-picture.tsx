@@ -41,7 +41,7 @@ function stand(necks: readonly PicturedNeck[]): { readonly first: Standing; read
     label,
     lineSource: createNeckLine(store, build, prediction),
   }));
-  return { first: first!, others };
+  return { first: first, others };
 }
 
 /** Necks with lines that stay the same while builds and predictions do, so that scrubbing leaves the scene alone. */
@@ -51,7 +51,7 @@ function useStanding(necks: readonly PicturedNeck[]) {
   const isSame =
     before.length === necks.length &&
     before.every((old, index) => {
-      const { build, prediction, label } = necks[index]!;
+      const { build, prediction, label } = necks[index];
       return old.build === build && old.prediction === prediction && old.label === label;
     });
   if (!isSame) setStanding(stand(necks));

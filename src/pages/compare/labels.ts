@@ -23,7 +23,7 @@ export function neckLabels(builds: readonly Build[]): string[] {
 /** The same of columns; one that was kept says of when it is. */
 export function columnLabels(necks: readonly ComparedNeck[]): string[] {
   return neckLabels(necks.map(({ build }) => build)).map((label, index) => {
-    const { column } = necks[index]!;
+    const { column } = necks[index];
     return column.follows === 'nothing' && column.since !== null
       ? COMPARE_WORDS.asOf(label, formatWhen(column.since))
       : label;

@@ -4,5 +4,5 @@ import { METHODS, type Method } from '../../mechanics/prediction-types.ts';
 
 export function lineStyles(builds: readonly Pick<Build, 'method'>[]): Method[] {
   const methods = builds.map(({ method }) => method);
-  return new Set(methods).size === methods.length ? methods : builds.map((_, index) => METHODS[index]!);
+  return new Set(methods).size === methods.length ? methods : builds.map((_, index) => METHODS[index]);
 }

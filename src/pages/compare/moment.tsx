@@ -23,14 +23,14 @@ export function MomentControl() {
       </div>
       <Slider
         aria-label={COMPARE_WORDS.moment}
-        aria-valuetext={railText(build, stops[index]!, prediction)}
+        aria-valuetext={railText(build, stops[index], prediction)}
         min={0}
         max={stops.length - 1}
         step={1}
         value={index}
         slide={(stop) => {
           setPlaying(false);
-          setRail(stops[stop]!);
+          setRail(stops[stop]);
         }}
       />
       <strong>{railText(build, rail, prediction)}</strong>

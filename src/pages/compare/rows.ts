@@ -167,20 +167,20 @@ const isAlike = (one: Cell, other: Cell) => one.value === other.value && one.not
 function whyOf({ why, isOwn }: RowMaker, necks: readonly NeckNumbers[], cells: readonly Cell[], system: UnitSystem) {
   const [first] = necks;
   if (!why || !first) return [];
-  const allAlike = cells.every((cell) => isAlike(cell, cells[0]!));
+  const allAlike = cells.every((cell) => isAlike(cell, cells[0]));
   if (allAlike && !isOwn) {
     // The same count of steps may still be other steps.
     const parts = necks.slice(1).flatMap((neck, index) => ({ neck: index + 1, parts: why(neck, first, system) }));
-    return parts.some((each) => each.parts.length > 0) && cells[0]!.note !== undefined
+    return parts.some((each) => each.parts.length > 0) && cells[0].note !== undefined
       ? parts.filter((each) => each.parts.length > 0).map(({ neck, parts: said }) => ({ neck, text: sentence(said) }))
       : [];
   }
   const said = necks.map((neck, index) => ({ neck: index, parts: why(neck, first, system) }));
-  const told = isOwn ? said : said.slice(1).filter(({ neck }) => !isAlike(cells[neck]!, cells[0]!));
+  const told = isOwn ? said : said.slice(1).filter(({ neck }) => !isAlike(cells[neck], cells[0]));
   const texts = told
     .filter(({ parts }) => parts.length > 0)
     .map(({ neck, parts }) => ({ neck, text: sentence(parts) }));
-  return allAlike && texts.every(({ text }) => text === texts[0]!.text) ? [] : texts;
+  return allAlike && texts.every(({ text }) => text === texts[0].text) ? [] : texts;
 }
 
 function beside(first: NeckNumbers, neck: NeckNumbers, system: UnitSystem): Pick<Cell, 'beside'> {
@@ -193,7 +193,7 @@ export function differenceRows(necks: readonly NeckNumbers[], moment: string, sy
   return makers(necks, moment).map((maker) => {
     const cells = necks.map((neck, index) => ({
       ...maker.cell(neck, system),
-      ...(maker.id === 'settled' && index > 0 ? beside(necks[0]!, neck, system) : {}),
+      ...(maker.id === 'settled' && index > 0 ? beside(necks[0], neck, system) : {}),
     }));
     return { id: maker.id, label: maker.label, cells, why: whyOf(maker, necks, cells, system) };
   });
@@ -201,7 +201,7 @@ export function differenceRows(necks: readonly NeckNumbers[], moment: string, sy
 
 /** What a row says where nothing differs. */
 export function isSame({ id, cells, why }: Row): boolean {
-  return id !== 'now' && why.length === 0 && cells.every((cell) => isAlike(cell, cells[0]!));
+  return id !== 'now' && why.length === 0 && cells.every((cell) => isAlike(cell, cells[0]));
 }
 
 export const bandText = (band: Cell['band']): string | null => (band === undefined ? COMPARE_WORDS.waiting : band);

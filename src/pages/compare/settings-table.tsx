@@ -32,15 +32,15 @@ function Group({ group, necks, builds, labels, bench }: GroupProps) {
             <span className="button-row">
               {bench !== null &&
                 necks.map(({ build, place }, index) => {
-                  const settings = settingsBetween(group, build, builds[bench]!);
+                  const settings = settingsBetween(group, build, builds[bench]);
                   return index === bench || settings.length === 0 ? null : (
                     <button
                       key={place}
                       type="button"
-                      aria-label={COMPARE_WORDS.copyFromName(group.label, labels[index]!)}
-                      onClick={() => copy(place, settings, group, labels[index]!)}
+                      aria-label={COMPARE_WORDS.copyFromName(group.label, labels[index])}
+                      onClick={() => copy(place, settings, group, labels[index])}
                     >
-                      {COMPARE_WORDS.copyFrom(labels[index]!)}
+                      {COMPARE_WORDS.copyFrom(labels[index])}
                     </button>
                   );
                 })}
@@ -72,7 +72,7 @@ export function SettingsTable(props: SettingsTableProps) {
       ) : (
         <>
           <p className="quiet">
-            {bench === null ? COMPARE_WORDS.copyNeedsBench : COMPARE_WORDS.copyIntro(labels[bench]!)}
+            {bench === null ? COMPARE_WORDS.copyNeedsBench : COMPARE_WORDS.copyIntro(labels[bench])}
           </p>
           {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls on a phone, so keys must reach it */}
           <section className="table-scroll" tabIndex={0} aria-label={COMPARE_WORDS.copyTitle}>

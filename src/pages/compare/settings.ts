@@ -41,7 +41,7 @@ function isSame(one: unknown, other: unknown): boolean {
 }
 
 function differs(builds: readonly Build[], id: SettingId): boolean {
-  return builds.some((build) => !isSame(workingValue(build, id), workingValue(builds[0]!, id)));
+  return builds.some((build) => !isSame(workingValue(build, id), workingValue(builds[0], id)));
 }
 
 function settingText(build: Build, parameter: (typeof PARAMETERS)[number], system: UnitSystem): string {

@@ -80,7 +80,7 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
   const labels = choiceLabels(builds);
   useTitle(builds.length > 1 ? CUSTOMER_WORDS.titleMany : CUSTOMER_WORDS.titleOne);
   const facts = choices.map(({ prediction, uncertainty }, index) =>
-    prediction ? choiceFacts(builds[index]!, prediction, uncertainty) : null,
+    prediction ? choiceFacts(builds[index], prediction, uncertainty) : null,
   );
   const known = facts.filter((one) => one !== null);
   const isKnown = known.length === builds.length;
@@ -103,7 +103,7 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
         {builds.map((_, index) => (
           <ChoiceSection
             key={index}
-            label={labels[index]!}
+            label={labels[index]}
             isAdvised={page.advised === index}
             sentences={sentences[index] ?? null}
             picture={pictures.addresses[index]}

@@ -30,7 +30,7 @@ export function PictureMaker({ tasks, palette, units, factor, onPicture, onUnava
   const scene = useRef<NeckSceneHandle>(null);
   const [drawn, setDrawn] = useState(-1);
   const task = tasks[index];
-  const [source] = useState(() => createLineSource(lineOf(tasks[0]!, factor)));
+  const [source] = useState(() => createLineSource(lineOf(tasks[0], factor)));
   const say = useRef({ onPicture, onUnavailable });
   useEffect(() => {
     say.current = { onPicture, onUnavailable };

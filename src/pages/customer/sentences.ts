@@ -41,7 +41,7 @@ function bending({ frettedMm, frettedBand }: ChoiceFacts, system: UnitSystem): s
   const sentence = say(bowSize(frettedMm, system), likePaper(frettedMm));
   if (!frettedBand) return sentence;
   const [low, high] = [frettedBand.p05, frettedBand.p95].map(Math.abs).sort((a, b) => a - b);
-  return `${sentence} ${CUSTOMER_WORDS.between(bowSize(low!, system), bowSize(high!, system))}`;
+  return `${sentence} ${CUSTOMER_WORDS.between(bowSize(low, system), bowSize(high, system))}`;
 }
 
 function stringing({ strungMm }: ChoiceFacts, system: UnitSystem): string {
@@ -110,5 +110,5 @@ export const MEANS: readonly MeansId[] = ['months', 'strings', 'skin', 'wear', '
 
 /** What is the same with every choice is said once. */
 export function sharedMeans(choices: readonly ChoiceSentences[]): MeansId[] {
-  return choices.length < 2 ? [] : MEANS.filter((id) => choices.every((choice) => choice[id] === choices[0]![id]));
+  return choices.length < 2 ? [] : MEANS.filter((id) => choices.every((choice) => choice[id] === choices[0][id]));
 }

@@ -31,7 +31,7 @@ export function usePictures({ builds, choices, palette, units, factor }: Wanted)
   const predictions = choices.map(({ prediction }) => prediction);
   const isReady = predictions.length === builds.length && predictions.every((prediction) => prediction !== null);
   const tasks = useMemo(
-    () => (isReady ? builds.map((build, index): PictureTask => ({ build, prediction: predictions[index]! })) : null),
+    () => (isReady ? builds.map((build, index): PictureTask => ({ build, prediction: predictions[index] })) : null),
     // The predictions of a build do not change; only when all are there matters.
     // oxlint-disable-next-line react/exhaustive-deps
     [builds, isReady],

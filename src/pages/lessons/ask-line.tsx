@@ -64,7 +64,7 @@ function useGuessedLine({ ask, step, bench }: Omit<AskLineProps, 'asking'>): Gue
 function fretAt(bench: Bench | null, share: number): number {
   if (!bench) return 1;
   const { fretXMm, straightedge } = bench.prediction;
-  const [from, to] = [fretXMm[straightedge.fromFret - 1]!, fretXMm[straightedge.toFret - 1]!];
+  const [from, to] = [fretXMm[straightedge.fromFret - 1], fretXMm[straightedge.toFret - 1]];
   return nearestFret(fretXMm, from + share * (to - from));
 }
 
@@ -104,7 +104,7 @@ function LineDrawing({ line, asking, truth, band, scales, grip }: LineDrawingPro
               className="handle"
               data-chosen={chosen === index || undefined}
               cx={scales.x(share)}
-              cy={scales.y(shown[index]!)}
+              cy={scales.y(shown[index])}
               r={9}
             />
           ))}
@@ -118,7 +118,7 @@ function LineDrawing({ line, asking, truth, band, scales, grip }: LineDrawingPro
             data-chosen={chosen === index || undefined}
             style={{
               insetInlineStart: `${(100 * scales.x(share)) / BOX.width}%`,
-              insetBlockStart: `${(100 * scales.y(shown[index]!)) / BOX.height}%`,
+              insetBlockStart: `${(100 * scales.y(shown[index])) / BOX.height}%`,
             }}
           />
         ))}
@@ -135,11 +135,11 @@ function HandleControls({ line, grip }: { readonly line: GuessedLine; readonly g
   /** A press raises or lowers a handle by a hundredth. */
   const stepOf = (index: number) => ({
     atEnd: false,
-    step: (direction: -1 | 1) => setHandle(index, shown[index]! - direction * STEP_MM),
+    step: (direction: -1 | 1) => setHandle(index, shown[index] - direction * STEP_MM),
     begin: () => undefined,
     end: () => undefined,
   });
-  const fret = chosen === null ? 1 : fretAt(bench, HANDLES[chosen]!);
+  const fret = chosen === null ? 1 : fretAt(bench, HANDLES[chosen]);
   return (
     <>
       {HANDLES.map((share, index) => (
@@ -148,11 +148,11 @@ function HandleControls({ line, grip }: { readonly line: GuessedLine; readonly g
           type="range"
           className="visually-hidden"
           aria-label={LESSON_WORDS.handle(fretAt(bench, share))}
-          aria-valuetext={bowText(shown[index]!, system)}
+          aria-valuetext={bowText(shown[index], system)}
           min={-ask.rangeMm}
           max={ask.rangeMm}
           step={STEP_MM}
-          value={-shown[index]!}
+          value={-shown[index]}
           onFocus={() => setChosen(index)}
           onChange={(event) => setHandle(index, -event.currentTarget.valueAsNumber)}
         />
@@ -160,7 +160,7 @@ function HandleControls({ line, grip }: { readonly line: GuessedLine; readonly g
       {isCoarse && chosen !== null && (
         <p className="handle-steps">
           <Stepper {...stepOf(chosen)} direction={-1} name={LESSON_WORDS.lower(fret)} />
-          <span>{LESSON_WORDS.handleNow(fret, bowText(shown[chosen]!, system))}</span>
+          <span>{LESSON_WORDS.handleNow(fret, bowText(shown[chosen], system))}</span>
           <Stepper {...stepOf(chosen)} direction={1} name={LESSON_WORDS.higher(fret)} />
         </p>
       )}

@@ -97,7 +97,7 @@ export function LessonPanel() {
   if (!running) return null;
   const lesson = lessonById(running.id);
   const text = textOf(running.id);
-  const step = lesson.steps[running.step]!;
+  const step = lesson.steps[running.step];
   const count = lesson.steps.length;
   const isLast = running.step === count - 1;
   return (
@@ -111,7 +111,7 @@ export function LessonPanel() {
         </button>
       </header>
       <div className="lesson-step">
-        <StepView key={step.id} step={step} text={text.steps[step.id]!} asking={running.asking} />
+        <StepView key={step.id} step={step} text={text.steps[step.id]} asking={running.asking} />
       </div>
       <footer className="button-row">
         <button type="button" disabled={running.step === 0} onClick={() => goToStep(running.step - 1)}>

@@ -50,7 +50,7 @@ export function guessPath([a, b, c]: LineGuess, { x, y }: LineScales): string {
 /** Places along the line, as shares of the straightedge. */
 function sharesOf(prediction: Prediction, places: ArrayLike<number>): number[] {
   const { fromFret, toFret } = prediction.straightedge;
-  const [from, to] = [prediction.fretXMm[fromFret - 1]!, prediction.fretXMm[toFret - 1]!];
+  const [from, to] = [prediction.fretXMm[fromFret - 1], prediction.fretXMm[toFret - 1]];
   return Array.from(places, (place) => (place - from) / (to - from));
 }
 
@@ -58,7 +58,7 @@ const isUnder = (share: number): boolean => share >= -1e-9 && share <= 1 + 1e-9;
 
 export function truthPath(prediction: Prediction, { reliefMm }: ReliefLine, { x, y }: LineScales): string {
   const points = sharesOf(prediction, prediction.stationXMm).flatMap((share, index): [number, number][] =>
-    isUnder(share) ? [[x(share), y(reliefMm[index]!)]] : [],
+    isUnder(share) ? [[x(share), y(reliefMm[index])]] : [],
   );
   return line()(points) ?? '';
 }
@@ -68,14 +68,14 @@ export function bandPath(prediction: Prediction, { xMm, p05Mm, p95Mm }: LineBand
   const shares = sharesOf(prediction, xMm);
   const under = shares.flatMap((share, index) => (isUnder(share) ? [index] : []));
   const edge = (values: ArrayLike<number>): [number, number][] =>
-    under.map((index) => [x(shares[index]!), y(values[index]!)]);
+    under.map((index) => [x(shares[index]), y(values[index])]);
   return `${line()([...edge(p05Mm), ...edge(p95Mm).toReversed()]) ?? ''}Z`;
 }
 
 /** Heights of an even bow (a parabola) that has this height at one of the handles. */
 export function bowedThrough(index: number, mm: number): number[] {
   const shape = (share: number) => share * (1 - share);
-  return HANDLES.map((share) => (mm * shape(share)) / shape(HANDLES[index]!));
+  return HANDLES.map((share) => (mm * shape(share)) / shape(HANDLES[index]));
 }
 
 /** The height of greatest size, with its sign. */

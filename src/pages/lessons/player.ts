@@ -23,7 +23,7 @@ function enter(step: Step): void {
 
 /** The numbers are covered before the neck is there that they speak of. */
 function open(steps: readonly Step[], index: number): void {
-  store.getState().setLessonStep(index, steps[index]!.ask !== undefined);
+  store.getState().setLessonStep(index, steps[index].ask !== undefined);
 }
 
 export function beginLesson(id: string): void {
@@ -33,7 +33,7 @@ export function beginLesson(id: string): void {
   forgetGuesses();
   begin(id);
   open(lesson.steps, 0);
-  enter(lesson.steps[0]!);
+  enter(lesson.steps[0]);
 }
 
 /** Goes to another step. Going back does again what the steps up to there do, so that each finds what it expects. */
@@ -43,7 +43,7 @@ export function goToStep(index: number): void {
   const { steps } = lessonById(running.id);
   const to = Math.max(0, Math.min(steps.length - 1, index));
   open(steps, to);
-  if (to === running.step + 1) enter(steps[to]!);
+  if (to === running.step + 1) enter(steps[to]);
   else for (const step of steps.slice(0, to + 1)) enter(step);
 }
 
@@ -52,7 +52,7 @@ export function revealStep(): void {
   const running = store.getState().lesson;
   if (!running?.asking) return;
   store.getState().setLessonAnswered();
-  const { reveal } = lessonById(running.id).steps[running.step]!;
+  const { reveal } = lessonById(running.id).steps[running.step];
   if (reveal) act(store, reveal, reducedMotion());
 }
 

@@ -33,7 +33,7 @@ export function SheetTable({ caption, columns, rows, className }: SheetTableProp
           {rows.map((row, index) => (
             <tr key={index}>
               {row.map((cell, place) => {
-                const { id, kind } = columns[place]!;
+                const { id, kind } = columns[place];
                 const className = `cell-${kind}`;
                 return place === 0 ? (
                   <th key={id} scope="row" className={className}>

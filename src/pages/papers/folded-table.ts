@@ -35,11 +35,11 @@ export function foldTable(
     const numeric = table.rows.some((row) => typeof row[index] === 'number');
     const isBlank = isForHand(key);
     const stays = index === 0 || isBlank || keep.includes(key);
-    const texts = rows.map((row) => row[index]!);
+    const texts = rows.map((row) => row[index]);
     if (!stays && texts.every((text) => text === '')) continue;
     if (!stays && rows.length > 1 && texts.every((text) => text === texts[0])) {
       const unit = numeric ? columnUnit(key, system) : '';
-      common.push({ label: columnName(key), text: unit === '' ? texts[0]! : `${texts[0]!}\u00a0${unit}` });
+      common.push({ label: columnName(key), text: unit === '' ? texts[0] : `${texts[0]}\u00a0${unit}` });
       continue;
     }
     const header = columnHeader(key, system);
@@ -48,7 +48,7 @@ export function foldTable(
   return {
     id: table.id,
     columns: columns.map(({ id, header, kind }) => ({ id, header, kind })),
-    rows: rows.map((row) => columns.map(({ index }) => row[index]!)),
+    rows: rows.map((row) => columns.map(({ index }) => row[index])),
     common,
   };
 }

@@ -44,10 +44,10 @@ export function LineFigure({ title, lines, prediction, system }: LineFigureProps
   const x = (xMm: number) => LEFT + xMm * scale;
   const y = (reliefMm: number) => middle + reliefMm * scale * factor;
   const path = (reliefMm: ArrayLike<number>) =>
-    Array.from(stationXMm, (at, i) => `${i === 0 ? 'M' : 'L'}${x(at).toFixed(2)} ${y(reliefMm[i]!).toFixed(2)}`).join(
+    Array.from(stationXMm, (at, i) => `${i === 0 ? 'M' : 'L'}${x(at).toFixed(2)} ${y(reliefMm[i]).toFixed(2)}`).join(
       '',
     );
-  const [from, to] = [fretXMm[straightedge.fromFret - 1]!, fretXMm[straightedge.toFret - 1]!];
+  const [from, to] = [fretXMm[straightedge.fromFret - 1], fretXMm[straightedge.toFret - 1]];
   const says = lines.map(({ name, line }) => `${name}: ${bowText(line.extremeMm, system)}`).join('; ');
   return (
     <figure className="line-figure">

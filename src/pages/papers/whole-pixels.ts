@@ -25,7 +25,7 @@ export function inWholePixels(svg: string): PixelPage {
   if (head === undefined || before === undefined || width !== boxWidth || height !== boxHeight) {
     throw new RangeError('a page to print must be an SVG of so many mm with a viewBox of the same numbers');
   }
-  const [widthPx, heightPx] = [width, height].map((mm) => Math.floor(mm! * PIXELS_PER_MM + 1e-9)) as [number, number];
+  const [widthPx, heightPx] = [width, height].map((mm) => Math.floor(mm * PIXELS_PER_MM + 1e-9)) as [number, number];
   const box = `0 0 ${widthPx / PIXELS_PER_MM} ${heightPx / PIXELS_PER_MM}`;
   return {
     svg: `<svg ${before}width="${widthPx}" height="${heightPx}" viewBox="${box}"${svg.slice(head.length)}`,

@@ -28,7 +28,7 @@ export function openLink(store: BackbowStore, link: string, address?: string): b
     openDialog('received');
     return true;
   }
-  const build = builds[0]!;
+  const build = builds[0];
   // The build has been checked, so it is accepted.
   replaceBuild(build, LINK_WORDS.stepOpen);
   notify('info', LINK_WORDS.opened(build.name));

@@ -12,10 +12,10 @@ export function saveShared({ builds, page }: Shared): void {
   const [first, ...others] = builds;
   const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
   if (others.length === 0 && isPlain) {
-    offerDownload(fileNameOf(first!.name), writeProject(first!, madeToday(first!)), 'application/json');
+    offerDownload(fileNameOf(first.name), writeProject(first, madeToday(first)), 'application/json');
     return;
   }
-  const name = fileName(first!.name, SHARE_WORDS.fileNames.comparison);
+  const name = fileName(first.name, SHARE_WORDS.fileNames.comparison);
   const text = writeCollection(
     builds.map((build) => ({ build, changedAt: null, made: madeToday(build) })),
     page,

@@ -38,7 +38,7 @@ function useChanges(choose: (id: string) => void) {
     if (!file) return;
     const read = readStrips(await file.text());
     if (!read.ok) {
-      const why = stripProblemText(read.problems[0]!, system);
+      const why = stripProblemText(read.problems[0], system);
       say({ title: STRIP_WORDS.notBroughtIn(file.name, why) });
       return;
     }

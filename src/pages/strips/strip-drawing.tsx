@@ -47,7 +47,7 @@ export function StripDrawing({ strip, system }: StripDrawingProps) {
           const own = slots.filter((_, slot) => groups[slot] === group);
           return (
             // oxlint-disable-next-line react/no-array-index-key -- a group is its place
-            <text key={group} x={x((own[0]! + own.at(-1)!) / 2)} y={16} textAnchor="middle">
+            <text key={group} x={x((own[0] + own.at(-1)!) / 2)} y={16} textAnchor="middle">
               {formatQuantity(kerfMm, 'mm', 2, system)}
             </text>
           );
@@ -83,8 +83,8 @@ export function CuttingList({ strip, system }: StripDrawingProps) {
             <tr key={mm}>
               <th scope="row">{slot + 1}</th>
               <td className="number">{shownNumber(mm, 'mm', 1, system)}</td>
-              <td className="number">{shownNumber(strip.groups[groups[slot]!]!.kerfMm, 'mm', 2, system)}</td>
-              <td>{strip.groups[groups[slot]!]!.blade}</td>
+              <td className="number">{shownNumber(strip.groups[groups[slot]].kerfMm, 'mm', 2, system)}</td>
+              <td>{strip.groups[groups[slot]].blade}</td>
             </tr>
           ))}
         </tbody>

@@ -99,7 +99,7 @@ function Ahead({ build, plan }: { readonly build: Build; readonly plan: Plan }) 
       <Asking {...asked} working={STRIP_WORDS.working} />
       {design && (
         <>
-          <p>{humpBandText(design.prediction.spans[0]!.bandMm, system)}</p>
+          <p>{humpBandText(design.prediction.spans[0].bandMm, system)}</p>
           <Warnings design={design} />
           {build.method === 'glue' ? (
             <p>{STRIP_WORDS.glueNoEffect}</p>

@@ -110,10 +110,10 @@ function placeCallouts(frame: LayoutFrame, items: readonly Callout[], margin: Ca
   const line = Math.min(LINE, placed.length > 1 ? (bottom - top) / (placed.length - 1) : LINE);
   // Push apart downwards, then back up from the bottom.
   placed.forEach((entry, i) => {
-    entry.y = Math.max(entry.y, i === 0 ? top : placed[i - 1]!.y + line);
+    entry.y = Math.max(entry.y, i === 0 ? top : placed[i - 1].y + line);
   });
   for (let i = placed.length - 1; i >= 0; i -= 1) {
-    placed[i]!.y = Math.min(placed[i]!.y, i === placed.length - 1 ? bottom : placed[i + 1]!.y - line);
+    placed[i].y = Math.min(placed[i].y, i === placed.length - 1 ? bottom : placed[i + 1].y - line);
   }
   const inset = width < NARROW_PX ? 8 : Math.min(40, width * 0.03);
   const [outer, inwards] = margin === 'left' ? [inset, 1] : [width - inset, -1];
@@ -190,7 +190,7 @@ function drawnDistances({ place }: LayoutFrame, items: readonly Distance[]): Dra
 }
 
 const segments = (points: readonly Place[]): (readonly [Place, Place])[] =>
-  points.slice(1).map((point, index) => [points[index]!, point] as const);
+  points.slice(1).map((point, index) => [points[index], point] as const);
 
 export function layOutLabels(frame: LayoutFrame, { items, narrowMargin }: Annotations): LabelLayout {
   const { width, height, measure } = frame;

@@ -15,7 +15,7 @@ import { displayScale, quantityText } from '../scale.ts';
 function woodOf(build: Build, part: BlankPart): string {
   const ids = part === 'board' ? [build.boardWood] : [...new Set(build.laminates.map(({ wood }) => wood))];
   if (ids.length > 1) return BLANK_WORDS.woods;
-  return ids[0] === OWN_WOOD_ID ? BLANK_WORDS.ownWood : woodName(ids[0]!);
+  return ids[0] === OWN_WOOD_ID ? BLANK_WORDS.ownWood : woodName(ids[0]);
 }
 
 const modulusText = (modulusMPa: number, system: UnitSystem) =>

@@ -45,7 +45,7 @@ export function stripDoubtText(doubt: GripDoubt, system: UnitSystem): string {
     case 'other-wire': {
       const unit: Unit = doubt.number === 'studAreaMm2' ? 'mm²' : 'mm';
       const [strip, neck] = [doubt.ofStrip, doubt.ofNeck].map((value) => formatQuantity(value, unit, 2, system));
-      return doubts.wire(wireNumbers[doubt.number], strip!, neck!);
+      return doubts.wire(wireNumbers[doubt.number], strip, neck);
     }
   }
 }

@@ -14,7 +14,7 @@ export const BUZZ_SIGNS: Readonly<Record<BuzzVerdict, string>> = { clear: '✓',
 
 /** "2 (B3)". @param string 0 = the highest */
 export function stringName(strings: readonly Pick<StringSpec, 'pitch'>[], string: number): string {
-  return `${string + 1} (${pitchName(strings[string]!.pitch)})`;
+  return `${string + 1} (${pitchName(strings[string].pitch)})`;
 }
 
 /** How many notes buzz. */

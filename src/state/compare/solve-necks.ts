@@ -71,7 +71,7 @@ export function solveNecks(
     for (const [index, build] of builds.entries()) {
       const uncertainty = await worker.estimate(build, biteLogSpread(build));
       if (isOver) return;
-      listener.solved(build, { prediction: predictions[index]!, uncertainty });
+      listener.solved(build, { prediction: predictions[index], uncertainty });
     }
     end();
   }

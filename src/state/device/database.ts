@@ -50,7 +50,7 @@ export function deviceTable(database: string, table: string, patienceMs = PATIEN
           },
           (error: unknown) => {
             answered();
-            reject(error as Error);
+            reject(error);
           },
         );
     });

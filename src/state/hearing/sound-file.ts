@@ -19,8 +19,8 @@ export async function readSoundFile(file: Blob): Promise<Recording | SoundFileTr
   }
   if (sound.duration > LONGEST_FILE_S) return 'too-long';
   const channels = Array.from({ length: sound.numberOfChannels }, (_, index) => sound.getChannelData(index));
-  const samples = channels[0]!.map(
-    (_sample, n) => channels.reduce((sum, channel) => sum + channel[n]!, 0) / channels.length,
+  const samples = channels[0].map(
+    (_sample, n) => channels.reduce((sum, channel) => sum + channel[n], 0) / channels.length,
   );
   return { samples, rateHz: sound.sampleRate };
 }

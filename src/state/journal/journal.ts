@@ -129,7 +129,7 @@ export function createJournal(storage: () => TextStorage): Journal {
       const held = all().filter(({ id }) => id !== gone.id && id !== bench);
       for (const other of held) if (holdsAll(gone, other)) remove(other.id);
       const others = onNoBench(now).filter(({ id }) => id !== gone.id && id !== bench);
-      while (others.length >= MOST_LEFT && others[0]!.toldAt !== null) remove(others.shift()!.id);
+      while (others.length >= MOST_LEFT && others[0].toldAt !== null) remove(others.shift()!.id);
       if (others.length < MOST_LEFT - TOLD_AT_ONCE || others.some(({ toldAt }) => toldAt !== null)) return [];
       return others
         .slice(0, TOLD_AT_ONCE)

@@ -98,7 +98,7 @@ export function withStanding(
   const kept = inPlace ? standings.slice(0, -1) : standings;
   const last = kept.at(-1);
   const all = last && sameStanding(last, standing) ? kept : [...kept, standing];
-  return all.length <= MOST_STANDINGS ? all : [all[0]!, ...all.slice(1 - MOST_STANDINGS)];
+  return all.length <= MOST_STANDINGS ? all : [all[0], ...all.slice(1 - MOST_STANDINGS)];
 }
 
 const isObject = (value: unknown): value is Record<string, unknown> =>

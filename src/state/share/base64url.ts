@@ -7,7 +7,7 @@ export function toBase64Url(bytes: Uint8Array): string {
   let text = '';
   for (let at = 0; at < bytes.length; at += 3) {
     const left = bytes.length - at;
-    const group = (bytes[at]! << 16) | ((bytes[at + 1] ?? 0) << 8) | (bytes[at + 2] ?? 0);
+    const group = (bytes[at] << 16) | ((bytes[at + 1] ?? 0) << 8) | (bytes[at + 2] ?? 0);
     for (let digit = 0; digit <= Math.min(left, 3); digit += 1) text += ALPHABET[(group >> (18 - 6 * digit)) & 63];
   }
   return text;

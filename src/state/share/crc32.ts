@@ -10,6 +10,6 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, index) => {
 
 export function crc32(bytes: Uint8Array): number {
   let crc = 0xffffffff;
-  for (const byte of bytes) crc = (crc >>> 8) ^ TABLE[(crc ^ byte) & 255]!;
+  for (const byte of bytes) crc = (crc >>> 8) ^ TABLE[(crc ^ byte) & 255];
   return ~crc >>> 0;
 }

@@ -59,7 +59,7 @@ export function solveChoices(
     for (const [index, build] of builds.entries()) {
       const uncertainty = await worker.estimate(build);
       if (isOver) return;
-      listener.solved(index, { prediction: predictions[index]!, uncertainty });
+      listener.solved(index, { prediction: predictions[index], uncertainty });
     }
     end();
   }

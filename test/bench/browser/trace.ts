@@ -77,7 +77,7 @@ export function scriptingPerEvent(events: readonly TraceEvent[], type: string): 
   const pieces = outermost(complete.filter(({ pid, tid }) => pid === first.pid && tid === first.tid));
   const starts = marks.map(({ ts }) => ts).toSorted((a, b) => a - b);
   return starts.slice(0, -1).map((from, index) => {
-    const own = pieces.filter(({ ts }) => ts >= from && ts < (starts[index + 1] as number));
+    const own = pieces.filter(({ ts }) => ts >= from && ts < starts[index + 1]);
     const onProcessor = ({ tdur = 0 }: TraceEvent): number => tdur / 1000;
     return {
       elapsedMs: own.reduce((sum, { dur = 0 }) => sum + dur / 1000, 0),

@@ -74,8 +74,8 @@ describe('there and back', () => {
     fc.assert(
       fc.property(arbitraryEntry, (entry) => {
         const [, read] = entriesOf(savedAgain(writeLog([telling, entry], system), country));
-        expect(read!.id).toBe(entry.id);
-        expect(contentHash(read!)).toBe(contentHash(entry));
+        expect(read.id).toBe(entry.id);
+        expect(contentHash(read)).toBe(contentHash(entry));
       }),
       { seed: 5203, numRuns: draw(1000) },
     );
@@ -146,12 +146,12 @@ describe('reading', () => {
       const bytes = new Uint8Array(
         Uint16Array.from((BYTE_ORDER_MARK + german).split(''), (c) => c.charCodeAt(0)).buffer,
       );
-      return swap ? bytes.map((_, at) => bytes[at ^ 1]!) : bytes;
+      return swap ? bytes.map((_, at) => bytes[at ^ 1]) : bytes;
     };
     const latin = Uint8Array.from(german.replace('−', '-'), (c) => c.charCodeAt(0));
     const files = [new TextEncoder().encode(german), utf16(false), utf16(true), latin];
     const read = files.map((bytes) => readLogBytes(bytes));
-    for (const each of read) expect(each.ok && each.entries[0]!.neck).toBe('Nº 1; Ahorn');
+    for (const each of read) expect(each.ok && each.entries[0].neck).toBe('Nº 1; Ahorn');
     expect(new Set(read.map((each) => JSON.stringify(each))).size).toBe(1);
     expect(readLogBytes(Uint8Array.from([0x50, 0x4b, 3, 4, 0, 0xff, 0xfe]))).toMatchObject({
       problems: [{ code: 'not-text' }],

@@ -31,7 +31,7 @@ describe('an entry', () => {
     [{ predictedStrungFretsMm: null }, { code: 'needed-with', column: 'predictedStrungFretsMm' }],
     [{ measuredFrettedMm: null, measuredStrungMm: null }, { code: 'nothing-measured' }],
   ] as const)('%j is refused, naming column, value and range', (change, problem) => {
-    const problems = wrong(change as Partial<LogEntry>);
+    const problems = wrong(change);
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatchObject({ row: null, ...problem });
   });
@@ -99,8 +99,8 @@ describe('identity', () => {
     const hash = hashOfSet(list, STANDARD_LAW);
     expect(hashOfSet(list.toReversed(), STANDARD_LAW)).toBe(hash);
     expect(hashOfSet(list.slice(1), STANDARD_LAW)).not.toBe(hash);
-    expect(hashOfSet([{ ...list[0]!, gaugeErrorMm: 0.03 }, ...list.slice(1)], STANDARD_LAW)).not.toBe(hash);
-    expect(hashOfSet([{ ...list[0]!, id: newId() }, ...list.slice(1)], STANDARD_LAW)).not.toBe(hash);
+    expect(hashOfSet([{ ...list[0], gaugeErrorMm: 0.03 }, ...list.slice(1)], STANDARD_LAW)).not.toBe(hash);
+    expect(hashOfSet([{ ...list[0], id: newId() }, ...list.slice(1)], STANDARD_LAW)).not.toBe(hash);
     expect(hashOfSet(list, { ...STANDARD_LAW, studShape: 2 })).not.toBe(hash);
   });
 });

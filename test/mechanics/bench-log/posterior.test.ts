@@ -189,7 +189,7 @@ describe('500 seeded workshops with a true factor of 1.4', () => {
       const method = uniformInt(random, 0, 1) === 0 ? 'press' : 'both';
       const what = uniformInt(random, 0, 2);
       const read = (strung: boolean) =>
-        sampleExtremes(real, method, { strung, days: 0, rodPercent: 0 })[neck]! + GAUGE * normal();
+        sampleExtremes(real, method, { strung, days: 0, rodPercent: 0 })[neck] + GAUGE * normal();
       return {
         ...ENTRY,
         ...kept[method],

@@ -29,7 +29,7 @@ describe('with frets in', () => {
       measuredMm: -0.4,
       predictedMm: -0.13,
     });
-    expectNear(question!.biteTimes!, 0.4 / 0.13, 1e-9, 'a ratio');
+    expectNear(question.biteTimes!, 0.4 / 0.13, 1e-9, 'a ratio');
   });
 
   it('a hollow where a hump was predicted: no bite leads there', () => {

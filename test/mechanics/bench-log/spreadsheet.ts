@@ -29,7 +29,7 @@ const TEXTS = new Set(['neck', 'wire', 'blade', 'wood of the board', 'workshop',
 
 export function savedAgain(csv: string, country: Country): string {
   const { data } = Papa.parse<string[]>(csv.trimEnd(), { delimiter: ',' });
-  const header = data[0]!;
-  const rows = data.slice(1).map((cells) => cells.map((text, at) => cell(text, country, TEXTS.has(header[at]!))));
+  const header = data[0];
+  const rows = data.slice(1).map((cells) => cells.map((text, at) => cell(text, country, TEXTS.has(header[at]))));
   return `${Papa.unparse([header, ...rows], { delimiter: country === 'German' ? ';' : ',', newline: '\r\n' })}\r\n`;
 }

@@ -135,7 +135,7 @@ describe('entries behind a band', () => {
       expect(biteStanding(deleted, BUILD)).toMatchObject({ code: 'changed', deleted: 1 });
       expect(isNarrowed(deleted, BUILD)).toBe(false);
       for (const change of changes) {
-        const edited = { ...HERE, benchLog: ENTRIES.with(at, { ...ENTRIES[at]!, ...change }) };
+        const edited = { ...HERE, benchLog: ENTRIES.with(at, { ...ENTRIES[at], ...change }) };
         expect(biteStanding(edited, BUILD)).toMatchObject({ code: 'changed', deleted: 0 });
         expect(isNarrowed(edited, BUILD)).toBe(false);
       }

@@ -38,9 +38,9 @@ function curvature(widthMm: number, across: Across): number {
   };
   // A stress linear in depth, on the nodes; its moment is what the nodes carry.
   const forces = ys.map((y, row) => (y - 5) * (row === 0 || row === 8 ? 0.5 : 1));
-  const moment = forces.reduce((sum, force, row) => sum + force * (ys[row]! - 5), 0);
+  const moment = forces.reduce((sum, force, row) => sum + force * (ys[row] - 5), 0);
   const [at] = solveWide(grid, [forces.map((forceN, row): Push => ({ column: 0, row, forceN }))]);
-  const [a, b, c] = [15, 20, 25].map((column) => at!(column, 4, 1)) as [number, number, number];
+  const [a, b, c] = [15, 20, 25].map((column) => at(column, 4, 1)) as [number, number, number];
   return (Math.abs(a - 2 * b + c) / 20 ** 2) * ((10_000 * widthMm * 1000) / 12 / moment);
 }
 
@@ -89,26 +89,26 @@ function bows(id: string, across: Across): { readonly wedges: number; readonly s
     [...mesh.slotLeftColumn].flatMap(wedge),
     stringPush(solid.pullN, solid.aboveCrownMm),
   ]);
-  return { wedges: bow(wedged!), strings: bow(strung!) };
+  return { wedges: bow(wedged), strings: bow(strung) };
 
   function stringPush(pullN: number, aboveMm: number): Push[] {
     // Pull on a line above the crown, as a stress of a strain linear in depth, lumped on the nodes of the first column.
-    const ys = Array.from({ length: mesh.rows + 1 }, (_, row) => mesh.nodeYMm[row]!);
+    const ys = Array.from({ length: mesh.rows + 1 }, (_, row) => mesh.nodeYMm[row]);
     const weights = ys.map((y, row) => {
       const height = ((ys[row + 1] ?? y) - (ys[row - 1] ?? y)) / 2;
       section.stiffness(0, Math.min(y, ys.at(-1)! - 1e-6), c, 0);
       return c[3] * height;
     });
-    const sum = (power: number) => weights.reduce((total, weight, row) => total + weight * ys[row]! ** power, 0);
+    const sum = (power: number) => weights.reduce((total, weight, row) => total + weight * ys[row] ** power, 0);
     const [s0, s1, s2] = [sum(0), sum(1), sum(2)];
     const moment = -aboveMm * pullN;
     const determinant = s0 * s2 - s1 * s1;
     const [a, b] = [(pullN * s2 - moment * s1) / determinant, (moment * s0 - pullN * s1) / determinant];
-    return weights.map((weight, row) => ({ column: 0, row, forceN: weight * (a + b * ys[row]!) }));
+    return weights.map((weight, row) => ({ column: 0, row, forceN: weight * (a + b * ys[row]) }));
   }
 
   function bow(at: (column: number, row: number, axis: 0 | 1) => number): number {
-    const [from, to] = [neck.fretXMm[0]!, neck.fretXMm.at(-1)!];
+    const [from, to] = [neck.fretXMm[0], neck.fretXMm.at(-1)!];
     const xs = [...mesh.columnXMm];
     const line = xs.map((_, column) => at(column, mesh.boardRows, 1));
     const value = (x: number) => {
@@ -116,11 +116,11 @@ function bows(id: string, across: Across): { readonly wedges: number; readonly s
         1,
         xs.findIndex((other) => other >= x),
       );
-      return line[i - 1]! + ((line[i]! - line[i - 1]!) * (x - xs[i - 1]!)) / (xs[i]! - xs[i - 1]!);
+      return line[i - 1] + ((line[i] - line[i - 1]) * (x - xs[i - 1])) / (xs[i] - xs[i - 1]);
     };
     const [a, b] = [value(from), value(to)];
     return xs
-      .map((x, i) => (x < from || x > to ? 0 : a + ((b - a) * (x - from)) / (to - from) - line[i]!))
+      .map((x, i) => (x < from || x > to ? 0 : a + ((b - a) * (x - from)) / (to - from) - line[i]))
       .reduce((most, offset) => (Math.abs(offset) > Math.abs(most) ? offset : most), 0);
   }
 }

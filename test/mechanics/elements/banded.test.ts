@@ -29,8 +29,8 @@ function toDense(shape: BandShape, band: ArrayLike<number>): Matrix {
   const dense = Matrix.zeros(shape.order, shape.order);
   for (let j = 0; j < shape.order; j += 1) {
     for (let k = 0; k <= shape.halfBandwidth && j + k < shape.order; k += 1) {
-      dense.set(j + k, j, band[j * bandStride(shape) + k]!);
-      dense.set(j, j + k, band[j * bandStride(shape) + k]!);
+      dense.set(j + k, j, band[j * bandStride(shape) + k]);
+      dense.set(j, j + k, band[j * bandStride(shape) + k]);
     }
   }
   return dense;
@@ -66,10 +66,10 @@ const system: fc.Arbitrary<System> = fc
         const weight = new Float64Array(order).fill(0.01);
         for (let j = 0; j < order; j += 1) {
           for (let k = 1; k <= halfBandwidth && j + k < order; k += 1) {
-            const value = entries[j * (halfBandwidth + 1) + k]!;
+            const value = entries[j * (halfBandwidth + 1) + k];
             band[j * bandStride(shape) + k] = value;
-            weight[j]! += Math.abs(value);
-            weight[j + k]! += Math.abs(value);
+            weight[j] += Math.abs(value);
+            weight[j + k] += Math.abs(value);
           }
         }
         for (let j = 0; j < order; j += 1) band[j * bandStride(shape)] = weight[j]!;
@@ -85,7 +85,7 @@ function solveColumns(factor: BandFactor, right: readonly (readonly number[])[],
     const block = createBlock(factor.order);
     together.forEach((column, lane) => column.forEach((value, row) => (block[blockIndex(row, lane)] = value)));
     solveBlock(factor, block, firstRow);
-    solved.push(...together.map((column, lane) => column.map((_, row) => block[blockIndex(row, lane)]!)));
+    solved.push(...together.map((column, lane) => column.map((_, row) => block[blockIndex(row, lane)])));
   }
   return solved;
 }
@@ -101,7 +101,7 @@ describe('random symmetric positive definite systems (seed 1201)', () => {
         right.forEach((column, c) =>
           column.forEach((_, row) =>
             expectNothing(
-              solved[c]![row]! - expected.get(row, c),
+              solved[c][row] - expected.get(row, c),
               scale,
               1e-9,
               'two factorisations in double precision; condition numbers up to 1e5',
@@ -116,8 +116,8 @@ describe('random symmetric positive definite systems (seed 1201)', () => {
   it('multiplies as the dense matrix does', () => {
     fc.assert(
       fc.property(system, ({ shape, band, right }) => {
-        const expected = toDense(shape, band).mmul(Matrix.columnVector([...right[0]!]));
-        const actual = multiply(shape, band, right[0]!);
+        const expected = toDense(shape, band).mmul(Matrix.columnVector([...right[0]]));
+        const actual = multiply(shape, band, right[0]);
         actual.forEach((value, row) =>
           expectNothing(
             value - expected.get(row, 0),
@@ -151,9 +151,9 @@ describe('random symmetric positive definite systems (seed 1201)', () => {
         const dense = toDense(shape, band);
         const flat = Float64Array.from(dense.to1DArray());
         for (let i = 0; i < shape.order; i += 1) flat.fill(Number.NaN, i * shape.order + i + 1, (i + 1) * shape.order);
-        const x = Float64Array.from(right[0]!);
+        const x = Float64Array.from(right[0]);
         solveDense(flat, x);
-        const expected = solve(dense, Matrix.columnVector([...right[0]!]));
+        const expected = solve(dense, Matrix.columnVector([...right[0]]));
         const scale = Math.max(1e-300, ...expected.to1DArray().map(Math.abs));
         x.forEach((value, row) =>
           expectNothing(value - expected.get(row, 0), scale, 1e-9, 'two factorisations in double precision'),
@@ -191,7 +191,7 @@ describe('a small neck', () => {
     for (let c = 0; c < columns; c += 1) {
       const column = expected.getColumn(c);
       const scale = Math.max(...column.map(Math.abs));
-      const worst = Math.max(...column.map((value, row) => Math.abs(value - displacements[c]![row]!)));
+      const worst = Math.max(...column.map((value, row) => Math.abs(value - displacements[c][row])));
       // Without a rod its three load cases are empty.
       const empty = column.every((value) => value === 0);
       expectNothing(worst, empty ? 1 : scale, empty ? 0 : 1e-8, 'condition number of a slender beam, about 1e7');

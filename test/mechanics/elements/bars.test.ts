@@ -93,7 +93,7 @@ describe('a barred neck under a couple bends as the composite beam', () => {
     const depths = Array.from({ length: 13 }, (_, i) => 5 + i / 10);
     const curvatures = depths.map((depth) => curvatureOf(neckWith(depth)));
     curvatures.slice(1).forEach((curvature, i) => {
-      const [fell, byHand] = [curvatures[i]! - curvature, composite(depths[i]!) - composite(depths[i + 1]!)];
+      const [fell, byHand] = [curvatures[i] - curvature, composite(depths[i]) - composite(depths[i + 1])];
       expectNear(fell, byHand, 0.05, 'the difference of two numbers that are good to a thousandth');
     });
     expect(curvatures).toEqual(curvatures.toSorted((a, b) => b - a));

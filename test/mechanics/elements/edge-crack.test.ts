@@ -34,7 +34,7 @@ function programRotation(ratios: typeof WOOD, kerfMm = STRIP.kerfMm, refinement:
     const influence = solveInfluence(model, filling);
     const { stationXMm } = influence;
     const line = combineLine(influence, { cases: { couple } });
-    const slope = (a: number, b: number) => (line[b]! - line[a]!) / (stationXMm[b]! - stationXMm[a]!);
+    const slope = (a: number, b: number) => (line[b] - line[a]) / (stationXMm[b] - stationXMm[a]);
     // Of one end against the other, away from ends and slot: however the strip is held.
     const last = stationXMm.length - 1;
     return slope(5, 20) - slope(last - 20, last - 5);

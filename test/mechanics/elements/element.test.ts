@@ -43,7 +43,7 @@ describe('patch test (seed 1301)', () => {
           xs: ACROSS,
           ys: DOWN,
           stiffness: () => c,
-          move: (column, row) => (column % 3 === 0 || row % 3 === 0 ? [0, 0] : inner[(column - 1) * 2 + row - 1]!),
+          move: (column, row) => (column % 3 === 0 || row % 3 === 0 ? [0, 0] : inner[(column - 1) * 2 + row - 1]),
         });
         const exact = (x: number, y: number) => [ex * x + gamma * y, ey * y] as const;
         const held = new Map<number, number>();
@@ -66,8 +66,8 @@ describe('patch test (seed 1301)', () => {
         ] as const) {
           const { x, y, dof } = model.node(column, row);
           const [ux, uy] = exact(x, y);
-          expectNothing(u[dof]! - ux, scale, 1e-9, 'exact but for rounding');
-          expectNothing(u[dof + 1]! - uy, scale, 1e-9, 'exact but for rounding');
+          expectNothing(u[dof] - ux, scale, 1e-9, 'exact but for rounding');
+          expectNothing(u[dof + 1] - uy, scale, 1e-9, 'exact but for rounding');
         }
       }),
       { seed: 1301, numRuns: 100 },
@@ -82,8 +82,8 @@ describe('one element (seed 1302)', () => {
       { minLength: 4, maxLength: 4 },
     )
     .map((off) => ({
-      x: [0, 2, 2, 0].map((x, i) => x + off[i]![0]),
-      y: [0, 0, 1, 1].map((y, i) => y + off[i]![1]),
+      x: [0, 2, 2, 0].map((x, i) => x + off[i][0]),
+      y: [0, 0, 1, 1].map((y, i) => y + off[i][1]),
     }));
 
   function stiffnessOf(x: readonly number[], y: readonly number[], c: Stiffness): Matrix {
@@ -103,8 +103,8 @@ describe('one element (seed 1302)', () => {
         );
         const most = values.at(-1)!;
         for (const value of values.slice(0, 3)) expectNothing(value, most, 1e-11, 'rounding');
-        expect(values[3]! / most).toBeGreaterThan(1e-5);
-        const rigid = [x.flatMap(() => [1, 0]), x.flatMap(() => [0, 1]), x.flatMap((xi, i) => [-y[i]!, xi])];
+        expect(values[3] / most).toBeGreaterThan(1e-5);
+        const rigid = [x.flatMap(() => [1, 0]), x.flatMap(() => [0, 1]), x.flatMap((xi, i) => [-y[i], xi])];
         for (const motion of rigid) {
           const force = stiffness.mmul(Matrix.columnVector(motion)).to1DArray();
           for (const f of force) expectNothing(f, most, 1e-11, 'no force from a rigid motion but rounding');
@@ -127,7 +127,7 @@ describe('one element (seed 1302)', () => {
         once
           .to1DArray()
           .forEach((value, at) =>
-            expectNothing(twice.to1DArray()[at]! - 2 * value, most, 1e-9, 'coordinates of 400 mm cost three digits'),
+            expectNothing(twice.to1DArray()[at] - 2 * value, most, 1e-9, 'coordinates of 400 mm cost three digits'),
           );
       }),
       { seed: 1302, numRuns: 50 },
@@ -145,7 +145,7 @@ describe('one element (seed 1302)', () => {
           .to1DArray();
         const scale = Math.max(...force.map(Math.abs));
         force.forEach((f, at) =>
-          expectNothing(f - work.freeStrainForce[at]!, scale, 1e-10, 'two sums of the same products'),
+          expectNothing(f - work.freeStrainForce[at], scale, 1e-10, 'two sums of the same products'),
         );
       }),
       { seed: 1302, numRuns: 100 },
@@ -159,8 +159,8 @@ describe('one element (seed 1302)', () => {
         const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
         const c = isotropic(10_000, poisson);
         const turned = stiffnessOf(
-          x.map((xi, i) => cos * xi - sin * y[i]!),
-          x.map((xi, i) => sin * xi + cos * y[i]!),
+          x.map((xi, i) => cos * xi - sin * y[i]),
+          x.map((xi, i) => sin * xi + cos * y[i]),
           c,
         );
         const rotation = Matrix.zeros(8, 8);
@@ -177,7 +177,7 @@ describe('one element (seed 1302)', () => {
         const most = Math.max(...expected.to1DArray().map(Math.abs));
         turned
           .to1DArray()
-          .forEach((value, at) => expectNothing(value - expected.to1DArray()[at]!, most, 1e-10, 'rounding'));
+          .forEach((value, at) => expectNothing(value - expected.to1DArray()[at], most, 1e-10, 'rounding'));
       }),
       { seed: 1302, numRuns: 100 },
     );
@@ -208,7 +208,7 @@ describe('beams of few elements', () => {
     const middle = rows / 2;
     held.set(model.node(0, middle).dof + 1, 0);
     const u = model.solve(edgeTraction(model, columns, ys, traction), held);
-    return u[model.node(columns, middle).dof + 1]!;
+    return u[model.node(columns, middle).dof + 1];
   }
 
   it.each([
@@ -250,7 +250,7 @@ describe('beams of few elements', () => {
     const weights = ys.map((y, row) => (row === 0 || row === 8 ? 0.5 : 1) * y * (HEIGHT - y));
     const total = weights.reduce((sum, weight) => sum + weight, 0);
     weights.forEach((weight, row) => (forces[model.node(40, row).dof + 1] = weight / total));
-    const tip = model.solve(forces, held)[model.node(40, 4).dof + 1]!;
+    const tip = model.solve(forces, held)[model.node(40, 4).dof + 1];
     const inertia = HEIGHT ** 3 / 12;
     const expected = LENGTH ** 3 / (3 * modulus * inertia) + LENGTH / ((5 / 6) * shear * HEIGHT);
     expectNear(tip, expected, 3e-3, 'eight elements through the depth; the clamp holds the warping of its section');

@@ -23,10 +23,10 @@ function resultant({ mesh }: Assembly, force: Float64Array) {
   for (let c = 0; c < mesh.columnXMm.length; c += 1) {
     for (let row = 0; row <= mesh.rows; row += 1) {
       const node = nodeAt(mesh, c, row);
-      const fx = force[2 * node]!;
-      const fy = force[2 * node + 1]!;
-      const x = mesh.columnXMm[c]!;
-      const y = mesh.nodeYMm[node]!;
+      const fx = force[2 * node];
+      const fy = force[2 * node + 1];
+      const x = mesh.columnXMm[c];
+      const y = mesh.nodeYMm[node];
       along += fx;
       across += fy;
       moment += x * fy - y * fx;
@@ -39,7 +39,7 @@ function resultant({ mesh }: Assembly, force: Float64Array) {
 
 /** The slots first, then the named cases. */
 function namesOf(loads: LoadBlock): string[] {
-  return loads.cases.map((_, c) => (c < loads.wedges ? `wedge ${c + 1}` : CASES[c - loads.wedges]!));
+  return loads.cases.map((_, c) => (c < loads.wedges ? `wedge ${c + 1}` : CASES[c - loads.wedges]));
 }
 
 /** Cases with a load, by their column; a neck without a rod leaves those of the rod empty. */
@@ -74,12 +74,12 @@ describe.each(ALL_NECKS)('the load cases of %s', (_name, neck) => {
     const displacements = displacementsOf(assembly, loads, hold(assembly, band));
     let worst = 0;
     cases.forEach(([, c]) => {
-      const u = displacements[c]!;
+      const u = displacements[c];
       const force = forcesOf(loads, c, order);
       const inner = multiply(assembly.shape, stiffness, u);
       const load = force.reduce((sum, f) => sum + Math.abs(f), 0);
       // Held or not: a load in equilibrium leaves nothing for determinate supports to carry.
-      inner.forEach((f, row) => (worst = Math.max(worst, Math.abs(f - force[row]!) / load)));
+      inner.forEach((f, row) => (worst = Math.max(worst, Math.abs(f - force[row]) / load)));
     });
     // The greatest nodal force that K·u − f leaves, beside all that was put on.
     expect(worst).toBeLessThan(1e-9);
@@ -106,9 +106,9 @@ describe('what the cases are', () => {
     let along = 0, across = 0, moment = 0; // prettier-ignore
     for (let row = 0; row <= mesh.rows; row += 1) {
       const node = nodeAt(mesh, at, row);
-      along += force[2 * node]!;
-      across += force[2 * node + 1]!;
-      moment += force[2 * node]! * mesh.nodeYMm[node]!;
+      along += force[2 * node];
+      across += force[2 * node + 1];
+      moment += force[2 * node] * mesh.nodeYMm[node];
     }
     return { along, across, moment };
   }
@@ -128,18 +128,13 @@ describe('what the cases are', () => {
 
   it('the slope pushes down at the nut and is held with its couple at the joint', () => {
     expectNear(onColumn('slope', 0).across, 1, ROUNDING, 'by construction');
-    expectNear(
-      onColumn('slope', mesh.jointColumn).moment,
-      -mesh.columnXMm[mesh.jointColumn]!,
-      ROUNDING,
-      'force × span',
-    );
+    expectNear(onColumn('slope', mesh.jointColumn).moment, -mesh.columnXMm[mesh.jointColumn], ROUNDING, 'force × span');
   });
 
   it('a wedge presses both walls over the contact depth alone, one newton each', () => {
     const force = forcesOf(loads, 4, order);
-    const left = mesh.slotLeftColumn[4]!;
-    const wall = (c: number) => Array.from({ length: mesh.rows + 1 }, (_, row) => force[2 * nodeAt(mesh, c, row)]!);
+    const left = mesh.slotLeftColumn[4];
+    const wall = (c: number) => Array.from({ length: mesh.rows + 1 }, (_, row) => force[2 * nodeAt(mesh, c, row)]);
     const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
     expectNear(sum(wall(left)), -1, ROUNDING, 'towards the nut');
     expectNear(sum(wall(left + 1)), 1, ROUNDING, 'towards the body');
@@ -157,10 +152,10 @@ describe('what the cases are', () => {
     (airMm) => {
       const slot = { ...DEFAULT_NECK.slot, contactDepthMm: DEFAULT_NECK.slot.depthMm - airMm };
       const { mesh: other } = createNeckModel({ ...DEFAULT_NECK, slot }).assembly;
-      const left = other.slotLeftColumn[4]!;
+      const left = other.slotLeftColumn[4];
       const weights = [...contactWeights(other, 4)];
-      const y = weights.map((_, row) => other.nodeYMm[nodeAt(other, left, row)]!);
-      const middle = weights.reduce((total, weight, row) => total + weight * (y[row]! - y[0]!), 0);
+      const y = weights.map((_, row) => other.nodeYMm[nodeAt(other, left, row)]);
+      const middle = weights.reduce((total, weight, row) => total + weight * (y[row] - y[0]), 0);
       expectNear(middle, slot.contactDepthMm / 2, ROUNDING, 'an even pressure');
     },
   );
@@ -170,13 +165,13 @@ describe('what the cases are', () => {
     // between its neighbours; the two anchors take the end slopes, 4·c/L less half an interval each: all of it together none.
     const force = forcesOf(loads, caseColumn(loads.wedges, 'rodCurve'), order);
     const across = (column: number) =>
-      Array.from({ length: mesh.rows + 1 }, (_, row) => force[2 * nodeAt(mesh, column, row) + 1]!);
+      Array.from({ length: mesh.rows + 1 }, (_, row) => force[2 * nodeAt(mesh, column, row) + 1]);
     const start = loadColumn(mesh, mesh.section.description.rod!.startMm);
     const end = loadColumn(mesh, mesh.section.description.rod!.endMm);
     const x = mesh.columnXMm;
-    const length = x[end]! - x[start]!;
+    const length = x[end] - x[start];
     for (let column = start + 1; column < end; column += 1) {
-      const push = -(8 / length ** 2) * ((x[column + 1]! - x[column - 1]!) / 2);
+      const push = -(8 / length ** 2) * ((x[column + 1] - x[column - 1]) / 2);
       const nodes = across(column);
       const bearing = nodes.slice(mesh.boardRows, mesh.rows);
       // Even over the wood below the board, from the glue line to the last row of nodes above the back.
@@ -184,7 +179,7 @@ describe('what the cases are', () => {
       expect([...nodes.slice(0, mesh.boardRows), nodes.at(-1)!].every((value) => value === 0)).toBe(true);
     }
     const anchor = (column: number, next: number) => {
-      const expected = 4 / length - (8 / length ** 2) * (Math.abs(x[next]! - x[column]!) / 2);
+      const expected = 4 / length - (8 / length ** 2) * (Math.abs(x[next] - x[column]) / 2);
       expectNear(
         across(column).reduce((total, value) => total + value, 0),
         expected,

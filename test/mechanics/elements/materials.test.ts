@@ -50,7 +50,7 @@ describe('a bar bent by a weight', () => {
     ys.forEach((y, row) => (forces[model.node(60, row).dof + 1] = y * (height - y)));
     const total = forces.reduce((sum, force) => sum + force, 0);
     const u = model.solve(forces, held);
-    const sag = u[model.node(60, 2).dof + 1]!;
+    const sag = u[model.node(60, 2).dof + 1];
     expectNear(
       modulusFromSagMPa(2 * total, 2 * half, 1, height, sag),
       modulus,
@@ -74,7 +74,7 @@ describe('the blank of a build', () => {
   it('replaces the species value', () => {
     expect(measuredModulusMPa(defaultBuild(), 'neck')).toBeUndefined();
     expectNear(measuredModulusMPa(build, 'neck')!, 11_939.15, 1e-5, 'as above');
-    expectNear(describeNeck(build, AS_STATED).neck[0]!.wood.modulusMPa, 11_939.15, 1e-5, 'as above');
+    expectNear(describeNeck(build, AS_STATED).neck[0].wood.modulusMPa, 11_939.15, 1e-5, 'as above');
     expect(measuredModulusMPa(build, 'board')).toBeUndefined();
     const bent: Build = {
       ...defaultBuild(),
@@ -97,14 +97,9 @@ describe('the blank of a build', () => {
     ];
     const neck = describeNeck({ ...build, laminates }, AS_STATED).neck;
     const species = laminates.map(({ wood }) => woodProperties(wood, build).modulusMPa);
-    expectNear(
-      neck[0]!.wood.modulusMPa / neck[1]!.wood.modulusMPa,
-      species[0]! / species[1]!,
-      ROUNDING,
-      'in proportion',
-    );
-    expectNear((neck[0]!.wood.modulusMPa + neck[1]!.wood.modulusMPa) / 2, 11_939.15, 1e-5, 'the measured mean');
-    expectNear(meanModulusMPa(laminates, build), (species[0]! + species[1]!) / 2, ROUNDING, 'a mean');
+    expectNear(neck[0].wood.modulusMPa / neck[1].wood.modulusMPa, species[0] / species[1], ROUNDING, 'in proportion');
+    expectNear((neck[0].wood.modulusMPa + neck[1].wood.modulusMPa) / 2, 11_939.15, 1e-5, 'the measured mean');
+    expectNear(meanModulusMPa(laminates, build), (species[0] + species[1]) / 2, ROUNDING, 'a mean');
   });
 
   it('deviations of the moduli multiply', () => {
@@ -117,10 +112,10 @@ describe('the blank of a build', () => {
     });
     const stated = describeNeck(build, AS_STATED);
     expectNear(off.board.modulusMPa, 1.2 * stated.board.modulusMPa, ROUNDING, 'a product');
-    expectNear(off.neck[0]!.wood.modulusMPa, 0.8 * stated.neck[0]!.wood.modulusMPa, ROUNDING, 'a product');
+    expectNear(off.neck[0].wood.modulusMPa, 0.8 * stated.neck[0].wood.modulusMPa, ROUNDING, 'a product');
     for (const ratio of ['depthRatio', 'widthRatio', 'shearRatio'] as const)
       expectNear(off.board[ratio], 1.1 * stated.board[ratio], ROUNDING, 'a product');
-    expect(off.neck[0]!.wood.depthRatio).toBe(stated.neck[0]!.wood.depthRatio);
+    expect(off.neck[0].wood.depthRatio).toBe(stated.neck[0].wood.depthRatio);
     expectNear(off.slot.depthMm, stated.slot.depthMm + 0.2, ROUNDING, 'a sum');
   });
 });
@@ -184,7 +179,7 @@ describe('a tapped board', () => {
       1e-12,
       'the same product twice',
     );
-    const force = (mass: number) => contactsOf({ ...tapped, boardBlankMassG: mass }, AS_STATED)[0]!.studForceN;
+    const force = (mass: number) => contactsOf({ ...tapped, boardBlankMassG: mass }, AS_STATED)[0].studForceN;
     expectNear(force(560) / force(280), 2, 1e-12, 'the embedding rule is linear in density');
   });
 });

@@ -52,7 +52,7 @@ export function planeModel(grid: Grid): PlaneModel {
   const freeStrainForce = new Float64Array(order);
   const node = (column: number, row: number) => {
     const [dx, dy] = grid.move?.(column, row) ?? [0, 0];
-    return { x: grid.xs[column]! + dx, y: grid.ys[row]! + dy, dof: 2 * (column * rows + row) };
+    return { x: grid.xs[column] + dx, y: grid.ys[row] + dy, dof: 2 * (column * rows + row) };
   };
   const work = elementWork();
   const used = new Uint8Array(order);
@@ -71,9 +71,9 @@ export function planeModel(grid: Grid): PlaneModel {
       const dofs = corners.flatMap((corner) => [corner.dof, corner.dof + 1]);
       dofs.forEach((i, a) => {
         used[i] = 1;
-        freeStrainForce[i]! += work.freeStrainForce[a]!;
+        freeStrainForce[i] += work.freeStrainForce[a];
         dofs.forEach((j, b) => {
-          if (i >= j) band[j * stride + i - j]! += work.stiffness[a * 8 + b]!;
+          if (i >= j) band[j * stride + i - j] += work.stiffness[a * 8 + b];
         });
       });
     }
@@ -93,7 +93,7 @@ export function planeModel(grid: Grid): PlaneModel {
       held.forEach((value, dof) => (given[dof] = value));
       const moved = multiply(shape, band, given);
       const block = createBlock(order);
-      forces.forEach((force, dof) => (block[blockIndex(dof, 0)] = force - moved[dof]!));
+      forces.forEach((force, dof) => (block[blockIndex(dof, 0)] = force - moved[dof]));
       const matrix = Float64Array.from(band);
       for (const dof of held.keys()) {
         for (let k = 1; k <= shape.halfBandwidth; k += 1) {
@@ -104,7 +104,7 @@ export function planeModel(grid: Grid): PlaneModel {
         block[blockIndex(dof, 0)] = 0;
       }
       solveBlock(factorise(shape, matrix), block);
-      return given.map((value, dof) => value + block[blockIndex(dof, 0)]!);
+      return given.map((value, dof) => value + block[blockIndex(dof, 0)]);
     },
   };
 }
@@ -133,11 +133,11 @@ export function edgeTraction(
 ): Float64Array {
   const forces = new Float64Array(model.shape.order);
   for (let row = 0; row + 1 < ys.length; row += 1) {
-    const height = ys[row + 1]! - ys[row]!;
-    const upper = traction(ys[row]!);
-    const lower = traction(ys[row + 1]!);
-    forces[model.node(column, row).dof]! += (height * (2 * upper + lower)) / 6;
-    forces[model.node(column, row + 1).dof]! += (height * (upper + 2 * lower)) / 6;
+    const height = ys[row + 1] - ys[row];
+    const upper = traction(ys[row]);
+    const lower = traction(ys[row + 1]);
+    forces[model.node(column, row).dof] += (height * (2 * upper + lower)) / 6;
+    forces[model.node(column, row + 1).dof] += (height * (upper + 2 * lower)) / 6;
   }
   return forces;
 }

@@ -24,10 +24,10 @@ export interface Properties {
 function polarMoment(points: readonly Point[], stretch: number): number {
   const outline = points.map(({ x, y }) => ({ x: x * stretch, y }));
   // matter-js writes the centre into nothing and returns a new point; the moment is taken about the origin.
-  const { x, y } = Vertices.centre(outline as never);
+  const { x, y } = Vertices.centre(outline);
   const centred = outline.map((point) => ({ x: point.x - x, y: point.y - y }));
-  const area = Vertices.area(outline as never, false);
-  return Vertices.inertia(centred as never, area);
+  const area = Vertices.area(outline, false);
+  return Vertices.inertia(centred, area);
 }
 
 export function polygonProperties(points: readonly Point[]): Properties {

@@ -49,12 +49,12 @@ export function rectangularNeck(strip: Rectangular): NeckDescription {
 
 /** Depth displacement (down positive) → curvature in the middle half of a line, 1/mm, by the offset from its chord. */
 export function middleCurvature(xs: ArrayLike<number>, values: ArrayLike<number>): number {
-  const length = xs[xs.length - 1]!;
+  const length = xs[xs.length - 1];
   const at = (x: number) => {
     let i = 1;
-    while (i < xs.length - 1 && xs[i]! < x) i += 1;
-    const t = (x - xs[i - 1]!) / (xs[i]! - xs[i - 1]!);
-    return values[i - 1]! + t * (values[i]! - values[i - 1]!);
+    while (i < xs.length - 1 && xs[i] < x) i += 1;
+    const t = (x - xs[i - 1]) / (xs[i] - xs[i - 1]);
+    return values[i - 1] + t * (values[i] - values[i - 1]);
   };
   const half = length / 4;
   return (at(length / 2 - half) - 2 * at(length / 2) + at(length / 2 + half)) / half ** 2;

@@ -27,7 +27,7 @@ function plainNeck(neck: NeckDescription): NeckDescription {
 const c = new Float64Array(4);
 function widthAt(section: Section, x: number, y: number): number {
   section.stiffness(x, y, c, 0);
-  return c[0]!;
+  return c[0];
 }
 
 /** Area, centroid and second moment of the widths that the section gives, by the midpoint rule between depths. */
@@ -48,11 +48,11 @@ function integrate(section: Section, x: number, fromMm: number, toMm: number, st
 /** What the mesh itself makes of a column of its elements: the two Gauss points of each row. */
 function meshProperties(neck: NeckDescription, column: number): Properties & { readonly xMm: number } {
   const mesh = createMesh(createSection(neck));
-  const x = mesh.columnXMm[column]!;
+  const x = mesh.columnXMm[column];
   let area = 0, first = 0, second = 0; // prettier-ignore
   for (let row = 0; row < mesh.rows; row += 1) {
-    const upper = mesh.nodeYMm[nodeAt(mesh, column, row)]!;
-    const lower = mesh.nodeYMm[nodeAt(mesh, column, row + 1)]!;
+    const upper = mesh.nodeYMm[nodeAt(mesh, column, row)];
+    const lower = mesh.nodeYMm[nodeAt(mesh, column, row + 1)];
     for (const eta of [-GAUSS, GAUSS]) {
       const y = (upper + lower) / 2 + (eta * (lower - upper)) / 2;
       const strip = (widthAt(mesh.section, x, y) * (lower - upper)) / 2;

@@ -60,7 +60,7 @@ function rotationPerMoment(strip: SlottedStrip): number {
   // Unit moment on the end: opens the slot, which lies at y = 0.
   const forces = edgeTraction(model, xs.length - 1, ys, (y) => (12 * (h / 2 - y)) / h ** 3);
   const u = model.solve(forces, held);
-  return 2 * forces.reduce((work, force, dof) => work + force * u[dof]!, 0);
+  return 2 * forces.reduce((work, force, dof) => work + force * u[dof], 0);
 }
 
 /** θ·E·b·h²/M of the slot alone, plane stress. */

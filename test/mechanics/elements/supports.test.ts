@@ -60,7 +60,7 @@ describe('the supports of a neck', () => {
       const outer = forcesOf(loads, loadCase, shape.order);
       const scale = outer.reduce((most, force) => Math.max(most, Math.abs(force)), 0);
       for (const dof of held)
-        expectNothing(inner[dof]! - outer[dof]!, scale, 1e-5, 'what rounding leaves of a neck in equilibrium');
+        expectNothing(inner[dof] - outer[dof], scale, 1e-5, 'what rounding leaves of a neck in equilibrium');
     });
   });
 });

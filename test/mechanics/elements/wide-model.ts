@@ -56,11 +56,11 @@ function inverse(matrix: readonly (readonly number[])[]): number[][] {
   const n = matrix.length;
   const work = matrix.map((row, i) => [...row, ...row.map((_, j) => (i === j ? 1 : 0))]);
   for (let p = 0; p < n; p += 1) {
-    const pivot = work[p]![p]!;
-    work[p] = work[p]!.map((value) => value / pivot);
+    const pivot = work[p][p];
+    work[p] = work[p].map((value) => value / pivot);
     for (let i = 0; i < n; i += 1) {
-      const factor = work[i]![p]!;
-      if (i !== p) work[i] = work[i]!.map((value, j) => value - factor * work[p]![j]!);
+      const factor = work[i][p];
+      if (i !== p) work[i] = work[i].map((value, j) => value - factor * work[p][j]);
     }
   }
   return work.map((row) => row.slice(n));
@@ -102,15 +102,15 @@ interface Point {
 }
 
 function pointOf(x: readonly number[], y: readonly number[], xi: number, eta: number): Point {
-  const [nx, ny] = [XI.map((s, k) => (s * (1 + ETA[k]! * eta)) / 4), ETA.map((s, k) => (s * (1 + XI[k]! * xi)) / 4)];
-  const sum = (n: readonly number[], q: readonly number[]) => n.reduce((total, value, k) => total + value * q[k]!, 0);
+  const [nx, ny] = [XI.map((s, k) => (s * (1 + ETA[k] * eta)) / 4), ETA.map((s, k) => (s * (1 + XI[k] * xi)) / 4)];
+  const sum = (n: readonly number[], q: readonly number[]) => n.reduce((total, value, k) => total + value * q[k], 0);
   const jacobian = [sum(nx, x), sum(nx, y), sum(ny, x), sum(ny, y)] as const;
   const [a, b, c, d] = jacobian;
   const area = a * d - b * c;
-  const shape = XI.map((s, k) => ((1 + s * xi) * (1 + ETA[k]! * eta)) / 4);
+  const shape = XI.map((s, k) => ((1 + s * xi) * (1 + ETA[k] * eta)) / 4);
   return {
-    dx: nx.map((value, k) => (d * value - b * ny[k]!) / area),
-    dy: nx.map((value, k) => (a * ny[k]! - c * value) / area),
+    dx: nx.map((value, k) => (d * value - b * ny[k]) / area),
+    dy: nx.map((value, k) => (a * ny[k] - c * value) / area),
     shape,
     area,
     xMm: sum(shape, x),
@@ -121,7 +121,7 @@ function pointOf(x: readonly number[], y: readonly number[], xi: number, eta: nu
 
 /** Plane constants from those of the solid. */
 function plane({ normal }: Stiffness3, across: Across): readonly [number, number, number] {
-  const c = (i: number, j: number) => normal[i]![j]!;
+  const c = (i: number, j: number) => normal[i][j];
   const free = (i: number, j: number) => c(i, j) - (across === 'stress' ? (c(i, 2) * c(j, 2)) / c(2, 2) : 0);
   return [free(0, 0), free(0, 1), free(1, 1)];
 }
@@ -171,7 +171,7 @@ class WideElement {
       ey[size + 2 * q + 1] = exy[size + 2 * q] = down / point.area;
     });
     const [c11, c12, c22] = fields === 5 ? plane(solid, 'strain') : plane(solid, this.grid.across);
-    const [c13, c23, c33] = [solid.normal[0]![2]!, solid.normal[1]![2]!, solid.normal[2]![2]!];
+    const [c13, c23, c33] = [solid.normal[0][2], solid.normal[1][2], solid.normal[2][2]];
     const first = [[c11, c12, c13, 0], [c12, c22, c23, 0], [c13, c23, c33, 0], [0, 0, 0, solid.gxy]]; // prettier-ignore
     this.add([ex, ey, ez, exy], first, point.area * widthMm);
     if (fields === 2) return;
@@ -192,10 +192,10 @@ class WideElement {
 
   private add(strains: readonly Float64Array[], constants: readonly (readonly number[])[], weight: number): void {
     for (let i = 0; i < this.matrix.length; i += 1) {
-      const stress = constants.map((row) => row.reduce((sum, value, k) => sum + value * strains[k]![i]!, 0));
+      const stress = constants.map((row) => row.reduce((sum, value, k) => sum + value * strains[k][i], 0));
       if (stress.every((value) => value === 0)) continue;
       for (let j = 0; j < this.matrix.length; j += 1)
-        this.matrix[i]![j]! += weight * stress.reduce((sum, value, k) => sum + value * strains[k]![j]!, 0);
+        this.matrix[i][j] += weight * stress.reduce((sum, value, k) => sum + value * strains[k][j], 0);
     }
   }
 
@@ -203,8 +203,8 @@ class WideElement {
     const { matrix } = this;
     for (let p = matrix.length - 1; p >= this.size; p -= 1)
       for (let i = 0; i < p; i += 1) {
-        const factor = matrix[i]![p]! / matrix[p]![p]!;
-        if (factor !== 0) for (let j = 0; j < p; j += 1) matrix[i]![j]! -= factor * matrix[p]![j]!;
+        const factor = matrix[i][p] / matrix[p][p];
+        if (factor !== 0) for (let j = 0; j < p; j += 1) matrix[i][j] -= factor * matrix[p][j];
       }
   }
 }
@@ -224,11 +224,11 @@ export function solveWide(
   const shape = { order: columns * perColumn, halfBandwidth: perColumn + 2 * fields };
   const stride = bandStride(shape);
   const band = new Float64Array(bandLength(shape));
-  const y = (column: number, row: number) => nodeYMm[column * (rows + 1) + row]!;
+  const y = (column: number, row: number) => nodeYMm[column * (rows + 1) + row];
   for (let column = 0; column + 1 < columns; column += 1)
     for (let row = 0; row < rows; row += 1) {
       if (!grid.present(column, row)) continue;
-      const [left, right] = [columnXMm[column]!, columnXMm[column + 1]!];
+      const [left, right] = [columnXMm[column], columnXMm[column + 1]];
       const ys = [y(column, row), y(column + 1, row), y(column + 1, row + 1), y(column, row + 1)];
       const { matrix } = new WideElement(grid, [left, right, right, left], ys);
       const nodes = [[column, row], [column + 1, row], [column + 1, row + 1], [column, row + 1]] as const; // prettier-ignore
@@ -237,7 +237,7 @@ export function solveWide(
       );
       freedoms.forEach((i, a) =>
         freedoms.forEach((j, b) => {
-          if (i >= j) band[j * stride + i - j]! += matrix[a]![b]!;
+          if (i >= j) band[j * stride + i - j] += matrix[a][b];
         }),
       );
     }
@@ -245,13 +245,13 @@ export function solveWide(
     if (band[freedom * stride] === 0) band[freedom * stride] = 1;
   // Clamped: held by springs a hundred million times as stiff as the elements there.
   const last = (columns - 1) * perColumn;
-  for (let row = 0; row <= rows; row += 1) band[(last + row * fields) * stride]! *= 1e8;
-  band[(last + rows * fields + 1) * stride]! *= 1e8;
+  for (let row = 0; row <= rows; row += 1) band[(last + row * fields) * stride] *= 1e8;
+  band[(last + rows * fields + 1) * stride] *= 1e8;
   const factor = factorise(shape, band);
   return sets.map((pushes) => {
     const block = createBlock(shape.order);
-    for (const { column, row, forceN } of pushes) block[blockIndex(column * perColumn + row * fields, 0)]! += forceN;
+    for (const { column, row, forceN } of pushes) block[blockIndex(column * perColumn + row * fields, 0)] += forceN;
     solveBlock(factor, block);
-    return (column, row, axis) => block[blockIndex(column * perColumn + row * fields + axis, 0)]!;
+    return (column, row, axis) => block[blockIndex(column * perColumn + row * fields + axis, 0)];
   });
 }

@@ -24,7 +24,7 @@ test.each([1, 2, 8, 256])('the transform of %i numbers is the sum that it stands
       im += a * Math.sin(angle) + b * Math.cos(angle);
     });
     // Rounding of 256 sums of numbers about 1.
-    expect(Math.hypot(real[k]! - re, imaginary[k]! - im)).toBeLessThan(1e-11);
+    expect(Math.hypot(real[k] - re, imaginary[k] - im)).toBeLessThan(1e-11);
   }
 });
 
@@ -39,7 +39,7 @@ describe('a tone between two lines', () => {
 
   test('is measured by itself, whatever rings far from it', () => {
     const far = tone(500, 0.5);
-    const both = tone(182.4, 0.5).map((sample, n) => sample + far[n]!);
+    const both = tone(182.4, 0.5).map((sample, n) => sample + far[n]);
     // Hann's feet fall with the third power of the distance: nothing is left of them over 300 lines.
     expectNear(toneAmplitude(both, 48_000, 182.4), 0.25, 1e-4, 'feet of the other tone');
     expect(toneAmplitude(both, 48_000, 320)).toBeLessThan(1e-4);

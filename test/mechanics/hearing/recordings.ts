@@ -32,7 +32,7 @@ export const BAR_RATIOS = [1, 2.704, 5.148, 8.19] as const;
 
 /** A bar's modes as a tap at its middle wakes them: those with a node there hardly. */
 export function bar(firstHz: number, amplitudes: readonly number[] = [0.3, 0.02, 0.12, 0.01], quality = 90): Mode[] {
-  return amplitudes.map((amplitude, index) => ({ frequencyHz: firstHz * BAR_RATIOS[index]!, amplitude, quality }));
+  return amplitudes.map((amplitude, index) => ({ frequencyHz: firstHz * BAR_RATIOS[index], amplitude, quality }));
 }
 
 /** Standard normal deviates (Box & Muller 1958). */
@@ -55,19 +55,19 @@ export function recorded(sound: Sound): Recording {
       const length = Math.min(samples.length - start, Math.round((rateHz * 9) / decay));
       for (let n = 0; n < length; n += 1) {
         const t = n / rateHz;
-        samples[start + n]! +=
+        samples[start + n] +=
           strength * amplitude * Math.exp(-decay * t) * Math.sin(2 * Math.PI * frequencyHz * off * t + phase);
       }
     }
     for (let n = 0; n < 0.004 * rateHz; n += 1)
-      samples[start + n]! += (sound.crack ?? 0.1) * strength * Math.exp(-n / (0.001 * rateHz)) * random();
+      samples[start + n] += (sound.crack ?? 0.1) * strength * Math.exp(-n / (0.001 * rateHz)) * random();
   }
   for (let n = 0; n < samples.length; n += 1) {
     const hum = (sound.hum ?? []).reduce(
       (sum, { frequencyHz, amplitude }) => sum + amplitude * Math.sin((2 * Math.PI * frequencyHz * n) / rateHz + 0.3),
       0,
     );
-    const whole = samples[n]! + hum + noise * random();
+    const whole = samples[n] + hum + noise * random();
     // Sixteen bits, as phones record.
     samples[n] = Math.round(32_767 * Math.max(-ceiling, Math.min(ceiling, whole))) / 32_767;
   }

@@ -15,7 +15,7 @@ import { expectNear } from '../../expect-near.ts';
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
 const FEW = { samples: 400 };
-const build = PRESETS[0]!.build;
+const build = PRESETS[0].build;
 const goal: ReliefGoal = { reliefMm: 0.15, when: 'settled', rodPercent: 0 };
 
 const holds = ({ p05, p95 }: Band, value: number) => p05 <= value && value <= p95;

@@ -23,10 +23,10 @@ describe('the body of a tang', () => {
       const { build, prediction } = of({ kerfMm });
       return bodyShares(build, prediction);
     });
-    expect(Math.max(...shares[0]!)).toBe(0);
+    expect(Math.max(...shares[0])).toBe(0);
     for (const [i, narrower] of shares.entries()) {
       if (i === 0) continue;
-      narrower.forEach((share, fret) => expect(share).toBeGreaterThan(shares[i - 1]![fret]!));
+      narrower.forEach((share, fret) => expect(share).toBeGreaterThan(shares[i - 1][fret]));
     }
     expect(Math.max(...shares.at(-1)!)).toBeLessThan(1);
   });
@@ -66,14 +66,14 @@ describe('shear beside a slot', () => {
     const force = prediction.methods.press.wedgeForceN;
     // By hand: 22 frets of 648 mm. The last has 5 mm to the end less half its kerf; the board is 56 mm wide there.
     expectNear(
-      shear[21]!,
-      (100 * force[21]!) / (56 * (5 - 0.24) * 21.9),
+      shear[21],
+      (100 * force[21]) / (56 * (5 - 0.24) * 21.9),
       0.01,
       'the tang ends a little short of the edge',
     );
     // Fret 20 at 648·(1 − 2^(−20/12)) = 443.898, fret 21 at 455.349: 11.451 less a kerf.
     const width = 43 + (13 * 443.898) / (648 * (1 - 2 ** (-22 / 12)));
-    expectNear(shear[19]!, (100 * force[19]!) / (width * (11.451 - 0.48) * 21.9), 0.01, 'the tang ends a little short');
+    expectNear(shear[19], (100 * force[19]) / (width * (11.451 - 0.48) * 21.9), 0.01, 'the tang ends a little short');
   });
 
   it('falls with a longer end and a denser wood, and rises with a narrower kerf', () => {
@@ -104,8 +104,8 @@ describe('a kerf a little under the body', () => {
     const checks = checksOf({ build, prediction: predictor.predict(build) });
     expect(checks.filter(({ severity }) => severity !== 'note')).toEqual([]);
     const [note] = checks.filter(({ code }) => code === 'body-wedges');
-    expect(note!.variant).toBe('bears');
-    expect(note!.value).toBeLessThan(note!.limit!);
+    expect(note.variant).toBe('bears');
+    expect(note.value).toBeLessThan(note.limit!);
   });
 
   it('is more than a note where the neck cannot be brought to its relief, the end shears off or the hammer is too small', () => {

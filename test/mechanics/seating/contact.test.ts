@@ -228,25 +228,25 @@ describe('from wire and wood', () => {
     };
     const [first, ...rest] = contactsOf(build, AS_STATED);
     // d = √(4·0.5/π) = 0.797885; f = 0.082·(1 − 0.00797885)·1000 = 81.34573; 1.2·(50/2.5)·0.5·f = 976.1488
-    expectNear(first!.studForceN, 976.1488, 1e-6, 'worked by hand to seven digits');
-    expectNear(first!.studInterferenceMm, 0.3, 1e-9, 'a difference');
-    expectNear(first!.studHeightMm, 0.14, 1e-9, 'half of what stands out of the tang: (0.8 − 0.52)/2');
-    expect(first!.studShape).toBe(1.5);
-    expectNear(first!.bodyInterferenceMm, 0.02, 1e-9, 'a difference');
-    expectNear(first!.bodyStiffnessNMm, 1.2 * 50 * 2 * 500, ROUNDING, 'a product');
+    expectNear(first.studForceN, 976.1488, 1e-6, 'worked by hand to seven digits');
+    expectNear(first.studInterferenceMm, 0.3, 1e-9, 'a difference');
+    expectNear(first.studHeightMm, 0.14, 1e-9, 'half of what stands out of the tang: (0.8 − 0.52)/2');
+    expect(first.studShape).toBe(1.5);
+    expectNear(first.bodyInterferenceMm, 0.02, 1e-9, 'a difference');
+    expectNear(first.bodyStiffnessNMm, 1.2 * 50 * 2 * 500, ROUNDING, 'a product');
     // Own wood: 84.9·(1000/1120)^0.97 MPa
-    expectNear(first!.bodyLimitN, 1.2 * 50 * 2 * 84.9 * (1000 / 1120) ** 0.97, ROUNDING, 'a product');
+    expectNear(first.bodyLimitN, 1.2 * 50 * 2 * 84.9 * (1000 / 1120) ** 0.97, ROUNDING, 'a product');
     expect(rest).toHaveLength(build.fretCount - 1);
     // A tang deeper than its slot touches only the slot; deviations move what they say.
     expectNear(
-      contactsOf({ ...build, slotDepthMm: 1 }, AS_STATED)[0]!.bodyStiffnessNMm,
+      contactsOf({ ...build, slotDepthMm: 1 }, AS_STATED)[0].bodyStiffnessNMm,
       1.2 * 50 * 500,
       ROUNDING,
       'a product',
     );
-    const off = contactsOf(build, { ...AS_STATED, kerfMm: 0.01, density: 1.1, studSoftness: 2, studWidthMm: 0.02 })[0]!;
+    const off = contactsOf(build, { ...AS_STATED, kerfMm: 0.01, density: 1.1, studSoftness: 2, studWidthMm: 0.02 })[0];
     expectNear(off.studInterferenceMm, 0.31, 1e-9, 'wider kerf, wider studs');
-    expectNear(off.studForceN, 1.1 * first!.studForceN, ROUNDING, 'in proportion to the density');
+    expectNear(off.studForceN, 1.1 * first.studForceN, ROUNDING, 'in proportion to the density');
     const other = contactsOf(build, {
       ...AS_STATED,
       studShape: -2,
@@ -254,18 +254,18 @@ describe('from wire and wood', () => {
       wallStiffness: 0.5,
       slotDepthMm: -1.5,
     });
-    expect(other[0]!.studShape).toBe(0);
-    expectNear(other[0]!.studForceN, 1.3 * first!.studForceN, ROUNDING, 'in proportion to the area');
-    expectNear(other[0]!.bodyStiffnessNMm, 1.2 * 50 * 1.5 * 250, ROUNDING, 'half as stiff, 1.5 mm of slot');
+    expect(other[0].studShape).toBe(0);
+    expectNear(other[0].studForceN, 1.3 * first.studForceN, ROUNDING, 'in proportion to the area');
+    expectNear(other[0].bodyStiffnessNMm, 1.2 * 50 * 1.5 * 250, ROUNDING, 'half as stiff, 1.5 mm of slot');
     expectNear(off.embeddingLengthMm, 2 * build.studSoftnessMm, ROUNDING, 'a product');
   });
 
   it('a region of frets has its own kerf and tang', () => {
     const region = { fromFret: 3, toFret: 5, kerfMm: 0.55, tangWidthMm: 0.53, studWidthMm: 0.84 };
     const contacts = contactsOf({ ...defaultBuild(), regions: [region] }, AS_STATED);
-    expectNear(contacts[3]!.studInterferenceMm, 0.29, 1e-9, 'of the region');
+    expectNear(contacts[3].studInterferenceMm, 0.29, 1e-9, 'of the region');
     expectNear(
-      contacts[6]!.studInterferenceMm,
+      contacts[6].studInterferenceMm,
       defaultBuild().studWidthMm - defaultBuild().kerfMm,
       1e-9,
       'of the build',

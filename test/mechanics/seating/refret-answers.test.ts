@@ -43,9 +43,9 @@ describe('mixtures of tangs', () => {
   it('tell of walls that crush: a body far wider than the kerf, and none where only the studs bite', async () => {
     const wish = { ...WISH, stretches: 1 };
     const { plans } = (await answerTangs(predictor, estimator, OLD, wish, FEW))!;
-    const of = (tangWidthMm: number) => plans.find(({ stretches }) => stretches[0]!.tang.tangWidthMm === tangWidthMm)!;
-    expect(of(0.5).stretches[0]!.wallPressureShare).toBe(0);
-    expect(of(0.75).stretches[0]!.wallPressureShare).toBeGreaterThan(of(0.6).stretches[0]!.wallPressureShare);
+    const of = (tangWidthMm: number) => plans.find(({ stretches }) => stretches[0].tang.tangWidthMm === tangWidthMm)!;
+    expect(of(0.5).stretches[0].wallPressureShare).toBe(0);
+    expect(of(0.75).stretches[0].wallPressureShare).toBeGreaterThan(of(0.6).stretches[0].wallPressureShare);
   });
 
   it('are given up between steps, and refuse what cannot be meant', async () => {

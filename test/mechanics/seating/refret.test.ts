@@ -48,7 +48,7 @@ describe('tangs in a build', () => {
       ...OLD,
       regions: [{ fromFret: 4, toFret: 4, kerfMm: 0.64, tangWidthMm: 0.5, studWidthMm: 0.76 }],
     };
-    const changed = withTangs(odd, equalStretches(22, 2), [TANGS[0]!, TANGS[2]!]);
+    const changed = withTangs(odd, equalStretches(22, 2), [TANGS[0], TANGS[2]]);
     expect(checkBuild(changed).ok).toBe(true);
     for (let fret = 1; fret <= 22; fret += 1) {
       const here = slotAndTang(changed, fret);
@@ -69,16 +69,16 @@ describe('taking out an old bow', () => {
         const frets = prediction.fretXMm.slice(0, OLD.bodyJointFret);
         const at = (x: number) => {
           const i = prediction.stationXMm.findIndex((station) => station >= x);
-          const [a, b] = [prediction.stationXMm[i - 1]!, prediction.stationXMm[i]!];
-          return line.reliefMm[i - 1]! + ((line.reliefMm[i]! - line.reliefMm[i - 1]!) * (x - a)) / (b - a);
+          const [a, b] = [prediction.stationXMm[i - 1], prediction.stationXMm[i]];
+          return line.reliefMm[i - 1] + ((line.reliefMm[i] - line.reliefMm[i - 1]) * (x - a)) / (b - a);
         };
         return Math.max(...frets.map((x) => Math.abs(at(x))));
       }),
     );
-    expectNear(best!.missMm, Math.min(...misses), 1e-6, 'the best of nine, tried one by one');
+    expectNear(best.missMm, Math.min(...misses), 1e-6, 'the best of nine, tried one by one');
     expectNear(
-      best!.reliefMm,
-      lineAt(predictor.predict({ ...OLD, regions: best!.regions }), 'press', FRETTED).extremeMm,
+      best.reliefMm,
+      lineAt(predictor.predict({ ...OLD, regions: best.regions }), 'press', FRETTED).extremeMm,
       1e-9,
       'the plan it gives',
     );
@@ -95,7 +95,7 @@ describe('taking out an old bow', () => {
         equalStretches(22, 1),
         TANGS,
       );
-      return best!.tangs[0]!.studWidthMm;
+      return best.tangs[0].studWidthMm;
     };
     expect(width(0.5)).toBeGreaterThan(width(0.02));
   });
@@ -111,7 +111,7 @@ describe('taking out an old bow', () => {
       TANGS,
     );
     expect(plans.length).toBeGreaterThan(1);
-    plans.slice(1).forEach((plan, i) => expect(plan.missMm).toBeGreaterThanOrEqual(plans[i]!.missMm));
+    plans.slice(1).forEach((plan, i) => expect(plan.missMm).toBeGreaterThanOrEqual(plans[i].missMm));
     expect(() => chooseTangs(predictor, OLD, 'press', FRETTED, 0, [], TANGS)).toThrow('no-stretch-or-tang');
     expect(() => chooseTangs(predictor, OLD, 'press', FRETTED, 0, equalStretches(22, 11), TANGS)).toThrow(
       'too-many-combinations, tangs 3, stretches 11, combinations 177147, most 20000',

@@ -33,19 +33,19 @@ describe('one slot, worked by hand', () => {
   it('an elastic body against an elastic slot: two springs', () => {
     // F = k·(i − C·F)/2 → F = (k·i/2)/(1 + k·C/2) = 650/(1 + 26 000·20e-6) = 650/1.52 = 427.632 N
     const { forceN, openingMm: opening, stiffnessNMm } = seat([BODY], Float64Array.of(20e-6));
-    expectNear(forceN[0]!, 427.6316, 1e-6, 'worked by hand to seven digits');
-    expectNear(opening[0]!, 427.6316 * 20e-6, 1e-6, 'flexibility × force');
-    expectNear(stiffnessNMm[0]!, 26_000, ROUNDING, 'two walls in series');
+    expectNear(forceN[0], 427.6316, 1e-6, 'worked by hand to seven digits');
+    expectNear(opening[0], 427.6316 * 20e-6, 1e-6, 'flexibility × force');
+    expectNear(stiffnessNMm[0], 26_000, ROUNDING, 'two walls in series');
   });
 
   it('a slot opened by other loads takes that much less', () => {
     // F = k·(i − o − C·F)/2 with o = 0.01: 390/1.52 = 256.579 N
-    expectNear(seat([BODY], Float64Array.of(20e-6), [0.01]).forceN[0]!, 256.5789, 1e-6, 'worked by hand');
+    expectNear(seat([BODY], Float64Array.of(20e-6), [0.01]).forceN[0], 256.5789, 1e-6, 'worked by hand');
     expect(seat([BODY], Float64Array.of(20e-6), [0.03]).forceN[0]).toBe(0);
   });
 
   it('a crushing wall holds its limit', () => {
-    expectNear(seat([{ ...BODY, bodyLimitN: 300 }], Float64Array.of(20e-6)).forceN[0]!, 300, ROUNDING, 'the limit');
+    expectNear(seat([{ ...BODY, bodyLimitN: 300 }], Float64Array.of(20e-6)).forceN[0], 300, ROUNDING, 'the limit');
   });
 
   it('studs: the root found by bisection apart from the library', () => {
@@ -57,7 +57,7 @@ describe('one slot, worked by hand', () => {
       if (left(middle) > 0) low = middle;
       else high = middle;
     }
-    expectNear(seat([studs], Float64Array.of(20e-6)).forceN[0]!, low, 1e-9, 'two ways to one root');
+    expectNear(seat([studs], Float64Array.of(20e-6)).forceN[0], low, 1e-9, 'two ways to one root');
   });
 });
 
@@ -66,12 +66,12 @@ describe('the frets of a neck', () => {
     const contacts = contactsOf({ ...defaultBuild(), tangWidthMm: 0.59 }, AS_STATED);
     const { forceN, openingMm: opening } = seat(contacts, FLEXIBILITY);
     contacts.forEach((contact, i) => {
-      const expected = Array.from({ length: slots }, (_, j) => FLEXIBILITY[i * slots + j]! * forceN[j]!).reduce(
+      const expected = Array.from({ length: slots }, (_, j) => FLEXIBILITY[i * slots + j] * forceN[j]).reduce(
         (a, b) => a + b,
         0,
       );
-      expectNear(opening[i]!, expected, 1e-9, 'a sum of products');
-      expectNear(forceN[i]!, contactForce(contact, opening[i]!).forceN, 1e-8, 'settled to 1e-8 N');
+      expectNear(opening[i], expected, 1e-9, 'a sum of products');
+      expectNear(forceN[i], contactForce(contact, opening[i]).forceN, 1e-8, 'settled to 1e-8 N');
     });
   });
 
@@ -79,14 +79,14 @@ describe('the frets of a neck', () => {
     const contacts = contactsOf(defaultBuild(), AS_STATED);
     const fresh = seat(contacts, FLEXIBILITY);
     const late = seat(contacts, FLEXIBILITY, undefined, undefined, new Float64Array(slots).fill(2000));
-    fresh.forceN.forEach((force, i) => expectNear(late.forceN[i]!, force, 1e-8, 'one root, settled to 1e-8 N'));
+    fresh.forceN.forEach((force, i) => expectNear(late.forceN[i], force, 1e-8, 'one root, settled to 1e-8 N'));
   });
 
   it('a wider kerf bites less at every fret, down to nothing', () => {
     const kerfs = [0.4, 0.48, 0.5, 0.54, 0.58, 0.64, 0.7, 0.75];
     const forces = kerfs.map((kerfMm) => forcesOf({ kerfMm }));
     for (let k = 1; k < kerfs.length; k += 1)
-      forces[k]!.forEach((force, i) => expect(force).toBeLessThan(forces[k - 1]![i]!));
+      forces[k].forEach((force, i) => expect(force).toBeLessThan(forces[k - 1][i]));
     expect(forcesOf({ kerfMm: 0.76 }).every((force) => force === 0)).toBe(true);
     expect(forcesOf({ kerfMm: 0.9 }).every((force) => force === 0)).toBe(true);
   });
@@ -108,15 +108,15 @@ describe('the frets of a neck', () => {
     const contacts = contactsOf(defaultBuild(), AS_STATED);
     const together = seat(contacts, FLEXIBILITY).forceN;
     contacts.forEach((contact, i) => {
-      const alone = seat([contact], Float64Array.of(FLEXIBILITY[i * slots + i]!)).forceN[0]!;
+      const alone = seat([contact], Float64Array.of(FLEXIBILITY[i * slots + i])).forceN[0];
       expectNear(
         alone,
-        together[i]!,
+        together[i],
         0.06,
         'the neighbours’ wedges close a slot by up to a third of its own opening where frets stand close',
       );
       // They close it, so it bites at least as hard.
-      expect(together[i]!).toBeGreaterThanOrEqual(alone * 0.999);
+      expect(together[i]).toBeGreaterThanOrEqual(alone * 0.999);
     });
   });
 });
@@ -136,7 +136,7 @@ describe('a neck as soft as jelly, whose strings close its slots by metres on ta
       matrix(
         Array.from({ length: slots }, (_, i) =>
           Array.from({ length: slots }, (__, j) =>
-            bignumber(flexibility[i * slots + j]!).plus(i === j ? bignumber(2).div(hard.bodyStiffnessNMm) : 0),
+            bignumber(flexibility[i * slots + j]).plus(i === j ? bignumber(2).div(hard.bodyStiffnessNMm) : 0),
           ),
         ),
       ),
@@ -147,7 +147,7 @@ describe('a neck as soft as jelly, whose strings close its slots by metres on ta
       expect(force).toBeGreaterThan(100);
       expectNear(
         force,
-        Number(exact[i]![0]),
+        Number(exact[i][0]),
         1e-8,
         'what rounding of metres leaves of a contact of 400 N in a thousandth',
       );
@@ -173,7 +173,7 @@ describe('any frets (seed 1402)', () => {
         const { forceN, openingMm: reached } = seat(contacts, FLEXIBILITY, other);
         const most = Math.max(1, ...forceN);
         contacts.forEach((one, i) =>
-          expectNothing(forceN[i]! - contactForce(one, reached[i]!).forceN, most, 1e-8, 'settled'),
+          expectNothing(forceN[i] - contactForce(one, reached[i]).forceN, most, 1e-8, 'settled'),
         );
       }),
       { seed: 1402, numRuns: 100 },
@@ -198,11 +198,11 @@ describe('any frets (seed 1402)', () => {
       fc.property(softness, frets(contact), frets(opening), frets(fc.nat(4)), (soft, contacts, other, unloads) => {
         const flexibility = FLEXIBILITY.map((mmPerN) => soft * mmPerN);
         const fresh = seat(contacts, flexibility);
-        const seated = contacts.map((one, i) => seatedAt(one, fresh.openingMm[i]!, unloads[i]! / 4));
+        const seated = contacts.map((one, i) => seatedAt(one, fresh.openingMm[i], unloads[i] / 4));
         const loaded = seat(contacts, flexibility, other, seated, fresh.forceN);
         contacts.forEach((one, i) => {
-          const held = contactForce(one, loaded.openingMm[i]!, seated[i]).forceN;
-          expectNothing(loaded.forceN[i]! - held, Math.max(1, held), 1e-6, 'settled to the millionth of a newton');
+          const held = contactForce(one, loaded.openingMm[i], seated[i]).forceN;
+          expectNothing(loaded.forceN[i] - held, Math.max(1, held), 1e-6, 'settled to the millionth of a newton');
         });
       }),
       { seed: 1402, numRuns: 300 },

@@ -24,7 +24,7 @@ describe.each(CASES.map((solid) => [solid.id, solid] as const))('%s', (_id, soli
     for (const key of keys) expectNear(ours[key], solid.results[key], 0.03, 'a plane model of a solid');
     expect(solid.results.slotOpeningUmPerKN).toHaveLength(solid.geometry.slots);
     solid.results.slotOpeningUmPerKN.forEach((opening, slot) =>
-      expectNear(ours.slotOpeningUmPerKN[slot]!, opening, 0.03, 'a plane model of a solid'),
+      expectNear(ours.slotOpeningUmPerKN[slot], opening, 0.03, 'a plane model of a solid'),
     );
   });
 
@@ -34,7 +34,7 @@ describe.each(CASES.map((solid) => [solid.id, solid] as const))('%s', (_id, soli
   });
 });
 
-const STRIP: StripDescription = { ...describeSolidStrip(CASES[0]!), slotXMm: [60, 100, 140, 180, 220] };
+const STRIP: StripDescription = { ...describeSolidStrip(CASES[0]), slotXMm: [60, 100, 140, 180, 220] };
 
 describe('a strip', () => {
   it('sinks under a weight as a beam where it is hardly slotted', () => {
@@ -55,7 +55,7 @@ describe('a strip', () => {
     const { openingMm } = stripInfluence(STRIP);
     for (let i = 0; i < 5; i += 1)
       for (let j = 0; j < i; j += 1)
-        expectNothing(openingMm[i * 5 + j]! - openingMm[j * 5 + i]!, openingMm[0]!, 1e-9, 'reciprocity');
+        expectNothing(openingMm[i * 5 + j] - openingMm[j * 5 + i], openingMm[0], 1e-9, 'reciprocity');
   });
 
   it('is the same from either end', () => {

@@ -56,7 +56,7 @@ describe('what a strip will leave of the bands', () => {
         ['wedgeForceN', 'force'],
       ] as const) {
         const widths = drawn.map((width) => width[name]).toSorted((a, b) => a - b);
-        const median = (widths[11]! + widths[12]!) / 2;
+        const median = (widths[11] + widths[12]) / 2;
         expectNear(promised[outcome].p50, median, 0.25, 'twenty-four workshops beside thirty-two');
       }
     },
@@ -70,10 +70,10 @@ describe('what a strip will leave of the bands', () => {
       design({ stiffness: { test: 'tap', state: 'plain' } }),
     ];
     const [ruler, feelers, slotted, tapped] = plans.map(({ widthAfter }) => widthAfter.fretted.p50);
-    expect(feelers).toBeLessThan(ruler!);
-    expect(slotted).toBeLessThan(1.02 * feelers!);
-    expect(tapped).toBeLessThan(1.02 * feelers!);
-    const { before, widthAfter } = plans[1]!;
+    expect(feelers).toBeLessThan(ruler);
+    expect(slotted).toBeLessThan(1.02 * feelers);
+    expect(tapped).toBeLessThan(1.02 * feelers);
+    const { before, widthAfter } = plans[1];
     const unmeasured = bandsWith();
     expectNear(
       before.fretted.p95 - before.fretted.p05,
@@ -110,8 +110,8 @@ describe('a plan', () => {
     const { groups, endMm } = plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE, { ...BLADE, kerfMm: 0.62 }, BLADE], 14);
     expect(groups.map(({ frets }) => frets)).toEqual([5, 5, 4]);
     const x = slotXMm({ offcut: STRIP.offcut, groups, endMm });
-    expectNear(x[0]!, 300 / 28, 1e-12, 'a division');
-    expectNear(x[1]! - x[0]!, 300 / 14, 1e-9, 'sums');
+    expectNear(x[0], 300 / 28, 1e-12, 'a division');
+    expectNear(x[1] - x[0], 300 / 14, 1e-9, 'sums');
   });
 
   it.each([
@@ -139,7 +139,7 @@ describe('warnings', () => {
     const [warning] = warnings.filter(({ code }) => code === 'wood-crushes');
     expect(warning).toMatchObject({ group: 0 });
     // 1 mm of wood below, the force 4.5 mm above its middle.
-    const force = prediction.forceN[0]!.p95;
+    const force = prediction.forceN[0].p95;
     expectNear((warning as { stressMPa: number }).stressMPa, force / 60 + (6 * force * 4.5) / 60, 1e-9, 'a beam');
   });
 });

@@ -30,7 +30,7 @@ const weighed = (sagMm: number): TryStrip['offcut'] => {
   const stiffness = { test: 'weight', state: 'slotted', loadN: 5, loadG: null, spanMm: 280, sagMm } as const;
   return { ...STRIP.offcut, stiffness };
 };
-const GROUPS = having([1, 2, 3].map((at) => reading(STATED[at]!, { over: at - 1 })));
+const GROUPS = having([1, 2, 3].map((at) => reading(STATED[at], { over: at - 1 })));
 
 const estimator = createEstimator(createPredictor());
 function bandsOf(build: Build, options: EstimateOptions) {
@@ -42,9 +42,9 @@ function bandsOf(build: Build, options: EstimateOptions) {
 
 describe('one strip', () => {
   const strips: readonly (readonly [string, GripPosterior])[] = [
-    ['a ruler', of(having([reading(STATED[0]!, { instrument: 'ruler' })]))],
-    ['feelers', of(having([reading(STATED[0]!)]))],
-    ['feelers and a weight', of(having([reading(STATED[0]!)], { offcut: weighed(0.402) }))],
+    ['a ruler', of(having([reading(STATED[0], { instrument: 'ruler' })]))],
+    ['feelers', of(having([reading(STATED[0])]))],
+    ['feelers and a weight', of(having([reading(STATED[0])], { offcut: weighed(0.402) }))],
     ['feelers in three kerfs, and a weight', of(having(GROUPS.readings, { offcut: weighed(0.402) }))],
   ];
 
@@ -61,34 +61,34 @@ describe('one strip', () => {
     const all = [bandsOf(NECK, {}), ...strips.map(([, { deviates }]) => bandsOf(NECK, { grip: deviates }))];
     for (const key of ['fretted', 'strung', 'settled', 'wedgeForceN'] as const) {
       const widths = all.map((bands) => widthOf(bands[key]));
-      const [, ruler, feelers, weight, kerfs] = widths.map((width) => width / widths[0]!);
+      const [, ruler, feelers, weight, kerfs] = widths.map((width) => width / widths[0]);
       expect(ruler).toBeLessThan(0.8);
-      expect(feelers).toBeLessThan(ruler! + 0.02);
-      expect(weight).toBeLessThan(feelers!);
-      expect(Math.min(weight!, kerfs!)).toBeGreaterThan(0.15);
-      expect(kerfs).toBeLessThan(feelers!);
+      expect(feelers).toBeLessThan(ruler + 0.02);
+      expect(weight).toBeLessThan(feelers);
+      expect(Math.min(weight, kerfs)).toBeGreaterThan(0.15);
+      expect(kerfs).toBeLessThan(feelers);
     }
   });
 
   it('that bows more says that studs bite harder, and that all bow more', () => {
-    const [soft, hard] = [0.5, 1.9].map((times) => of(having([reading(times * STATED[0]!)])));
-    expect(soft!.bite.p50).toBeLessThan(0.8);
-    expect(hard!.bite.p50).toBeGreaterThan(1.3);
-    const [less, more] = [soft, hard].map((posterior) => bandsOf(NECK, { grip: posterior!.deviates }).fretted.p50);
-    expect(more).toBeLessThan(1.8 * less!);
+    const [soft, hard] = [0.5, 1.9].map((times) => of(having([reading(times * STATED[0])])));
+    expect(soft.bite.p50).toBeLessThan(0.8);
+    expect(hard.bite.p50).toBeGreaterThan(1.3);
+    const [less, more] = [soft, hard].map((posterior) => bandsOf(NECK, { grip: posterior.deviates }).fretted.p50);
+    expect(more).toBeLessThan(1.8 * less);
     expect(less).toBeLessThan(0);
   });
 
   it('whose wide kerf bows as much as its narrow one has blunter studs, and the other way round', () => {
     const groups = (ratio: number) => [
-      reading(STATED[1]!, { over: 0 }),
-      reading(STATED[2]! * Math.sqrt(ratio), { over: 1 }),
-      reading(STATED[3]! * ratio, { over: 2 }),
+      reading(STATED[1], { over: 0 }),
+      reading(STATED[2] * Math.sqrt(ratio), { over: 1 }),
+      reading(STATED[3] * ratio, { over: 2 }),
     ];
     const [blunt, pointed] = [1.35, 0.6].map((ratio) => of(having(groups(ratio), { offcut: weighed(0.402) })));
-    expect(blunt!.studShape.p50).toBeLessThan(0.85);
-    expect(pointed!.studShape.p50).toBeGreaterThan(1.15);
-    expect(blunt!.correlation).toBeGreaterThan(0.2);
+    expect(blunt.studShape.p50).toBeLessThan(0.85);
+    expect(pointed.studShape.p50).toBeGreaterThan(1.15);
+    expect(blunt.correlation).toBeGreaterThan(0.2);
   });
 
   it('that was only weighed says nothing of the grip', () => {
@@ -100,9 +100,9 @@ describe('one strip', () => {
   });
 
   it('read again after a month says more of relaxation and creep', () => {
-    const once = of(having([reading(STATED[0]!)]));
+    const once = of(having([reading(STATED[0])]));
     const later = of(
-      having([reading(STATED[0]!), reading(0.8 * STATED[0]!, { days: 30 }), reading(0.72 * STATED[0]!, { days: 90 })]),
+      having([reading(STATED[0]), reading(0.8 * STATED[0], { days: 30 }), reading(0.72 * STATED[0], { days: 90 })]),
     );
     const scatter = ({ deviates }: GripPosterior) => {
       const row = deviates.relaxation!;
@@ -124,7 +124,7 @@ describe('one strip', () => {
 
 describe('in terms of the neck', () => {
   it('bite and shape are what was found, whatever the build states', () => {
-    const strip = having([reading(1.5 * STATED[0]!)]);
+    const strip = having([reading(1.5 * STATED[0])]);
     const spreads = spreadsOf(NECK);
     const physical = (build: Build) => {
       const { deviates } = of(strip, build);
@@ -135,12 +135,12 @@ describe('in terms of the neck', () => {
     };
     const plain = physical(NECK);
     const taken = physical({ ...NECK, biteFactor: 1.4, studShape: 0.7 });
-    plain.bite.forEach((bite, i) => expectNear(taken.bite[i]!, bite, 1e-9, 'a shift'));
-    plain.shape.forEach((shape, i) => expectNear(taken.shape[i]!, shape, 1e-9, 'a shift'));
+    plain.bite.forEach((bite, i) => expectNear(taken.bite[i], bite, 1e-9, 'a shift'));
+    plain.shape.forEach((shape, i) => expectNear(taken.shape[i], shape, 1e-9, 'a shift'));
   });
 
   it('the wood speaks when it is the neck’s own board', () => {
-    const strip = having([reading(STATED[0]!)], { offcut: weighed(0.8 * 0.402) });
+    const strip = having([reading(STATED[0])], { offcut: weighed(0.8 * 0.402) });
     expect(of(strip).deviates.boardModulus).toBeUndefined();
     const { boardModulus } = of(strip, NECK, true).deviates;
     const mean = boardModulus!.reduce((sum, z) => sum + z / boardModulus!.length, 0);
@@ -150,7 +150,7 @@ describe('in terms of the neck', () => {
 
   it('a strip of another wire leaves the studs’ own numbers unmeasured, and says so', () => {
     const other = { ...NECK, studWidthMm: 0.8 };
-    const { deviates, doubts } = of(having([reading(STATED[0]!)]), other);
+    const { deviates, doubts } = of(having([reading(STATED[0])]), other);
     expect(Object.keys(deviates).toSorted()).toEqual(['bite', 'creep', 'relaxation', 'studSoftness', 'wallStiffness']);
     expect(doubts).toEqual([{ code: 'other-wire', strip: 0, number: 'studWidthMm', ofStrip: 0.76, ofNeck: 0.8 }]);
   });
@@ -187,7 +187,7 @@ describe('strips and the bench log', () => {
   });
 
   it('multiply: together they leave less than either', () => {
-    const strip = having([reading(STATED[0]!, { instrument: 'ruler' })]);
+    const strip = having([reading(STATED[0], { instrument: 'ruler' })]);
     const width = ({ deviates }: GripPosterior) => widthOf(bandsOf(NECK, { grip: deviates }).fretted);
     const both = width(gripPosterior(NECK, [{ strip, ownBoard: false }], [ENTRY]));
     expect(both).toBeLessThan(width(of(strip)));
@@ -202,7 +202,7 @@ describe('strips and the bench log', () => {
 
 describe('doubts', () => {
   it('readings of one bow that differ by more than their gauge allows contradict each other', () => {
-    const { doubts } = of(having([reading(STATED[0]!), reading(0.45 * STATED[0]!)]));
+    const { doubts } = of(having([reading(STATED[0]), reading(0.45 * STATED[0])]));
     expect(doubts.map(({ code }) => code)).toEqual(expect.arrayContaining(['contradicting', 'far-reading']));
     const far = doubts.filter((doubt) => doubt.code === 'far-reading');
     expect(far.length).toBeGreaterThan(0);
@@ -210,18 +210,18 @@ describe('doubts', () => {
   });
 
   it('a hump that takes a bite beyond what was thought possible says so', () => {
-    const { doubts } = of(having([reading(9 * STATED[0]!)], { offcut: weighed(0.402) }));
+    const { doubts } = of(having([reading(9 * STATED[0])], { offcut: weighed(0.402) }));
     expect(doubts).toContainEqual(expect.objectContaining({ code: 'end-of-range', side: 'high' }));
   });
 
   it('of two strips that agree there are none', () => {
     const strips = [STRIP, { ...STRIP, id: 'zxwvtsrqpnmlkj' }].map((strip) => {
-      return { strip: { ...strip, readings: [reading(STATED[0]!)] }, ownBoard: false };
+      return { strip: { ...strip, readings: [reading(STATED[0])] }, ownBoard: false };
     });
     const two = gripPosterior(NECK, strips);
     expect(two.doubts).toEqual([]);
     expect(Math.log(two.bite.p95 / two.bite.p05)).toBeLessThan(
-      Math.log(of(strips[0]!.strip).bite.p95 / of(strips[0]!.strip).bite.p05),
+      Math.log(of(strips[0].strip).bite.p95 / of(strips[0].strip).bite.p05),
     );
   });
 });

@@ -14,15 +14,15 @@ const DIMENSIONS = 15;
 function linear(h: readonly number[], reading: number, sigma: number): LogLikelihood {
   return (deviates, samples) =>
     Float64Array.from({ length: samples }, (_, i) => {
-      const sum = h.reduce((total, weight, d) => total + weight * deviates[d * samples + i]!, 0);
+      const sum = h.reduce((total, weight, d) => total + weight * deviates[d * samples + i], 0);
       return -(((reading - sum) / sigma) ** 2) / 2;
     });
 }
 
 function moments({ deviates, weights, samples }: Weighted, of: (z: (d: number) => number) => number) {
-  const values = Float64Array.from({ length: samples }, (_, i) => of((d) => deviates[d * samples + i]!));
-  const mean = values.reduce((sum, value, i) => sum + weights[i]! * value, 0);
-  const variance = values.reduce((sum, value, i) => sum + weights[i]! * (value - mean) ** 2, 0);
+  const values = Float64Array.from({ length: samples }, (_, i) => of((d) => deviates[d * samples + i]));
+  const mean = values.reduce((sum, value, i) => sum + weights[i] * value, 0);
+  const variance = values.reduce((sum, value, i) => sum + weights[i] * (value - mean) ** 2, 0);
   return { mean, variance };
 }
 
@@ -43,8 +43,8 @@ describe.each([
     expectNear(sum.variance, (size * sigma ** 2) / gain, 0.1, 'samples');
     for (const d of [0, 1, 2, 9]) {
       const one = moments(found, (z) => z(d));
-      expect(Math.abs(one.mean - (h[d]! / gain) * reading)).toBeLessThan(0.08);
-      expectNear(one.variance, 1 - h[d]! ** 2 / gain, 0.12, 'samples');
+      expect(Math.abs(one.mean - (h[d] / gain) * reading)).toBeLessThan(0.08);
+      expectNear(one.variance, 1 - h[d] ** 2 / gain, 0.12, 'samples');
     }
   });
 
@@ -64,11 +64,11 @@ describe.each([
 it('finds both of two truths (seed 6)', () => {
   // A reading of z² leaves two places; a normal fitted to both covers them.
   const twice: LogLikelihood = (deviates, samples) =>
-    Float64Array.from({ length: samples }, (_, i) => -(((deviates[i]! ** 2 - 2.25) / 0.3) ** 2) / 2);
+    Float64Array.from({ length: samples }, (_, i) => -(((deviates[i] ** 2 - 2.25) / 0.3) ** 2) / 2);
   const { deviates, weights, samples } = importanceSamples(8, twice, 6);
-  const positive = weights.reduce((sum, weight, i) => sum + (deviates[i]! > 0 ? weight : 0), 0);
+  const positive = weights.reduce((sum, weight, i) => sum + (deviates[i] > 0 ? weight : 0), 0);
   expect(Math.abs(positive - 0.5)).toBeLessThan(0.05);
-  const near = weights.reduce((sum, weight, i) => sum + weight * Math.abs(deviates[i]!), 0);
+  const near = weights.reduce((sum, weight, i) => sum + weight * Math.abs(deviates[i]), 0);
   expectNear(near, 1.5, 0.05, 'samples');
   expect(samples).toBeGreaterThan(1000);
 });
@@ -77,7 +77,7 @@ it('takes each sample as often as its weight says, within one', () => {
   const weights = Float64Array.of(0.5, 0, 0.125, 0.375);
   const taken = resampled({ weights }, 1000, 2);
   const counts = [0, 1, 2, 3].map((at) => taken.filter((index) => index === at).length);
-  counts.forEach((count, at) => expect(Math.abs(count - 1000 * weights[at]!)).toBeLessThanOrEqual(1));
+  counts.forEach((count, at) => expect(Math.abs(count - 1000 * weights[at])).toBeLessThanOrEqual(1));
   expect(counts[1]).toBe(0);
 });
 
@@ -85,7 +85,7 @@ it('shrinks to no few samples where nothing explains the readings (seed 9)', () 
   // Eight readings nine standard deviations out in the prior, each as sharp as a thousandth of one.
   const torn: LogLikelihood = (deviates, samples) =>
     Float64Array.from({ length: samples }, (_, i) => {
-      const far = Array.from({ length: 8 }, (__, d) => ((deviates[d * samples + i]! - 9) / 0.001) ** 2);
+      const far = Array.from({ length: 8 }, (__, d) => ((deviates[d * samples + i] - 9) / 0.001) ** 2);
       return -far.reduce((sum, square) => sum + square, 0) / 2;
     });
   const { weights, effective } = importanceSamples(8, torn, 9);

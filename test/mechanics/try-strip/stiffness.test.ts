@@ -29,11 +29,11 @@ describe('a weight at the middle', () => {
     const strip = having(weight('slotted', 300));
     const model = stripModel(strip, NECK, false);
     const [reading] = stiffnessReadings(model);
-    expectNear(Math.exp(statedLn(reading!, 0, 0)), stripSagMm(model.description), 0.01, 'hinges in a beam');
+    expectNear(Math.exp(statedLn(reading, 0, 0)), stripSagMm(model.description), 0.01, 'hinges in a beam');
     const stiffer = describeStrip(strip, model.wood, Math.exp(model.spreads.acrossGrain));
-    expectNear(Math.exp(statedLn(reading!, 1, 0)), stripSagMm(stiffer), 0.01, 'hinges in a beam');
+    expectNear(Math.exp(statedLn(reading, 1, 0)), stripSagMm(stiffer), 0.01, 'hinges in a beam');
     const deeper = describeStrip({ ...strip, slotDepthMm: 3.05 }, model.wood);
-    expectNear(Math.exp(statedLn(reading!, 0, 1)), stripSagMm(deeper), 0.01, 'hinges in a beam');
+    expectNear(Math.exp(statedLn(reading, 0, 1)), stripSagMm(deeper), 0.01, 'hinges in a beam');
   });
 
   it('over a shorter span as a strip that ends there', () => {
@@ -42,14 +42,14 @@ describe('a weight at the middle', () => {
     const description = describeStrip(strip, stripModel(strip, NECK, false).wood);
     const inside = description.slotXMm.map((x) => x - 50).filter((x) => x > 0 && x < 200);
     const cut = { ...description, lengthMm: 200, slotXMm: inside };
-    expectNear(Math.exp(statedLn(reading!, 0, 0)), stripSagMm(cut), 0.01, 'what hangs over does nothing');
+    expectNear(Math.exp(statedLn(reading, 0, 0)), stripSagMm(cut), 0.01, 'what hangs over does nothing');
   });
 
   it('is told in grams or in newtons, and sinks a plain bar by its modulus', () => {
     const [reading] = readingsOf(having(weight('plain', 300)));
     const e = stripModel(STRIP, NECK, false).wood.modulusMPa;
-    expectNear(Math.exp(statedLn(reading!, 0, 0)), 300 ** 3 / (4 * e * 60 * 6 ** 3), 0.005, 'shear');
-    expect(statedLn(reading!, 1, 1)).toBe(statedLn(reading!, 0, 0));
+    expectNear(Math.exp(statedLn(reading, 0, 0)), 300 ** 3 / (4 * e * 60 * 6 ** 3), 0.005, 'shear');
+    expect(statedLn(reading, 1, 1)).toBe(statedLn(reading, 0, 0));
     expectNear(
       loadN({ ...weight('plain', 300), loadN: null, loadG: 500 } as never),
       4.903325,
@@ -64,7 +64,7 @@ function chainFrequency(lengthMm: number, eI: number, massG: number, slotX: read
   const links = 240;
   const step = lengthMm / links;
   const give = Array.from({ length: links - 1 }, () => step / eI);
-  for (const x of slotX) give[Math.min(links - 2, Math.max(0, Math.round(x / step) - 1))]! += kappa;
+  for (const x of slotX) give[Math.min(links - 2, Math.max(0, Math.round(x / step) - 1))] += kappa;
   const stiffness = Matrix.zeros(links + 1, links + 1);
   give.forEach((compliance, i) => {
     const bend = [1 / step, -2 / step, 1 / step];
@@ -75,9 +75,9 @@ function chainFrequency(lengthMm: number, eI: number, massG: number, slotX: read
   const masses = Array.from({ length: links + 1 }, (_, i) => (massG / links) * (i === 0 || i === links ? 0.5 : 1));
   const scaled = Matrix.zeros(links + 1, links + 1);
   for (let i = 0; i <= links; i += 1)
-    for (let j = 0; j <= links; j += 1) scaled.set(i, j, stiffness.get(i, j) / Math.sqrt(masses[i]! * masses[j]!));
+    for (let j = 0; j <= links; j += 1) scaled.set(i, j, stiffness.get(i, j) / Math.sqrt(masses[i] * masses[j]));
   const { realEigenvalues } = new EigenvalueDecomposition(scaled, { assumeSymmetric: true });
-  return Math.sqrt(realEigenvalues.toSorted((a, b) => a - b)[2]!);
+  return Math.sqrt(realEigenvalues.toSorted((a, b) => a - b)[2]);
 }
 
 describe('a tap', () => {
@@ -85,10 +85,10 @@ describe('a tap', () => {
     const readings = readingsOf(having(tap('plain')));
     expect(readings.map(({ of }) => of)).toEqual(['give', 'density']);
     const e = modulusFromTapMPa(90, 300, 300, 60, 6);
-    expectNear(readings[0]!.measuredLn, -Math.log(e), 1e-9, 'the formula');
-    expectNear(Math.exp(readings[1]!.measuredLn), (90 * 1e6) / (300 * 60 * 6), 1e-9, 'mass over volume');
+    expectNear(readings[0].measuredLn, -Math.log(e), 1e-9, 'the formula');
+    expectNear(Math.exp(readings[1].measuredLn), (90 * 1e6) / (300 * 60 * 6), 1e-9, 'mass over volume');
     expectNear(
-      Math.exp(statedLn(readings[0]!, 0, 0)),
+      Math.exp(statedLn(readings[0], 0, 0)),
       1 / stripModel(STRIP, NECK, false).wood.modulusMPa,
       1e-9,
       'as stated',
@@ -97,7 +97,7 @@ describe('a tap', () => {
 
   it.each([
     ['twelve slots', STRIP],
-    ['six slots', { ...STRIP, endMm: 25, groups: [{ ...STRIP.groups[0]!, frets: 6 }] }],
+    ['six slots', { ...STRIP, endMm: 25, groups: [{ ...STRIP.groups[0], frets: 6 }] }],
   ] as const)('gives a bar with %s what a chain with hinges gives', (_what, strip) => {
     const [reading] = readingsOf(having(tap('slotted'), strip));
     const model = stripModel(strip, NECK, false);
@@ -107,16 +107,16 @@ describe('a tap', () => {
     const [sag] = readingsOf(having(weight('slotted', 300), strip));
     const slotX = slotXMm(strip);
     const squares = slotX.reduce((sum, x) => sum + ((150 - Math.abs(x - 150)) / 2) ** 2, 0);
-    const kappa = sag!.stated.slots / squares;
+    const kappa = sag.stated.slots / squares;
     const ratio =
       (chainFrequency(300, e * inertia, 90, slotX, kappa) / chainFrequency(300, e * inertia, 90, [], 0)) ** 2;
-    expectNear(1 / (e * Math.exp(statedLn(reading!, 0, 0))), ratio, 0.02, 'the moments of the plain bar’s mode');
+    expectNear(1 / (e * Math.exp(statedLn(reading, 0, 0))), ratio, 0.02, 'the moments of the plain bar’s mode');
     expect(ratio).toBeLessThan(0.7);
   });
 
   it('weighs a slotted strip without what the saw took', () => {
     const [, density] = readingsOf(having(tap('slotted')));
     const sawn = 4 * (0.54 + 0.58 + 0.62) * 3 * 60;
-    expectNear(Math.exp(density!.measuredLn), (90 * 1e6) / (300 * 60 * 6 - sawn), 1e-9, 'mass over volume');
+    expectNear(Math.exp(density.measuredLn), (90 * 1e6) / (300 * 60 * 6 - sawn), 1e-9, 'mass over volume');
   });
 });

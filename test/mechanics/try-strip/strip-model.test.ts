@@ -28,15 +28,15 @@ function madeAnew(model: StripModel, deviates: ArrayLike<number>): number[] {
   const on = {
     ...AS_STATED,
     ...Object.fromEntries(
-      STRIP_INPUTS.map((input) => [input, deviationAt(spreads, inputById(input), deviates[places.inputs[input]]!)]),
+      STRIP_INPUTS.map((input) => [input, deviationAt(spreads, inputById(input), deviates[places.inputs[input]])]),
     ),
   };
-  const slotDepthMm = strip.slotDepthMm + STRIP_SLOT_DEPTH_ERROR_MM * deviates[places.slotDepth]!;
+  const slotDepthMm = strip.slotDepthMm + STRIP_SLOT_DEPTH_ERROR_MM * deviates[places.slotDepth];
   const stiffer = { ...wood, modulusMPa: wood.modulusMPa * on.boardModulus };
   const wedges = stripWedges(describeStrip({ ...strip, slotDepthMm }, stiffer, on.acrossGrain));
   const contacts = groupOfSlot(strip).map((group) => {
-    const kerfMm = strip.groups[group]!.kerfErrorMm * deviates[places.kerfs[group]!]!;
-    return deviatedContact(model.groups[group]!.contact, { ...on, kerfMm });
+    const kerfMm = strip.groups[group].kerfErrorMm * deviates[places.kerfs[group]];
+    return deviatedContact(model.groups[group].contact, { ...on, kerfMm });
   });
   const line = stripLine(wedges, seat(contacts, wedges.openingMm).forceN);
   return spansOf(strip).map((over) => humpMm(wedges.stationXMm, line, ...spanOf(strip, over)));
@@ -50,7 +50,7 @@ const manyFrets: StripContent = {
     { blade: '', kerfMm: 0.6, kerfErrorMm: 0.005, frets: 10 },
   ],
 };
-const oneFret: StripContent = { ...STRIP, groups: [{ ...STRIP.groups[1]!, frets: 1 }], readings: [] };
+const oneFret: StripContent = { ...STRIP, groups: [{ ...STRIP.groups[1], frets: 1 }], readings: [] };
 
 describe.each([
   ['three groups of four', STRIP],
@@ -62,9 +62,9 @@ describe.each([
 
   it('bows as stated as all slots together say', () => {
     const hump = madeAnew(model, new Float64Array(places.dimensions));
-    hump.forEach((mm, at) => expectNear(model.statedHumpMm[at]!, mm, 0.005, 'the highest of 25 points'));
+    hump.forEach((mm, at) => expectNear(model.statedHumpMm[at], mm, 0.005, 'the highest of 25 points'));
     const sampled = sampleStrip(model, deviatesAt(places, new Float64Array(places.dimensions), 1));
-    hump.forEach((mm, at) => expectNear(sampled.humpMm[at]![0]!, mm, 0.005, 'a slot for all of its group'));
+    hump.forEach((mm, at) => expectNear(sampled.humpMm[at][0], mm, 0.005, 'a slot for all of its group'));
     expect(hump[0]).toBeGreaterThan(0.05);
   });
 
@@ -73,9 +73,9 @@ describe.each([
     const z = normalDeviates(8, samples, places.dimensions);
     const { humpMm: found } = sampleStrip(model, deviatesAt(places, z, samples));
     for (let i = 0; i < samples; i += 1) {
-      const own = Array.from({ length: places.dimensions }, (_, row) => z[row * samples + i]!);
+      const own = Array.from({ length: places.dimensions }, (_, row) => z[row * samples + i]);
       madeAnew(model, own).forEach((mm, at) =>
-        expectNear(found[at]![i]!, mm, 0.015, 'stiffness across the grain and depth of the slots are taken as powers'),
+        expectNear(found[at][i], mm, 0.015, 'stiffness across the grain and depth of the slots are taken as powers'),
       );
     }
   });
@@ -87,7 +87,7 @@ describe('a strip', () => {
     const now = predictStrip(MODEL, 0);
     const left = wedgeLineLeft(30, NECK.wedgeRelaxation, 1);
     later.spans.forEach(({ statedMm }, at) =>
-      expectNear(statedMm, now.spans[at]!.statedMm * left, 1e-4, 'the integral of time.ts'),
+      expectNear(statedMm, now.spans[at].statedMm * left, 1e-4, 'the integral of time.ts'),
     );
     expect(left).toBeLessThan(0.95);
   });
@@ -133,7 +133,7 @@ describe('questions about readings', () => {
     stripQuestions({ ...MODEL, strip: { ...STRIP, readings: [{ ...reading, sizeMm, bow, days }] } });
 
   it('are not asked of what was to be expected', () => {
-    expect(asked(MODEL.statedHumpMm[0]!)).toEqual([]);
+    expect(asked(MODEL.statedHumpMm[0])).toEqual([]);
     expect(asked(1.2)).toEqual([]);
     expect(asked(5.5)).toEqual([]);
   });
@@ -141,20 +141,20 @@ describe('questions about readings', () => {
   it('say how hard the studs would have to bite', () => {
     const [question] = asked(14);
     expect(question).toMatchObject({ code: 'other-bite', reading: 0, measuredMm: 14 });
-    expectNear(question!.predictedMm, MODEL.statedHumpMm[0]!, 1e-12, 'as stated');
+    expectNear(question.predictedMm, MODEL.statedHumpMm[0], 1e-12, 'as stated');
     // With so much more bite the hump is that of the reading.
     const places = placesAlone(MODEL);
     const z = new Float64Array(places.dimensions);
-    z[places.inputs.bite] = Math.log(question!.biteTimes!) / MODEL.spreads.bite;
-    expectNear(sampleStrip(MODEL, deviatesAt(places, z, 1)).humpMm[0]![0]!, 14, 1e-3, 'a table of bites');
-    expect(question!.biteTimes).toBeGreaterThan(5);
+    z[places.inputs.bite] = Math.log(question.biteTimes!) / MODEL.spreads.bite;
+    expectNear(sampleStrip(MODEL, deviatesAt(places, z, 1)).humpMm[0][0], 14, 1e-3, 'a table of bites');
+    expect(question.biteTimes).toBeGreaterThan(5);
   });
 
   it('know a hollow that no bite makes, and a hump that a month has let down', () => {
     expect(asked(0.4, 'hollow')).toMatchObject([{ code: 'no-bite', measuredMm: -0.4, biteTimes: null }]);
     const [soon] = asked(0.5);
     const [late] = asked(0.5, 'hump', 30);
-    expect(late!.biteTimes).toBeGreaterThan(soon!.biteTimes!);
+    expect(late.biteTimes).toBeGreaterThan(soon.biteTimes!);
   });
 });
 

@@ -44,7 +44,7 @@ describe.each(VARIANTS)('%s', (_name, change) => {
         band.xMm.forEach((x, j) => {
           const exact = sampleLine(model.prediction.stationXMm, line.reliefMm, x);
           // One sample at its median: the three points coincide. 1e-4: the series for the hereditary integral.
-          expect(Math.abs(band.p50Mm[j]! - exact), `at ${x} mm`).toBeLessThan(1e-4 * size);
+          expect(Math.abs(band.p50Mm[j] - exact), `at ${x} mm`).toBeLessThan(1e-4 * size);
           expect(band.p05Mm[j]).toBe(band.p95Mm[j]);
         });
       }),
@@ -59,9 +59,9 @@ describe.each(VARIANTS)('%s', (_name, change) => {
         const { extreme } = band;
         expect(extreme.p05 <= extreme.p50 && extreme.p50 <= extreme.p95).toBe(true);
         band.xMm.forEach((x, j) => {
-          const at = [band.p05Mm[j]!, band.p50Mm[j]!, band.p95Mm[j]!];
+          const at = [band.p05Mm[j], band.p50Mm[j], band.p95Mm[j]];
           expect(at.every(Number.isFinite), `at ${x} mm`).toBe(true);
-          expect(at[0]! <= at[1]! && at[1]! <= at[2]!, `at ${x} mm`).toBe(true);
+          expect(at[0] <= at[1] && at[1] <= at[2], `at ${x} mm`).toBe(true);
         });
       }),
       { seed: 5104, numRuns: 40 },
@@ -81,14 +81,14 @@ describe('the band of a moment', () => {
       return extreme.p95 - extreme.p05;
     });
     expect(widths[0]).toBe(0);
-    for (let i = 1; i < widths.length; i += 1) expect(widths[i]).toBeGreaterThan(widths[i - 1]!);
+    for (let i = 1; i < widths.length; i += 1) expect(widths[i]).toBeGreaterThan(widths[i - 1]);
   });
 
   it('is zero at the ends of the straightedge', () => {
     const band = bandAt(draws, 'press', moment);
     for (const j of [draws.spanFrom, draws.spanTo]) {
-      expect(Math.abs(band.p05Mm[j]!)).toBeLessThan(1e-12);
-      expect(Math.abs(band.p95Mm[j]!)).toBeLessThan(1e-12);
+      expect(Math.abs(band.p05Mm[j])).toBeLessThan(1e-12);
+      expect(Math.abs(band.p95Mm[j])).toBeLessThan(1e-12);
     }
   });
 
@@ -96,9 +96,9 @@ describe('the band of a moment', () => {
     for (const rodPercent of [0, 20]) {
       const band = bandAt(draws, 'both', { ...moment, rodPercent });
       const sorted = sampleExtremes(draws, 'both', { ...moment, rodPercent }).toSorted();
-      expectNear(band.extreme.p05, sorted[Math.round(0.05 * 499)]!, 1e-12, 'summed in another order');
-      expectNear(band.extreme.p50, sorted[Math.round(0.5 * 499)]!, 1e-12, 'summed in another order');
-      expectNear(band.extreme.p95, sorted[Math.round(0.95 * 499)]!, 1e-12, 'summed in another order');
+      expectNear(band.extreme.p05, sorted[Math.round(0.05 * 499)], 1e-12, 'summed in another order');
+      expectNear(band.extreme.p50, sorted[Math.round(0.5 * 499)], 1e-12, 'summed in another order');
+      expectNear(band.extreme.p95, sorted[Math.round(0.95 * 499)], 1e-12, 'summed in another order');
     }
   });
 

@@ -34,7 +34,7 @@ describe.each(['bolt-on-maple', 'set-neck-mahogany'] as const)(
     const predictor = createPredictor();
     const model = modelOf(build, predictor);
     const draws = drawSamples(model, 1, 2000);
-    const columns = Float64Array.from(INPUTS.flatMap((_, input) => seeded.map((deviates) => deviates[input]!)));
+    const columns = Float64Array.from(INPUTS.flatMap((_, input) => seeded.map((deviates) => deviates[input])));
     const linear = factorsOf(model, columns);
     const solved = seeded.map((deviates) => predictor.predict(build, deviationsAt(model.spreads, deviates)));
 
@@ -61,14 +61,14 @@ describe.each(['bolt-on-maple', 'set-neck-mahogany'] as const)(
         // Every third fret under the straightedge, and the last fret.
         const points = [...Array.from({ length: 5 }, (_point, k) => 3 * k + 2), draws.xMm.length - 2];
         for (const j of points) {
-          const half = (band.p95Mm[j]! - band.p05Mm[j]!) / 2;
+          const half = (band.p95Mm[j] - band.p05Mm[j]) / 2;
           let inside = 0;
           exact.forEach((relief, seed) => {
-            errors.push(Math.abs(lines[j * SEEDS + seed]! - relief[j]!) / half);
-            if (relief[j]! >= band.p05Mm[j]! && relief[j]! <= band.p95Mm[j]!) inside += 1;
+            errors.push(Math.abs(lines[j * SEEDS + seed] - relief[j]) / half);
+            if (relief[j] >= band.p05Mm[j] && relief[j] <= band.p95Mm[j]) inside += 1;
           });
-          expect(inside, `necks of 100 in the band at ${draws.xMm[j]!.toFixed(0)} mm`).toBeGreaterThanOrEqual(81);
-          expect(inside, `necks of 100 in the band at ${draws.xMm[j]!.toFixed(0)} mm`).toBeLessThanOrEqual(97);
+          expect(inside, `necks of 100 in the band at ${draws.xMm[j].toFixed(0)} mm`).toBeGreaterThanOrEqual(81);
+          expect(inside, `necks of 100 in the band at ${draws.xMm[j].toFixed(0)} mm`).toBeLessThanOrEqual(97);
         }
         errors.sort((a, b) => a - b);
         // Shapes are kept and third derivatives left out: a few per cent of the half-width for nine in ten, a fifth at worst.

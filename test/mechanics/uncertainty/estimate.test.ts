@@ -56,7 +56,7 @@ describe.each(PRESETS)('$id', ({ build }) => {
       }
     }
     // Before any measurement the bite is what is known least; without wedges only the woods are left.
-    expect(press.fretted.drivers[0]!.input).toBe('bite');
+    expect(press.fretted.drivers[0].input).toBe('bite');
     expect(glue.strung.drivers.map(({ input }) => input).toSorted()).toEqual(['boardModulus', 'neckModulus']);
     expect(glue.fretted.drivers).toEqual([]);
     expect(width(glue.fretted)).toBe(0);
@@ -91,7 +91,7 @@ describe('the Monte Carlo', () => {
     ['a tapped board', { boardBlankTest: 'tap', boardBlankFrequencyHz: 150 }, 'glue', 'strung'],
     ['a bent neck', { neckBlankTest: 'sag', neckBlankSagMm: 0.9 }, 'glue', 'settled'],
   ] as const)('%s narrows the band', (_name, change, method, readout) => {
-    const measured = uncertaintyOf({ ...build, ...change } as Build, {}, predictor).methods[method][readout];
+    const measured = uncertaintyOf({ ...build, ...change }, {}, predictor).methods[method][readout];
     const species = standard.methods[method][readout];
     // In parts of the median, since the measured modulus moves the median too.
     expect(width(measured) / measured.p50).toBeLessThan((0.97 * width(species)) / species.p50);
@@ -168,7 +168,7 @@ describe('giving it up', () => {
     expect(seen.map(({ done }) => done)).toEqual([1, 2, 3]);
     const whole = await run(Infinity);
     expect(whole?.samples).toBe(200);
-    expect(seen.at(-1)).toEqual({ done: seen[0]!.total, total: seen[0]!.total });
+    expect(seen.at(-1)).toEqual({ done: seen[0].total, total: seen[0].total });
   });
 
   it('lets others run between steps', async () => {

@@ -24,11 +24,11 @@ describe('one slot (seed 5102)', () => {
         const stated = contactsOf(build, AS_STATED);
         const exact = contactsOf(build, deviations);
         for (const i of [0, 11, 21]) {
-          const got = deviatedContact(stated[i]!, deviations);
+          const got = deviatedContact(stated[i], deviations);
           for (const key of Object.keys(got) as (keyof typeof got)[]) {
-            const error = Math.abs(got[key] - exact[i]![key]);
+            const error = Math.abs(got[key] - exact[i][key]);
             // Interferences are differences of widths below 1 mm.
-            expect(error, `the ${key} of a contact`).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(exact[i]![key])));
+            expect(error, `the ${key} of a contact`).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(exact[i][key])));
           }
         }
       }),
@@ -40,10 +40,10 @@ describe('one slot (seed 5102)', () => {
     fc.assert(
       fc.property(deviates, kerf, (z, kerfMm) => {
         const build = { ...defaultBuild(), kerfMm };
-        const contact = contactsOf(build, deviationsAt(spreadsOf(build), z))[8]!;
+        const contact = contactsOf(build, deviationsAt(spreadsOf(build), z))[8];
         const flexibility = 1.5e-5;
         const [exact] = seat([contact], Float64Array.of(flexibility)).forceN;
-        expectNear(seatOne(contact, flexibility), exact!, 1e-8, 'both iterate to 1e-9 or better');
+        expectNear(seatOne(contact, flexibility), exact, 1e-8, 'both iterate to 1e-9 or better');
       }),
       { seed: 5102 },
     );

@@ -22,15 +22,15 @@ describe('two choices', () => {
   });
 
   it('of one neck differ more surely than those of two pieces of wood', async () => {
-    const { build } = PRESETS[0]!;
+    const { build } = PRESETS[0];
     const uncertainty = (await createEstimator(createPredictor()).estimate(build, { samples: 2000 }))!;
     const moment = { strung: true, days: build.settleDays, rodPercent: 0 };
     const [press, both] = (['press', 'both'] as const).map((method) => sampleExtremes(uncertainty, method, moment));
     const width = ({ bandMm }: ReturnType<typeof paired>) => bandMm.p95 - bandMm.p05;
-    const one = paired(press!, both!, 0.15);
-    const two = paired(press!, asOfAnotherNeck(both!), 0.15);
+    const one = paired(press, both, 0.15);
+    const two = paired(press, asOfAnotherNeck(both), 0.15);
     expect(width(one)).toBeLessThan(0.6 * width(two));
     expectNear(one.bandMm.p50, two.bandMm.p50, 0.35, 'medians of differences of skew samples');
-    expect(asOfAnotherNeck(both!).toSorted()).toEqual(both!.toSorted());
+    expect(asOfAnotherNeck(both).toSorted()).toEqual(both.toSorted());
   });
 });

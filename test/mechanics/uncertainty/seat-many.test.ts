@@ -19,12 +19,12 @@ it.each([
   ['points in a wide kerf', { studShape: 2, kerfMm: 0.66 }],
 ])('finds the same forces with %s (seed 5)', (_what, change) => {
   const build = { ...defaultBuild(), ...change };
-  const contact = contactsOf(build, AS_STATED)[8]!;
+  const contact = contactsOf(build, AS_STATED)[8];
   const z = normalDeviates(5, SAMPLES, INPUTS.length);
   const each = Array.from({ length: SAMPLES }, (_, i) =>
     deviationsAt(
       spreadsOf(build),
-      INPUTS.map((__, row) => z[row * SAMPLES + i]!),
+      INPUTS.map((__, row) => z[row * SAMPLES + i]),
     ),
   );
   const on = Object.fromEntries(
@@ -33,8 +33,8 @@ it.each([
   const softer = Float64Array.from(each, ({ boardModulus }) => 1 / boardModulus);
   const found = seatMany(contact, 4e-5, on, softer);
   each.forEach((deviations, i) => {
-    const alone = seatOne(deviatedContact(contact, deviations), 4e-5 * softer[i]!);
-    expectNear(found[i]!, alone, 1e-6, 'it stops at a ten-millionth');
+    const alone = seatOne(deviatedContact(contact, deviations), 4e-5 * softer[i]);
+    expectNear(found[i], alone, 1e-6, 'it stops at a ten-millionth');
   });
   expect(found.filter((force) => force > 0).length).toBeGreaterThan(SAMPLES / 4);
 });

@@ -13,10 +13,10 @@ import { uncertaintyOf } from './model-of.ts';
 describe('the times', () => {
   it('run from an hour to ten years, evenly on a log scale', () => {
     const days = courseDays();
-    expectNear(days[0]!, 1 / 24, 1e-12, 'the first');
+    expectNear(days[0], 1 / 24, 1e-12, 'the first');
     expectNear(days.at(-1)!, 3650, 1e-12, 'the last');
-    const ratio = days[1]! / days[0]!;
-    for (let i = 1; i < days.length; i += 1) expectNear(days[i]! / days[i - 1]!, ratio, 1e-9, 'one ratio');
+    const ratio = days[1] / days[0];
+    for (let i = 1; i < days.length; i += 1) expectNear(days[i] / days[i - 1], ratio, 1e-9, 'one ratio');
   });
 });
 
@@ -80,7 +80,7 @@ describe('the course', () => {
     for (const method of METHODS) {
       const course = uncertainty.methods[method].timeCourse;
       for (const t of [0, 12, 24]) {
-        const moment = { strung: true, days: course.days[t]!, rodPercent: 0 };
+        const moment = { strung: true, days: course.days[t], rodPercent: 0 };
         expect(course.statedMm[t]).toBe(lineAt(prediction, method, moment).extremeMm);
         const { extreme } = bandAt(uncertainty, method, moment);
         expect([course.p05Mm[t], course.p50Mm[t], course.p95Mm[t]]).toEqual([extreme.p05, extreme.p50, extreme.p95]);
@@ -91,7 +91,7 @@ describe('the course', () => {
   it('wood under strings only gives: the relief never falls with time', () => {
     for (const method of METHODS) {
       const { p50Mm } = uncertainty.methods[method].timeCourse;
-      for (let t = 1; t < p50Mm.length; t += 1) expect(p50Mm[t]).toBeGreaterThanOrEqual(p50Mm[t - 1]! - 1e-9);
+      for (let t = 1; t < p50Mm.length; t += 1) expect(p50Mm[t]).toBeGreaterThanOrEqual(p50Mm[t - 1] - 1e-9);
     }
   });
 });

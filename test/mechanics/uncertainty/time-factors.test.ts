@@ -18,12 +18,12 @@ describe('relaxation and creep of the samples', () => {
     const strings = stringLineGrowthOf({ time, creep }, days);
     for (let i = 0; i < SAMPLES; i += 1) {
       expectNear(
-        wedges[i]!,
-        wedgeLineLeft(days, 0.5 * relaxation[i]!, 1.2 * creep[i]!),
+        wedges[i],
+        wedgeLineLeft(days, 0.5 * relaxation[i], 1.2 * creep[i]),
         1e-5,
         'series of degree 24 for the hereditary integral',
       );
-      expectNear(strings[i]!, stringLineGrowth(days, 1.2 * creep[i]!), ROUNDING, 'creep enters linearly');
+      expectNear(strings[i], stringLineGrowth(days, 1.2 * creep[i]), ROUNDING, 'creep enters linearly');
     }
   });
 
@@ -31,8 +31,8 @@ describe('relaxation and creep of the samples', () => {
     const time = { restDays: 3, settleDays: 90, wedgeRelaxation, creepFactor: 1 };
     const wedges = wedgeLineLeftOf({ time, relaxation, creep }, 10);
     for (let i = 0; i < SAMPLES; i += 7) {
-      const exact = wedgeLineLeft(10, wedgeRelaxation * relaxation[i]!, creep[i]!);
-      expectNear(wedges[i]!, exact, 1e-5, 'inside the series, below it and above it');
+      const exact = wedgeLineLeft(10, wedgeRelaxation * relaxation[i], creep[i]);
+      expectNear(wedges[i], exact, 1e-5, 'inside the series, below it and above it');
     }
   });
 
@@ -40,7 +40,7 @@ describe('relaxation and creep of the samples', () => {
     const time = { restDays: 3, settleDays: 90, wedgeRelaxation: 0, creepFactor: 1 };
     const wedges = wedgeLineLeftOf({ time, relaxation, creep }, 90);
     const strings = stringLineGrowthOf({ time, creep }, 90);
-    for (let i = 0; i < SAMPLES; i += 1) expectNear(wedges[i]!, strings[i]!, 1e-9, 'the same creep under a held force');
+    for (let i = 0; i < SAMPLES; i += 1) expectNear(wedges[i], strings[i], 1e-9, 'the same creep under a held force');
     expect(new Set(wedges).size).toBe(SAMPLES);
   });
 });

@@ -50,7 +50,7 @@ test.each(PRESETS.filter(({ build }) => build.rodKind !== 'none'))(
 );
 
 test('the rod on the sheet, for a relief that a gauge can tell, names the nearest', () => {
-  const build = PRESETS[0]!.build;
+  const build = PRESETS[0].build;
   const answer = solveRod(createPredictor().predict(build), build.method, { reliefMm: 0, when: 'strung' });
   const nearest = { ...answer, reliefMm: 0.12, missMm: 0.06 };
   expect(rodText(nearest, 0.06, 'metric')).toMatch(/the nearest is 0\.12\smm relief/);

@@ -21,7 +21,7 @@ import { expectNear, ROUNDING } from '../../expect-near.ts';
 
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
-const maple = PRESETS[0]!.build;
+const maple = PRESETS[0].build;
 const STRUNG: Moment = { strung: true, days: 0, rodPercent: 0 };
 const ORDER = 'sums of the same numbers in another order';
 
@@ -93,7 +93,7 @@ describe('the table', () => {
       for (const [index, method] of METHODS.entries()) {
         const { fretted } = predictor.predict(maple).methods[method];
         const band = uncertainty.methods[method].fretted;
-        const cell = rows.find(({ id }) => id === 'fretted')!.cells[index]!;
+        const cell = rows.find(({ id }) => id === 'fretted')!.cells[index];
         expect(cell.value).toBe(bowText(fretted.extremeMm, system));
         expect(cell.band).toBe(bowBandText(band.p05, band.p95, system));
       }
@@ -173,13 +173,13 @@ describe('reasons', () => {
 
   test('rod: nothing is asked of one that is not there', () => {
     const without: Build = { ...maple, rodKind: 'none', rodSettingPercent: 0 };
-    expect(rowOf([maple, without], 'rod').cells[1]!.value).toBe('no rod');
+    expect(rowOf([maple, without], 'rod').cells[1].value).toBe('no rod');
     expect(whyOf([maple, without], 'rod', 1)).toBe('There is no rod to make up for it.');
   });
 
   test('refret: sharp edges are told with their number', () => {
     const sharp: Build = { ...maple, chamferMm: 0.05 };
-    expect(rowOf([maple, sharp], 'refret').cells[1]!.value).not.toBe(rowOf([maple, maple], 'refret').cells[1]!.value);
+    expect(rowOf([maple, sharp], 'refret').cells[1].value).not.toBe(rowOf([maple, maple], 'refret').cells[1].value);
     expect(whyOf([maple, sharp], 'refret', 1)).toContain('chamfered only 0.05\u00a0mm');
   });
 });
@@ -187,7 +187,7 @@ describe('reasons', () => {
 describe('names and lines', () => {
   test('go by the way of seating, by name, or by both; never two alike', () => {
     expect(neckLabels(ways)).toEqual(['press fit', 'glue fit', 'press and glue']);
-    expect(neckLabels([PRESETS[0]!.build, PRESETS[1]!.build])).toEqual([PRESETS[0]!.label, PRESETS[1]!.label]);
+    expect(neckLabels([PRESETS[0].build, PRESETS[1].build])).toEqual([PRESETS[0].label, PRESETS[1].label]);
     const kerf = { ...glue, kerfMm: 0.6 };
     expect(neckLabels([press, kerf])).toEqual([`${maple.name}, press fit`, `${maple.name}, glue fit`]);
     expect(new Set(neckLabels([press, press, kerf])).size).toBe(3);
@@ -207,10 +207,10 @@ describe('settings that differ', () => {
       ['neck', ['laminates']],
       ['slots', ['kerfMm']],
     ]);
-    expect(groups[1]!.settings[0]!.texts).toEqual(['0.580\u00a0mm', '0.610\u00a0mm']);
-    expect(groups[0]!.settings[0]!.texts[1]).toContain('mahogany');
-    expect(settingsBetween(groups[1]!, maple, other)).toEqual(['kerfMm']);
-    expect(settingsBetween(groups[1]!, maple, maple)).toEqual([]);
+    expect(groups[1].settings[0].texts).toEqual(['0.580\u00a0mm', '0.610\u00a0mm']);
+    expect(groups[0].settings[0].texts[1]).toContain('mahogany');
+    expect(settingsBetween(groups[1], maple, other)).toEqual(['kerfMm']);
+    expect(settingsBetween(groups[1], maple, maple)).toEqual([]);
     expect(differingSettings([maple, { ...maple, notes: 'x' }], 'metric')).toEqual([]);
   });
 });

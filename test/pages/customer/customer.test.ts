@@ -22,7 +22,7 @@ import { metalShortName } from '../../../src/speech/names.ts';
 
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
-const maple = PRESETS[0]!.build;
+const maple = PRESETS[0].build;
 
 async function factsOf(build: Build, withBand = false): Promise<ChoiceFacts> {
   const uncertainty = withBand ? await estimator.estimate(build, { samples: 400 }) : null;
@@ -236,8 +236,8 @@ describe('labels', () => {
   });
 
   test('name the necks where they differ, never two alike', () => {
-    const labels = choiceLabels([maple, PRESETS[1]!.build]);
-    expect(labels).toEqual([PRESETS[0]!.label, PRESETS[1]!.label]);
+    const labels = choiceLabels([maple, PRESETS[1].build]);
+    expect(labels).toEqual([PRESETS[0].label, PRESETS[1].label]);
     const twins = choiceLabels([
       { ...maple, name: 'Ada' },
       { ...maple, name: 'Ada', method: 'glue', kerfMm: 0.6 },

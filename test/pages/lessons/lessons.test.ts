@@ -35,7 +35,7 @@ function walk(lesson: Lesson): Walked[] {
     const bench: Bench = { build, prediction: predictor.predict(build), remembered };
     const kept = Object.entries(step.remember ?? {}).map(([name, quantity]) => [name, measure(quantity, bench)]);
     remembered = { ...remembered, ...(Object.fromEntries(kept) as Record<string, Measure>) };
-    return { step, text: textOf(lesson.id).steps[step.id]!, bench };
+    return { step, text: textOf(lesson.id).steps[step.id], bench };
   });
 }
 
@@ -43,11 +43,11 @@ const walks = new Map(LESSONS.map((lesson) => [lesson.id, walk(lesson)]));
 
 function fact(lesson: string, step: string, name: string): number {
   const { step: found, bench } = walks.get(lesson)!.find((walked) => walked.step.id === step)!;
-  return measure(found.facts![name]!, bench).value;
+  return measure(found.facts![name], bench).value;
 }
 
 const namesIn = (texts: readonly string[]): string[] =>
-  texts.flatMap((text) => Array.from(text.matchAll(/\{(\w+)\}/g), ([, name]) => name!));
+  texts.flatMap((text) => Array.from(text.matchAll(/\{(\w+)\}/g), ([, name]) => name));
 
 test('there are at least the six lessons of the plan, and each has its text and no other', () => {
   expect(LESSONS.length).toBeGreaterThanOrEqual(6);
@@ -119,7 +119,7 @@ describe.each(LESSONS.map((lesson) => [lesson.id, lesson] as const))('%s', (id, 
       end: ['nip', 'shelf'],
     };
     let view = 'neck';
-    for (const { acts = [], ask, reveal = [] } of lesson.steps as readonly Step[]) {
+    for (const { acts = [], ask, reveal = [] } of lesson.steps) {
       for (const one of acts) if (one.set === 'view') view = one.view;
       const asked = ask?.kind === 'value' ? [ask.of] : ask?.kind === 'which' ? ask.options.map(({ of }) => of) : [];
       for (const { q } of asked) expect(WRITTEN[view] ?? []).not.toContain(q);
@@ -153,8 +153,8 @@ describe('what the texts say of the numbers', () => {
     const { step, bench } = walks.get('three-ways')!.find((walked) => walked.step.id === 'strung')!;
     expect(step.ask?.kind === 'which' && answerOf(step.ask, bench)).toBe('glue');
     const [press, glue, both] = METHODS.map((method) => fact('three-ways', 'strung', method));
-    expect(both!).toBeLessThan(press!);
-    expect(press!).toBeLessThan(glue!);
+    expect(both).toBeLessThan(press);
+    expect(press).toBeLessThan(glue);
     expect(fact('three-ways', 'price', 'both')).toBeGreaterThan(fact('three-ways', 'price', 'press'));
   });
 

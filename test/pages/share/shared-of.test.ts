@@ -5,8 +5,8 @@ import { sharedOf, type Choice } from '../../../src/pages/share/shared-of.ts';
 import { waysOf } from '../../../src/verdict/ways.ts';
 import { EMPTY_PAGE } from '../../../src/state/share/shared.ts';
 
-const { build } = PRESETS[1]!;
-const others = [PRESETS[2]!.build, PRESETS[3]!.build, PRESETS[4]!.build];
+const { build } = PRESETS[1];
+const others = [PRESETS[2].build, PRESETS[3].build, PRESETS[4].build];
 const page = { from: 'Workshop under the bridge', to: 'Ada', note: 'Look.', advised: 2 };
 const choose = (choice: Partial<Choice>) =>
   sharedOf(build, { what: 'build', methods: ['press', 'glue', 'both'], others: [], page: null, ...choice });

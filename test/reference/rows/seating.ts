@@ -17,8 +17,8 @@ const ON_EMPTY = solveInfluence(MODEL, EMPTY);
 const FRETS = NECK.fretXMm.length;
 
 function bowMm(influence: Influence, combination: Combination): number {
-  const from = NECK.fretXMm[0]!;
-  const to = NECK.fretXMm[18]!;
+  const from = NECK.fretXMm[0];
+  const to = NECK.fretXMm[18];
   const relief = reliefFromDepth(influence.stationXMm, combineLine(influence, combination), from, to);
   return extremeRelief(influence.stationXMm, relief, from, to).extremeMm;
 }
@@ -122,7 +122,7 @@ export const SEATING_ROWS: readonly ValueRow[] = [
         unit: 'kN',
         tolerance: 0.03,
         why: TWO_DIGITS,
-        ours: () => seated(density)[FRET_52]! / 1000,
+        ours: () => seated(density)[FRET_52] / 1000,
       })),
       {
         label: 'tang body 0.025 mm too wide, no studs',
@@ -131,7 +131,7 @@ export const SEATING_ROWS: readonly ValueRow[] = [
         unit: 'kN',
         tolerance: 0.03,
         why: TWO_DIGITS,
-        ours: () => seat([BODY_ONLY], Float64Array.of(ON_EMPTY.openingMm[FRET_52 * FRETS + FRET_52]!)).forceN[0]! / 1000,
+        ours: () => seat([BODY_ONLY], Float64Array.of(ON_EMPTY.openingMm[FRET_52 * FRETS + FRET_52])).forceN[0] / 1000,
       },
     ],
   },

@@ -91,8 +91,8 @@ function orthotropicRow(): ValueRow {
     inputs: `${head.inputs}; a crack of a/h 0.2`,
     comparisons: (
       [
-        ['LR', radial!],
-        ['LT', tangential!],
+        ['LR', radial],
+        ['LT', tangential],
       ] as const
     ).map(([plane, range]) => ({
       label: plane,
@@ -117,8 +117,8 @@ const REFERENCE_NECK = describeSolidFeCase(solidFeCase('A-reference'));
 /** Opening of slots in µm/kN by their own wedge, and the share of it that the next slot opens. */
 function ownOpening(): { readonly own: readonly number[]; readonly neighbour: readonly number[] } {
   const { openingMm, slots } = solveInfluence(createNeckModel(REFERENCE_NECK), EMPTY);
-  const own = Array.from({ length: slots }, (_, i) => openingMm[i * slots + i]! * 1e6);
-  const neighbour = own.slice(1).map((_, i) => openingMm[i * slots + i + 1]! / openingMm[i * slots + i]!);
+  const own = Array.from({ length: slots }, (_, i) => openingMm[i * slots + i] * 1e6);
+  const neighbour = own.slice(1).map((_, i) => openingMm[i * slots + i + 1] / openingMm[i * slots + i]);
   return { own, neighbour };
 }
 
@@ -204,7 +204,7 @@ export const SLOT_ROWS: readonly ValueRow[] = [
         unit: 'of it',
         tolerance: 0.25,
         why: 'half a unit of the only digit',
-        ours: () => -ownOpening().neighbour[0]!,
+        ours: () => -ownOpening().neighbour[0],
       },
       {
         label: 'its neighbour closes, fret 19',
@@ -213,7 +213,7 @@ export const SLOT_ROWS: readonly ValueRow[] = [
         unit: 'of it',
         tolerance: 0,
         why: 'a finding, held to its size',
-        ours: () => -ownOpening().neighbour[18]!,
+        ours: () => -ownOpening().neighbour[18],
       },
     ],
   },

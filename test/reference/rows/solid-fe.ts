@@ -21,7 +21,7 @@ export function solidFeRow(solid: SolidFeCase): ValueRow {
   });
   // Of the slots the one that differs most.
   const openings = (solid.results.slotOpeningUmPerKN ?? []).flatMap((reference, index) =>
-    reference === null ? [] : [{ slot: index + 1, reference, ours: ours.slotOpeningUmPerKN[index]! }],
+    reference === null ? [] : [{ slot: index + 1, reference, ours: ours.slotOpeningUmPerKN[index] }],
   );
   const worst = openings.reduce<(typeof openings)[number] | undefined>((most, opening) => {
     const off = (o: typeof opening) => Math.abs(o.ours / o.reference - 1);
@@ -44,7 +44,7 @@ export function solidFeRow(solid: SolidFeCase): ValueRow {
     subject: 'Solid finite elements',
     quantity: 'bow of a whole neck, and how far its slots open',
     inputs: `test/reference/solid-fe/${solid.file}`,
-    source: solid.method.split(',')[0]!,
+    source: solid.method.split(',')[0],
     mark: 'calc',
     comparisons,
   };

@@ -54,7 +54,7 @@ describe('an answerer', () => {
     const asked = answerer.ask(later<number>().ask);
     answerer.giveUp();
     expect(await asked).toEqual({ kind: 'dropped' });
-    expect(started[0]!.ended).toBe(true);
+    expect(started[0].ended).toBe(true);
     expect(await answerer.ask(async () => 3)).toEqual({ kind: 'answer', value: 3 });
     expect(started).toHaveLength(2);
   });
@@ -70,7 +70,7 @@ describe('an answerer', () => {
       failure: { code: 'unforeseen', message: 'relief wanted is 9 mm' },
     });
     const lost = answerer.ask(later<number>().ask);
-    started[0]!.crash();
+    started[0].crash();
     expect(await lost).toEqual({ kind: 'failed', failure: { code: 'broke-off' } });
     expect(await answerer.ask(async () => 4)).toEqual({ kind: 'answer', value: 4 });
   });

@@ -94,8 +94,8 @@ describe('there and back', () => {
     expect(texts['backbow.welcomed']).toBe('1');
     expect(texts['backbow.minutes']).toBe('{"strip":300}');
     // What was on a bench there lies beside it here.
-    expect(JSON.parse(texts['backbow.neck.p.1']!)).toEqual(benchRecord(['Cut', 'Cut and bound']));
-    expect(JSON.parse(texts['backbow.neck.p.2']!)).toEqual(benchRecord(['Left'], { left: { at: 9, for: 'Cut' } }));
+    expect(JSON.parse(texts['backbow.neck.p.1'])).toEqual(benchRecord(['Cut', 'Cut and bound']));
+    expect(JSON.parse(texts['backbow.neck.p.2'])).toEqual(benchRecord(['Left'], { left: { at: 9, for: 'Cut' } }));
     // And its own backup is the same, but for the bench.
     expect(partsIn(await fileOf(to))['necks']).toEqual(partsIn(text)['necks']);
   });
@@ -360,7 +360,7 @@ describe('a device that fails', () => {
 
   test('a neck on the bench for which there was no room goes into the file, and one that is kept goes in once', async () => {
     const device = kit();
-    device.store.getState().replaceBuild({ ...PRESETS[1]!.build, name: 'Cut' }, 'opened');
+    device.store.getState().replaceBuild({ ...PRESETS[1].build, name: 'Cut' }, 'opened');
     expect((await made(device)).counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 1 });
     putTexts(device.texts, { 'backbow.neck.p.1': benchRecord(['Cut', 'Cut and bound']) });
     expect((await made(device)).counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 1 });
@@ -373,7 +373,7 @@ describe('a device that fails', () => {
     device.library.fail = { reading: 'SecurityError' };
     const empty = await made(device);
     expect(empty.counts.find(({ id }) => id === 'bench')).toMatchObject({ count: 0, trouble: 'refused' });
-    device.store.getState().replaceBuild({ ...PRESETS[0]!.build, name: 'Nowhere kept' }, 'opened');
+    device.store.getState().replaceBuild({ ...PRESETS[0].build, name: 'Nowhere kept' }, 'opened');
     const { counts, file } = await made(device);
     // Nothing can be put in there, and that is foreseen.
     const foreseen = await foresee(await sound(await fileOf(furnished()), device));
@@ -455,26 +455,26 @@ describe('a file that is not sound', () => {
   const wrong: [string, (parts: Record<string, unknown>) => void, object][] = [
     ['necks that are no list', (parts) => void (parts['necks'] = {}), { part: 'necks', place: 0, code: 'wrong-kind' }],
     ['a neck that is none', (parts) => (parts['necks'] as unknown[]).push(7), { part: 'necks', place: 3 }],
-    ['a neck of a wrong name', (parts) => void ((parts['necks'] as Rows)[1]!['name'] = 5), { part: 'necks', place: 2 }],
+    ['a neck of a wrong name', (parts) => void ((parts['necks'] as Rows)[1]['name'] = 5), { part: 'necks', place: 2 }],
     [
       'a time no clock shows',
-      (parts) => void ((parts['necks'] as Rows)[0]!['changedAt'] = 9e15),
+      (parts) => void ((parts['necks'] as Rows)[0]['changedAt'] = 9e15),
       { part: 'necks', place: 1 },
     ],
     [
       'a picture from elsewhere',
-      (parts) => void ((parts['necks'] as Rows)[0]!['picture'] = 'https://example.org/a.png'),
+      (parts) => void ((parts['necks'] as Rows)[0]['picture'] = 'https://example.org/a.png'),
       { part: 'necks', place: 1 },
     ],
     [
       'a picture that holds more',
-      (parts) => void ((parts['necks'] as Rows)[0]!['picture'] = 'data:image/svg+xml,<svg/>'),
+      (parts) => void ((parts['necks'] as Rows)[0]['picture'] = 'data:image/svg+xml,<svg/>'),
       { part: 'necks', place: 1 },
     ],
-    ['a huge project', (parts) => void ((parts['necks'] as Rows)[0]!['project'] = 'x'.repeat(2e6)), { part: 'necks' }],
+    ['a huge project', (parts) => void ((parts['necks'] as Rows)[0]['project'] = 'x'.repeat(2e6)), { part: 'necks' }],
     [
       'two of one id',
-      (parts) => (parts['necks'] as Rows).push({ ...(parts['necks'] as Rows)[0]! }),
+      (parts) => (parts['necks'] as Rows).push({ ...(parts['necks'] as Rows)[0] }),
       { part: 'necks', place: 3, code: 'same-id' },
     ],
     [
@@ -482,10 +482,10 @@ describe('a file that is not sound', () => {
       (parts) => void (parts['necks'] = Array.from({ length: 5001 }, () => 0)),
       { part: 'necks', place: 0, code: 'too-many' },
     ],
-    ['a record without standings', (parts) => void ((parts['bench'] as Rows)[0]!['standings'] = []), { part: 'bench' }],
+    ['a record without standings', (parts) => void ((parts['bench'] as Rows)[0]['standings'] = []), { part: 'bench' }],
     [
       'an entry out of range',
-      (parts) => void ((parts['log'] as Rows)[1]!['measuredFrettedMm'] = 50),
+      (parts) => void ((parts['log'] as Rows)[1]['measuredFrettedMm'] = 50),
       { part: 'log', place: 2 },
     ],
     [

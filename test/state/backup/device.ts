@@ -50,7 +50,7 @@ export function neck(id: string, name: string, change: Partial<LibraryEntry> = {
     createdAt: 1_000,
     changedAt: 2_000,
     revision: 1,
-    project: writeProject({ ...PRESETS[0]!.build, name }),
+    project: writeProject({ ...PRESETS[0].build, name }),
     picture: 'data:image/png;base64,iVBORw0KGgo=',
     deletedAt: null,
     ...change,
@@ -67,7 +67,7 @@ export function putTexts(texts: TextStorage, all: Readonly<Record<string, unknow
 export function benchRecord(names: readonly string[], change: object = {}): unknown {
   const standings = names.map((name, at) => ({
     at: 1_000 + at,
-    project: JSON.parse(writeProject({ ...PRESETS[1]!.build, name })) as unknown,
+    project: JSON.parse(writeProject({ ...PRESETS[1].build, name })) as unknown,
   }));
   return { version: 1, page: 'p', before: [], standings, left: null, isClosed: true, toldAt: null, ...change };
 }

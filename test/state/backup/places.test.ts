@@ -25,7 +25,7 @@ const NOT_SAVED: Readonly<Record<string, string>> = {
 
 /** Names of places in a text. */
 function placesIn(text: string): string[] {
-  return [...text.matchAll(/['"`](backbow[.-][\w.-]*)/g)].map((match) => match[1]!);
+  return [...text.matchAll(/['"`](backbow[.-][\w.-]*)/g)].map((match) => match[1]);
 }
 
 /** What gives a page somewhere to keep things. */

@@ -67,7 +67,7 @@ describe('columns that follow the bench', () => {
           if (state().build !== before) moved += 1;
           const { build } = state();
           expect(builds()).toEqual(waysOf(build).builds);
-          expect(compared().necks[bench()!]!.build).toBe(build);
+          expect(compared().necks[bench()!].build).toBe(build);
         }
       }),
       { numRuns: 200, seed: 141 },
@@ -82,7 +82,7 @@ describe('columns that follow the bench', () => {
     state().keepColumn(1, true);
     state().change({ kerfMm: 0.6 }, 'Kerf');
     expect(builds()).toEqual([seatedAs(state().build, 'press'), glued, seatedAs(state().build, 'both')]);
-    const { column } = compared().necks[1]!;
+    const { column } = compared().necks[1];
     if (column.follows !== 'nothing') throw new Error('it is kept');
     expect(column.since).toBeGreaterThanOrEqual(started);
     expect(column.since).toBeLessThanOrEqual(Date.now());
@@ -95,7 +95,7 @@ describe('the neck on the bench', () => {
   test('is known among the others, and follows what is changed and undone', () => {
     expect(bench()).toBe(0);
     state().change({ kerfMm: 0.6 }, 'Kerf');
-    expect(builds()[0]!.kerfMm).toBe(0.6);
+    expect(builds()[0].kerfMm).toBe(0.6);
     state().undo();
     expect(builds()).toEqual([one, two, three]);
   });

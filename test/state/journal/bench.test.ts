@@ -11,14 +11,14 @@ import { textStorage } from '../library/memory.ts';
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
-const STANDARD = PRESETS[0]!.label;
+const STANDARD = PRESETS[0].label;
 
 function nameIn(record: NeckRecord): string {
   const read = readStanding(latestOf(record));
   return read.ok ? read.build.name : '';
 }
 
-const place = ({ store }: Page, name: string) => store.getState().replaceBuild({ ...PRESETS[1]!.build, name }, 'Open');
+const place = ({ store }: Page, name: string) => store.getState().replaceBuild({ ...PRESETS[1].build, name }, 'Open');
 
 const leftNames = async ({ keeper }: Page) => (await keeper.left()).map(({ record }) => nameIn(record));
 
@@ -184,7 +184,7 @@ describe.each([
     }
     const { standings } = page.keeper.current()!;
     expect(standings.length).toBe(MOST_STANDINGS);
-    expect(readStanding(standings[0]!)).toMatchObject({ build: { name: 'Came' } });
+    expect(readStanding(standings[0])).toMatchObject({ build: { name: 'Came' } });
     page.close();
   });
 
@@ -253,7 +253,7 @@ test('a lesson on the bench is no neck of its own', async () => {
   page.change('Mine');
   const { beginLesson, placeLessonBuild, endLesson } = page.store.getState();
   beginLesson('any');
-  placeLessonBuild({ ...PRESETS[1]!.build, name: 'Lesson' });
+  placeLessonBuild({ ...PRESETS[1].build, name: 'Lesson' });
   vi.advanceTimersByTime(1000);
   expect(createJournal(here.local).all().map(nameIn)).toEqual(['Mine']);
   endLesson();
@@ -267,7 +267,7 @@ test('what an earlier release kept comes back once', async () => {
     .local()
     .setItem(
       'backbow.draft.abc',
-      JSON.stringify({ savedAt: 5, project: writeProject({ ...PRESETS[2]!.build, name: 'Old' }) }),
+      JSON.stringify({ savedAt: 5, project: writeProject({ ...PRESETS[2].build, name: 'Old' }) }),
     );
   const page = await here.page(here.newTab());
   expect(page.name()).toBe('Old');
@@ -299,13 +299,13 @@ describe('a device', () => {
       .all()
       .filter(({ left }) => left !== null)
       .toReversed();
-    journal.write({ ...oldest!, toldAt: 1 });
+    journal.write({ ...oldest, toldAt: 1 });
     for (let at = 0; at < 30; at += 1) {
       here.wait(3600_000);
       page.change(`Hour ${at}`);
       vi.advanceTimersByTime(1000);
     }
-    expect(journal.read(oldest!.id)).toBeNull();
+    expect(journal.read(oldest.id)).toBeNull();
     expect(nameIn(journal.read(page.keeper.current()!.id)!)).toBe('Hour 29');
     expect(page.notices()).toEqual([]);
     page.close();

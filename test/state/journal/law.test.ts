@@ -137,7 +137,7 @@ async function act(world: World, { kind, tab, diesAfter, isFull, waitMs }: Actio
     await world.load(fresh);
     return;
   }
-  const open = world.tabs[tab % world.tabs.length]!;
+  const open = world.tabs[tab % world.tabs.length];
   if (!open.page) {
     if (diesAfter !== null) world.device.dieAfter(diesAfter);
     await world.load(open);
@@ -178,13 +178,13 @@ async function act(world: World, { kind, tab, diesAfter, isFull, waitMs }: Actio
     const name = before.name.startsWith('neck') ? before.name : `neck${number}`;
     change({ name, notes: `${number}` }, 'change');
   } else if (kind === 'place') {
-    replaceBuild({ ...PRESETS[number % PRESETS.length]!.build, name: `neck${number}`, notes: '' }, 'place');
-  } else if (kind === 'preset') replaceBuild(PRESETS[number % PRESETS.length]!.build, 'preset');
+    replaceBuild({ ...PRESETS[number % PRESETS.length].build, name: `neck${number}`, notes: '' }, 'place');
+  } else if (kind === 'preset') replaceBuild(PRESETS[number % PRESETS.length].build, 'preset');
   else if (kind === 'undo') undo();
   else if (kind === 'redo') redo();
   else if (kind === 'lesson') {
     beginLesson('any');
-    placeLessonBuild({ ...PRESETS[1]!.build, name: 'lesson', notes: '' });
+    placeLessonBuild({ ...PRESETS[1].build, name: 'lesson', notes: '' });
     change({ kerfMm: 0.6 }, 'in the lesson');
     endLesson();
   }

@@ -54,7 +54,7 @@ describe('one window', () => {
     expect(second.entry.id).toBe(first.entry.id);
     expect(second.entry.picture).toBe(PICTURE);
     expect(names()).toEqual(['Ash']);
-    expect(buildOf(library.state.getState().entries![0]!)).toMatchObject({ build: { name: 'Ash', kerfMm: 0.6 } });
+    expect(buildOf(library.state.getState().entries![0])).toMatchObject({ build: { name: 'Ash', kerfMm: 0.6 } });
     expect(library.benchEntry()?.id).toBe(first.entry.id);
   });
 
@@ -63,7 +63,7 @@ describe('one window', () => {
     change({ name: 'One' });
     await library.keepBench(null, false);
     await library.keepBench(null, true);
-    store.getState().replaceBuild({ ...PRESETS[1]!.build, name: 'Two' }, 'Start from');
+    store.getState().replaceBuild({ ...PRESETS[1].build, name: 'Two' }, 'Start from');
     await library.keepBench(null, false);
     expect(names()).toEqual(['Two', 'One', 'One']);
   });
@@ -72,7 +72,7 @@ describe('one window', () => {
     const { library, change, store, names } = browser().open();
     change({ name: 'Mine' });
     const mine = value(await library.keepBench(null, false)).entry.id;
-    store.getState().replaceBuild({ ...PRESETS[2]!.build, name: 'Other' }, 'Open');
+    store.getState().replaceBuild({ ...PRESETS[2].build, name: 'Other' }, 'Open');
     const other = value(await library.keepBench(null, false)).entry.id;
     expect(other).not.toBe(mine);
     store.getState().undo();
@@ -88,8 +88,8 @@ describe('one window', () => {
   test('a preset chosen again is not the neck that was kept from it', async () => {
     const { library, store, names } = browser().open();
     value(await library.keepBench(null, false));
-    store.getState().replaceBuild(PRESETS[1]!.build, 'Start from');
-    store.getState().replaceBuild(PRESETS[0]!.build, 'Start from');
+    store.getState().replaceBuild(PRESETS[1].build, 'Start from');
+    store.getState().replaceBuild(PRESETS[0].build, 'Start from');
     expect(library.benchId()).toBeNull();
     await library.keepBench(null, false);
     expect(names().length).toBe(2);
@@ -98,7 +98,7 @@ describe('one window', () => {
   test('before the first keeping there is nothing that undo could write over', async () => {
     const { library, store } = browser().open();
     await library.refresh();
-    store.getState().replaceBuild({ ...PRESETS[1]!.build, name: 'Kept' }, 'Open');
+    store.getState().replaceBuild({ ...PRESETS[1].build, name: 'Kept' }, 'Open');
     await library.keepBench(null, false);
     store.getState().undo();
     expect(library.benchId()).toBeNull();
@@ -117,7 +117,7 @@ describe('one window', () => {
     await library.setDeleted(id, false);
     expect(names()).toContain('Birch');
     const before = store.getState().build;
-    store.getState().replaceBuild(PRESETS[3]!.build, 'Start from');
+    store.getState().replaceBuild(PRESETS[3].build, 'Start from');
     expect(library.open(renamed, 'Open from the library').ok).toBe(true);
     expect(store.getState().build).toEqual({ ...before, name: 'Birch' });
     expect(store.getState().history.past.at(-1)?.label).toBe('Open from the library');
@@ -126,7 +126,7 @@ describe('one window', () => {
   test('forgets deleted necks for good only when told, or when there are very many', async () => {
     const { library, names } = browser().open();
     const builds = Array.from({ length: MOST_DELETED + 3 }, (_, index) => ({
-      build: { ...PRESETS[0]!.build, name: `Neck ${index}` },
+      build: { ...PRESETS[0].build, name: `Neck ${index}` },
       changedAt: null,
     }));
     const { added } = value(await library.import(builds));
@@ -149,10 +149,10 @@ describe('one window', () => {
     if (!read.ok) throw new Error(read.trouble);
 
     const there = browser().open();
-    there.store.getState().replaceBuild(PRESETS[4]!.build, 'Start from');
+    there.store.getState().replaceBuild(PRESETS[4].build, 'Start from');
     await there.library.keepBench(null, false);
     const imported = value(await there.library.import(read.builds));
-    expect(imported.alreadyThere).toEqual([PRESETS[4]!.label]);
+    expect(imported.alreadyThere).toEqual([PRESETS[4].label]);
     expect(imported.added.length).toBe(PRESETS.length - 1);
     expect(imported.added.map(({ changedAt }) => changedAt)).toContain(5_000_000);
     expect(value(await there.library.import(read.builds)).added).toEqual([]);
@@ -162,7 +162,7 @@ describe('one window', () => {
     const { storage, open } = browser();
     const { library } = open();
     const { entry } = value(await library.keepBench(null, false));
-    const broken = { ...entry, id: 'broken', name: 'Broken', project: writeProject(PRESETS[0]!.build).slice(0, 400) };
+    const broken = { ...entry, id: 'broken', name: 'Broken', project: writeProject(PRESETS[0].build).slice(0, 400) };
     storage.records.set('broken', broken);
     storage.records.set('strange', { what: 'is this' });
     storage.records.set('null', null);
@@ -199,7 +199,7 @@ describe('two windows', () => {
     one.change({ name: 'Shared' });
     const { entry } = value(await one.library.keepBench(null, false));
     await two.library.refresh();
-    two.library.open(two.library.state.getState().entries![0]!, 'Open');
+    two.library.open(two.library.state.getState().entries![0], 'Open');
     one.change({ kerfMm: 0.6 });
     expect(value(await one.library.keepBench(null, false)).besideAnother).toBe(false);
     two.change({ kerfMm: 0.63 });

@@ -111,13 +111,13 @@ describe('versions', () => {
   test('the version before stays for windows that still show it; older ones go', async () => {
     const keepers = ['one', 'two', 'three'].map((page) => browser.publish({ './': page, [`assets/${page}.js`]: page }));
     for (const [index, keeper] of keepers.entries()) {
-      browser.server.set(SCOPE, ['one', 'two', 'three'][index]!);
+      browser.server.set(SCOPE, ['one', 'two', 'three'][index]);
       await keeper.keep();
       await keeper.forgetOld();
       expect(browser.stores.size).toBe(Math.min(2, index + 1));
     }
     browser.server.clear();
-    const last = keepers[2]!;
+    const last = keepers[2];
     expect(await (await last.answer(opening(SCOPE))).text()).toBe('three');
     expect(await (await last.answer(new Request(`${SCOPE}assets/two.js`))).text()).toBe('two');
     expect((await last.answer(new Request(`${SCOPE}assets/one.js`))).status).toBe(404);

@@ -34,17 +34,17 @@ test('random comparisons come back with their page (seed 81)', () => {
 
 test('a build that is refused is named with its place, and the others are read', () => {
   const data = JSON.parse(writeCollection(presets)) as { builds: { project: { build: Record<string, unknown> } }[] };
-  data.builds[1]!.project.build['kerfMm'] = 70;
+  data.builds[1].project.build['kerfMm'] = 70;
   data.builds[3] = { project: 'nothing' as never };
   const read = readCollection(JSON.stringify(data));
   if (!read.ok) throw new Error(read.trouble);
   const whole = PRESETS.filter((_, index) => index !== 1 && index !== 3);
   expect(read.builds.map(({ build }) => build.name)).toEqual(whole.map(({ label }) => label));
   expect(read.refused.map(({ place, name }) => [place, name])).toEqual([
-    [2, PRESETS[1]!.label],
+    [2, PRESETS[1].label],
     [4, null],
   ]);
-  expect(problemText(read.refused[0]!.problems[0]!, 'metric')).toContain('Kerf (kerfMm) is 70\u00a0mm; it takes');
+  expect(problemText(read.refused[0].problems[0], 'metric')).toContain('Kerf (kerfMm) is 70\u00a0mm; it takes');
   expect(read.page).toBeNull();
 });
 

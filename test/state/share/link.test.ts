@@ -43,8 +43,8 @@ describe('a link', () => {
 
   test('carries a summary of the measurements behind a bite, without their ids; a reader that knows none opens the neck', () => {
     const reference = BITE_REFERENCE;
-    const measured = { ...PRESETS[0]!.build, biteFactor: 1.18, biteReference: reference };
-    const { build: plainOne } = PRESETS[1]!;
+    const measured = { ...PRESETS[0].build, biteFactor: 1.18, biteReference: reference };
+    const { build: plainOne } = PRESETS[1];
     const text = written({ builds: [plainOne, measured], page: EMPTY_PAGE });
     const read = readLink(text);
     const summary = { ...reference, measurements: [] };
@@ -62,7 +62,7 @@ describe('a link', () => {
   });
 
   test('of three ways of seating one neck is hardly longer than that of one', () => {
-    const { build } = PRESETS[1]!;
+    const { build } = PRESETS[1];
     const builds = (['press', 'glue', 'both'] as const).map((method) => ({ ...build, method }));
     expect(written({ builds, page: EMPTY_PAGE }).length).toBeLessThan(written(alone(build)).length + 100);
   });
@@ -75,7 +75,7 @@ describe('a link', () => {
     // Ten thousand characters that do not compress, three times.
     const noise = (seed: number) =>
       fc
-        .sample(fc.string({ unit: 'binary', minLength: 9900, maxLength: 9900 }), { seed, numRuns: 1 })[0]!
+        .sample(fc.string({ unit: 'binary', minLength: 9900, maxLength: 9900 }), { seed, numRuns: 1 })[0]
         .slice(0, 10_000);
     const builds = [1, 2, 3].map((seed) => ({ ...defaultBuild(), notes: noise(seed) }));
     expect(writeLink({ builds, page: EMPTY_PAGE })).toMatchObject({
@@ -86,7 +86,7 @@ describe('a link', () => {
 });
 
 describe('what is no link', () => {
-  const good = written(alone(PRESETS[2]!.build));
+  const good = written(alone(PRESETS[2].build));
 
   test.each([
     ['nothing', ''],

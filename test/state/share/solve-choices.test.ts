@@ -42,7 +42,7 @@ test('all predictions come before the first band, and the worker is ended', asyn
     [0, true],
     [1, true],
   ]);
-  expect(told[3]![1]).toEqual({ prediction: { of: builds[1]!.name }, uncertainty: { bandOf: builds[1]!.name } });
+  expect(told[3][1]).toEqual({ prediction: { of: builds[1].name }, uncertainty: { bandOf: builds[1].name } });
   expect(failed).not.toHaveBeenCalled();
 });
 

@@ -33,7 +33,7 @@ function blockOf(lines: readonly string[]): NoteBlock {
         .map((line) => line.slice(INDENT.length).replace(CONTINUED, ' '.repeat(16)).replace(GAP, '    '))
         .join('\n'),
     };
-  if (!lines[0]!.startsWith('|')) return { kind: 'text', text: plain(lines.map((line) => line.trim()).join(' ')) };
+  if (!lines[0].startsWith('|')) return { kind: 'text', text: plain(lines.map((line) => line.trim()).join(' ')) };
   const [head = '', _rule, ...rows] = lines;
   return { kind: 'table', head: cellsOf(head), rows: rows.map(cellsOf) };
 }

@@ -30,5 +30,5 @@ export function bandText({ p05, p95 }: Pick<Band, 'p05' | 'p95'>, system: UnitSy
   const kinds = [bowKind(p05, system), bowKind(p95, system)].filter((kind) => kind !== 'flat');
   const text = bowBandText(p05, p95, system);
   if (kinds.length === 0 || kinds.length !== kinds.filter((kind) => kind === kinds[0]).length) return text;
-  return `${text} ${BOW_WORDS[kinds[0]!]}`;
+  return `${text} ${BOW_WORDS[kinds[0]]}`;
 }

@@ -47,7 +47,7 @@ export function PlaningAnswer({ build, answer, system }: PlaningAnswerProps) {
             {table.rows.map((row, index) => (
               <tr key={index}>
                 {row.map((cell, at) => {
-                  const column = table.columns[at]!;
+                  const column = table.columns[at];
                   const text = cellText(cell, column, system);
                   return at === 0 ? (
                     <th key={column} scope="row" className="number">

@@ -14,7 +14,7 @@ import { choiceName, glueWords, metalName, woodName } from '../../../speech/name
 export function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
   const text = (key: QuantityKey, value: number) => textOf(key, value, system);
   const of = (key: GivenKey) => text(key, build[key] as number);
-  const kerf = plan.slots[0]!.kerfMm;
+  const kerf = plan.slots[0].kerfMm;
   const alike = plan.slots.every((slot) => slot.kerfMm === kerf);
   const glue = build.method === 'press' ? undefined : glueById(build.glueKind);
   const lines = bindingInUse(build);

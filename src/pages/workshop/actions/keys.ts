@@ -23,7 +23,7 @@ function isTyping(target: EventTarget | null, isMod: boolean): boolean {
   if (!(target instanceof HTMLElement)) return false;
   if (target.isContentEditable || target.matches('textarea, select')) return true;
   if (!target.matches('input')) return false;
-  const type = (target as HTMLInputElement).type;
+  const type = target.type;
   if (['range', 'checkbox', 'radio', 'button'].includes(type)) return false;
   return !(isMod && target.dataset['idle'] === 'true');
 }

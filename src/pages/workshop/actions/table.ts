@@ -103,7 +103,7 @@ export const ACTIONS: readonly Action[] = [
     changesBuild: true,
     run: (store) => {
       const { build, change } = store.getState();
-      const method = METHODS[(METHODS.indexOf(build.method) + 1) % METHODS.length]!;
+      const method = METHODS[(METHODS.indexOf(build.method) + 1) % METHODS.length];
       change({ method }, METHOD_WORDS[method].label);
     },
   }),

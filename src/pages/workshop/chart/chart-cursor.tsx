@@ -33,7 +33,7 @@ export function ChartCursor({ lines, scales, size, says }: ChartCursorProps) {
 
   const place = useCallback(
     (fret: number | null) => {
-      const found = fret === null ? undefined : lines[0]!.prediction.fretXMm[fret - 1];
+      const found = fret === null ? undefined : lines[0].prediction.fretXMm[fret - 1];
       const [start, end] = x.domain();
       const xMm = found !== undefined && found >= start && found <= end ? found : undefined;
       group.current!.style.display = xMm === undefined ? 'none' : '';
@@ -41,17 +41,17 @@ export function ChartCursor({ lines, scales, size, says }: ChartCursorProps) {
       const px = x(xMm);
       group.current!.setAttribute('transform', `translate(${px} 0)`);
       group.current!.querySelectorAll('circle').forEach((dot, index) => {
-        const line = lines[index]!;
+        const line = lines[index];
         const relief = reliefAtFret(line, fret);
         dot.style.display = relief === undefined ? 'none' : '';
         if (relief === undefined) return;
-        dot.setAttribute('cx', String(x(line.prediction.fretXMm[fret - 1]!) - px));
+        dot.setAttribute('cx', String(x(line.prediction.fretXMm[fret - 1]) - px));
         dot.setAttribute('cy', String(y(relief)));
       });
       const onLeft = px > size.width * 0.8;
       text.current!.setAttribute('text-anchor', onLeft ? 'end' : 'start');
       text.current!.setAttribute('x', onLeft ? '-6' : '6');
-      text.current!.textContent = says(fret, reliefAtFret(lines[0]!, fret)!);
+      text.current!.textContent = says(fret, reliefAtFret(lines[0], fret)!);
     },
     [lines, x, y, size, says],
   );

@@ -47,13 +47,13 @@ function* reliefsUnder(props: ChartDrawingProps, startXMm: number, endXMm: numbe
     // Only under the straightedge: beyond it the band opens like a fan.
     const { fromFret, toFret } = prediction.straightedge;
     for (let point = fromFret; point <= toFret; point += 1) {
-      if (isShown(room.xMm[point]!)) yield* [room.p05Mm[point]!, room.p95Mm[point]!];
+      if (isShown(room.xMm[point])) yield* [room.p05Mm[point], room.p95Mm[point]];
     }
   }
   for (const method of methods) {
     const { reliefMm } = lines[method];
     for (let index = 0; index < reliefMm.length; index += 1) {
-      if (isShown(prediction.stationXMm[index]!)) yield reliefMm[index]!;
+      if (isShown(prediction.stationXMm[index])) yield reliefMm[index];
     }
   }
 }
@@ -99,7 +99,7 @@ export function ChartDrawing(props: ChartDrawingProps) {
           const { reliefMm } = lines[method];
           const path = lineShape<number>()
             .x((at) => x(at))
-            .y((_at, index) => y(reliefMm[index]!));
+            .y((_at, index) => y(reliefMm[index]));
           return (
             <path
               key={method}
@@ -133,8 +133,8 @@ function BandArea({ band, chosen, scales }: BandProps) {
   const { x, y } = scales;
   const shape = areaShape<number>()
     .x((at) => x(at))
-    .y0((_at, index) => y(band.p05Mm[index]!))
-    .y1((_at, index) => y(band.p95Mm[index]!));
+    .y0((_at, index) => y(band.p05Mm[index]))
+    .y1((_at, index) => y(band.p95Mm[index]));
   return <path className={`band band-${chosen}`} aria-hidden="true" d={shape(Array.from(band.xMm)) ?? ''} />;
 }
 
@@ -149,7 +149,7 @@ type TargetProps = Pick<ChartDrawingProps, 'prediction' | 'targetMm'> & Scaled;
 /** Where the greatest gap should be once the neck is strung and its rod is set. */
 function Target({ prediction, targetMm, scales }: TargetProps) {
   const { fromFret, toFret } = prediction.straightedge;
-  const at = (fret: number) => scales.x(prediction.fretXMm[fret - 1]!);
+  const at = (fret: number) => scales.x(prediction.fretXMm[fret - 1]);
   const [from, to] = within(scales, [at(fromFret), at(toFret)]);
   if (from >= to) return null;
   const [top, bottom] = [scales.y(targetMm - RELIEF_TOLERANCE_MM), scales.y(targetMm + RELIEF_TOLERANCE_MM)];
@@ -168,7 +168,7 @@ type StraightedgeProps = Pick<ChartDrawingProps, 'prediction'> & Scaled & { read
 /** Its name stands on the side where the chosen line is not. */
 function Straightedge({ prediction, scales, isHump }: StraightedgeProps) {
   const { fromFret, toFret } = prediction.straightedge;
-  const ends = [fromFret, toFret].map((fret) => scales.x(prediction.fretXMm[fret - 1]!)) as [number, number];
+  const ends = [fromFret, toFret].map((fret) => scales.x(prediction.fretXMm[fret - 1])) as [number, number];
   const [from, to] = within(scales, ends);
   const level = scales.y(0);
   if (from >= to) return null;

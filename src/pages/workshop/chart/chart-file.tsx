@@ -49,7 +49,7 @@ function writeLooks(shown: Element, copy: Element): void {
   }
   for (const name of ['class', 'style', 'aria-hidden', 'data-method', 'data-chosen', 'data-neck'])
     copy.removeAttribute(name);
-  [...shown.children].forEach((child, index) => writeLooks(child, copy.children[index]!));
+  [...shown.children].forEach((child, index) => writeLooks(child, copy.children[index]));
 }
 
 /** A line of the chart in the legend at the head: a sample of it, and what it says. */

@@ -42,8 +42,8 @@ export function printedFrets(fretXpx: readonly number[], leastGapPx: number): nu
   const printed: number[] = [];
   fretXpx.forEach((at, index) => {
     const before = printed.at(-1);
-    const clearBefore = before === undefined || at - fretXpx[before - 1]! >= leastGapPx;
-    const clearAfter = fretXpx[last - 1]! - at >= leastGapPx;
+    const clearBefore = before === undefined || at - fretXpx[before - 1] >= leastGapPx;
+    const clearAfter = fretXpx[last - 1] - at >= leastGapPx;
     if (index + 1 === last || (clearBefore && clearAfter)) printed.push(index + 1);
   });
   return printed;

@@ -51,5 +51,5 @@ export function rangeMm(
   fretXMm: readonly number[],
   endXMm: number,
 ): readonly [number, number] {
-  return [from === 0 ? 0 : fretXMm[from - 1]!, to >= fretXMm.length ? endXMm : fretXMm[to - 1]!];
+  return [from === 0 ? 0 : fretXMm[from - 1], to >= fretXMm.length ? endXMm : fretXMm[to - 1]];
 }

@@ -51,7 +51,7 @@ export function shareParameter(laminates: readonly Laminate[], index: number): N
     max: percent(most),
     step: 1,
     digits: 0,
-    default: percent(laminates[index]!.share),
+    default: percent(laminates[index].share),
     typical: [percent(LEAST_SHARE), percent(most)],
     source: 'practice',
   };

@@ -24,7 +24,7 @@ function RegionRow({ regions, index, edit: { system, change } }: RegionRowProps)
           <ListNumber
             kind={column}
             name={`${name}, ${LIST_WORDS.regions.columns[column]}`}
-            value={regions[index]![column]}
+            value={regions[index][column]}
             system={system}
             change={(value) => change({ regions: withEntry(regions, index, { [column]: value }) }, name)}
           />

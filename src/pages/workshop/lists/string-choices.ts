@@ -14,7 +14,7 @@ export function setOf(strings: readonly StringSpec[]): StringSet<StringSetId> | 
     (set) =>
       set.strings.length === strings.length &&
       set.strings.every((known, index) => {
-        const string = strings[index]!;
+        const string = strings[index];
         return (
           known.construction === string.construction &&
           known.diameterMm === string.diameterMm &&
@@ -28,7 +28,7 @@ export function tuningOf(strings: readonly StringSpec[]): Tuning | undefined {
   return TUNINGS.find(
     (tuning) =>
       tuning.pitches.length === strings.length &&
-      tuning.pitches.every((pitch, index) => pitch === strings[index]!.pitch),
+      tuning.pitches.every((pitch, index) => pitch === strings[index].pitch),
   );
 }
 
@@ -45,7 +45,7 @@ export function withSet(strings: readonly StringSpec[], setId: string): StringSp
       ? strings.map((string) => string.pitch)
       : TUNINGS.find((tuning) => tuning.pitches.length === count)?.pitches;
   if (!pitches) throw new RangeError(`no tuning of ${count} strings is known`);
-  return set.strings.map((string, index) => ({ ...string, pitch: pitches[index]! }));
+  return set.strings.map((string, index) => ({ ...string, pitch: pitches[index] }));
 }
 
 /** The same strings in another tuning. @throws {RangeError} when it is unknown or of another number of strings */
@@ -54,7 +54,7 @@ export function withTuning(strings: readonly StringSpec[], tuningId: string): St
   if (!tuning || tuning.pitches.length !== strings.length) {
     throw new RangeError(`tuning "${tuningId}" is not one of ${strings.length} strings`);
   }
-  return strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index]! }));
+  return strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index] }));
 }
 
 const FOURTH = 5;

@@ -40,7 +40,7 @@ interface StringRowProps {
 }
 
 function StringRow({ strings, index, edit: { system, change } }: StringRowProps) {
-  const string = strings[index]!;
+  const string = strings[index];
   const name = (what: string) => `${LIST_WORDS.strings.string} ${index + 1}, ${withinSentence(what)}`;
   const set = (part: Partial<StringSpec>) =>
     change({ strings: withEntry(strings, index, part) }, LIST_WORDS.strings.changed(String(index + 1)));

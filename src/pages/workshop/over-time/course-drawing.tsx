@@ -110,8 +110,8 @@ export function CourseDrawing(props: CourseDrawingProps) {
           d={
             area<number>()
               .x((days) => x(days))
-              .y0((_days, at) => y(band.p05Mm[at]!))
-              .y1((_days, at) => y(band.p95Mm[at]!))(Array.from(band.days)) ?? ''
+              .y0((_days, at) => y(band.p05Mm[at]))
+              .y1((_days, at) => y(band.p95Mm[at]))(Array.from(band.days)) ?? ''
           }
         />
       )}
@@ -127,7 +127,7 @@ export function CourseDrawing(props: CourseDrawingProps) {
           className={`fret-line line-${method}`}
           data-method={method}
           data-chosen={method === chosen || undefined}
-          d={path.y((_days, at) => y(reliefMm[at]!))(Array.from(days)) ?? ''}
+          d={path.y((_days, at) => y(reliefMm[at]))(Array.from(days)) ?? ''}
         />
       ))}
       <Now {...props} x={x} />

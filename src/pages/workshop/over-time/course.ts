@@ -55,7 +55,7 @@ export function flatText(prediction: Prediction, method: Method, flat: FlatCross
       : COURSE_WORDS.flatLaterNoBand(time);
   }
   const chance = (share: number) => COURSE_WORDS.ofHundred(Math.round(100 * share));
-  if (reliefAfter(prediction, method, courseDays()[0]!) < 0) {
+  if (reliefAfter(prediction, method, courseDays()[0]) < 0) {
     const sooner = flat ? 1 - flat.shareNever : 0;
     return sooner >= SPOKEN_SHARE ? COURSE_WORDS.neverSome(chance(sooner)) : COURSE_WORDS.never;
   }

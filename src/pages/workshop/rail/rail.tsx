@@ -55,7 +55,7 @@ export function lastGoneIn({ build, prediction }: Solution, rail: RailPosition):
   return {
     fret,
     count,
-    seatingForceN: prediction.methods[build.method].seatingForceN[fret - 1]!,
+    seatingForceN: prediction.methods[build.method].seatingForceN[fret - 1],
     stepMm: reliefAt(rail) - reliefAt(before),
   };
 }
@@ -102,7 +102,7 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
 
   function go(to: number): void {
     setPlaying(false);
-    setRail(stops[Math.max(0, Math.min(last, to))]!);
+    setRail(stops[Math.max(0, Math.min(last, to))]);
   }
 
   /** Where the name of a phase leads: to the moments that the large numbers speak of. */
@@ -123,11 +123,11 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
     <div className="rail-track">
       <Slider
         aria-label={RAIL_WORDS.slider}
-        aria-valuetext={railText(build, stops[index]!, prediction)}
+        aria-valuetext={railText(build, stops[index], prediction)}
         aria-describedby={id}
         min={0}
         max={1}
-        value={places[index]!}
+        value={places[index]}
         slide={(place) => go(nearestStop(places, place))}
         onKeyDown={onKeyDown}
       />
@@ -135,7 +135,7 @@ function Track({ stops, index }: { readonly stops: readonly RailPosition[]; read
         {phaseSpans(stops).map(({ phase, first, from, to }) => (
           <li
             key={phase}
-            data-now={stops[index]!.phase === phase || undefined}
+            data-now={stops[index].phase === phase || undefined}
             data-place={to === 0 ? 'start' : from === 1 ? 'end' : undefined}
             style={{ '--from': from, '--long': to - from } as CSSProperties}
           >

@@ -27,7 +27,7 @@ export function phaseSpans(stops: readonly RailPosition[]): PhaseSpan[] {
     if (indices.length === 0) return [];
     const [from, to] = SPANS[phase];
     const reachesEnd = indices.at(-1) === stops.length - 1;
-    return [{ phase, first: indices[0]!, last: indices.at(-1)!, from, to: reachesEnd ? 1 : to }];
+    return [{ phase, first: indices[0], last: indices.at(-1)!, from, to: reachesEnd ? 1 : to }];
   });
 }
 
@@ -44,7 +44,7 @@ export function stopPlaces(stops: readonly RailPosition[]): number[] {
 export function nearestStop(places: readonly number[], place: number): number {
   let best = 0;
   for (let index = 1; index < places.length; index += 1) {
-    if (Math.abs(places[index]! - place) < Math.abs(places[best]! - place)) best = index;
+    if (Math.abs(places[index] - place) < Math.abs(places[best] - place)) best = index;
   }
   return best;
 }

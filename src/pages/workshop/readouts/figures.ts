@@ -44,7 +44,7 @@ function parts(quantity: string): { value: string; unit: string } {
 export function nearestFret(fretXMm: readonly number[], xMm: number): number {
   let best = 0;
   for (let index = 1; index < fretXMm.length; index += 1) {
-    if (Math.abs(fretXMm[index]! - xMm) < Math.abs(fretXMm[best]! - xMm)) best = index;
+    if (Math.abs(fretXMm[index] - xMm) < Math.abs(fretXMm[best] - xMm)) best = index;
   }
   return best + 1;
 }

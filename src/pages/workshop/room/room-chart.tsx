@@ -20,7 +20,7 @@ export function RoomChart({ solution }: { readonly solution: Solution }) {
   const [looked, setLooked] = useState<NotePlace | null>(null);
   // Another neck may lack the note that was looked at.
   const at = looked && room.strings[looked.string]?.[looked.note] ? looked : room.least;
-  const note = room.strings[at.string]![at.note]!;
+  const note = room.strings[at.string][at.note];
   const { forceN, pluckMm } = room.playing;
   return (
     <div className="room" data-system={system}>

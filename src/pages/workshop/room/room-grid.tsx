@@ -65,7 +65,7 @@ interface RoomGridProps {
 export function RoomGrid({ solution, room, at, lookAt, system }: RoomGridProps) {
   const table = useRef<HTMLTableElement>(null);
   const { strings } = solution.build;
-  const notes = room.strings[0]!.length;
+  const notes = room.strings[0].length;
   const walk = (event: KeyboardEvent, from: NotePlace) => {
     const to = stepTo(event, from, { strings: strings.length, notes });
     if (!to) return;
@@ -91,7 +91,7 @@ export function RoomGrid({ solution, room, at, lookAt, system }: RoomGridProps) 
           {room.strings.map((ofString, string) => (
             <tr key={string}>
               <th scope="row">
-                {string + 1} <span className="room-pitch">{pitchName(strings[string]!.pitch)}</span>
+                {string + 1} <span className="room-pitch">{pitchName(strings[string].pitch)}</span>
               </th>
               {ofString.map((one, note) => (
                 <Note

@@ -40,9 +40,9 @@ export interface Unchecked {
 }
 
 export function encode({ builds, page }: Shared): string {
-  const [first, ...others] = builds.map(({ biteReference: _bite, ...build }) => ({ ...build }) as StoredBuild);
+  const [first, ...others] = builds.map(({ biteReference: _bite, ...build }) => ({ ...build }));
   const bites = builds.map(({ biteReference }) => (biteReference ? { ...biteReference, measurements: [] } : null));
-  const changes = [changesFrom(BASE, first!), ...others.map((build) => changesFrom(first!, build))];
+  const changes = [changesFrom(BASE, first), ...others.map((build) => changesFrom(first, build))];
   const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
   const json = new TextEncoder().encode(
     JSON.stringify({
@@ -97,7 +97,7 @@ export function decode(text: string): Unchecked | null {
   if (!Array.isArray(builds) || builds.length < 1 || builds.length > MOST_SHARED || !builds.every(isChanges))
     return null;
   const [changes, ...others] = builds;
-  const first = withChanges(BASE, changes!);
+  const first = withChanges(BASE, changes);
   return {
     project,
     builds: [first, ...others.map((other) => withChanges(first, other))],

@@ -42,9 +42,9 @@ describe('the note on the model', () => {
     for (const heading of ['What is simplified', 'What is assumed']) {
       const tables = noteSection(note, heading).filter((block) => block.kind === 'table');
       expect(tables).toHaveLength(1);
-      const [table] = tables as Extract<(typeof tables)[number], { kind: 'table' }>[];
-      expect(table!.rows.length).toBeGreaterThan(5);
-      for (const row of table!.rows) expect(row).toHaveLength(table!.head.length);
+      const [table] = tables;
+      expect(table.rows.length).toBeGreaterThan(5);
+      for (const row of table.rows) expect(row).toHaveLength(table.head.length);
     }
   });
 

@@ -12,9 +12,9 @@ import {
 } from '../../../../src/pages/workshop/over-time/course.ts';
 
 const predictor = createPredictor();
-const hollow = predictor.predict(PRESETS[0]!.build);
-const humped = predictor.predict({ ...PRESETS[2]!.build, biteFactor: 2.2 });
-const lasting = predictor.predict({ ...PRESETS[2]!.build, biteFactor: 5 });
+const hollow = predictor.predict(PRESETS[0].build);
+const humped = predictor.predict({ ...PRESETS[2].build, biteFactor: 2.2 });
+const lasting = predictor.predict({ ...PRESETS[2].build, biteFactor: 5 });
 const flat = (change: Partial<FlatCrossing>): FlatCrossing => ({
   days: null,
   fromStart: false,
@@ -80,5 +80,5 @@ describe('a back-bow', () => {
 test('the course goes from an hour to ten years, and only forwards under the strings', () => {
   const { days, reliefMm } = courseOf(hollow, 'press');
   expect([days[0], Math.round(days.at(-1)!)]).toEqual([1 / 24, 3650]);
-  for (let i = 1; i < reliefMm.length; i += 1) expect(reliefMm[i]!).toBeGreaterThan(reliefMm[i - 1]!);
+  for (let i = 1; i < reliefMm.length; i += 1) expect(reliefMm[i]).toBeGreaterThan(reliefMm[i - 1]);
 });

@@ -12,7 +12,7 @@ import { expectNothing, ROUNDING } from '../../../expect-near.ts';
 
 const predictor = createPredictor();
 const solved = (change: Partial<Build>) => {
-  const build = { ...PRESETS[0]!.build, ...change };
+  const build = { ...PRESETS[0].build, ...change };
   return { build, prediction: predictor.predict(build), version: 1 };
 };
 

@@ -29,7 +29,7 @@ export function SideDrawing({ part }: { readonly part: SidePart }) {
   const back = (x: number) => (x > 78 ? 9 + Math.min(1, (x - 78) / 8) * 14 : 9);
   const frets = Array.from({ length: 13 }, (_, index) => LEFT + 8 + index * 7.6);
   const isTall = part === 'levelling';
-  const height = (index: number) => (isTall ? [4, 5.5, 3.5, 4.5, 5, 3.8][index % 6]! : 3.5);
+  const height = (index: number) => (isTall ? [4, 5.5, 3.5, 4.5, 5, 3.8][index % 6] : 3.5);
   const stringsAt = part === 'action' || part === 'scale' || part === 'settling' ? 12 : 0;
   return (
     <Drawing>
