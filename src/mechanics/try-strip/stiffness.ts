@@ -16,6 +16,7 @@
  * Errors, one standard deviation: 5 % of a sag, 3 % of E by a tap (uncertainty/inputs.ts), 2 % of a density by scales and
  * callipers (assumption).
  */
+import { FAR_BLANK_RATIO } from '../../neck/blanks.ts';
 import { N_PER_KG } from '../../neck/units.ts';
 import { modulusFromTapMPa } from '../elements/materials.ts';
 import { stripSagMm, type StripDescription } from '../strip/strip.ts';
@@ -23,7 +24,7 @@ import { BENT_ERROR, TAPPED_ERROR } from '../uncertainty/inputs.ts';
 import type { StripContent, StripStiffness } from './document.ts';
 import { fretsOf, slotXMm } from './layout.ts';
 import { STRIP_SLOT_DEPTH_ERROR_MM } from './spreads.ts';
-import { shallower, shorterStrip, type StripModel, type WoodAnswer } from './strip-model.ts';
+import { shallower, shorterStrip, stripWood, type StripModel, type StripNeck, type WoodAnswer } from './strip-model.ts';
 
 const DENSITY_ERROR = 0.02;
 /** βL of the first mode of a free bar, and the ratio that its ends ask for (any handbook of vibration). */
@@ -159,4 +160,28 @@ export function stiffnessThatReads(
 export function statedLn({ stated, slotAnswer }: StiffnessReading, acrossGrain: number, slotDepth: number): number {
   const slots = stated.slots * Math.exp(slotAnswer.acrossGrain * acrossGrain + slotAnswer.slotDepth * slotDepth);
   return Math.log(stated.plain + slots);
+}
+
+/** A strip far stiffer or softer than its wood: measured over expected, and both, MPa. */
+export interface FarStiffness {
+  readonly ratio: number;
+  readonly modulusMPa: number;
+  readonly expectedMPa: number;
+}
+
+/**
+ * Is the measured E of a strip beyond half to twice that of its wood (neck/blanks.ts)? Slots are counted as if the bar were
+ * plain, and may take up to half of its stiffness more. Null where it is believable, or nothing was measured.
+ */
+export function farStiffness(strip: StripContent, neck: StripNeck, ownBoard: boolean): FarStiffness | null {
+  const { stiffness, lengthMm, widthMm, thicknessMm } = strip.offcut;
+  if (stiffness.test === 'none') return null;
+  const modulusMPa =
+    stiffness.test === 'tap'
+      ? modulusFromTapMPa(stiffness.massG, stiffness.frequencyHz, lengthMm, widthMm, thicknessMm)
+      : (loadN(stiffness) * stiffness.spanMm ** 3) / (4 * widthMm * thicknessMm ** 3 * stiffness.sagMm);
+  const expectedMPa = stripWood(strip, neck, ownBoard).modulusMPa;
+  const ratio = modulusMPa / expectedMPa;
+  const least = 1 / FAR_BLANK_RATIO / (stiffness.state === 'slotted' ? 2 : 1);
+  return ratio < least || ratio > FAR_BLANK_RATIO ? { ratio, modulusMPa, expectedMPa } : null;
 }

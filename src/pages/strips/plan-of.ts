@@ -2,7 +2,7 @@
 import type { Build } from '../../neck/build.ts';
 import { OWN_WOOD_ID } from '../../neck/woods.ts';
 import { checkStrip, type CheckedStrip } from '../../mechanics/try-strip/document-problems.ts';
-import type { Instrument } from '../../mechanics/try-strip/document.ts';
+import type { Instrument, StripStiffness } from '../../mechanics/try-strip/document.ts';
 import type { StripPlan } from '../../mechanics/try-strip/design.ts';
 import { evenEndMm } from '../../mechanics/try-strip/layout.ts';
 
@@ -20,6 +20,8 @@ export interface StripDraft {
   readonly ownBoard: boolean;
   readonly groups: readonly GroupDraft[];
   readonly instrument: Exclude<Instrument, 'own'>;
+  /** How its stiffness will be measured. */
+  readonly test: StripStiffness['test'];
 }
 
 /** How sure a kerf is that a feeler was put in, mm (assumption). */
@@ -36,6 +38,7 @@ export function firstDraft({ kerfMm }: Pick<Build, 'kerfMm'>): StripDraft {
     ownBoard: false,
     groups: [{ blade: '', kerfMm, frets: FRETS }],
     instrument: 'feelers',
+    test: 'none',
   };
 }
 
@@ -80,13 +83,16 @@ export function documentOf(draft: StripDraft, build: Build, id: string, date: st
 }
 
 /** What will be read of it: from end to end, and each kerf by itself where there are several. */
-export function planOf(checked: Extract<CheckedStrip, { ok: true }>, { ownBoard, instrument }: StripDraft): StripPlan {
+export function planOf(
+  checked: Extract<CheckedStrip, { ok: true }>,
+  { ownBoard, instrument, test }: StripDraft,
+): StripPlan {
   const { strip } = checked;
   const spans = strip.groups.length > 1 ? (['ends', ...strip.groups.keys()] as const) : (['ends'] as const);
   return {
     strip,
     ownBoard,
     readings: spans.map((over) => ({ days: 0, over, instrument, ownErrorMm: null })),
-    stiffness: null,
+    stiffness: test === 'none' ? null : { test, state: 'slotted' },
   };
 }

@@ -24,20 +24,24 @@ interface Draft {
   readonly sizeMm: number | null;
   readonly bow: StripReading['bow'] | null;
   readonly over: string;
-  readonly instrument: Exclude<Instrument, 'own'>;
+  readonly instrument: Instrument;
+  /** Of an instrument of one's own. */
+  readonly errorMm: number | null;
 }
 
-const EMPTY: Draft = { days: null, sizeMm: null, bow: null, over: 'ends', instrument: 'feelers' };
+const EMPTY: Draft = { days: null, sizeMm: null, bow: null, over: 'ends', instrument: 'feelers', errorMm: null };
 
 export const overText = (over: StripReading['over']): string =>
   over === 'ends' ? STRIP_WORDS.overEnds : STRIP_WORDS.overGroup(over + 1);
 
 /** @returns what is missing, in words, or the reading */
-function readingOf({ days, sizeMm, bow, over, instrument }: Draft): StripReading | string {
+function readingOf({ days, sizeMm, bow, over, instrument, errorMm }: Draft): StripReading | string {
   if (days === null) return STRIP_WORDS.noDays;
   if (sizeMm === null) return STRIP_WORDS.noSize;
   if (bow === null) return STRIP_WORDS.whichWay;
-  return { days, sizeMm, bow, instrument, over: over === 'ends' ? over : Number(over), ownErrorMm: null };
+  if (instrument === 'own' && errorMm === null) return STRIP_WORDS.noError;
+  const ownErrorMm = instrument === 'own' ? errorMm : null;
+  return { days, sizeMm, bow, instrument, over: over === 'ends' ? over : Number(over), ownErrorMm };
 }
 
 interface QuestionProps {
@@ -87,7 +91,7 @@ export function ReadingForm({ build, strip, ownBoard, add }: ReadingFormProps) {
   function take(reading: StripReading): void {
     add(reading);
     setComing(undefined);
-    setDraft({ ...EMPTY, instrument: reading.instrument === 'own' ? 'feelers' : reading.instrument });
+    setDraft({ ...EMPTY, instrument: reading.instrument, errorMm: reading.ownErrorMm });
   }
 
   function propose(): void {
@@ -120,9 +124,15 @@ export function ReadingForm({ build, strip, ownBoard, add }: ReadingFormProps) {
         <LabelledSelect
           label={STRIP_WORDS.instrument}
           value={draft.instrument}
-          options={(['feelers', 'ruler'] as const).map((value) => ({ value, label: STRIP_WORDS.instruments[value] }))}
+          options={(['feelers', 'ruler', 'own'] as const).map((value) => ({
+            value,
+            label: STRIP_WORDS.instruments[value],
+          }))}
           choose={(instrument) => set({ instrument })}
         />
+        {draft.instrument === 'own' && (
+          <StripField name="errorMm" value={draft.errorMm} set={(errorMm) => set({ errorMm })} />
+        )}
       </div>
       <p className="refusal" role="alert">
         {missing}

@@ -5,6 +5,7 @@ import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
 import { stripBowText } from '../../speech/measured/strips.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { useBackbow } from '../../state/store.ts';
+import { Stiffness } from './stiffness-form.tsx';
 import { overText, ReadingForm } from './reading-form.tsx';
 import { CuttingList, StripDrawing } from './strip-drawing.tsx';
 
@@ -53,6 +54,13 @@ export function StripDetails({ build, strip, ownBoard, change, remove }: StripDe
         strip={strip}
         ownBoard={ownBoard}
         add={(reading) => change({ ...strip, readings: [...readings, reading] })}
+      />
+      <Stiffness
+        key={strip.offcut.stiffness.test}
+        build={build}
+        strip={strip}
+        ownBoard={ownBoard}
+        change={(stiffness) => change({ ...strip, offcut: { ...strip.offcut, stiffness } })}
       />
       <div className="button-row">
         <button type="button" onClick={remove}>

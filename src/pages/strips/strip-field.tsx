@@ -7,7 +7,20 @@ import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
 import { displayScale } from '../../speech/scale.ts';
 import { useBackbow } from '../../state/store.ts';
 
-type Shown = 'lengthMm' | 'widthMm' | 'thicknessMm' | 'kerfMm' | 'frets' | 'days' | 'sizeMm';
+type Shown =
+  | 'lengthMm'
+  | 'widthMm'
+  | 'thicknessMm'
+  | 'kerfMm'
+  | 'frets'
+  | 'days'
+  | 'sizeMm'
+  | 'errorMm'
+  | 'loadG'
+  | 'spanMm'
+  | 'sagMm'
+  | 'massG'
+  | 'frequencyHz';
 
 /** Step, and digits after the point. */
 const STEPS: Readonly<Record<Shown, readonly [step: number, digits: number]>> = {
@@ -18,6 +31,12 @@ const STEPS: Readonly<Record<Shown, readonly [step: number, digits: number]>> = 
   frets: [1, 0],
   days: [1, 0],
   sizeMm: [0.05, 2],
+  errorMm: [0.01, 2],
+  loadG: [10, 0],
+  spanMm: [1, 0],
+  sagMm: [0.05, 2],
+  massG: [1, 1],
+  frequencyHz: [1, 1],
 };
 
 interface StripFieldProps {

@@ -172,6 +172,12 @@ export function StripPlan({ build, keep }: { readonly build: Build; readonly kee
         options={(['feelers', 'ruler'] as const).map((value) => ({ value, label: STRIP_WORDS.instruments[value] }))}
         choose={(instrument) => set({ instrument })}
       />
+      <LabelledSelect
+        label={STRIP_WORDS.stiffness}
+        value={draft.test}
+        options={(['none', 'weight', 'tap'] as const).map((value) => ({ value, label: STRIP_WORDS.tests[value] }))}
+        choose={(test) => set({ test })}
+      />
       {checked === undefined && <p>{STRIP_WORDS.needsSizes}</p>}
       {checked?.ok === false &&
         checked.problems.map((problem) => (

@@ -1,14 +1,16 @@
 /** Try strips in words: their bows, what is asked about, what is doubtful, what is wrong. */
 import type { Unit, UnitSystem } from '../../neck/units.ts';
 import type { StripProblem } from '../../mechanics/try-strip/document-problems.ts';
-import type { TryStrip } from '../../mechanics/try-strip/document.ts';
+import type { StripStiffness, TryStrip } from '../../mechanics/try-strip/document.ts';
 import type { GripDoubt } from '../../mechanics/try-strip/grip-posterior.ts';
 import type { StripQuestion } from '../../mechanics/try-strip/predicted.ts';
+import type { FarStiffness } from '../../mechanics/try-strip/stiffness.ts';
 import type { Band } from '../../mechanics/uncertainty/band.ts';
 import { enteredBowText } from '../bow.ts';
 import { STRIP_WORDS } from '../en/pages/strips.ts';
 import { UNCERTAIN_INPUT_WORDS } from '../en/workshop/uncertainty.ts';
-import { formatQuantity, formatShort } from '../quantity.ts';
+import { woodName } from '../names.ts';
+import { formatNumber, formatQuantity, formatShort } from '../quantity.ts';
 
 export const stripName = ({ name, date }: Pick<TryStrip, 'name' | 'date'>): string =>
   STRIP_WORDS.nameOf(name === '' ? STRIP_WORDS.unnamed : name, date);
@@ -50,7 +52,19 @@ export function stripDoubtText(doubt: GripDoubt, system: UnitSystem): string {
   }
 }
 
-const NAMED = ['lengthMm', 'widthMm', 'thicknessMm', 'kerfMm', 'frets', 'days'];
+const NAMED = [
+  'lengthMm',
+  'widthMm',
+  'thicknessMm',
+  'kerfMm',
+  'frets',
+  'days',
+  'loadG',
+  'spanMm',
+  'sagMm',
+  'massG',
+  'frequencyHz',
+];
 
 function nameAt(at: string): string {
   const last = at.split('.').at(-1)!;
@@ -68,4 +82,29 @@ export function stripProblemText(problem: StripProblem, system: UnitSystem): str
   const given = typeof value === 'number' ? text(value) : typeof value === 'string' ? value : '–';
   const limits = min === undefined && max === undefined ? '' : STRIP_WORDS.limits(text(min), text(max));
   return STRIP_WORDS.problem(name, given, limits);
+}
+
+/** "Stiffness: 1000 g on 280 mm give 1.20 mm, with the slots sawn". */
+export function stiffnessText(stiffness: Exclude<StripStiffness, { test: 'none' }>, system: UnitSystem): string {
+  const when = STRIP_WORDS.measuredStates[stiffness.state];
+  if (stiffness.test === 'tap')
+    return STRIP_WORDS.tapped(
+      formatQuantity(stiffness.massG, 'g', 1, system),
+      formatQuantity(stiffness.frequencyHz, 'Hz', 1, system),
+      when,
+    );
+  const { loadG, spanMm, sagMm } = stiffness;
+  const load =
+    loadG === null ? formatQuantity(stiffness.loadN!, 'N', 2, system) : formatQuantity(loadG, 'g', 0, system);
+  return STRIP_WORDS.weighed(load, formatQuantity(spanMm, 'mm', 0, system), sizeText(sagMm, system), when);
+}
+
+/** "That makes the strip 9.6 times softer than Indian rosewood: …". */
+export function farStiffnessText(far: FarStiffness, { offcut }: TryStrip, system: UnitSystem): string {
+  const [modulus, expected] = [far.modulusMPa, far.expectedMPa].map((mpa) =>
+    formatQuantity(mpa / 1000, 'GPa', 2, system),
+  );
+  const times = formatNumber(Math.max(far.ratio, 1 / far.ratio), 1);
+  const say = far.ratio < 1 ? STRIP_WORDS.farSofter : STRIP_WORDS.farStiffer;
+  return say(times, woodName(offcut.wood), modulus, expected);
 }

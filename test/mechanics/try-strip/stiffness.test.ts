@@ -6,9 +6,9 @@ import { modulusFromTapMPa } from '../../../src/mechanics/elements/materials.ts'
 import { stripSagMm } from '../../../src/mechanics/strip/strip.ts';
 import type { StripContent, StripStiffness } from '../../../src/mechanics/try-strip/document.ts';
 import { slotXMm } from '../../../src/mechanics/try-strip/layout.ts';
-import { loadN, statedLn, stiffnessReadings } from '../../../src/mechanics/try-strip/stiffness.ts';
+import { farStiffness, loadN, statedLn, stiffnessReadings } from '../../../src/mechanics/try-strip/stiffness.ts';
 import { describeStrip, stripModel } from '../../../src/mechanics/try-strip/strip-model.ts';
-import { expectNear } from '../../expect-near.ts';
+import { expectNear, ROUNDING } from '../../expect-near.ts';
 import { STRIP } from './strips.ts';
 
 const NECK = defaultBuild();
@@ -118,5 +118,24 @@ describe('a tap', () => {
     const [, density] = readingsOf(having(tap('slotted')));
     const sawn = 4 * (0.54 + 0.58 + 0.62) * 3 * 60;
     expectNear(Math.exp(density.measuredLn), (90 * 1e6) / (300 * 60 * 6 - sawn), 1e-9, 'mass over volume');
+  });
+});
+
+describe('a stiffness far from its wood', () => {
+  const weighed = (sagMm: number, state: 'plain' | 'slotted') =>
+    farStiffness(having({ test: 'weight', state, loadN: null, loadG: 1000, spanMm: 280, sagMm }), NECK, false);
+
+  it('is told with what it would mean; slots may take half of it, and what was not measured says nothing', () => {
+    const { widthMm, thicknessMm } = STRIP.offcut;
+    const expectedMPa = stripModel(STRIP, NECK, false).wood.modulusMPa;
+    const sagMm = (9.80665 * 280 ** 3) / (4 * widthMm * thicknessMm ** 3 * expectedMPa);
+    const far = weighed(10 * sagMm, 'plain')!;
+    expectNear(far.ratio, 0.1, ROUNDING, 'ten times the sag');
+    expectNear(far.modulusMPa, 0.1 * expectedMPa, ROUNDING, 'F·L³/(4·b·h³·δ)');
+    expect(weighed(sagMm, 'plain')).toBeNull();
+    expect(weighed(2.1 * sagMm, 'plain')).not.toBeNull();
+    expect(weighed(2.1 * sagMm, 'slotted')).toBeNull();
+    expect(weighed(sagMm / 2.1, 'slotted')).not.toBeNull();
+    expect(farStiffness(having({ test: 'none' }), NECK, false)).toBeNull();
   });
 });
