@@ -93,6 +93,16 @@ test('planned, kept, read: the range narrows; a far reading is asked about; all 
   await strips.getByRole('button', { name: 'Undo' }).click();
   await strips.getByText(/^How stiff the strip is/).waitFor();
   expect(await violations(app, 'dialog')).toEqual([]);
+  await app.page.emulateMedia({ media: 'print' });
+  const card = strips.locator('.strip-card');
+  expect(await card.innerText()).toContain('Caution: clamp the offcut');
+  expect(await card.locator('tbody tr').count()).toBe(6);
+  expect(await strips.getByRole('button').count()).toBe(0);
+  expect(await strips.locator('.strip-bands').isVisible()).toBe(false);
+  expect(await app.page.locator('.workbench').isVisible()).toBe(false);
+  await app.screenshot('strips/card', { fullPage: true });
+  await app.page.emulateMedia({ media: null });
+  expect(await card.isVisible()).toBe(false);
   await strips.getByRole('button', { name: /^Remove the reading/ }).click();
   await strips.getByText('No reading yet.').waitFor();
 

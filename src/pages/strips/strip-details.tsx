@@ -7,6 +7,7 @@ import { formatQuantity } from '../../speech/quantity.ts';
 import { useBackbow } from '../../state/store.ts';
 import { Stiffness } from './stiffness-form.tsx';
 import { overText, ReadingForm } from './reading-form.tsx';
+import { StripCard } from './strip-card.tsx';
 import { CuttingList, StripDrawing } from './strip-drawing.tsx';
 
 interface StripDetailsProps {
@@ -62,7 +63,11 @@ export function StripDetails({ build, strip, ownBoard, change, remove }: StripDe
         ownBoard={ownBoard}
         change={(stiffness) => change({ ...strip, offcut: { ...strip.offcut, stiffness } })}
       />
+      <StripCard strip={strip} />
       <div className="button-row">
+        <button type="button" onClick={() => window.print()}>
+          {STRIP_WORDS.printCard}
+        </button>
         <button type="button" onClick={remove}>
           {STRIP_WORDS.delete}
         </button>

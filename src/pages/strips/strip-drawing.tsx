@@ -63,32 +63,38 @@ export function StripDrawing({ strip, system }: StripDrawingProps) {
   );
 }
 
-export function CuttingList({ strip, system }: StripDrawingProps) {
-  const groups = groupOfSlot(strip);
-  const unit = unitLabel('mm', system);
+export function CuttingList(props: StripDrawingProps) {
   return (
     <details>
       <summary>{STRIP_WORDS.cuttingList}</summary>
-      <table className="answer-table">
-        <thead>
-          <tr>
-            <th scope="col">{STRIP_WORDS.slot}</th>
-            <th scope="col">{STRIP_WORDS.fromEnd(unit)}</th>
-            <th scope="col">{STRIP_WORDS.kerfColumn(unit)}</th>
-            <th scope="col">{STRIP_WORDS.blade}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {slotXMm(strip).map((mm, slot) => (
-            <tr key={mm}>
-              <th scope="row">{slot + 1}</th>
-              <td className="number">{shownNumber(mm, 'mm', 1, system)}</td>
-              <td className="number">{shownNumber(strip.groups[groups[slot]].kerfMm, 'mm', 2, system)}</td>
-              <td>{strip.groups[groups[slot]].blade}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <CuttingTable {...props} />
     </details>
+  );
+}
+
+export function CuttingTable({ strip, system }: StripDrawingProps) {
+  const groups = groupOfSlot(strip);
+  const unit = unitLabel('mm', system);
+  return (
+    <table className="answer-table">
+      <thead>
+        <tr>
+          <th scope="col">{STRIP_WORDS.slot}</th>
+          <th scope="col">{STRIP_WORDS.fromEnd(unit)}</th>
+          <th scope="col">{STRIP_WORDS.kerfColumn(unit)}</th>
+          <th scope="col">{STRIP_WORDS.blade}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {slotXMm(strip).map((mm, slot) => (
+          <tr key={mm}>
+            <th scope="row">{slot + 1}</th>
+            <td className="number">{shownNumber(mm, 'mm', 1, system)}</td>
+            <td className="number">{shownNumber(strip.groups[groups[slot]].kerfMm, 'mm', 2, system)}</td>
+            <td>{strip.groups[groups[slot]].blade}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

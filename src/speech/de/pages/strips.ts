@@ -104,6 +104,13 @@ export const STRIP_WORDS: typeof english.STRIP_WORDS = {
     `${measured} ist weit von dem, was zu erwarten war (${band}). Kein Griff der Noppen erklärt das.`,
   keepReading: 'Es stimmt, behalten',
   correct: 'Berichtigen',
+  printCard: 'Werkstattkarte drucken',
+  card: 'Werkstattkarte',
+  cardSizes: (length, width, thickness, depth) =>
+    `Reststück ${length} × ${width} × ${thickness}; Schlitze ${depth} tief, rechtwinklig zur Kante.`,
+  cardCaution:
+    'Vorsicht: Spannen Sie das Reststück ein, halten Sie die Finger aus der Linie von Säge und Presse, tragen Sie eine Schutzbrille, und halten Sie den Staub aus der Lunge. Es gelten die örtlichen Vorschriften.',
+  cardWay: 'Buckel ☐ Mulde ☐',
   delete: 'Diesen Streifen löschen',
   says: (factor, low, high) =>
     `Ihre Noppen greifen ${factor}-mal so fest wie angenommen (zu 90 % sicher: ${low} bis ${high}).`,

@@ -109,6 +109,13 @@ export const STRIP_WORDS = words('STRIP_WORDS', {
     `${measured} is far from what was expected (${band}). No bite of the studs explains it.`,
   keepReading: 'It is right, keep it',
   correct: 'Correct it',
+  printCard: 'Print the bench card',
+  card: 'Bench card',
+  cardSizes: (length: string, width: string, thickness: string, depth: string) =>
+    `Offcut ${length} × ${width} × ${thickness}; slots ${depth} deep, square to the edge.`,
+  cardCaution:
+    'Caution: clamp the offcut, keep your fingers out of the line of the saw and the press, wear eye protection, and keep the dust out of your lungs. Local rules come first.',
+  cardWay: 'hump ☐ hollow ☐',
   delete: 'Delete this strip',
   says: (factor: string, low: string, high: string) =>
     `Your studs bite ${factor} times as hard as assumed (90 % sure: ${low} to ${high}).`,
