@@ -67,7 +67,7 @@ test('the first stop of the Tab key leads past the head to the controls', async 
 test('what the picture shows is said in words, and said again when it changes', async () => {
   const app = await openApp(DESK);
   const said = app.page.locator('output[aria-live]');
-  await app.page.getByRole('button', { name: 'strung' }).click();
+  await app.page.getByRole('button', { name: 'strung', exact: true }).click();
   await app.page.waitForFunction(() =>
     /just strung/.test(document.querySelector('output[aria-live]')?.textContent ?? ''),
   );

@@ -28,7 +28,7 @@ test('scrubbing by key goes from the bare board to the rod, and number and pictu
   expect(await moment(app)).toBe('11 of 22 frets in');
   expect(await now(app)).toMatch(/back-bow$/);
 
-  await app.afterFrame(() => app.page.getByRole('button', { name: 'strung' }).click());
+  await app.afterFrame(() => app.page.getByRole('button', { name: 'strung', exact: true }).click());
   expect(await moment(app)).toBe('just strung');
   expect(await now(app)).toMatch(/relief$/);
   await rail(app).focus();
@@ -48,7 +48,7 @@ test('the number on the rail is the number of the readouts at the same moment', 
     });
   const plain = (text: string) => text.replaceAll(/\s+/g, ' ');
   expect(plain(await figure('fretted'))).toBe(plain(await now(app)));
-  await app.page.getByRole('button', { name: 'strung' }).click();
+  await app.page.getByRole('button', { name: 'strung', exact: true }).click();
   expect(plain(await figure('strung'))).toBe(plain(await now(app)));
 });
 
