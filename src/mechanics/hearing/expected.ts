@@ -9,12 +9,11 @@ import type { Build } from '../../neck/build.ts';
 import { blankId, blankIds, type BlankNumberName } from '../../neck/blanks.ts';
 import type { BlankPart } from '../../neck/parameters.ts';
 import { modulusFromTapMPa, speciesModulusMPa, woodProperties } from '../elements/materials.ts';
+import { DENSITY_VARIATION, MODULUS_VARIATION } from '../uncertainty/inputs.ts';
 
 /** Where a free bar stands still in its first mode, from either end, as a share of its length (ASTM E1876). */
 export const NODE_SHARE = 0.224;
 
-const LOG_MODULUS_SPREAD = 0.22;
-const LOG_DENSITY_SPREAD = 0.1;
 const SPREADS = 3;
 
 export interface Expected {
@@ -45,6 +44,6 @@ export function expectedTone(build: Build, part: BlankPart): Expected | undefine
   ];
   const massG = mass ?? (densityKgM3(build, part) * length * width * thickness) / 1e6;
   const firstHz = Math.sqrt(speciesModulusMPa(build, part) / modulusFromTapMPa(massG, 1, length, width, thickness));
-  const spread = Math.hypot(LOG_MODULUS_SPREAD, mass === null ? LOG_DENSITY_SPREAD : 0) / 2;
+  const spread = Math.hypot(MODULUS_VARIATION, mass === null ? DENSITY_VARIATION : 0) / 2;
   return { firstHz, lowHz: firstHz * Math.exp(-SPREADS * spread), highHz: firstHz * Math.exp(SPREADS * spread) };
 }

@@ -27,6 +27,7 @@ import { woodProperties } from '../elements/materials.ts';
 export type UncertainInput = keyof Deviations;
 
 export const MODULUS_VARIATION = 0.22;
+export const DENSITY_VARIATION = 0.1;
 export const TAPPED_ERROR = 0.03;
 export const BENT_ERROR = 0.05;
 /** One standard deviation of a bow that was measured before the frets go in, mm: feeler gauges under a straightedge (assumption). */
@@ -100,7 +101,7 @@ export function spreadsOf(build: Build, biteLogSpread?: number): Spreads {
   return {
     boardModulus: logSpread(board),
     neckModulus: neckModulusSpread(build),
-    density: logSpread(0.1),
+    density: logSpread(DENSITY_VARIATION),
     crushing: logSpread(0.18),
     kerfMm: 0.01,
     studWidthMm: 0.02,

@@ -6,10 +6,10 @@ import { stripDoubtText } from '../../speech/measured/strips.ts';
 import { formatNumber } from '../../speech/quantity.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';
 import type { StripBands } from '../../state/strips/strip-answers.ts';
-import { BAND_STATES } from '../../state/strips/states.ts';
 import { useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
 import { bandText } from '../answers/wanted/goal.ts';
+import { StateTable } from './state-table.tsx';
 
 export function NeckEffect({
   build,
@@ -50,26 +50,14 @@ export function NeckEffect({
           ))}
           {value.bands && <p className="quiet">{STRIP_WORDS.onlyHere}</p>}
           {value.bands ? (
-            <table className="answer-table strip-bands">
-              <thead>
-                <tr>
-                  <th scope="col">
-                    <span className="visually-hidden">{STRIP_WORDS.state}</span>
-                  </th>
-                  <th scope="col">{STRIP_WORDS.without}</th>
-                  <th scope="col">{STRIP_WORDS.with}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {BAND_STATES.map((state) => (
-                  <tr key={state}>
-                    <th scope="row">{STRIP_WORDS.states[state]}</th>
-                    <td>{bandText(value.bands!.without[state], system)}</td>
-                    <td>{bandText(value.bands!.with[state], system)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <StateTable
+              className="strip-bands"
+              heads={[STRIP_WORDS.without, STRIP_WORDS.with]}
+              cells={(state) => [
+                bandText(value.bands!.without[state], system),
+                bandText(value.bands!.with[state], system),
+              ]}
+            />
           ) : (
             <p>{STRIP_WORDS.glueNoEffect}</p>
           )}

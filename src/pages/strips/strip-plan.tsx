@@ -11,13 +11,13 @@ import { humpBandText, sizeText, stripProblemText } from '../../speech/measured/
 import { woodName } from '../../speech/names.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';
-import { BAND_STATES } from '../../state/strips/states.ts';
 import { useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
 import { TextField } from '../log/form-fields.tsx';
 import { isoDate } from '../papers/date.ts';
 import { documentOf, firstDraft, planOf, type StripDraft } from './plan-of.ts';
 import { CuttingList, StripDrawing } from './strip-drawing.tsx';
+import { StateTable } from './state-table.tsx';
 import { StripField } from './strip-field.tsx';
 
 function Groups({ draft, set }: { readonly draft: StripDraft; readonly set: (change: Partial<StripDraft>) => void }) {
@@ -104,27 +104,14 @@ function Ahead({ build, plan }: { readonly build: Build; readonly plan: Plan }) 
           {build.method === 'glue' ? (
             <p>{STRIP_WORDS.glueNoEffect}</p>
           ) : (
-            <table className="answer-table">
-              <caption className="quiet">{STRIP_WORDS.aheadTable}</caption>
-              <thead>
-                <tr>
-                  <th scope="col">
-                    <span className="visually-hidden">{STRIP_WORDS.state}</span>
-                  </th>
-                  <th scope="col">{STRIP_WORDS.now}</th>
-                  <th scope="col">{STRIP_WORDS.after}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {BAND_STATES.map((state) => (
-                  <tr key={state}>
-                    <th scope="row">{STRIP_WORDS.states[state]}</th>
-                    <td>{sizeText(design.before[state].p95 - design.before[state].p05, system)}</td>
-                    <td>{sizeText(design.widthAfter[state].p50, system)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <StateTable
+              caption={STRIP_WORDS.aheadTable}
+              heads={[STRIP_WORDS.now, STRIP_WORDS.after]}
+              cells={(state) => [
+                sizeText(design.before[state].p95 - design.before[state].p05, system),
+                sizeText(design.widthAfter[state].p50, system),
+              ]}
+            />
           )}
         </>
       )}

@@ -1,5 +1,5 @@
 /** Where a number comes from: what it means, and the equations behind it, from the note beside the library, which is in English. */
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { COMPUTED_KEYS, type ComputedKey } from '../../../neck/quantities.ts';
 import { QUANTITY_MEANINGS } from '../../../verdict/quantity-meanings.ts';
 import { quantityName } from '../../../speech/quantity-names.ts';
@@ -10,6 +10,7 @@ import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { driversSentence, figuresOf } from '../../workshop/readouts/figures.ts';
 import { noteSection } from '../proof/model-note.ts';
 import { ModelPart } from '../proof/model-parts.tsx';
+import { useModelNote } from '../proof/use-model-note.ts';
 import './origin.css';
 
 /** Those with equations in the note; the others are geometry, told at the head of its file. */
@@ -38,17 +39,7 @@ function Now({ of }: { readonly of: ComputedKey }) {
 export function OriginDialog() {
   const asked = useBackbow((state) => state.originOf);
   const [key, setKey] = useState<ComputedKey>(asked);
-  const [note, setNote] = useState<string | null>();
-  useEffect(() => {
-    let gone = false;
-    import('../../../mechanics/MODEL.md?raw').then(
-      ({ default: text }) => !gone && setNote(text),
-      () => !gone && setNote(null),
-    );
-    return () => {
-      gone = true;
-    };
-  }, []);
+  const note = useModelNote();
   const { meaning, model = '' } = QUANTITY_MEANINGS[key];
   return (
     <Dialog title={ORIGIN_WORDS.title} onClose={store.getState().closeDialog} className="origin">

@@ -6,21 +6,13 @@ import { noteSection } from './model-note.ts';
 import { ModelPart } from './model-parts.tsx';
 import { ProofResults } from './proof-results.tsx';
 import { fetchResults, readResults, type Results } from './results.ts';
+import { useModelNote } from './use-model-note.ts';
 import { PROOF_WORDS } from '../../../speech/en/pages/proof.ts';
 import '../../answers/wanted/wanted.css';
 import './proof.css';
 
 type Fetched =
   { readonly kind: 'waiting' | 'missing' | 'unreadable' } | { readonly kind: 'results'; readonly results: Results };
-
-/** @returns null when it could not be fetched */
-async function fetchNote(): Promise<string | null> {
-  try {
-    return (await import('../../../mechanics/MODEL.md?raw')).default;
-  } catch {
-    return null;
-  }
-}
 
 async function fetchAll(): Promise<Fetched> {
   try {
@@ -33,16 +25,13 @@ async function fetchAll(): Promise<Fetched> {
 
 export function ProofDialog() {
   const [fetched, setFetched] = useState<Fetched>({ kind: 'waiting' });
-  const [note, setNote] = useState<string | null>();
   const [tries, setTries] = useState(0);
+  const note = useModelNote(tries);
   const simplified = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     let gone = false;
     void fetchAll().then((found) => {
       if (!gone) setFetched(found);
-    });
-    void fetchNote().then((found) => {
-      if (!gone) setNote(found);
     });
     return () => {
       gone = true;
