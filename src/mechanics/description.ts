@@ -37,6 +37,22 @@ export function linearAt(line: Linear, xMm: number): number {
   return line.atNut + line.slope * xMm;
 }
 
+/** G across the width over E along the grain: in the (x, z) and in the (y, z) plane. */
+export interface WidthShears {
+  readonly alongWidth: number;
+  readonly depthWidth: number;
+}
+
+/** What makes the ends of the slots differ from their middle. */
+export interface SlotEnds {
+  readonly boardShears: WidthShears;
+  /** Binding of another material than the board's, on either side, from the wood outwards to the edge. */
+  readonly lines: readonly { readonly widthMm: number; readonly wood: NeckWood; readonly shears: WidthShears }[];
+  /** The slot stops this far from either edge of the board, and the tang this far. */
+  readonly slotShortMm: number;
+  readonly tangShortMm: number;
+}
+
 export interface NeckDescription {
   /** Length of the model from the nut. */
   readonly lengthMm: number;
@@ -69,6 +85,8 @@ export interface NeckDescription {
   readonly bars: { readonly totalWidthMm: number; readonly depthMm: number; readonly modulusMPa: number } | null;
   readonly board: NeckWood;
   readonly neck: readonly NeckPiece[];
+  /** Absent on a board of one wood whose slots are sawn through and whose tangs are as long. */
+  readonly ends?: SlotEnds;
   readonly slot: {
     readonly kerfMm: number;
     /** Depth at the centre line, below the board's surface. */

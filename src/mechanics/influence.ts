@@ -8,9 +8,9 @@ import type { NeckDescription, SlotFilling } from './description.ts';
 import {
   CASES,
   caseColumn,
-  contactWeights,
   createLoads,
   namedLoads,
+  wedgeWeights,
   type CaseName,
   type LoadBlock,
 } from './elements/loads.ts';
@@ -94,7 +94,7 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
   const { mesh } = assembly;
   const stations = mesh.columnXMm.length;
   const slots = mesh.slotLeftColumn.length;
-  const weights = Array.from({ length: slots }, (_, slot) => contactWeights(mesh, slot));
+  const weights = Array.from({ length: slots }, (_, slot) => wedgeWeights(assembly, slot));
   const lineMm = new Float64Array(loads.cases.length * stations);
   const openingMm = new Float64Array(loads.cases.length * slots);
   const rodWorkNmm = new Float64Array(ROD_CASES.length ** 2);
@@ -108,6 +108,7 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
       let opening = 0;
       for (let row = 0; row <= mesh.slotRows; row += 1)
         opening += weights[slot][row] * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
+      if (slot === loadCase && slot < loads.wedges) opening += assembly.holds?.[slot].ownMm ?? 0;
       openingMm[loadCase * slots + slot] = opening;
     }
     const ofRod = rodForces.indexOf(loads.cases[loadCase]);

@@ -17,7 +17,9 @@ import {
   type ElementWork,
 } from './element.ts';
 import { nodeAt, type Mesh } from './mesh.ts';
-import { fillerPlaneStress, type Slice } from './section.ts';
+import { fillerPlaneStress, inPlane, type Slice } from './section.ts';
+import type { SlotHold } from './slot-cell.ts';
+import { slotHolds } from './slot-holds.ts';
 
 export interface Assembly {
   readonly mesh: Mesh;
@@ -26,6 +28,8 @@ export interface Assembly {
   readonly band: Float64Array;
   /** Nodal forces of a unit free strain of the board along the grain. */
   readonly boardStrainForce: Float64Array;
+  /** What holds each slot at its ends; undefined where every slot opens alike across the board. */
+  readonly holds: readonly SlotHold[] | undefined;
   /** The degrees of freedom that are held: of the joint's column, and of the nut's where that keeps it from turning. */
   readonly held: readonly number[];
 }
@@ -161,7 +165,7 @@ export function assemble(mesh: Mesh): Assembly {
       for (let a = 0; a < 8; a += 1) boardStrainForce[loop.first + loop.freedoms[a]] += loop.work.freeStrainForce[a];
     }
   }
-  return { mesh, shape, band, boardStrainForce, held: heldFreedoms(mesh) };
+  return { mesh, shape, band, boardStrainForce, holds: slotHolds(mesh), held: heldFreedoms(mesh) };
 }
 
 function heldFreedoms(mesh: Mesh): number[] {
@@ -183,30 +187,33 @@ export function withSlots(
   band: Float64Array = new Float64Array(assembly.band.length),
 ): Float64Array {
   band.set(assembly.band);
-  if (filling.kind === 'empty') return band;
-  const { mesh } = assembly;
+  const { mesh, holds } = assembly;
+  if (filling.kind === 'empty' && holds === undefined) return band;
   const { section } = mesh;
   const loop = new ElementLoop(assembly);
   const filler = filling.kind === 'filled' ? fillerPlaneStress(filling.modulusMPa) : undefined;
+  const { board, ends } = section.description;
+  const strip = inPlane(board);
 
   for (let column = 0; column < mesh.slotOfColumn.length; column += 1) {
     if (mesh.slotOfColumn[column] < 0) continue;
     loop.enterColumn(column);
     const xMid = (mesh.columnXMm[column] + mesh.columnXMm[column + 1]) / 2;
     const top = section.topMm(xMid);
+    const stripMm = holds?.[mesh.slotOfColumn[column]].stripMm ?? 0;
     const reachMm = filling.kind === 'filled' ? top + filling.reach * (section.slotFloorMm(xMid) - top) : 0;
     for (let row = 0; row < mesh.slotRows; row += 1) {
       loop.place(column, row);
-      if (filler === undefined) {
+      if (filling.kind === 'uncut') {
         loop.takeSection();
       } else {
         // An element that the glue reaches in part carries that part of the stiffness.
         const upper = loop.y[0];
         const lower = loop.y[3];
         const share = Math.min(1, Math.max(0, (reachMm - upper) / (lower - upper)));
-        if (share === 0) continue;
-        const width = section.widthMm(xMid) * share;
-        for (let at = 0; at < 16; at += 1) loop.c[at] = filler[at & 3] * width;
+        if (share === 0 && stripMm === 0) continue;
+        const width = (section.widthMm(xMid) - 2 * (ends?.slotShortMm ?? 0)) * share;
+        for (let at = 0; at < 16; at += 1) loop.c[at] = (filler?.[at & 3] ?? 0) * width + strip[at & 3] * stripMm;
       }
       loop.addTo(band, 0);
     }

@@ -63,6 +63,16 @@ export function contactWeights(mesh: Mesh, slot: number): Float64Array {
   return weights;
 }
 
+/**
+ * The weights with which a wedge over the tang pushes the wall's nodes, and with which they tell how far the slot opens along
+ * the tang: those of the contact, times what a slot that does not open alike across the board makes of them.
+ */
+export function wedgeWeights({ mesh, holds }: Pick<Assembly, 'mesh' | 'holds'>, slot: number): Float64Array {
+  const weights = contactWeights(mesh, slot);
+  const wedge = holds?.[slot].wedge ?? 1;
+  return wedge === 1 ? weights : weights.map((weight) => wedge * weight);
+}
+
 interface EdgePoint {
   readonly node: number;
   readonly yMm: number;
@@ -170,7 +180,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
 
   for (let slot = 0; slot < slots; slot += 1) {
     const left = mesh.slotLeftColumn[slot];
-    contactWeights(mesh, slot).forEach((weight, row) => {
+    wedgeWeights(assembly, slot).forEach((weight, row) => {
       add(nodeAt(mesh, left, row), 0, slot, -weight);
       add(nodeAt(mesh, left + 1, row), 0, slot, weight);
     });

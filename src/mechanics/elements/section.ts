@@ -135,9 +135,20 @@ function displacedPerMm(pieces: readonly Piece[], width: number, half: number, f
   return displaced;
 }
 
+/** The board across its width: its wood, and beside it binding of other materials. */
+function boardOf({ board, ends }: NeckDescription): (out: Float64Array, at: number, width: number) => void {
+  const wood = inPlane(board);
+  const lines = (ends?.lines ?? []).map((line) => ({ width: 2 * line.widthMm, c: inPlane(line.wood) }));
+  const boundMm = lines.reduce((sum, { width }) => sum + width, 0);
+  return (out, at, width) => {
+    add(out, at, wood, width - boundMm);
+    for (const line of lines) add(out, at, line.c, line.width);
+  };
+}
+
 export function createSection(description: NeckDescription): Section {
   const d = description;
-  const board = inPlane(d.board);
+  const addBoard = boardOf(d);
   const pieces = d.neck.map(pieceOf);
   const midWidth = linearAt(d.widthMm, d.lengthMm / 2);
 
@@ -180,7 +191,7 @@ export function createSection(description: NeckDescription): Section {
       stiffness: (y, out, at) => {
         out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
         if (y < d.boardThicknessMm) {
-          add(out, at, board, width);
+          addBoard(out, at, width);
           return;
         }
         const below = y - d.boardThicknessMm;
