@@ -79,7 +79,16 @@ export const PARTS = {
   frets: { needs: FRETS, make: (build) => fretsMesh(build, 'seated') },
   looseFrets: { needs: FRETS, make: (build) => fretsMesh(build, 'loose') },
   strings: {
-    needs: [...WIDTH, ...ARC, ...END, 'strings', 'stringHeightNutMm', 'stringHeightFret12Mm', 'stringEdgeMm'],
+    needs: [
+      ...WIDTH,
+      ...ARC,
+      ...END,
+      'strings',
+      'stringHeightNutMm',
+      'stringHeightFret12Mm',
+      'bassHigherMm',
+      'stringEdgeMm',
+    ],
     make: stringsMesh,
   },
   rod: {

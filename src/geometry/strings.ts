@@ -25,6 +25,14 @@ const COLOURS: Record<Build['strings'][number]['construction'], string> = {
   'nylon-wound': '#cdbfa6',
 };
 
+/**
+ * By how much a string lies higher at x than the mean of all, mm: the bass side's share, which grows from the nut on.
+ * @param across of the string, from the middle of the treble string's place (−½) to the bass string's (½)
+ */
+function besideMeanMm(build: Build, xMm: number, across: number): number {
+  return (build.bassHigherMm * across * xMm) / fretPositionMm(build.scaleLengthMm, 12);
+}
+
 /** Mean height of the strings over the crown line at x, mm. */
 export function stringHeightMm(build: Build, xMm: number): number {
   const twelfth = fretPositionMm(build.scaleLengthMm, 12);
@@ -46,7 +54,12 @@ export function stringsMesh(build: Build): Mesh {
       const along = Math.max(0, x);
       const behind = Math.max(0, -NUT_THICKNESS_MM - x);
       const arc = sagittaMm(boardRadiusMm(build, along), z);
-      return { y: stringHeightMm(build, along) - arc - behind * HEAD_FALL + radius * 0.2, z };
+      const [treble, bass] = [placesAt[i][0], placesAt[i].at(-1)!];
+      const across = bass > treble ? z / (bass - treble) : 0;
+      return {
+        y: stringHeightMm(build, along) + besideMeanMm(build, along, across) - arc - behind * HEAD_FALL + radius * 0.2,
+        z,
+      };
     });
     const rings = xs.map((x, i) =>
       Array.from({ length: SIDES }, (_, side): Vertex => {

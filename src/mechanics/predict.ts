@@ -33,7 +33,7 @@ import { extractionForceN, seatingForceN } from './seating/forces.ts';
 import { extremeRelief, reliefFromDepth } from './relief.ts';
 import { rodSetting } from './inversion/rod.ts';
 import { predictRod, rodCases, turnsAtLimit } from './rod.ts';
-import { startingRelief } from './starting.ts';
+import { fallLine, startingRelief } from './starting.ts';
 import { seat, type Seating } from './seating/seating.ts';
 import { wedgeForceLeft } from './time.ts';
 import { filedLine, lineWithAllFrets, straightedgeOf, sumWedges } from './states.ts';
@@ -137,6 +137,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     stringPullN,
     rod,
     startingMm: startingRelief(build, stationXMm),
+    fallMm: fallLine(build, stationXMm),
     levelledIn: build.levelledIn,
     time: {
       restDays: build.restDays,

@@ -121,6 +121,8 @@ export interface Prediction {
   readonly time: TimeInputs;
   /** Relief that the neck has before fretting, over the stations; zero for a new neck. */
   readonly startingMm: Float64Array;
+  /** How far the last frets are filed lower, against the straightedge, over the stations; zero without fall-away. */
+  readonly fallMm: Float64Array;
   /** The state in which the crowns are levelled. */
   readonly levelledIn: Build['levelledIn'];
   readonly methods: Readonly<Record<Method, MethodPrediction>>;

@@ -1,12 +1,12 @@
 /**
- * The bow that a neck has before its frets go in (a refret).
+ * The bow that a neck has before its frets go in (a refret), and the fall-away that it is given.
  *
  *   one number B      r(x) = 4·B·s·(1 − s),  s = (x − x₁)/(x_e − x₁)     between fret 1 and the body-joint fret (assumption:
  *                     a bow of constant curvature), and straight on from the joint
  *   one per fret      linear between frets, against the straightedge from fret 1 to the joint
  */
 import type { Build } from '../neck/build.ts';
-import { fretPositionsMm } from '../neck/neck-shape.ts';
+import { fallAwayAtMm, fretPositionsMm } from '../neck/neck-shape.ts';
 import { reliefFromDepth, sampleLine } from './relief.ts';
 import { straightedgeOf } from './states.ts';
 
@@ -24,4 +24,12 @@ export function startingRelief(build: Build, stationXMm: Float64Array): Float64A
     const beyond = Math.max(0, x - toXMm) / (toXMm - fromXMm);
     return 4 * build.startingBowMm * (s * (1 - s) - beyond);
   });
+}
+
+/** What the fall-away adds to the relief at each station, mm; all zero without. */
+export function fallLine(build: Build, stationXMm: Float64Array): Float64Array {
+  if (build.fallAwayMm === 0) return new Float64Array(stationXMm.length);
+  const { fromXMm, toXMm } = straightedgeOf(build);
+  const lower = stationXMm.map((x) => fallAwayAtMm(build, x));
+  return reliefFromDepth(stationXMm, lower, fromXMm, toXMm);
 }

@@ -1,10 +1,11 @@
 /**
  * Any moment of the job as a sum of the prediction's basis lines; cheap enough for every frame.
  *
- *   r(x) = b(x) + ω(t)·Σ_i w_i(x) + [strung]·((1 + φ(τ))·s(x) + (setting/100)·k(x) + c(x) − l(x))
+ *   r(x) = b(x) + ω(t)·Σ_i w_i(x) + [strung]·((1 + φ(τ))·s(x) + (setting/100)·k(x) + c(x) − l(x) + f(x))
  *
  * b the bow before fretting; l what levelling has taken out of the line of the fret tops: their line in the state in
- * which they were filed, with all frets in and the rod neutral, either bare or on the day of stringing.
+ * which they were filed, with all frets in and the rod neutral, either bare or on the day of stringing; f the fall-away of
+ * the last frets (neck/neck-shape.ts), against the straightedge.
  *
  * w_i what fret i does, s the strings, k the rod at its limit, c the climate; τ days since stringing, t = rest + τ days
  * since the frets went in; ω and φ from time.ts. The rod counts as set at the moment that is shown.
@@ -56,7 +57,7 @@ export function momentShares(
 /** What the lines of a method at its moments are made of. */
 export type LineParts = Pick<
   Prediction,
-  'fretXMm' | 'stationXMm' | 'straightedge' | 'startingMm' | 'levelledIn' | 'time'
+  'fretXMm' | 'stationXMm' | 'straightedge' | 'startingMm' | 'fallMm' | 'levelledIn' | 'time'
 > & {
   readonly basis: MethodPrediction['basis'];
 };
@@ -108,11 +109,17 @@ function mixLine(parts: LineParts, moment: Moment, line: Float64Array, filedMm: 
   }
 }
 
-/** What levelling takes out of the line, where there is levelling. @param wedgesMm of all frets, from `sumWedges`. */
+/** Is the line of the fret tops under the strings another than that of the wood? */
+function isFiled({ levelledIn, fallMm }: Pick<LineParts, 'levelledIn' | 'fallMm'>): boolean {
+  return levelledIn !== 'none' || fallMm.some((mm) => mm !== 0);
+}
+
+/** What the file takes out of the line, where it does: levelling, less the fall-away. @param wedgesMm of all frets, from `sumWedges`. */
 export function filedLine(parts: LineParts, wedgesMm: Float64Array): Float64Array | undefined {
-  if (parts.levelledIn === 'none') return undefined;
+  if (!isFiled(parts)) return undefined;
+  if (parts.levelledIn === 'none') return parts.fallMm.map((mm) => -mm);
   const line = wedgesMm.slice();
-  mixLine(parts, levellingMoment(parts.levelledIn), line, undefined);
+  mixLine(parts, levellingMoment(parts.levelledIn), line, parts.fallMm);
   return line;
 }
 
@@ -143,7 +150,7 @@ export function lineAt(prediction: Prediction, method: Method, moment: Moment, o
   }
   const room = out?.reliefMm.length === stations ? out.reliefMm : undefined;
   const line = sumWedges(parts.basis, frets, stations, moment.fretsIn, room);
-  const filed = moment.strung && !moment.ofWood && prediction.levelledIn !== 'none';
+  const filed = moment.strung && !moment.ofWood && isFiled(prediction);
   mixLine(parts, moment, line, filed ? filedLine(parts, sumWedges(parts.basis, frets, stations)) : undefined);
   return describeLine(prediction, line);
 }

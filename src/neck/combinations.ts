@@ -111,7 +111,19 @@ const RULES: readonly Rule[] = [
     if (total <= most) return undefined;
     return list('binding', total, 'binding-at-nut', [mm(total), mm(most)]);
   },
-  (b) => limit(b, 'stringHeightFret12Mm', 'min', b.crownHeightMm + 0.1, 'strings-clear-frets'),
+  // On the lower side too.
+  (b) =>
+    limit(
+      b,
+      'stringHeightFret12Mm',
+      'min',
+      b.crownHeightMm + 0.1 + (b.strings.length > 1 ? Math.abs(b.bassHigherMm) / 2 : 0),
+      'strings-clear-frets',
+    ),
+  (b) =>
+    b.fallAwayMm === 0
+      ? undefined
+      : limit(b, 'fallAwayFromFret', 'max', b.fretCount - 1, 'fall-away-beyond', [count(b.fretCount)]),
   (b) => (b.rodKind === 'none' ? undefined : limit(b, 'rodEndMm', 'max', boardEndMm(b) - 5, 'rod-under-board')),
   (b) => (b.rodKind === 'one-way' ? limit(b, 'rodSettingPercent', 'min', 0, 'one-way-rod') : undefined),
   (b) => {

@@ -160,3 +160,38 @@ export function stringPlacesMm(build: Build, xMm: number): number[] {
   });
   return places;
 }
+
+/**
+ * Fall-away: the last frets filed lower than the line of the others, so that a swinging string clears them.
+ *
+ *   f(x) = 0 up to fret n, d·(x − x_n)/(x_last − x_n) beyond          d its depth at the last fret, mm; on to the end of the board
+ */
+export interface FallAway {
+  /** The last fret that stays on the line. */
+  readonly fromFret: number;
+  readonly atLastFretMm: number;
+}
+
+export const NO_FALL_AWAY: FallAway = { fromFret: 0, atLastFretMm: 0 };
+
+/** How far each fret is filed lower, mm. */
+export function fallAwayMm(fretXMm: readonly number[], { fromFret, atLastFretMm }: FallAway): number[] {
+  const from = fretXMm[fromFret - 1];
+  const last = fretXMm.at(-1);
+  if (atLastFretMm === 0 || from === undefined || last === undefined || last <= from) return fretXMm.map(() => 0);
+  return fretXMm.map((x) => (x <= from ? 0 : (atLastFretMm * (x - from)) / (last - from)));
+}
+
+type Falling = Pick<Build, 'scaleLengthMm' | 'fretCount' | 'fallAwayMm' | 'fallAwayFromFret'>;
+
+export const fallAwayOf = ({ fallAwayMm: atLastFretMm, fallAwayFromFret }: Falling): FallAway => ({
+  fromFret: fallAwayFromFret,
+  atLastFretMm,
+});
+
+/** How far the line of the fret tops of a build is filed lower at a place, mm. */
+export function fallAwayAtMm(build: Falling, xMm: number): number {
+  const from = fretPositionMm(build.scaleLengthMm, build.fallAwayFromFret);
+  if (build.fallAwayMm === 0 || xMm <= from) return 0;
+  return (build.fallAwayMm * (xMm - from)) / (lastFretMm(build) - from);
+}

@@ -186,6 +186,7 @@ export const PARAMETERS = [
   // The strings
   number('strings', 'stringHeightNutMm', 'mm', [0.5, 5, 0.05, 1.7], [1.2, 2.2]),
   number('strings', 'stringHeightFret12Mm', 'mm', [1, 8, 0.05, 3.1], [2.5, 5]),
+  number('strings', 'bassHigherMm', 'mm', [-1, 2, 0.05, 0], [0, 0.7]),
   number('strings', 'stringEdgeMm', 'mm', [1.5, 7, 0.1, 3.4], [2.8, 4.5]),
 
   // Rod and bars
@@ -212,6 +213,8 @@ export const PARAMETERS = [
   number('time', 'boardMoistureChange', '% MC', [-6, 6, 0.1, 2], [-3, 3], { source: 'moisture', when: { climateOn: [true] } }),
   number('time', 'neckMoistureChange', '% MC', [-6, 6, 0.1, 1], [-3, 3], { source: 'moisture', when: { climateOn: [true] } }),
   choice('time', 'levelledIn', ['none', 'bare', 'strung'], 'none'),
+  number('time', 'fallAwayMm', 'mm', [0, 1, 0.05, 0], [0, 0.3]),
+  number('time', 'fallAwayFromFret', '', [8, 30, 1, 12], [12, 17], { integer: true }),
   number('time', 'targetReliefMm', 'mm', [-0.2, 0.8, 0.01, 0.15], [0.05, 0.35]),
 
   // A neck that exists

@@ -25,6 +25,7 @@ export type ImpossibleReason =
   | 'lines-of-binding'
   | 'binding-at-nut'
   | 'strings-clear-frets'
+  | 'fall-away-beyond'
   | 'rod-under-board'
   | 'one-way-rod'
   | 'wood-under-bar'

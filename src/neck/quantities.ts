@@ -135,6 +135,11 @@ const COMPUTED = {
   moreReliefMm: mm(),
   actionMm: mm(),
   lowestActionMm: mm(),
+  stringActionMm: mm(),
+  stringReliefMm: mm(),
+  nutOverFret1Mm: mm(),
+  saddleOverFretsMm: mm(),
+  actionPerTurnMm: mm(),
   pluckForceN: plain('N', 1),
   pluckFromSaddleMm: mm(0),
 

@@ -6,8 +6,9 @@
  * lines, has one best value, which a search in thirds cannot miss.
  */
 import type { Build } from '../neck/build.ts';
+import type { FallAway } from '../neck/neck-shape.ts';
 import { eachPlace, type Playing } from './room.ts';
-import { setUp, type FallAway, type SetUp, type TopLine } from './set-up.ts';
+import { setUp, type SetUp, type TopLine } from './set-up.ts';
 
 /** Least clearance of all notes, mm, with the ideal string. */
 export function leastClearanceMm(neck: SetUp, playing: Playing): number {

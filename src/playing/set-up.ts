@@ -4,9 +4,10 @@
  * Heights are measured up from the straight line through the tops of the board's crown at fret 1 and at the body joint, at
  * the centre of the neck; relief is the depth of the fret tops below that line.
  *
- *   top of fret i under a string      t_i = crown − s(z) − r(x_i) − fall_i      s the board's arc at the string's place z, r the relief
+ *   top of fret i under a string      t_i = crown − s(z) − r(x_i) − fall_i      s the board's arc at the string's place z, r the relief,
+ *                                     with the fall-away that the neck has; fall_i what is filed off beside it
  *   string over the nut               y_0 = h_nut − s(z) − r(0)                 to the underside of the string
- *   string over fret 12               y_12 = h_12 − s(z) − r(x_12)
+ *   string over fret 12               y_12 = h_12 + b·z/(z_bass − z_treble) − s(z) − r(x_12)      b by how much the bass is higher
  *   saddle                            y_L = y_0 + (y_12 − y_0)·L/x_12           so that fret 12 has the height that was set
  *
  * A string that is not parallel to the centre line rides over a cylinder as over a slight hump; a cone that opens with the
@@ -16,10 +17,13 @@ import type { Build } from '../neck/build.ts';
 import {
   boardRadiusMm,
   bodyJointMm,
+  fallAwayMm,
   fretPositionMm,
   fretPositionsMm,
+  NO_FALL_AWAY,
   sagittaMm,
   stringPlacesMm,
+  type FallAway,
 } from '../neck/neck-shape.ts';
 import { predictString } from '../mechanics/strings.ts';
 import { sampleLine } from '../mechanics/relief.ts';
@@ -31,14 +35,6 @@ export interface TopLine {
   /** Depth below the straight line at each station, hollow positive, mm. */
   readonly reliefMm: ArrayLike<number>;
 }
-
-/** The last frets filed lower, so that a string clears them: nothing at `fromFret`, `atLastFretMm` at the last. */
-export interface FallAway {
-  readonly fromFret: number;
-  readonly atLastFretMm: number;
-}
-
-export const NO_FALL_AWAY: FallAway = { fromFret: 0, atLastFretMm: 0 };
 
 /** The neck as the strings find it. Strings from the highest to the lowest. */
 export interface SetUp {
@@ -56,12 +52,11 @@ export interface StringOverFrets {
   readonly topMm: Float64Array;
 }
 
-/** How far each fret is filed lower for the fall-away, mm. */
-export function fallAwayMm(fretXMm: readonly number[], { fromFret, atLastFretMm }: FallAway): number[] {
-  const from = fretXMm[fromFret - 1];
-  const last = fretXMm.at(-1);
-  if (atLastFretMm === 0 || from === undefined || last === undefined || last <= from) return fretXMm.map(() => 0);
-  return fretXMm.map((x) => (x <= from ? 0 : (atLastFretMm * (x - from)) / (last - from)));
+/** By how much each string lies higher over fret 12 than the mean of all, mm, from the highest string to the lowest. */
+export function aboveMeanMm(build: Build): number[] {
+  const at12 = stringPlacesMm(build, fretPositionMm(build.scaleLengthMm, 12));
+  const across = at12.length > 1 ? at12.at(-1)! - at12[0] : Infinity;
+  return at12.map((z) => (build.bassHigherMm * z) / across);
 }
 
 /**
@@ -76,11 +71,12 @@ export function setUp(build: Build, line: TopLine, fall: FallAway = NO_FALL_AWAY
   const reliefAtFrets = fretXMm.map(relief);
   const atNut = stringPlacesMm(build, 0);
   const at12 = stringPlacesMm(build, twelfth);
+  const above = aboveMeanMm(build);
   const atFrets = fretXMm.map((x) => stringPlacesMm(build, x));
   const arc = (x: number, z: number) => sagittaMm(boardRadiusMm(build, x), z);
   const strings = build.strings.map((string, index): StringOverFrets => {
     const nut = build.stringHeightNutMm - arc(0, atNut[index] ?? 0) - relief(0);
-    const over12 = build.stringHeightFret12Mm - arc(twelfth, at12[index] ?? 0) - relief(twelfth);
+    const over12 = build.stringHeightFret12Mm + above[index] - arc(twelfth, at12[index] ?? 0) - relief(twelfth);
     const topMm = Float64Array.from(
       fretXMm,
       (x, i) => build.crownHeightMm - arc(x, atFrets[i]?.[index] ?? 0) - (reliefAtFrets[i] ?? 0) - (filed[i] ?? 0),

@@ -1,5 +1,6 @@
 /** The checks of a build with the numbers of its prediction. */
 import type { Build } from '../neck/build.ts';
+import { fallAwayMm, fallAwayOf } from '../neck/neck-shape.ts';
 import type { BlankPart } from '../neck/parameters.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
 import { checkFretwork } from '../fretwork/checks/checks.ts';
@@ -35,7 +36,10 @@ export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
       mostReliefMm: Math.max(atLeast, atMost),
     },
     ...bodyNumbers(reckoned),
-    levelling: { reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)) },
+    levelling: {
+      reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)),
+      targetReliefMm: fallAwayMm(prediction.fretXMm, fallAwayOf(build)),
+    },
   };
 }
 

@@ -135,8 +135,21 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   bestRoomMm: { meaning: 'least room at the relief that leaves the most' },
   roomCostMm: { meaning: 'how much of that room a little more relief takes' },
   moreReliefMm: { meaning: 'how much more relief that is' },
-  actionMm: { meaning: 'height of the strings over the top of fret 12' },
+  actionMm: { meaning: 'height of the strings over the top of fret 12, mean of bass and treble side' },
   lowestActionMm: { meaning: 'least height of the strings over the top of fret 12 at which no note buzzes' },
+  stringActionMm: { meaning: 'height of a string over the top of fret 12' },
+  stringReliefMm: {
+    meaning:
+      'relief under a string: a straightedge along it, on the frets that the prediction names; less than at the centre where the strings open over a round board',
+  },
+  nutOverFret1Mm: { meaning: 'height of an open string over the top of fret 1, which the nut sets' },
+  saddleOverFretsMm: {
+    meaning: 'height of a string at the saddle over the straightedge along its frets, carried on to the saddle',
+  },
+  actionPerTurnMm: {
+    meaning: 'what a full turn of the nut that bends the neck backwards changes the action at fret 12 by',
+    model: '11. Rod',
+  },
   pluckForceN: { meaning: 'force that a string is let go with; assumed' },
   pluckFromSaddleMm: { meaning: 'where the string is plucked, from the saddle; assumed' },
 

@@ -186,6 +186,18 @@ export const REPORT_SHAPE = z.strictObject({
   playing: told(
     z.strictObject({
       actionMm: quantity('actionMm'),
+      actionPerTurnMm: told(orNull, `${about('actionPerTurnMm')}; null: there is no rod`),
+      strings: told(
+        z.array(
+          z.strictObject({
+            stringActionMm: quantity('stringActionMm'),
+            stringReliefMm: quantity('stringReliefMm'),
+            nutOverFret1Mm: quantity('nutOverFret1Mm'),
+            saddleOverFretsMm: quantity('saddleOverFretsMm'),
+          }),
+        ),
+        'heights under the strings, from the highest to the lowest',
+      ),
       pluckFromSaddleMm: quantity('pluckFromSaddleMm'),
       pluckDirection: told(
         z.enum(['along', 'away', 'towards']),

@@ -17,6 +17,7 @@ import type { Reckoned } from './reckoned.ts';
 import { reportBand, reportHowBanded, rounded } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
 import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
+import { setUpHeights } from './set-up-heights.ts';
 import { stampOf, stampText } from './stamp.ts';
 import { stringAim } from './string-aim.ts';
 import { PROGRAM_VERSION } from '../neck/version.ts';
@@ -85,8 +86,17 @@ function reportLevelling(reckoned: Reckoned, method: Method) {
 /** The neck as it is set up and played, with its own way of seating. */
 function reportPlaying(reckoned: Reckoned) {
   const { actionMm, pluckMm, strengths, rooms } = setUpFigures(reckoned);
+  const heights = setUpHeights(reckoned);
   return {
     actionMm: filedQuantity('actionMm', actionMm),
+    actionPerTurnMm:
+      heights.actionPerTurnMm === null ? null : filedQuantity('actionPerTurnMm', heights.actionPerTurnMm),
+    strings: heights.strings.map((string) => ({
+      stringActionMm: filedQuantity('stringActionMm', string.actionMm),
+      stringReliefMm: filedQuantity('stringReliefMm', string.reliefMm),
+      nutOverFret1Mm: filedQuantity('nutOverFret1Mm', string.nutOverFret1Mm),
+      saddleOverFretsMm: filedQuantity('saddleOverFretsMm', string.saddleOverFretsMm),
+    })),
     pluckFromSaddleMm: filedQuantity('pluckFromSaddleMm', pluckMm),
     pluckDirection: USUAL_DIRECTION,
     isAssumed: true,

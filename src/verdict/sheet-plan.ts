@@ -17,6 +17,7 @@ import { withKnownLimits } from './known-limits.ts';
 import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 import { setUpFigures, type SetUpFigures } from './set-up-figures.ts';
+import { setUpHeights, type SetUpHeights } from './set-up-heights.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
 export type StateId = 'bare' | 'fretted' | 'strung' | 'settled' | 'rodNow' | 'rodWanted';
@@ -55,7 +56,7 @@ export interface SheetPlan {
   /** Empty where the frets do not bow the neck enough to tell. */
   readonly ahead: readonly AheadRow[];
   /** The neck as it is set up and played. */
-  readonly setUp: SetUpFigures;
+  readonly setUp: SetUpFigures & Pick<SetUpHeights, 'actionPerTurnMm'>;
   readonly levelledIn: 'bare' | 'strung';
   /** The build does not say yet where the crowns are levelled; `levelledIn` is taken for it. */
   readonly levellingAssumed: boolean;
@@ -149,6 +150,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
   const quarterBands = quarterMoments.map((moment) => bandOf(moment).band);
   const of = prediction.methods[method];
   const setUp = setUpFigures(reckoned);
+  const heights = setUpHeights(reckoned);
   const plan = fretworkPlan(build, {
     ...checkNumbersOf(reckoned),
     seating: {
@@ -159,6 +161,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
       ...(uncertainty ? { bowBandMm: quarterBands.map((band) => [band!.p05, band!.p95] as const) } : {}),
     },
     playing: playedRows(setUp),
+    setUp: heights.strings.map((row, string) => ({ string: string + 1, ...row })),
   });
   const rod = build.rodKind === 'none' ? undefined : rodForTarget(reckoned);
   const drivers = uncertainty?.methods[method].settled.drivers;
@@ -177,7 +180,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
     ...(rod ? { rod } : {}),
     ...(drivers ? { drivers } : {}),
     ahead: aheadRows(reckoned, quarterLines, toleranceOf(quarterLines.at(-1)!.extremeMm, quarterBands.at(-1))),
-    setUp,
+    setUp: { ...setUp, actionPerTurnMm: heights.actionPerTurnMm },
     levelledIn: levellingState(reckoned),
     levellingAssumed: build.levelledIn === 'none',
   };

@@ -35,6 +35,12 @@ describe('worked by hand', () => {
     for (const row of rows) expectNear(row.removedMm, 0.05, 1e-12, 'zero heights');
   });
 
+  it('the last fret filed lower on purpose: it alone loses more', () => {
+    const rows = crownBudget(BUILD, [0, 100, 200, 300], [0, 0, 0, 0], [0, 0, 0, 0.25]);
+    const removed = [0.05, 0.05, 0.05, 0.3];
+    for (const [index, row] of rows.entries()) expectNear(row.removedMm, removed[index], 1e-12, 'exact decimals');
+  });
+
   it('says when nothing is left', () => {
     const rows = crownBudget({ ...BUILD, crownHeightMm: 0.9 }, [0, 100, 200], [0, -0.2, 0]);
     expect(rows.map((row) => row.levellingsLeft)).toEqual([0, 0, 0]);

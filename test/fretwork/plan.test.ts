@@ -29,6 +29,7 @@ function numbersFor(frets: number): PlanNumbers {
         [-0.36, -0.16],
       ],
     },
+    setUp: [{ string: 1, actionMm: 1.7, reliefMm: 0.14, nutOverFret1Mm: 0.5, saddleOverFretsMm: 3.1 }],
     playing: [
       {
         strength: 'hard',
@@ -68,7 +69,7 @@ describe('the plan', () => {
     expect(plan.seating.forces).toBeUndefined();
     expect(plan.glueRecipe).toBeUndefined();
     expect(planTables(plan).map((table) => table.id)).toEqual(
-      TABLE_IDS.filter((id) => id !== 'levelling' && id !== 'playing'),
+      TABLE_IDS.filter((id) => !['levelling', 'playing', 'setUp'].includes(id)),
     );
     expect(planTables(fretworkPlan({ ...UNBOUND_FLAT, wireForm: 'coil' })).map((table) => table.id)).not.toContain(
       'cutting',

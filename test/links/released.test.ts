@@ -18,7 +18,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { EARLIER_GRIP, PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
+import { EARLIER_GRIP, EARLIER_SET_UP, PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { isId } from '../../src/mechanics/bench-log/identity.ts';
@@ -46,7 +46,8 @@ const expectedOf = (folder: string) => JSON.parse(textOf(folder, 'expected.json'
 /** A build of an old release as this one has it: what did not exist then has its default, or what it was until then. */
 function nowadays(build: Build): Build {
   // Project version 1 knew no shape of the studs: all were blocks.
-  const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape };
+  // Until version 3 all strings had one action, and all frets one line.
+  const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...EARLIER_SET_UP };
   return { ...defaultBuild(), ...before, ...build };
 }
 

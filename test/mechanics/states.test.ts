@@ -111,6 +111,38 @@ describe('a strung neck', () => {
   });
 });
 
+describe('the last frets filed lower', () => {
+  const FALLING: Partial<Build> = { fallAwayMm: 0.3, fallAwayFromFret: 17 };
+
+  it.each(['none', 'bare', 'strung'] as const)(
+    'lie lower under the strings by what was filed, levelled: %s',
+    (levelledIn) => {
+      const [falling, plain] = [predict({ ...FALLING, levelledIn }), predict({ levelledIn })];
+      const last = plain.fretXMm.length - 1;
+      const at = (fret: number) => (prediction: typeof plain) =>
+        sampleLine(prediction.stationXMm, lineAt(prediction, 'press', STRUNG).reliefMm, prediction.fretXMm[fret]);
+      const lower = (fret: number) => at(fret)(falling) - at(fret)(plain);
+      const x = (fret: number) => plain.fretXMm[fret];
+      expectNear(lower(last), 0.3, 1e-9, 'the joint at fret 16 stays on the straightedge');
+      expectNear(lower(19), (0.3 * (x(19) - x(16))) / (x(last) - x(16)), 1e-9, 'a straight line from fret 17');
+      for (const fret of [0, 6, 15]) expectNothing(lower(fret), 0.3, 1e-9, 'not filed');
+      expectNothing(lower(16), 0.3, 0.005, 'stations stand at the walls of its slot and cut the corner between');
+      expect(falling.methods.press.settled.extremeMm).toBe(plain.methods.press.settled.extremeMm);
+    },
+  );
+
+  it('begin before the joint: the straightedge at the joint comes down and finds less hollow', () => {
+    const [falling, plain] = [predict({ ...FALLING, fallAwayFromFret: 12 }), predict()];
+    expect(falling.methods.press.settled.extremeMm).toBeLessThan(plain.methods.press.settled.extremeMm);
+  });
+
+  it('change nothing of the wood, nor before there are strings', () => {
+    const [falling, plain] = [predict(FALLING), predict()];
+    for (const moment of [BARE, { ...STRUNG, ofWood: true }])
+      expect(lineAt(falling, 'press', moment).reliefMm).toEqual(lineAt(plain, 'press', moment).reliefMm);
+  });
+});
+
 describe('levelled crowns', () => {
   it('filed under string pull, the fret tops lie flat on that day, whatever the wood does', () => {
     const prediction = predict({ levelledIn: 'strung' });

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { fretPositionMm } from '../../src/neck/neck-shape.ts';
+import { fallAwayMm, fretPositionMm, stringPlacesMm } from '../../src/neck/neck-shape.ts';
 import { actionChangeMm, bestRelief, leastClearanceMm, type Lines } from '../../src/playing/aim.ts';
 import { eachPlace, leastRoom, pluckOfNoteMm, roomChart } from '../../src/playing/room.ts';
-import { actionMm, afterwards, fallAwayMm, setUp } from '../../src/playing/set-up.ts';
+import { actionMm, afterwards, setUp } from '../../src/playing/set-up.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 import { arcLine, AT_REST, FLAT_BOARD, MEDIUM, straightLine } from './necks.ts';
 
@@ -36,6 +36,32 @@ describe('a set-up', () => {
             'as it was set',
           );
       }
+  });
+
+  test('has an action of its own on the bass and on the treble side, and evenly between', () => {
+    const build = { ...BUILD, bassHigherMm: 0.5 };
+    const neck = setUp(build, arcLine(build, 0.2));
+    const actions = neck.strings.map((string) => actionMm(neck, string, 12));
+    const mean = build.stringHeightFret12Mm - build.crownHeightMm;
+    expectNear(actions.at(-1)! - actions[0], 0.5, 1e-9, 'as it was set');
+    expectNear((actions.at(-1)! + actions[0]) / 2, mean, 1e-9, 'the outer strings lie as far from the middle');
+    const places = stringPlacesMm(build, fretPositionMm(build.scaleLengthMm, 12));
+    const across = places.at(-1)! - places[0];
+    actions.forEach((action, i) =>
+      expectNear(action, mean + (0.5 * places[i]) / across, 1e-9, 'in proportion to the place'),
+    );
+    const one = setUp({ ...build, strings: [build.strings[0]] }, arcLine(build, 0.2));
+    expectNear(actionMm(one, one.strings[0], 12), mean, 1e-9, 'one string is in the middle');
+  });
+
+  test('with a higher bass gives the lowest string more room and the highest less', () => {
+    const room = (bassHigherMm: number) => {
+      const build = { ...BUILD, bassHigherMm };
+      const chart = roomChart(setUp(build, arcLine(build, 0.1)), MEDIUM);
+      return [chart[0][5].leastMm, chart.at(-1)![5].leastMm];
+    };
+    expect(room(0.4)[0]).toBeLessThan(room(0)[0]);
+    expect(room(0.4)[1]).toBeGreaterThan(room(0)[1]);
   });
 
   test('lets a string that opens towards the saddle ride over a cylinder as over a hump', () => {

@@ -96,6 +96,20 @@ export const setUp: Surface = (truth, house, system, notes) => {
       csvNumbers(truth, 'playing', key),
       strengths.map((of) => of[key]),
     );
+  const heights = ['stringActionMm', 'stringReliefMm', 'nutOverFret1Mm', 'saddleOverFretsMm'] as const;
+  for (const key of heights)
+    notes.same(
+      'set-up',
+      key,
+      csvNumbers(truth, 'setUp', key),
+      report.playing.strings.map((of) => of[key]),
+    );
+  const { actionPerTurnMm } = report.playing;
+  if (actionPerTurnMm === null) notes.same('set-up', 'no rod', house.turnText(sheet, system), '');
+  else
+    notes.sentence('set-up', 'actionPerTurnMm', house.turnText(sheet, system), [
+      house.textOf('actionPerTurnMm', Math.abs(actionPerTurnMm), system),
+    ]);
   notes.sentence('set-up', 'actionMm', house.playedText(sheet, system), [
     house.textOf('actionMm', actionMm, system),
     house.textOf('pluckFromSaddleMm', pluckFromSaddleMm, system),

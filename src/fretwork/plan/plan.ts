@@ -29,10 +29,21 @@ export interface PlayedRow {
   readonly lowestActionMm: number;
 }
 
+/** What is set under one string, and measured on it. */
+export interface SetUpRow {
+  /** 1 = the highest. */
+  readonly string: number;
+  readonly actionMm: number;
+  readonly reliefMm: number;
+  readonly nutOverFret1Mm: number;
+  readonly saddleOverFretsMm: number;
+}
+
 /** Numbers of the mechanics, each optional: what depends on one that is missing is left out. */
 export interface PlanNumbers extends CheckNumbers {
   readonly seating?: SeatingNumbers;
   readonly playing?: readonly PlayedRow[];
+  readonly setUp?: readonly SetUpRow[];
 }
 
 export interface FretworkPlan {
@@ -52,6 +63,7 @@ export interface FretworkPlan {
   readonly metals: readonly MetalRow[];
   readonly levelling?: readonly CrownBudget[];
   readonly playing?: readonly PlayedRow[];
+  readonly setUp?: readonly SetUpRow[];
   readonly checks: readonly Check[];
 }
 
@@ -87,6 +99,7 @@ export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkP
         }
       : {}),
     ...(numbers.playing ? { playing: numbers.playing } : {}),
+    ...(numbers.setUp ? { setUp: numbers.setUp } : {}),
     checks: checkFretwork(build, numbers),
   };
 }

@@ -48,6 +48,7 @@ export const TABLE_IDS = [
   'seating',
   'quarters',
   'levelling',
+  'setUp',
   'playing',
   'metals',
   'checks',
@@ -236,6 +237,16 @@ export function levellingTable(plan: FretworkPlan): Table | undefined {
   };
 }
 
+/** The heights under the strings, a string a row; undefined when that was not asked. */
+export function setUpTable(plan: FretworkPlan): Table | undefined {
+  if (!plan.setUp) return undefined;
+  return {
+    id: 'setUp',
+    columns: ['string', 'stringActionMm', 'stringReliefMm', 'nutOverFret1Mm', 'saddleOverFretsMm'],
+    rows: plan.setUp.map((row) => [row.string, row.actionMm, row.reliefMm, row.nutOverFret1Mm, row.saddleOverFretsMm]),
+  };
+}
+
 /** The neck as it is set up and played, a strength a row; undefined when that was not asked. */
 export function playingTable(plan: FretworkPlan): Table | undefined {
   if (!plan.playing) return undefined;
@@ -338,6 +349,7 @@ export function planTables(plan: FretworkPlan): Table[] {
     seatingTable(plan),
     quarterTable(plan),
     levellingTable(plan),
+    setUpTable(plan),
     playingTable(plan),
     metalTable(plan),
     checkTable(plan),

@@ -76,7 +76,7 @@ function scaled(a: Float64Array, factor: number): Float64Array {
 /** @param at relaxation and creep at the moment, where they are known already. */
 function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledMoment): Terms {
   const of = sampled.methods[method];
-  const { levelledIn, startingMm, gaugeMm } = sampled;
+  const { levelledIn, startingMm, fallMm, gaugeMm } = sampled;
   const wedgesIn = kindLines(sampled, method, moment.fretsIn);
   // Whatever was measured before fretting was measured with a gauge; levelling takes its error out with the bow.
   const gauge: Term[] = gaugeMm.some((mm) => mm !== 0) ? [{ line: gaugeMm, amount: sampled.gaugeDeviates }] : [];
@@ -100,7 +100,8 @@ function termsOf(sampled: Sampled, method: Method, moment: Moment, at?: SampledM
   }
   if (!filed) terms.push(...gauge);
   const lasting = terms.filter(({ line }) => line.some((height) => height !== 0));
-  return { fixed: filed ? undefined : startingMm, terms: lasting };
+  const falling = moment.ofWood ? undefined : fallMm;
+  return { fixed: filed ? falling : startingMm.map((mm, i) => mm + (falling?.[i] ?? 0)), terms: lasting };
 }
 
 /** Relief of every sample at one point. */

@@ -59,6 +59,7 @@ export interface ResponseModel {
   readonly levelledIn: Prediction['levelledIn'];
   readonly rodRange: { readonly leastPercent: number; readonly mostPercent: number } | null;
   readonly startingMm: Float64Array;
+  readonly fallMm: Float64Array;
   /** What a standard deviation of the gauge adds to the bow that was measured before fretting; zero on a new neck. */
   readonly gaugeMm: Float64Array;
   readonly kinds: readonly FretKind[];
@@ -222,6 +223,7 @@ function modelOf(build: Build, spreads: Spreads, runs: Runs): ResponseModel {
         ? null
         : { leastPercent: stated.rod.leastPercent, mostPercent: stated.rod.mostPercent },
     startingMm: atPoints(stated, stated.startingMm),
+    fallMm: atPoints(stated, stated.fallMm),
     gaugeMm: gaugeLine(build, xMm, spanFrom, spanTo),
     kinds: kindsOf(contacts, reference, runs.widerMm),
     flexibility: answerOf(flexibilityOf),

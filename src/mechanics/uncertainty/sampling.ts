@@ -64,6 +64,7 @@ export function factorsOf(model: ResponseModel, deviates: Float64Array, gaugeDev
     time: model.time,
     levelledIn: model.levelledIn,
     startingMm: model.startingMm,
+    fallMm: model.fallMm,
     gaugeMm: model.gaugeMm,
     gaugeDeviates: gaugeDeviates ?? new Float64Array(samples),
     kindOfFret,

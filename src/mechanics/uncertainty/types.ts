@@ -100,6 +100,8 @@ export interface Uncertainty {
   readonly time: TimeInputs;
   readonly levelledIn: Prediction['levelledIn'];
   readonly startingMm: Float64Array;
+  /** The fall-away of the last frets. */
+  readonly fallMm: Float64Array;
   /** What a standard deviation of the gauge adds to it, and the gauge's deviate of each sample. */
   readonly gaugeMm: Float64Array;
   readonly gaugeDeviates: Float64Array;

@@ -15,6 +15,7 @@ const parts = () =>
     ['bend', PLAN_WORDS.bend.title],
     ['seating', PLAN_WORDS.tables.seating.title],
     ['levelling', PLAN_WORDS.tables.levelling.title],
+    ['setUp', PLAN_WORDS.tables.setUp.title],
     ['playing', PLAN_WORDS.tables.playing.title],
     ['metals', PLAN_WORDS.tables.metals.title],
     ['record', PLAN_WORDS.record.title],

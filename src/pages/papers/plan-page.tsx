@@ -18,7 +18,7 @@ import { SheetHeading } from './sections/heading.tsx';
 import { Quarters } from './sections/quarters.tsx';
 import { RepairRecord } from './sections/record.tsx';
 import { Steps } from './sections/steps.tsx';
-import { Levelling, Played, Seating, Slots } from './sections/tables.tsx';
+import { Heights, Levelling, Played, Seating, Slots } from './sections/tables.tsx';
 import { Values } from './sections/values.tsx';
 import { Metals, Wire } from './sections/wire.tsx';
 import { CheckStamp } from './stamp/check-stamp.tsx';
@@ -57,6 +57,7 @@ export function PlanPage({ solution, system }: PlanPageProps) {
       <Wire plan={plan} system={system} onSave={onSave} />
       <Seating {...shared} />
       <Levelling {...shared} />
+      <Heights {...shared} />
       <Played {...shared} />
       <Metals plan={plan} system={system} onSave={onSave} />
       <RepairRecord build={build} plan={plan} system={system} />

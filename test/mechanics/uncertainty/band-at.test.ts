@@ -26,6 +26,8 @@ const moments: fc.Arbitrary<Moment> = fc.record(
 const VARIANTS: readonly (readonly [name: string, change: Partial<Build>])[] = [
   ['a new neck', {}],
   ['levelled bare, climate on', { levelledIn: 'bare', climateOn: true }],
+  ['the last frets filed lower', { fallAwayMm: 0.4, fallAwayFromFret: 13 }],
+  ['the same, levelled bare', { fallAwayMm: 0.4, fallAwayFromFret: 13, levelledIn: 'bare' }],
   ['a bowed old neck, levelled under strings', { levelledIn: 'strung', job: 'refret', startingBowMm: 0.3 }],
 ];
 

@@ -2,7 +2,14 @@
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
-import { levellingTable, playingTable, seatingTable, slotTable, type Table } from '../../../fretwork/plan/tables.ts';
+import {
+  levellingTable,
+  playingTable,
+  seatingTable,
+  setUpTable,
+  slotTable,
+  type Table,
+} from '../../../fretwork/plan/tables.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { DataTable } from '../data-table.tsx';
 import type { SheetPlan } from '../../../verdict/sheet-plan.ts';
@@ -68,6 +75,26 @@ export function Levelling({ sheet, system, onSave }: TablesProps) {
         {words[sheet.levelledIn]} {sheet.levellingAssumed ? words.assumed : ''}
       </p>
       {table ? <DataTable table={table} system={system} keep={['takenOffMm', 'crownLeftMm']} /> : <p>{words.none}</p>}
+    </Section>
+  );
+}
+
+/** What a turn of the rod does to the action; nothing without a rod. */
+export function turnText({ setUp: { actionPerTurnMm } }: Pick<SheetPlan, 'setUp'>, system: UnitSystem): string {
+  if (actionPerTurnMm === null) return '';
+  const size = textOf('actionPerTurnMm', Math.abs(actionPerTurnMm), system);
+  return actionPerTurnMm < 0 ? PLAN_WORDS.turn.lowers(size) : PLAN_WORDS.turn.raises(size);
+}
+
+export function Heights({ sheet, system, onSave }: TablesProps) {
+  const table = setUpTable(sheet.plan);
+  const { title, note } = PLAN_WORDS.tables.setUp;
+  return (
+    <Section id="setUp" title={title} table={table} onSave={onSave} whole>
+      <p>
+        {note} {turnText(sheet, system)}
+      </p>
+      {table && <DataTable table={table} system={system} keep={table.columns} />}
     </Section>
   );
 }

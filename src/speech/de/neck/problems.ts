@@ -60,6 +60,8 @@ export const IMPOSSIBLE_WORDS: typeof english.IMPOSSIBLE_WORDS = {
   'binding-at-nut': (total, most) =>
     `Die Lagen der Einfassung sind zusammen ${total} dick; an diesem Sattel möglich sind höchstens ${most} je Seite.`,
   'strings-clear-frets': () => 'Die Saiten müssen frei über die Bünde laufen',
+  'fall-away-beyond': (frets) =>
+    `von den ${frets} Bünden müssen welche jenseits des Bundes liegen, an dem der Abfall beginnt`,
   'rod-under-board': () => 'Der Halsspannstab muss unter dem Griffbrett enden',
   'one-way-rod': () => 'Ein einfach wirkender Halsspannstab lässt sich nur anziehen',
   'wood-under-bar': (least) => `Am Sattel müssen unter dem Versteifungsstab ${least} Holz bleiben`,

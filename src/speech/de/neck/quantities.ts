@@ -92,6 +92,11 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   moreReliefMm: 'Mehr Halskrümmung',
   actionMm: 'Saitenlage am 12. Bund',
   lowestActionMm: 'Niedrigste Saitenlage ohne Schnarren',
+  stringActionMm: 'Saitenlage der Saite am 12. Bund',
+  stringReliefMm: 'Halskrümmung unter der Saite',
+  nutOverFret1Mm: 'Über Bund 1, leer',
+  saddleOverFretsMm: 'An der Stegeinlage, über der Linie der Bünde',
+  actionPerTurnMm: 'Saitenlage je Umdrehung des Halsspannstabs',
   pluckForceN: 'Anschlag',
   pluckFromSaddleMm: 'Anschlag, ab Stegeinlage',
 

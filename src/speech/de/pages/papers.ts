@@ -108,6 +108,10 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     seating: { title: 'Einsetzen', note: '' },
     quarters: { title: 'Biegung beim Einsetzen', note: '' },
     levelling: { title: 'Vorrat zum Abrichten', note: '' },
+    setUp: {
+      title: 'Einstellung: Höhen',
+      note: 'Besaitet und gesetzt, Spannstab eingestellt. Saite 1 ist die höchste. Über Bund 1 bei leerer Saite; an der Stegeinlage über einem Richtlineal, das längs der Saite auf Bund 1 und dem Bund am Übergang liegt.',
+    },
     playing: {
       title: 'Einstellung: Schnarrt es?',
       note: 'Besaitet und gesetzt, Spannstab eingestellt. Der Freiraum ist der am engsten Ton; minus ist zu tief. Gegriffen am Bund 0 ist die leere Saite.',
@@ -117,6 +121,13 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
       note: 'Die Härten sind übliche Werte, nur zum Vergleichen. Die Keilkraft kommt von Bundfuß und Schlitz, nicht vom Metall.',
     },
     checks: { title: 'Prüfungen', note: '' },
+  },
+
+  turn: {
+    lowers: (size) =>
+      `Eine Umdrehung des Halsspannstabs, die den Hals zurückbiegt, senkt die Saitenlage am 12. Bund um ${size}.`,
+    raises: (size) =>
+      `Eine Umdrehung des Halsspannstabs, die den Hals zurückbiegt, hebt die Saitenlage am 12. Bund um ${size}.`,
   },
 
   playing: (action, place) =>

@@ -68,6 +68,8 @@ export const IMPOSSIBLE_WORDS = words('IMPOSSIBLE_WORDS', {
   'binding-at-nut': (total: string, most: string) =>
     `The binding lines are ${total} thick together; at this nut they can be at most ${most} per side.`,
   'strings-clear-frets': () => 'the strings must clear the frets',
+  'fall-away-beyond': (frets: string) =>
+    `some of the ${frets} frets must lie beyond the one where the fall-away starts`,
   'rod-under-board': () => 'the rod must end under the board',
   'one-way-rod': () => 'a one-way rod can only be tightened',
   'wood-under-bar': (least: string) => `${least} of wood must stay under the bar at the nut`,

@@ -93,6 +93,11 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   moreReliefMm: 'More relief',
   actionMm: 'Action at fret 12',
   lowestActionMm: 'Lowest action without a buzz',
+  stringActionMm: 'Action of the string at fret 12',
+  stringReliefMm: 'Relief under the string',
+  nutOverFret1Mm: 'Over fret 1, open',
+  saddleOverFretsMm: 'At the saddle, over the line of the frets',
+  actionPerTurnMm: 'Action for a turn of the rod’s nut',
   pluckForceN: 'Pluck',
   pluckFromSaddleMm: 'Plucked, from the saddle',
 

@@ -110,6 +110,10 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     seating: { title: 'Seating', note: '' },
     quarters: { title: 'Bow while seating', note: '' },
     levelling: { title: 'Levelling budget', note: '' },
+    setUp: {
+      title: 'Set-up: heights',
+      note: 'Strung and settled, rod set. String 1 is the highest. Over fret 1 with the string open; at the saddle over a straightedge laid along the string on fret 1 and the fret at the joint.',
+    },
     playing: {
       title: 'Set-up: will it buzz?',
       note: 'Strung and settled, rod set. The room is that of the worst note; minus is too low. Fretted at 0 is the open string.',
@@ -120,6 +124,13 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     },
     checks: { title: 'Checks', note: '' },
   } satisfies Record<TableId, { title: string; note: string }>,
+
+  turn: {
+    lowers: (size: string) =>
+      `One turn of the rod’s nut that bends the neck backwards lowers the action at fret 12 by ${size}.`,
+    raises: (size: string) =>
+      `One turn of the rod’s nut that bends the neck backwards raises the action at fret 12 by ${size}.`,
+  },
 
   playing: (action: string, place: string) =>
     `Action ${action} at fret 12. Assumed: plucked along the board, ${place} from the saddle, as hard as the table says.`,
