@@ -41,6 +41,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
   const showRod = useBackbow((state) => state.showRod);
   const showArrows = useBackbow((state) => state.showArrows);
   const stress = useBackbow(currentStress);
+  const swing = useBackbow((state) => state.swing);
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
   const label = useDescription();
   useEffect(() => {
@@ -67,6 +68,7 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
       lift={lifted ? 1 : 0}
       liftedFret={selectedFret}
       stress={stress}
+      swing={swing}
       label={label}
       onFrame={(frames) => {
         probe.frames = frames;

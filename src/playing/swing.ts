@@ -5,6 +5,8 @@
  *   ideal string             half a period after the release it lies in the same triangle turned end for end: its lowest
  *                            line has its corner at q from the fretted fret when it was pulled away from the board, and at
  *                            q from the saddle, where it started, when it was pushed towards it
+ *   at any time              y(u, t) = ½·(F(u + 2t) + F(u − 2t)), t in periods, F the triangle of the pluck, mirrored upside
+ *                            down at both ends and so on without end (d'Alembert)
  *   any string               y(x, t) = Σ aₙ·sin(nπu)·cos(2π·fₙ·t),  aₙ = 2a·sin(nπp)/(n²π²·p·(1 − p)),  p = q/ℓ, u = x/ℓ;
  *                            whatever its partials fₙ are, it stays within Σ |aₙ·sin(nπu)|
  *
@@ -53,6 +55,21 @@ export function idealDepth(u: number, p: number, direction: PluckDirection): num
   if (direction === 'away') return triangle(u, p);
   if (direction === 'towards') return triangle(u, 1 - p);
   return TURNING_SHARE * Math.max(triangle(u, p), triangle(u, 1 - p));
+}
+
+/**
+ * Height of the ideal string over its rest some time after it was let go, as a share of the height of the pluck; of one that
+ * is plucked along the board, what turns towards it. Arguments as in `idealDepth`.
+ * @param periods since the release
+ */
+export function idealHeight(u: number, p: number, direction: PluckDirection, periods: number): number {
+  const mirrored = (at: number): number => {
+    const within = at - 2 * Math.floor(at / 2);
+    return within <= 1 ? triangle(within, 1 - p) : -triangle(2 - within, 1 - p);
+  };
+  const height = (mirrored(u + 2 * periods) + mirrored(u - 2 * periods)) / 2;
+  if (direction === 'along') return TURNING_SHARE * height;
+  return direction === 'away' ? height : -height;
 }
 
 /**

@@ -266,7 +266,7 @@ export function createStage(first: NeckSceneProps, invalidate: () => void): Stag
       gl.render(scene, camera);
       if (ink) showing.drawOver(ink, camera, travelling);
       frames += 1;
-      return travelling;
+      return travelling || (section.plane() === null && (props.swing?.moves ?? false));
     },
     stats: (gl) => statsOf(gl.info, model, frames),
     dispose() {

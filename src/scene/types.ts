@@ -2,6 +2,8 @@
 import type { Build } from '../neck/build.ts';
 import type { UnitSystem } from '../neck/units.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
+import type { SwingLine } from '../playing/swing-line.ts';
+import type { PluckDirection } from '../playing/swing.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 
 /**
@@ -63,6 +65,20 @@ export interface SceneShows {
   readonly arrows: boolean;
 }
 
+/** The swing of one note over the frets, as the library computed it. */
+export interface DrawnSwing {
+  readonly line: SwingLine;
+  readonly direction: PluckDirection;
+  /** Where the string is stopped, 0 = open, and the fret that it touches or comes nearest to. */
+  readonly note: number;
+  readonly touchedFret: number;
+  readonly buzzes: boolean;
+  /** Stands beside that fret. */
+  readonly label: string;
+  /** Does the string move, or lie where its lowest line is? */
+  readonly moves: boolean;
+}
+
 /** One more neck in the same picture, with the same camera, light and exaggeration. */
 export interface ComparedNeck {
   readonly build: Build;
@@ -103,6 +119,8 @@ export interface NeckSceneProps {
   /** Label at the nut end; drawn only when there is something to compare. */
   readonly name?: string;
   readonly compare?: readonly ComparedNeck[];
+  /** The swing of a note, drawn with the factor of the bow over the whole neck; null = none. */
+  readonly swing?: DrawnSwing | null;
   /** Stress around the selected slot (`stressAround` of mechanics); colours the cut face of the `slot` view. */
   readonly stress?: StressField | null;
   /** Called after every frame with the number of frames drawn so far. */

@@ -1,7 +1,7 @@
 /** How the build is looked at: nothing here changes the build or what is computed from it. */
 import type { StateCreator } from 'zustand/vanilla';
 import type { UnitSystem } from '../neck/units.ts';
-import type { SceneView } from '../scene/types.ts';
+import type { DrawnSwing, SceneView } from '../scene/types.ts';
 import type { Hand } from '../verdict/string-room.ts';
 import { savePreferences, type Appearance, type Preferences } from './preferences.ts';
 import type { BackbowState } from './store.ts';
@@ -24,6 +24,8 @@ export interface ViewSlice extends Preferences {
   readonly chart: ChartShown;
   /** How the neck is played in the chart of where it buzzes. */
   readonly hand: Hand;
+  /** The swing that the picture shows; the chart of where it buzzes computes it, and takes it away when it closes. */
+  readonly swing: DrawnSwing | null;
   /** Fret that close-ups look at, 1 to the last. */
   readonly selectedFret: number;
   /** Fret under the pointer, in the picture or the chart. */
@@ -42,6 +44,7 @@ export interface ViewSlice extends Preferences {
   readonly setComparing: (on: boolean) => void;
   readonly setChart: (chart: ChartShown) => void;
   readonly setHand: (change: Partial<Hand>) => void;
+  readonly setSwing: (swing: DrawnSwing | null) => void;
   readonly selectFret: (fret: number) => void;
   readonly hoverFret: (fret: number | null) => void;
   readonly setLifted: (on: boolean) => void;
@@ -73,6 +76,7 @@ export const createViewSlice =
       comparing: true,
       chart: 'line',
       hand: { strength: 'medium', direction: 'along' },
+      swing: null,
       selectedFret: 7,
       hoveredFret: null,
       lifted: false,
@@ -91,6 +95,7 @@ export const createViewSlice =
       setComparing: (comparing) => set({ comparing }),
       setChart: (chart) => set({ chart }),
       setHand: (change) => set({ hand: { ...get().hand, ...change } }),
+      setSwing: (swing) => set({ swing }),
       selectFret: (fret) => {
         if (fret !== get().selectedFret) set({ selectedFret: fret });
       },

@@ -39,6 +39,11 @@ export function railStops(build: ForRail): RailPosition[] {
   ];
 }
 
+/** The stop at which a neck is played: settled, and the rod set where there is one. */
+export function playedStop({ rodKind, settleDays }: Pick<ForRail, 'rodKind' | 'settleDays'>): RailPosition {
+  return rodKind === 'none' ? { phase: 'weeks', days: settleDays } : { phase: 'rod' };
+}
+
 /** Index of the stop at this position, or the nearest one when the build has changed under it. */
 export function stopIndex(stops: readonly RailPosition[], position: RailPosition): number {
   const { phase } = position;

@@ -98,6 +98,56 @@ describe('on a desk', () => {
   });
 });
 
+describe('the swing in the picture', () => {
+  const swung = ({ page }: App) => page.locator('.room-grid [aria-pressed="true"]');
+  const tools = ({ page }: App) => page.locator('.room-swing');
+
+  test('is there for the note that was chosen, where the neck is played, and nowhere else', async () => {
+    const app = await openRoom();
+    expect(await swung(app).count()).toBe(0);
+    await note(app, 2, 3).click();
+    expect(await swung(app).getAttribute('aria-label')).toMatch(/^String 3 \(G3\), fret 3: /);
+    expect(await tools(app).innerText()).toMatch(/^In the picture: String 3 \(G3\), fret 3, ×40 like the bow\./);
+    const rail = app.page.getByRole('slider', { name: 'Moment in the job' });
+    expect(await rail.getAttribute('aria-valuetext')).toMatch(/rod set/);
+    await rail.focus();
+    await app.page.keyboard.press('Home');
+    // The neck is no longer as it is played: the picture has no swing, and says how to have it again.
+    await tools(app).getByRole('button', { name: 'Show the swing' }).click();
+    expect(await rail.getAttribute('aria-valuetext')).toMatch(/rod set/);
+    await tools(app).getByRole('button', { name: 'Hide the swing' }).click();
+    expect(await swung(app).count()).toBe(0);
+    expect(app.troubles).toEqual([]);
+  });
+
+  test.each([
+    ['no-preference', 'Pause'],
+    ['reduce', 'Play the swing'],
+  ] as const)(
+    'moves unless the page shall keep still (%s), and does what its button says',
+    async (reducedMotion, first) => {
+      const app = await openRoom();
+      await app.page.emulateMedia({ reducedMotion });
+      await note(app, 0, 5).click();
+      const button = tools(app).getByRole('button').first();
+      expect(await button.innerText()).toBe(first);
+      const frames = () => app.page.evaluate(() => window.backbow!.frames);
+      const goOn = async () => {
+        const before = await frames();
+        await app.page.waitForFunction((count) => window.backbow!.frames > count + 2, before);
+      };
+      if (first !== 'Pause') await button.click();
+      await goOn();
+      await button.click();
+      await app.settle();
+      const still = await frames();
+      await app.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+      expect(await frames()).toBe(still);
+      expect(app.troubles).toEqual([]);
+    },
+  );
+});
+
 describe('the other way round', () => {
   const aim = ({ page }: App) => page.locator('.room-aim p').first().innerText();
   const least = async (app: App) =>

@@ -13,6 +13,7 @@ import { drawOutlines } from './outlines.ts';
 import { createProjector } from './project.ts';
 import { closeFret, type Standing } from './standing.ts';
 import { drawStressKey } from './stress-key.ts';
+import { drawSwing } from './swing.ts';
 
 /** A sheet over the picture, and from where the picture is seen. */
 interface View {
@@ -44,6 +45,7 @@ export function drawBeside(
       drawNeckLabel(ink, beside, neck.label);
     }
   }
+  if (props.swing) drawSwing(ink, projector, { build, reader: model.reader, factor: line.factor }, props.swing);
   if (shows.straightedge) {
     drawGap(ink, projector, build, model.reader, gapUnder(build, line), straightedge.place(), units);
   }

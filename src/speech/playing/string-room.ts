@@ -17,6 +17,12 @@ export function stringName(strings: readonly Pick<StringSpec, 'pitch'>[], string
   return `${string + 1} (${pitchName(strings[string].pitch)})`;
 }
 
+/** "String 2 (B3), fret 5". @param note 0 = open */
+export function noteName(strings: readonly Pick<StringSpec, 'pitch'>[], string: number, note: number): string {
+  const name = stringName(strings, string);
+  return note === 0 ? ROOM_WORDS.openNote(name) : ROOM_WORDS.note(name, note);
+}
+
 /** How many notes buzz. */
 export function roomSummary({ notes, buzzing, mayBuzz }: Pick<StringRoom, 'notes' | 'buzzing' | 'mayBuzz'>): string {
   if (buzzing > 0) {

@@ -9,6 +9,8 @@ import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { RoomAim } from './room-aim.tsx';
 import { RoomGrid } from './room-grid.tsx';
+import { SwingTools } from './swing-tools.tsx';
+import { useSwing } from './use-swing.ts';
 import type { NotePlace } from './note-place.ts';
 import './room.css';
 
@@ -20,6 +22,7 @@ export function RoomChart({ solution }: { readonly solution: Solution }) {
   const [looked, setLooked] = useState<NotePlace | null>(null);
   // Another neck may lack the note that was looked at.
   const at = looked && room.strings[looked.string]?.[looked.note] ? looked : room.least;
+  const swing = useSwing(solution, room, hand);
   const note = room.strings[at.string][at.note];
   const { forceN, pluckMm } = room.playing;
   return (
@@ -30,7 +33,16 @@ export function RoomChart({ solution }: { readonly solution: Solution }) {
           {noteText(stringName(build.strings, at.string), at.note, note, system)} {buzzForceText(note, system)}
         </span>
       </p>
-      <RoomGrid solution={solution} room={room} at={at} lookAt={setLooked} system={system} />
+      <RoomGrid
+        solution={solution}
+        room={room}
+        at={at}
+        lookAt={setLooked}
+        swung={swing.place}
+        choose={swing.choose}
+        system={system}
+      />
+      <SwingTools swing={swing} solution={solution} />
       <RoomAim solution={solution} hand={hand} system={system} />
       <p className="room-foot quiet">
         <span className="room-unit">{ROOM_WORDS.numbers(unitLabel('mm', system))}</span> {ROOM_WORDS.signs}{' '}

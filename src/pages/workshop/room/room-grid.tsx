@@ -21,13 +21,15 @@ interface NoteProps {
   readonly isStop: boolean;
   readonly system: UnitSystem;
   readonly lookAt: (place: NotePlace) => void;
+  readonly choose: (place: NotePlace) => void;
+  readonly isSwung: boolean;
   readonly walk: (event: KeyboardEvent, from: NotePlace) => void;
 }
 
 /** Under the pointer the fret that would be hit lights up in the picture. */
 const hover = (fret: number | null) => store.getState().hoverFret(fret);
 
-function Note({ name, place, room, isStop, system, lookAt, walk }: NoteProps) {
+function Note({ name, place, room, isStop, isSwung, system, lookAt, choose, walk }: NoteProps) {
   const verdict = buzzVerdict(room);
   return (
     <td>
@@ -38,8 +40,10 @@ function Note({ name, place, room, isStop, system, lookAt, walk }: NoteProps) {
         data-note={place.note}
         data-verdict={verdict}
         data-looked={isStop || undefined}
+        aria-pressed={isSwung}
         aria-label={noteText(name, place.note, room, system)}
         onFocus={() => lookAt(place)}
+        onClick={() => choose(place)}
         onPointerEnter={() => {
           lookAt(place);
           hover(room.atFret);
@@ -59,10 +63,13 @@ interface RoomGridProps {
   readonly room: StringRoom;
   readonly at: NotePlace;
   readonly lookAt: (place: NotePlace) => void;
+  /** The note whose swing is in the picture. */
+  readonly swung: NotePlace | null;
+  readonly choose: (place: NotePlace) => void;
   readonly system: UnitSystem;
 }
 
-export function RoomGrid({ solution, room, at, lookAt, system }: RoomGridProps) {
+export function RoomGrid({ solution, room, at, lookAt, swung, choose, system }: RoomGridProps) {
   const table = useRef<HTMLTableElement>(null);
   const { strings } = solution.build;
   const notes = room.strings[0].length;
@@ -100,6 +107,8 @@ export function RoomGrid({ solution, room, at, lookAt, system }: RoomGridProps) 
                   place={{ string, note }}
                   room={one}
                   isStop={string === at.string && note === at.note}
+                  isSwung={swung?.string === string && swung.note === note}
+                  choose={choose}
                   system={system}
                   lookAt={lookAt}
                   walk={walk}

@@ -32,5 +32,13 @@ export const ROOM_WORDS: typeof english.ROOM_WORDS = {
   mayTouch: (note, fret, room, short) =>
     `${note}: geht ${room} über Bund ${fret} frei, aber eine steife Saite kann bis zu ${short} zu tief schwingen.`,
   hits: (note, fret, short) => `${note}: schnarrt an Bund ${fret}, ${short} zu tief.`,
+  pick: 'Einen Ton wählen, um seine Schwingung im Bild zu sehen.',
+  swingOf: (note, bow) => `Im Bild: ${note}, ×${bow} wie die Biegung.`,
+  play: 'Schwingung abspielen',
+  pause: 'Anhalten',
+  hide: 'Schwingung ausblenden',
+  see: 'Zum Bild',
+  showAgain: 'Schwingung zeigen',
+  atFret: (fret, room) => `Bund ${fret}: ${room}`,
   buzzesFrom: (force) => `Ab ${force} beginnt sie zu schnarren.`,
 };

@@ -32,5 +32,13 @@ export const ROOM_WORDS = words('ROOM_WORDS', {
   mayTouch: (note: string, fret: number, room: string, short: string) =>
     `${note}: clears fret ${fret} by ${room}, but a stiff string may swing up to ${short} too low.`,
   hits: (note: string, fret: number, short: string) => `${note}: buzzes on fret ${fret}, ${short} too low.`,
+  pick: 'Choose a note to see its swing in the picture.',
+  swingOf: (note: string, bow: string) => `In the picture: ${note}, ×${bow} like the bow.`,
+  play: 'Play the swing',
+  pause: 'Pause',
+  hide: 'Hide the swing',
+  see: 'To the picture',
+  showAgain: 'Show the swing',
+  atFret: (fret: number, room: string) => `fret ${fret}: ${room}`,
   buzzesFrom: (force: string) => `It starts to buzz at ${force}.`,
 });
