@@ -22,6 +22,8 @@ import type { StripQuestion } from '../mechanics/try-strip/predicted.ts';
 import type { StripDesign, StripPlan } from '../mechanics/try-strip/design.ts';
 import type { StripContent } from '../mechanics/try-strip/document.ts';
 import type { StripEvidence } from '../mechanics/try-strip/places.ts';
+import type { Evidence } from '../mechanics/neck-readings/evidence.ts';
+import type { NeckBands } from './strips/neck-bands.ts';
 import type { StripBands } from './strips/strip-answers.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
@@ -31,6 +33,8 @@ const predictor = createPredictor();
 const estimator = createEstimator(predictor);
 /** Loaded when somebody makes a strip. */
 const strips = () => import('./strips/strip-answers.ts');
+/** Loaded when something was measured. */
+const heard = () => import('./strips/neck-bands.ts');
 let latest = 0;
 let bench: Partial<Build> = {};
 
@@ -83,6 +87,8 @@ export interface SolverApi {
     strips: readonly StripEvidence[],
     onProgress?: (share: number) => void,
   ): Promise<StripBands | null>;
+  /** What everything that was measured leaves of a neck's bands, each by itself and together; null as above. */
+  neckBands(build: Build, evidence: Evidence, onProgress?: (share: number) => void): Promise<NeckBands | null>;
   /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
   bringIn(bytes: Uint8Array, present: readonly LogEntry[], onProgress?: (share: number) => void): BroughtIn;
 }
@@ -135,6 +141,11 @@ const api: SolverApi = {
     const mine = (latest += 1);
     const { stripBands } = await strips();
     return stripBands(estimator, build, evidence, () => mine !== latest, onProgress);
+  },
+  async neckBands(build, evidence, onProgress) {
+    const mine = (latest += 1);
+    const { neckBands } = await heard();
+    return neckBands(estimator, build, evidence, () => mine !== latest, onProgress);
   },
   bringIn: (bytes, present, onProgress) => bringIn(bytes, present, onProgress),
 };

@@ -73,6 +73,7 @@ function numberFault(entry: EntryContent, column: LogNumber): EntryFault | undef
   const at = { column: column.id, ...limitsOf(column) };
   if (value === null) return column.whenEmpty === null ? undefined : { code: 'empty', ...at };
   if (typeof value !== 'number' || !Number.isFinite(value)) return { code: 'no-number', value: given(value), ...at };
+  if (column.isWhole && !Number.isInteger(value)) return { code: 'no-number', value: given(value), ...at };
   return value < column.min || value > column.max ? { code: 'out-of-range', value, ...at } : undefined;
 }
 
@@ -93,18 +94,41 @@ function textFault(entry: EntryContent, { id, options }: LogText): EntryFault | 
     : undefined;
 }
 
+/** Everything that can be measured. */
+const MEASURED = [
+  'measuredFrettedMm',
+  'measuredStrungMm',
+  'measuredPullMm',
+  'measuredRodMm',
+  'measuredQuarter1Mm',
+  'measuredQuarter2Mm',
+  'measuredQuarter3Mm',
+] as const satisfies readonly LogNumber['id'][];
+
+/** What a reading says nothing without. */
+const NEEDS: readonly (readonly [LogNumber['id'], LogNumber['id']])[] = [
+  ['measuredFrettedMm', 'predictedFrettedMm'],
+  ['measuredStrungMm', 'predictedStrungMm'],
+  ['measuredStrungMm', 'predictedStrungFretsMm'],
+  ['measuredPullMm', 'predictedPullMm'],
+  ['measuredPullMm', 'dialFret'],
+  ['measuredPullMm', 'dialErrorMm'],
+  ['measuredRodMm', 'predictedRodMm'],
+  ['measuredRodMm', 'rodTurns'],
+  ['measuredRodMm', 'dialFret'],
+  ['measuredRodMm', 'dialErrorMm'],
+  ['measuredQuarter1Mm', 'predictedQuarter1Mm'],
+  ['measuredQuarter2Mm', 'predictedQuarter2Mm'],
+  ['measuredQuarter3Mm', 'predictedQuarter3Mm'],
+];
+
 function missingPredictions(entry: EntryContent): EntryFault[] {
-  if (entry.measuredFrettedMm === null && entry.measuredStrungMm === null) {
+  if (MEASURED.every((id) => entry[id] === null)) {
     return [{ code: 'nothing-measured', column: 'measuredFrettedMm' }];
   }
-  const needs: readonly [LogNumber['id'], LogNumber['id']][] = [
-    ['measuredFrettedMm', 'predictedFrettedMm'],
-    ['measuredStrungMm', 'predictedStrungMm'],
-    ['measuredStrungMm', 'predictedStrungFretsMm'],
-  ];
-  return needs
-    .filter(([measured, predicted]) => entry[measured] !== null && entry[predicted] === null)
-    .map(([measured, column]) => ({ code: 'needed-with', column, with: measured }));
+  return NEEDS.filter(([measured, predicted]) => entry[measured] !== null && entry[predicted] === null).map(
+    ([measured, column]) => ({ code: 'needed-with', column, with: measured }),
+  );
 }
 
 /** What is wrong with what an entry says. @param row its row in a file, or null */

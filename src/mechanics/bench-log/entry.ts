@@ -4,6 +4,7 @@
  *
  * Relief is that of greatest size under the straightedge, positive hollow, negative humped, like everywhere.
  */
+import type { Build } from '../../neck/build.ts';
 import type { Unit } from '../../neck/units.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 
@@ -35,7 +36,45 @@ export interface Circumstances {
   readonly instrument: string;
 }
 
-export interface LogEntry extends Circumstances {
+/** Which way the nut was turned, as whoever holds the wrench sees it. */
+export const NUT_WAYS = ['clockwise', 'anticlockwise'] as const;
+export type NutWay = (typeof NUT_WAYS)[number];
+
+export const STRINGS_STATES = ['on', 'off'] as const;
+export type StringsState = (typeof STRINGS_STATES)[number];
+
+/** As `Build.seatingOrder`. */
+export const SEATING_ORDERS = ['spread', 'nut-first', 'body-first'] as const satisfies readonly Build['seatingOrder'][];
+
+/**
+ * What else was read on a neck (neck-readings/): how far strings and rod move it, seen on a dial whose beam spans as the
+ * straightedge does, and its bow after each quarter of the frets. Changes have a sign as relief has: towards hollow positive.
+ */
+export interface FurtherReadings {
+  /** Fret that the dial stands over. */
+  readonly dialFret: number | null;
+  /** Standard deviation of what the dial gives, mm. */
+  readonly dialErrorMm: number | null;
+  /** From strings off to strings on, mm. */
+  readonly measuredPullMm: number | null;
+  readonly predictedPullMm: number | null;
+  /** Turns of the nut, from where it is snug or beyond; and whether the strings were on. */
+  readonly rodTurns: number | null;
+  readonly rodWay: NutWay;
+  readonly rodStrings: StringsState;
+  readonly measuredRodMm: number | null;
+  readonly predictedRodMm: number | null;
+  /** Bow with one, two and three quarters of the frets in, in the order in which they went in; no strings. */
+  readonly seatingOrder: Build['seatingOrder'];
+  readonly measuredQuarter1Mm: number | null;
+  readonly measuredQuarter2Mm: number | null;
+  readonly measuredQuarter3Mm: number | null;
+  readonly predictedQuarter1Mm: number | null;
+  readonly predictedQuarter2Mm: number | null;
+  readonly predictedQuarter3Mm: number | null;
+}
+
+export interface LogEntry extends Circumstances, FurtherReadings {
   /** Stays with the entry for ever: through files, other devices and changes. See identity.ts. */
   readonly id: string;
   /** yyyy-mm-dd. */
@@ -82,8 +121,29 @@ export const ORDINARY_SCATTER = {
   scatterCorrelation: 0.4,
 } as const;
 
+/** An entry of a neck that nothing else was read on. */
+const NOTHING_FURTHER: FurtherReadings = {
+  dialFret: null,
+  dialErrorMm: null,
+  measuredPullMm: null,
+  predictedPullMm: null,
+  rodTurns: null,
+  rodWay: 'clockwise',
+  rodStrings: 'on',
+  measuredRodMm: null,
+  predictedRodMm: null,
+  seatingOrder: 'spread',
+  measuredQuarter1Mm: null,
+  measuredQuarter2Mm: null,
+  measuredQuarter3Mm: null,
+  predictedQuarter1Mm: null,
+  predictedQuarter2Mm: null,
+  predictedQuarter3Mm: null,
+};
+
 /** What an entry of an earlier release says of its circumstances: what was asked for then, and nothing else. */
-export const UNSAID: Circumstances & Pick<LogEntry, 'studShape' | 'embeddingLengthMm'> = {
+export const UNSAID: Circumstances & FurtherReadings & Pick<LogEntry, 'studShape' | 'embeddingLengthMm'> = {
+  ...NOTHING_FURTHER,
   workshop: '',
   wire: '',
   blade: '',
@@ -113,6 +173,8 @@ export interface LogNumber {
   readonly unit: Extract<Unit, 'mm' | '%' | 'day' | ''>;
   readonly min: number;
   readonly max: number;
+  /** Takes whole numbers only. */
+  readonly isWhole?: true;
   /** Value of an empty cell; undefined = the cell must not be empty. */
   readonly whenEmpty: number | null | undefined;
 }
@@ -156,6 +218,19 @@ export const LOG_NUMBERS: readonly LogNumber[] = [
   known('spanMm', 'span of the straightedge', 'mm', 50, 1200),
   known('humidityPercent', 'humidity', '%', 0, 100),
   known('strungDays', 'strung for', 'day', 0, 3650),
+  { ...known('dialFret', 'dial at fret', '', 1, 36), isWhole: true },
+  known('dialErrorMm', 'error of the dial', 'mm', 0.001, 0.5),
+  relief('measuredPullMm', 'measured pull of the strings'),
+  relief('predictedPullMm', 'predicted pull of the strings'),
+  known('rodTurns', 'turns of the nut', '', 0.05, 10),
+  relief('measuredRodMm', 'measured travel of the rod'),
+  relief('predictedRodMm', 'predicted travel of the rod'),
+  relief('measuredQuarter1Mm', 'measured with a quarter of the frets in'),
+  relief('predictedQuarter1Mm', 'predicted with a quarter of the frets in'),
+  relief('measuredQuarter2Mm', 'measured with half of the frets in'),
+  relief('predictedQuarter2Mm', 'predicted with half of the frets in'),
+  relief('measuredQuarter3Mm', 'measured with three quarters of the frets in'),
+  relief('predictedQuarter3Mm', 'predicted with three quarters of the frets in'),
 ];
 
 /** A text of an entry: one column of the file. */
@@ -187,6 +262,9 @@ export const LAST_TEXTS: readonly LogText[] = [
   { id: 'rod', name: 'rod', options: ROD_STATES, whenEmpty: UNSAID.rod },
   { id: 'straightedgeOn', name: 'straightedge on', options: STRAIGHTEDGE_ON, whenEmpty: UNSAID.straightedgeOn },
   free('instrument', 'instrument'),
+  { id: 'rodWay', name: 'nut turned', options: NUT_WAYS, whenEmpty: UNSAID.rodWay },
+  { id: 'rodStrings', name: 'strings while turned', options: STRINGS_STATES, whenEmpty: UNSAID.rodStrings },
+  { id: 'seatingOrder', name: 'order of seating', options: SEATING_ORDERS, whenEmpty: UNSAID.seatingOrder },
   free('id', 'id'),
 ];
 

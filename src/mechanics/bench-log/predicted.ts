@@ -1,5 +1,7 @@
 /** What a prediction says that a bench log entry must keep: for the neck that is about to be measured. */
+import { fretsInAfterQuarters } from '../../fretwork/plan/seating-order.ts';
 import type { Method, Moment, Prediction } from '../prediction-types.ts';
+import { sampleLine } from '../relief.ts';
 import { describeLine, lineAt } from '../states.ts';
 import type { Build } from '../../neck/build.ts';
 import type { Scatter } from '../uncertainty/types.ts';
@@ -72,5 +74,43 @@ export function predictedPart(
           scatterCorrelation: scatter.correlation,
         }
       : ORDINARY_SCATTER),
+  };
+}
+
+export type PredictedFurther = Pick<
+  LogEntry,
+  | 'predictedPullMm'
+  | 'predictedRodMm'
+  | 'predictedQuarter1Mm'
+  | 'predictedQuarter2Mm'
+  | 'predictedQuarter3Mm'
+  | 'seatingOrder'
+>;
+
+/** Where the dial stands, and how far the nut was turned. */
+export type DialSetting = Pick<LogEntry, 'dialFret' | 'rodTurns' | 'rodWay'>;
+
+/** What is predicted for whatever else is read on a neck; null where it cannot be told. */
+export function predictedFurther(
+  prediction: Prediction,
+  method: Method,
+  build: Pick<Build, 'fretCount' | 'seatingOrder'>,
+  { dialFret, rodTurns, rodWay }: DialSetting,
+): PredictedFurther {
+  const { basis, rodTurnsAtLimit } = prediction.methods[method];
+  const xMm = dialFret === null ? undefined : prediction.fretXMm[dialFret - 1];
+  const atDial = (line: Float64Array) => (xMm === undefined ? null : sampleLine(prediction.stationXMm, line, xMm));
+  const rodAtLimit = rodTurnsAtLimit > 0 ? atDial(basis.rodMm) : null;
+  const turns = rodTurns === null ? null : rodWay === 'clockwise' ? rodTurns : -rodTurns;
+  const [first, second, third] = fretsInAfterQuarters(build).map(
+    (fretsIn) => lineAt(prediction, method, { strung: false, days: 0, rodPercent: 0, fretsIn }).extremeMm,
+  );
+  return {
+    predictedPullMm: atDial(basis.stringsMm),
+    predictedRodMm: rodAtLimit === null || turns === null ? null : (rodAtLimit * turns) / rodTurnsAtLimit,
+    predictedQuarter1Mm: first,
+    predictedQuarter2Mm: second,
+    predictedQuarter3Mm: third,
+    seatingOrder: build.seatingOrder,
   };
 }

@@ -5,13 +5,18 @@
  *   expected   fretted  B + W·r,  ln r ~ N(μ, s_b² + s_f²);   strung  W_s·r·(1 + …) + S·q,  ln q ~ N(0, s_s²)
  *              μ, s_b: what the log says of the bite so far, over the factor of the prediction (posterior.ts)
  *   far        beyond the 2nd or the 98th percentile, the gauge added in squares: one sound reading in 25 is asked about
+ *   further    pull, rod and quarters: as predicted but for a factor, ln of it ~ N(0, s²) of strings, rod or bite; the other way
+ *              than predicted by more than the instrument's error is asked about by itself
  *   meaning    how many times as hard as predicted the studs would have to bite: (y − B) / W, (y − S) / W_s
  */
 import type { EntryContent } from './entry.ts';
 import { frettedFretsMm, LEFT_SCATTER } from './likelihood.ts';
+import { modelErrorOf, QUARTER_LOG_SPREAD } from '../neck-readings/spreads.ts';
 import type { BitePosterior } from './posterior.ts';
 
-export type Reading = 'measuredFrettedMm' | 'measuredStrungMm';
+export type FurtherReading =
+  'measuredPullMm' | 'measuredRodMm' | 'measuredQuarter1Mm' | 'measuredQuarter2Mm' | 'measuredQuarter3Mm';
+export type Reading = 'measuredFrettedMm' | 'measuredStrungMm' | FurtherReading;
 
 export interface Question {
   readonly reading: Reading;
@@ -20,7 +25,9 @@ export interface Question {
   /** How many times as hard as predicted; null where nothing bites, or no bite leads there. */
   readonly biteTimes: number | null;
   /** Does it go the way of the frets or of the strings, where no bite leads there? */
-  readonly code: 'other-bite' | 'no-bite' | 'without-bite';
+  readonly code: 'other-bite' | 'no-bite' | 'without-bite' | 'other-way' | 'other-size';
+  /** Measured over predicted, of what is further read. */
+  readonly times?: number;
 }
 
 /** The 98th percentile of the normal distribution. */
@@ -37,7 +44,7 @@ interface Parts {
   readonly leftScatter: number;
 }
 
-function partsOf(entry: EntryContent, reading: Reading): Parts | undefined {
+function partsOf(entry: EntryContent, reading: 'measuredFrettedMm' | 'measuredStrungMm'): Parts | undefined {
   const measuredMm = entry[reading];
   if (measuredMm === null) return undefined;
   if (reading === 'measuredFrettedMm') {
@@ -51,7 +58,13 @@ function partsOf(entry: EntryContent, reading: Reading): Parts | undefined {
   return { measuredMm, predictedMm, fretsMm, restMm: predictedMm - fretsMm, restScatter, leftScatter: LEFT_SCATTER };
 }
 
-function questionOf(entry: EntryContent, reading: Reading, bite: Pick<BitePosterior, 'median' | 'logSpread'>) {
+type Bite = Pick<BitePosterior, 'median' | 'logSpread'>;
+
+function questionOf(
+  entry: EntryContent,
+  reading: 'measuredFrettedMm' | 'measuredStrungMm',
+  bite: Bite,
+): Question | undefined {
   const parts = partsOf(entry, reading);
   if (!parts) return undefined;
   const { measuredMm, predictedMm, fretsMm, restMm, restScatter, leftScatter } = parts;
@@ -76,8 +89,45 @@ function questionOf(entry: EntryContent, reading: Reading, bite: Pick<BitePoster
     : ({ ...question, code: 'other-bite', biteTimes: times } as const);
 }
 
+/** What is further read on a neck: its size, what was predicted, and how far that scatters. */
+function furtherOf(entry: EntryContent, bite: Bite) {
+  const { gaugeErrorMm, stringScatter, fretScatter } = entry;
+  const dial = { errorMm: entry.dialErrorMm ?? gaugeErrorMm, centre: 1 };
+  const grip = {
+    errorMm: gaugeErrorMm,
+    centre: (bite.median / entry.biteFactor) * Math.exp(entry.fretShift),
+    spread: Math.hypot(bite.logSpread, fretScatter, QUARTER_LOG_SPREAD),
+  };
+  const { predictedPullMm, predictedRodMm } = entry;
+  const pull = { ...dial, predictedMm: predictedPullMm, spread: Math.hypot(stringScatter, modelErrorOf('pull')) };
+  const rod = { ...dial, predictedMm: predictedRodMm, spread: Math.hypot(stringScatter, modelErrorOf('rod')) };
+  return {
+    measuredPullMm: pull,
+    measuredRodMm: rod,
+    measuredQuarter1Mm: { ...grip, predictedMm: entry.predictedQuarter1Mm },
+    measuredQuarter2Mm: { ...grip, predictedMm: entry.predictedQuarter2Mm },
+    measuredQuarter3Mm: { ...grip, predictedMm: entry.predictedQuarter3Mm },
+  } satisfies Record<FurtherReading, unknown>;
+}
+
+function furtherQuestions(entry: EntryContent, bite: Bite): Question[] {
+  return Object.entries(furtherOf(entry, bite)).flatMap(([id, of]): Question[] => {
+    const reading = id as FurtherReading;
+    const [measuredMm, { predictedMm, errorMm, centre, spread }] = [entry[reading], of];
+    if (measuredMm === null || predictedMm === null || predictedMm === 0) return [];
+    const times = measuredMm / predictedMm;
+    const question = { reading, measuredMm, predictedMm, biteTimes: null, times };
+    const error = (FAR * errorMm) / Math.abs(predictedMm);
+    if (times < -error) return [{ ...question, code: 'other-way' }];
+    const end = centre * Math.exp((times > centre ? FAR : -FAR) * spread);
+    const isFar = Math.abs(times - centre) > Math.hypot(end - centre, error);
+    return isFar ? [{ ...question, code: 'other-size' }] : [];
+  });
+}
+
 /** What there is to ask about an entry before it is kept. @param bite what the log says of it */
-export function questionsOf(entry: EntryContent, bite: Pick<BitePosterior, 'median' | 'logSpread'>): Question[] {
-  const readings: readonly Reading[] = ['measuredFrettedMm', 'measuredStrungMm'];
-  return readings.map((reading) => questionOf(entry, reading, bite)).filter((question) => question !== undefined);
+export function questionsOf(entry: EntryContent, bite: Bite): Question[] {
+  const readings = ['measuredFrettedMm', 'measuredStrungMm'] as const;
+  const bows = readings.map((reading) => questionOf(entry, reading, bite)).filter((question) => question !== undefined);
+  return [...bows, ...furtherQuestions(entry, bite)];
 }

@@ -5,11 +5,13 @@
  *   wire       area, shape and width of the studs: of a wire, which is one with the same numbers; its shape is what is asked
  *   wood       of a board: of the neck's own, of another that is named, else of each strip
  *   strip      its slots and kerfs: its own
+ *   neck       everything else that is uncertain of the neck, and the grip of each quarter of its frets, where it was read itself
  *
  * Numbers alone make nothing one: which strips speak for a neck at all is the maker's word. That the numbers of a wire differ
  * says that it is another.
  */
 import type { Build } from '../../neck/build.ts';
+import { INPUTS, type UncertainInput } from '../uncertainty/inputs.ts';
 import type { TryStrip } from './document.ts';
 import { GRIP_INPUTS, STRIP_INPUTS, WOOD_INPUTS, type StripInput } from './spreads.ts';
 import type { StripDeviates } from './strip-samples.ts';
@@ -35,6 +37,9 @@ export function wireDifferences(strip: Wire, neck: Wire): WireNumber[] {
 const OF_WIRE: ReadonlySet<StripInput> = new Set<StripInput>(['studArea', 'studShape', 'studWidthMm']);
 const OF_WOOD: ReadonlySet<StripInput> = new Set<StripInput>(WOOD_INPUTS);
 
+const SHARED: ReadonlySet<UncertainInput> = new Set(STRIP_INPUTS);
+const isShared = (input: UncertainInput): input is StripInput => SHARED.has(input);
+
 export interface StripPlaces {
   readonly inputs: Readonly<Record<StripInput, number>>;
   readonly slotDepth: number;
@@ -44,12 +49,27 @@ export interface StripPlaces {
 export interface Places {
   readonly dimensions: number;
   readonly strips: readonly StripPlaces[];
-  /** Of the neck: those of its inputs that a strip or another neck tells of. */
-  readonly neck: Readonly<Partial<Record<StripInput, number>>>;
+  /** Of the neck: those of its inputs that a strip or another neck tells of; all of them where it was read itself. */
+  readonly neck: Readonly<Partial<Record<UncertainInput, number>>>;
+  /** Where its bow was read after quarters of the frets: these, and the place of each one's grip. */
+  readonly quarters?: { readonly frets: readonly (readonly number[])[]; readonly places: readonly number[] };
 }
 
-/** @param withNecks do entries of the bench log speak too? They are of the neck's wire. */
-export function placesOf(neck: Build, strips: readonly StripEvidence[], withNecks: boolean): Places {
+/** What else speaks for a neck. */
+export interface BesideStrips {
+  /** Entries of the bench log: of other necks with the neck's wire. */
+  readonly withNecks: boolean;
+  /** The neck itself was read. */
+  readonly isRead?: boolean;
+  /** Frets of each quarter, where its bow was read after quarters. */
+  readonly quarters?: readonly (readonly number[])[] | undefined;
+}
+
+export function placesOf(
+  neck: Build,
+  strips: readonly StripEvidence[],
+  { withNecks, isRead = false, quarters }: BesideStrips,
+): Places {
   const places = new Map<string, number>();
   const placeOf = (name: string): number => {
     const place = places.get(name) ?? places.size;
@@ -72,11 +92,15 @@ export function placesOf(neck: Build, strips: readonly StripEvidence[], withNeck
     };
   });
   if (withNecks) for (const input of GRIP_INPUTS) placeOf(nameOf(input, neck, OWN));
-  const known = STRIP_INPUTS.map((input) => [input, places.get(nameOf(input, neck, OWN))] as const);
+  const ownName = (input: UncertainInput) => (isShared(input) ? nameOf(input, neck, OWN) : `neck ${input}`);
+  if (isRead) for (const { id } of INPUTS) placeOf(ownName(id));
+  const known = INPUTS.map(({ id }) => [id, places.get(ownName(id))] as const);
+  const ofQuarters = quarters?.map((_, quarter) => placeOf(`quarter ${quarter}`));
   return {
     dimensions: places.size,
     strips: told,
     neck: Object.fromEntries(known.filter(([, place]) => place !== undefined)),
+    ...(quarters && ofQuarters ? { quarters: { frets: quarters, places: ofQuarters } } : {}),
   };
 }
 

@@ -8,6 +8,7 @@ import { createPredictor, type Predictor } from '../predict.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
 import { spreadsOf } from './inputs.ts';
 import { MODEL_STEPS, modelSteps, type ResponseModel } from './model.ts';
+import { withQuarters, type QuarterGrips } from './quarters.ts';
 import { readoutsOf } from './readouts.ts';
 import { drawSamples, type Draws, type KnownDeviates } from './sampling.ts';
 import { timeCourses } from './time-course.ts';
@@ -21,6 +22,8 @@ export interface EstimateOptions {
   readonly biteLogSpread?: number;
   /** What try strips and the bench log leave of the grip (try-strip/grip-posterior.ts): with it `biteLogSpread` is not used. */
   readonly grip?: KnownDeviates;
+  /** Grip of each quarter of the frets beside that, of the same samples, where the neck was read after quarters. */
+  readonly quarters?: QuarterGrips | undefined;
 }
 
 export const STANDARD_SEED = 1;
@@ -74,7 +77,7 @@ export function createEstimator(predictor: Predictor): Estimator {
   const aside = createPredictor();
 
   function* drawing(build: Build, options: EstimateOptions = {}): Generator<Progress, Drawn> {
-    const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread, grip } = options;
+    const { seed = STANDARD_SEED, samples = STANDARD_SAMPLES, biteLogSpread, grip, quarters } = options;
     if (!Number.isInteger(samples) || samples < LEAST_SAMPLES || samples > MOST_SAMPLES) {
       throw new Refused({ code: 'samples-beyond-range', samples, least: LEAST_SAMPLES, most: MOST_SAMPLES });
     }
@@ -89,7 +92,7 @@ export function createEstimator(predictor: Predictor): Estimator {
       yield { done: (done += 1), total: TOTAL_STEPS };
       solved = solving.next();
     }
-    return { model: solved.value, draws: drawSamples(solved.value, seed, samples, grip) };
+    return { model: solved.value, draws: withQuarters(drawSamples(solved.value, seed, samples, grip), quarters) };
   }
 
   function* steps(build: Build, options: EstimateOptions = {}): Generator<Progress, Uncertainty> {

@@ -9,6 +9,7 @@ import { BiteSection } from './bite-section.tsx';
 import { EntriesTable } from './entries-table.tsx';
 import { EntryForm } from './entry-form.tsx';
 import { saveLog, useBringing } from './log-file.ts';
+import { OwnSection } from './own-section.tsx';
 import { SaidLine } from './said-line.tsx';
 import { useLogChanges } from './use-log-changes.ts';
 import { usePosterior } from './use-posterior.ts';
@@ -63,6 +64,7 @@ export function BenchLogDialog() {
       )}
       {unreadable > 0 && <p className="quiet">{LOG_WORDS.unreadable(unreadable)}</p>}
       {log !== null && <BiteSection entries={entries} asked={asked} system={system} />}
+      {log !== null && <OwnSection entries={entries} system={system} />}
       {solution ? (
         <EntryForm
           key={`${formCount} ${system}`}

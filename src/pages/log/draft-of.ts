@@ -3,14 +3,17 @@ import type { UnitSystem } from '../../neck/units.ts';
 import type { Build } from '../../neck/build.ts';
 import { workingKerfMm } from '../../neck/kerf.ts';
 import { UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
-import type { PredictedPart } from '../../mechanics/bench-log/predicted.ts';
+import type { PredictedFurther, PredictedPart } from '../../mechanics/bench-log/predicted.ts';
+import { USUAL_DIAL_ERROR_MM } from '../../mechanics/neck-readings/spreads.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { isoDate } from '../papers/date.ts';
 import {
+  DRAFT_NUMBERS,
   draftText,
   NOTHING_STORED,
   USUAL_GAUGE_ERROR_MM,
   waysOf,
+  type DraftTexts,
   type EntryDraft,
   type FromBuild,
   type StoredNumbers,
@@ -18,9 +21,10 @@ import {
 
 /** The numbers that an entry has; of a new one only the usual error of the gauge. */
 export function storedNumbers(entry: LogEntry | null): StoredNumbers {
-  if (!entry) return { ...NOTHING_STORED, gaugeErrorMm: USUAL_GAUGE_ERROR_MM, days: 0 };
-  const { measuredFrettedMm, measuredStrungMm, gaugeErrorMm, humidityPercent, strungDays } = entry;
-  return { measuredFrettedMm, measuredStrungMm, gaugeErrorMm, humidityPercent, days: strungDays ?? 0 };
+  if (!entry)
+    return { ...NOTHING_STORED, gaugeErrorMm: USUAL_GAUGE_ERROR_MM, dialErrorMm: USUAL_DIAL_ERROR_MM, days: 0 };
+  const own = DRAFT_NUMBERS.map((id) => [id, id === 'days' ? (entry.strungDays ?? 0) : entry[id]]);
+  return Object.fromEntries(own) as StoredNumbers;
 }
 
 /** @param last the entry before: workshop and feelers are mostly the same again */
@@ -32,7 +36,7 @@ export function draftOf(
 ): EntryDraft {
   const stored = storedNumbers(entry);
   const text = (id: keyof StoredNumbers) => draftText(id, stored[id], system);
-  const { workshop, wire, blade, instrument, rod, straightedgeOn } = entry ?? {
+  const { workshop, wire, blade, instrument, rod, straightedgeOn, rodWay, rodStrings } = entry ?? {
     ...UNSAID,
     workshop: last?.workshop ?? '',
     instrument: last?.instrument ?? '',
@@ -41,11 +45,7 @@ export function draftOf(
     date: entry?.date ?? isoDate(new Date()),
     neck: entry?.neck ?? build.name,
     method: entry?.method ?? build.method,
-    measuredFrettedMm: text('measuredFrettedMm'),
-    measuredStrungMm: text('measuredStrungMm'),
-    gaugeErrorMm: text('gaugeErrorMm'),
-    humidityPercent: text('humidityPercent'),
-    days: text('days'),
+    ...(Object.fromEntries(DRAFT_NUMBERS.map((id) => [id, text(id)])) as DraftTexts),
     ways: waysOf(entry),
     workshop,
     wire,
@@ -53,6 +53,8 @@ export function draftOf(
     instrument,
     rod,
     straightedgeOn,
+    rodWay,
+    rodStrings,
   };
 }
 
@@ -75,6 +77,12 @@ export function keptOf(entry: LogEntry): FromBuild {
     tangWidthMm,
     studWidthMm,
     spanMm,
+    predictedPullMm,
+    predictedRodMm,
+    predictedQuarter1Mm,
+    predictedQuarter2Mm,
+    predictedQuarter3Mm,
+    seatingOrder,
   } = entry;
   return {
     predictedFrettedMm,
@@ -93,11 +101,17 @@ export function keptOf(entry: LogEntry): FromBuild {
     tangWidthMm,
     studWidthMm,
     spanMm,
+    predictedPullMm,
+    predictedRodMm,
+    predictedQuarter1Mm,
+    predictedQuarter2Mm,
+    predictedQuarter3Mm,
+    seatingOrder,
   };
 }
 
 /** @param method the way of seating that the entry is of */
-export function fromBuild(build: Build, method: Method, predicted: PredictedPart): FromBuild {
+export function fromBuild(build: Build, method: Method, predicted: PredictedPart & PredictedFurther): FromBuild {
   const { boardWood, tangWidthMm, studWidthMm } = build;
   const kerfMm = workingKerfMm(build, method);
   return { ...predicted, wood: boardWood, kerfMm, tangWidthMm, studWidthMm, spanMm: null };

@@ -3,7 +3,7 @@ import { useId, useRef, useState, type SyntheticEvent } from 'react';
 import { unitLabel } from '../../speech/quantity.ts';
 import type { EntryContent, LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BitePosterior } from '../../mechanics/bench-log/posterior.ts';
-import { predictedPart } from '../../mechanics/bench-log/predicted.ts';
+import { predictedFurther, predictedPart } from '../../mechanics/bench-log/predicted.ts';
 import { questionsOf, type Question } from '../../mechanics/bench-log/question.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
 import { GRIP_LOG_SPREAD } from '../../mechanics/uncertainty/inputs.ts';
@@ -14,7 +14,16 @@ import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import { CircumstancesFields } from './circumstances-fields.tsx';
 import { draftOf, fromBuild, keptOf, storedNumbers } from './draft-of.ts';
-import { entryOf, readDraft, type DraftBow, type DraftNumber, type EntryDraft, type FromBuild } from './entry-draft.ts';
+import {
+  entryOf,
+  readDraft,
+  type DraftBow,
+  type DraftNumber,
+  type EntryDraft,
+  type FromBuild,
+  type StoredNumbers,
+} from './entry-draft.ts';
+import { FurtherFields } from './further-fields.tsx';
 import { ChoiceField, Field, NumberField, TextField } from './form-fields.tsx';
 import { Questions } from './questions.tsx';
 
@@ -42,19 +51,19 @@ function useDraft({ solution: { build, prediction }, entry, entries }: EntryForm
   const bands = useBackbow(currentBands);
   const [draft, setDraft] = useState<EntryDraft>(() => draftOf(build, entry, entries.at(-1), system));
   const stored = storedNumbers(entry);
-  const from = (days: number): FromBuild =>
-    entry
-      ? keptOf(entry)
-      : fromBuild(
-          build,
-          draft.method,
-          predictedPart(prediction, draft.method, build, days, bands?.methods[draft.method].scatter),
-        );
-  return { system, draft, setDraft, stored, from, shown: from(readDraft(draft, system, stored).numbers.days ?? 0) };
+  const from = ({ days, dialFret, rodTurns }: StoredNumbers): FromBuild => {
+    if (entry) return keptOf(entry);
+    const { method, rodWay } = draft;
+    return fromBuild(build, method, {
+      ...predictedPart(prediction, method, build, days ?? 0, bands?.methods[method].scatter),
+      ...predictedFurther(prediction, method, build, { dialFret, rodTurns, rodWay }),
+    });
+  };
+  return { system, draft, setDraft, stored, from, shown: from(readDraft(draft, system, stored).numbers) };
 }
 
 export function EntryForm(props: EntryFormProps) {
-  const { entry, posterior, save, cancel } = props;
+  const { entry, posterior, save, cancel, solution } = props;
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
   const { system, draft, setDraft, stored, from, shown } = useDraft(props);
@@ -68,7 +77,7 @@ export function EntryForm(props: EntryFormProps) {
 
   function submit(event: SyntheticEvent): void {
     event.preventDefault();
-    const made = entryOf(draft, from, system, stored);
+    const made = entryOf(draft, from, system, stored, solution.build.bodyJointFret);
     setProblems(made.ok ? [] : made.problems);
     setAsked(null);
     if (!made.ok) return;
@@ -111,14 +120,16 @@ export function EntryForm(props: EntryFormProps) {
         {!entry && number('days', LOG_WORDS.strungDays)}
         {number('gaugeErrorMm', LOG_WORDS.gaugeError(unit))}
       </div>
+      <FurtherFields
+        draft={draft}
+        set={set}
+        shown={shown}
+        isNew={!entry}
+        hasRod={solution.build.rodKind !== 'none'}
+        fields={{ number, bow }}
+      />
       <CircumstancesFields draft={draft} set={set} />
-      <div role="alert">
-        {problems.map((problem) => (
-          <p key={problem} className="refusal">
-            {problem}
-          </p>
-        ))}
-      </div>
+      <Problems problems={problems} />
       {asked ? (
         <Questions questions={asked.questions} system={system} keep={() => save(asked.entry)} correct={correct} />
       ) : (
@@ -132,6 +143,18 @@ export function EntryForm(props: EntryFormProps) {
         </div>
       )}
     </form>
+  );
+}
+
+function Problems({ problems }: { readonly problems: readonly string[] }) {
+  return (
+    <div role="alert">
+      {problems.map((problem) => (
+        <p key={problem} className="refusal">
+          {problem}
+        </p>
+      ))}
+    </div>
   );
 }
 

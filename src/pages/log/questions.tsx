@@ -10,7 +10,12 @@ export function questionText(question: Question, system: UnitSystem): string {
   const measured = enteredBowText(question.measuredMm, system);
   const predicted = enteredBowText(question.predictedMm, system);
   const reading = LOG_WORDS.fields[question.reading];
-  const { biteTimes } = question;
+  const { biteTimes, times: ofPredicted } = question;
+  if (question.code === 'other-way') return LOG_WORDS.askOtherWay(measured, reading, predicted);
+  if (ofPredicted !== undefined) {
+    const said = formatShort(ofPredicted, ofPredicted < 1 ? 2 : 1);
+    return LOG_WORDS.askTimes(measured, reading, said, predicted);
+  }
   if (question.code === 'without-bite') return LOG_WORDS.askWithoutBite(measured, reading, predicted);
   if (biteTimes === null) return LOG_WORDS.askNoBite(measured, reading, predicted);
   const times = formatShort(biteTimes, biteTimes < 1 ? 2 : 1);

@@ -7,6 +7,7 @@ import type { StripQuestion } from '../../mechanics/try-strip/predicted.ts';
 import type { FarStiffness } from '../../mechanics/try-strip/stiffness.ts';
 import type { Band } from '../../mechanics/uncertainty/band.ts';
 import { enteredBowText } from '../bow.ts';
+import { LOG_WORDS } from '../en/pages/log.ts';
 import { STRIP_WORDS } from '../en/pages/strips.ts';
 import { UNCERTAIN_INPUT_WORDS } from '../en/workshop/uncertainty.ts';
 import { woodName } from '../names.ts';
@@ -40,6 +41,10 @@ export function stripDoubtText(doubt: GripDoubt, system: UnitSystem): string {
       return doubts.contradicting;
     case 'far-reading':
       return doubts.far(stripBowText(doubt.measuredMm, system), stripBowText(doubt.expectedMm, system));
+    case 'far-on-neck': {
+      const [measured, expected] = [doubt.measuredMm, doubt.expectedMm].map((mm) => enteredBowText(mm, system));
+      return doubts.farOnNeck(LOG_WORDS.ownKinds[doubt.kind], measured, expected);
+    }
     case 'end-of-range':
       return doubts.end(UNCERTAIN_INPUT_WORDS[doubt.input]);
     case 'few-samples':

@@ -24,6 +24,7 @@ export interface AnsweringWorker {
     | 'posterior'
     | 'stripAhead'
     | 'stripBands'
+    | 'neckBands'
     | 'stripQuestions'
     | 'tangs'
     | 'wanted'

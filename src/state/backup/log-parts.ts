@@ -4,7 +4,7 @@
  */
 import { compareEntries } from '../../mechanics/bench-log/compare.ts';
 import { entryProblems } from '../../mechanics/bench-log/entry-problems.ts';
-import { LOG_NUMBERS, LOG_TEXTS, type LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { LOG_NUMBERS, LOG_TEXTS, UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { contentHash } from '../../mechanics/bench-log/identity.ts';
 import { MOST_ROWS } from '../../mechanics/bench-log/read-csv.ts';
 import { MOST_REFERRED, type BiteReference } from '../../neck/bite-reference.ts';
@@ -23,8 +23,11 @@ const COLUMNS = [...LOG_TEXTS, ...LOG_NUMBERS].map(({ id }) => id);
 
 /** What an entry says, and nothing else. */
 function logEntryOf(value: unknown): LogEntry | null {
-  if (!isObject(value) || entryProblems(value as unknown as LogEntry).length > 0) return null;
-  return Object.fromEntries(COLUMNS.map((id) => [id, value[id]])) as unknown as LogEntry;
+  if (!isObject(value)) return null;
+  // A backup of an earlier release says nothing of what was not asked for then.
+  const entry: Record<string, unknown> = 'studShape' in value ? { ...UNSAID, ...value } : value;
+  if (entryProblems(entry as unknown as LogEntry).length > 0) return null;
+  return Object.fromEntries(COLUMNS.map((id) => [id, entry[id]])) as unknown as LogEntry;
 }
 
 function recordIn(stored: unknown): LogRecord {

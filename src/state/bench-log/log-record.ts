@@ -59,9 +59,14 @@ function withId(value: unknown): unknown {
   return contentProblems(content).length > 0 ? value : withContentId(content);
 }
 
-/** An entry from before the shape of studs was asked for: predicted under the earlier law of the grip. */
-function withLaw(value: unknown): unknown {
-  return !isObject(value) || 'studShape' in value ? value : { ...value, studShape: null, embeddingLengthMm: null };
+const SINCE = Object.keys(UNSAID) as readonly (keyof typeof UNSAID)[];
+
+/**
+ * An entry of a release that asked for less, with what that means: one from before the shape of studs was asked for was
+ * predicted under the earlier law of the grip, and nothing else was read on one from before that was asked for.
+ */
+function withSince(value: unknown): unknown {
+  return !isObject(value) || SINCE.every((key) => key in value) ? value : { ...UNSAID, ...value };
 }
 
 function numbersIn(value: unknown): number[] {
@@ -78,7 +83,7 @@ export function recordOf(stored: unknown): LogRecord | null {
   const adopted: unknown[] = Array.isArray(stored['adopted']) ? stored['adopted'] : [];
   return {
     version: VERSION,
-    entries: version === 1 ? entries.map(withId) : entries.map(withLaw),
+    entries: version === 1 ? entries.map(withId) : entries.map(withSince),
     adopted: adopted.filter(isAdopted),
     earlier: version === 1 ? factorsOf(adopted) : numbersIn(stored['earlier']),
   };

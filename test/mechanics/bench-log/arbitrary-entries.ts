@@ -3,12 +3,19 @@ import fc from 'fast-check';
 import {
   LOG_NUMBERS,
   MOST_TEXT_CHARACTERS,
+  NUT_WAYS,
   ROD_STATES,
+  SEATING_ORDERS,
   STRAIGHTEDGE_ON,
+  STRINGS_STATES,
   type LogEntry,
 } from '../../../src/mechanics/bench-log/entry.ts';
 import { contentProblems } from '../../../src/mechanics/bench-log/entry-problems.ts';
 import { withContentId } from '../../../src/mechanics/bench-log/identity.ts';
+
+/** What some reading says nothing without: all of it is there, so that readings may come as they will. */
+const GOES_WITH_A_READING =
+  /^(predicted(Fretted|StrungFrets|Strung|Pull|Rod|Quarter\d)Mm|dialFret|dialErrorMm|rodTurns)$/;
 
 /** Any number of the range, as exact as a double is, or as a gauge is read. */
 const range = (min: number, max: number) =>
@@ -36,13 +43,14 @@ export const arbitraryEntry: fc.Arbitrary<LogEntry> = fc
     instrument: text,
     rod: fc.constantFrom(...ROD_STATES),
     straightedgeOn: fc.constantFrom(...STRAIGHTEDGE_ON),
+    rodWay: fc.constantFrom(...NUT_WAYS),
+    rodStrings: fc.constantFrom(...STRINGS_STATES),
+    seatingOrder: fc.constantFrom(...SEATING_ORDERS),
     ...Object.fromEntries(
-      LOG_NUMBERS.map(({ id, min, max, whenEmpty }) => [
-        id,
-        whenEmpty === null && !/^predicted(Fretted|StrungFrets|Strung)Mm$/.test(id)
-          ? fc.option(range(min, max))
-          : range(min, max),
-      ]),
+      LOG_NUMBERS.map(({ id, min, max, whenEmpty, isWhole }) => {
+        const value = isWhole ? fc.integer({ min, max }) : range(min, max);
+        return [id, whenEmpty === null && !GOES_WITH_A_READING.test(id) ? fc.option(value) : value];
+      }),
     ),
   })
   .map((value) => value as unknown as Omit<LogEntry, 'id'>)

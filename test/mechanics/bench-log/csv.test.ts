@@ -31,9 +31,9 @@ describe('writing', () => {
     const [header, row, rest] = writeLog([ENTRY]).split('\r\n');
     expect(header).toContain('date,neck,method,measured with frets in (mm),measured strung (mm),gauge error (mm)');
     expect(header).toContain('bite factor used,');
-    expect(header).toMatch(/,instrument,id$/);
+    expect(header).toMatch(/,instrument,nut turned,strings while turned,order of seating,id$/);
     expect(row).toMatch(/^2026-02-14,"No\. 41, walnut board",press,-0\.24,0\.05,0\.02,-0\.21,,0\.11,-0\.18,1,/);
-    expect(row).toMatch(/,slack,frets,,bcdfghjklmnpqr$/);
+    expect(row).toMatch(/,slack,frets,,clockwise,on,spread,bcdfghjklmnpqr$/);
     expect(rest).toBe('');
   });
 

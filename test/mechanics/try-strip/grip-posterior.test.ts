@@ -161,7 +161,7 @@ describe('in terms of the neck', () => {
       placesOf(
         NECK,
         strips.map((strip) => ({ strip, ownBoard })),
-        false,
+        { withNecks: false },
       ).dimensions;
     const one = dimensions([STRIP]);
     expect(one).toBe(16);

@@ -4,7 +4,15 @@ import { describe, expect, test } from 'vitest';
 import { ORDINARY_SCATTER, UNSAID } from '../../../src/mechanics/bench-log/entry.ts';
 import { contentHash } from '../../../src/mechanics/bench-log/identity.ts';
 import { draftOf, keptOf, storedNumbers } from '../../../src/pages/log/draft-of.ts';
-import { draftText, entryOf, type EntryDraft, type FromBuild } from '../../../src/pages/log/entry-draft.ts';
+import {
+  DRAFT_NUMBERS,
+  draftText,
+  entryOf,
+  waysOf,
+  type DraftTexts,
+  type EntryDraft,
+  type FromBuild,
+} from '../../../src/pages/log/entry-draft.ts';
 import { defaultBuild } from '../../../src/neck/build.ts';
 import { arbitraryEntry } from '../../mechanics/bench-log/arbitrary-entries.ts';
 import { expectNear } from '../../expect-near.ts';
@@ -23,18 +31,28 @@ const PREDICTED: FromBuild = {
   tangWidthMm: 0.5,
   studWidthMm: 0.76,
   spanMm: null,
+  predictedPullMm: 0.31,
+  predictedRodMm: -0.12,
+  predictedQuarter1Mm: -0.05,
+  predictedQuarter2Mm: -0.11,
+  predictedQuarter3Mm: -0.16,
+  seatingOrder: 'nut-first',
 };
+const NO_TEXTS = Object.fromEntries(DRAFT_NUMBERS.map((id) => [id, ''])) as DraftTexts;
+const NO_WAYS = waysOf(null);
 const { workshop, wire, blade, instrument, rod, straightedgeOn } = UNSAID;
 const DRAFT: EntryDraft = {
   date: '2026-05-04',
   neck: 'Number 12',
   method: 'press',
+  ...NO_TEXTS,
   measuredFrettedMm: '0.28',
-  measuredStrungMm: '',
   gaugeErrorMm: '0.02',
-  humidityPercent: '',
+  dialErrorMm: '0.01',
   days: '0',
-  ways: { measuredFrettedMm: 'hump', measuredStrungMm: null },
+  ways: { ...NO_WAYS, measuredFrettedMm: 'hump' },
+  rodWay: 'clockwise',
+  rodStrings: 'on',
   workshop,
   wire,
   blade,
@@ -52,7 +70,7 @@ const fretted = (measuredFrettedMm: string, way: 'hump' | 'hollow' | null, syste
   made(
     {
       measuredFrettedMm,
-      ways: { measuredFrettedMm: way, measuredStrungMm: null },
+      ways: { ...NO_WAYS, measuredFrettedMm: way },
       ...(system === 'inch' ? { gaugeErrorMm: '0.001' } : {}),
     },
     system,
@@ -95,7 +113,7 @@ describe('an entry that is typed', () => {
   test('asks for the days since stringing at which a strung neck was measured', () => {
     const days: number[] = [];
     const strung = { ...DRAFT, measuredStrungMm: '0.1', ways: { ...DRAFT.ways, measuredStrungMm: 'hollow' } } as const;
-    const result = entryOf({ ...strung, days: '14' }, (at) => (days.push(at), PREDICTED), 'metric');
+    const result = entryOf({ ...strung, days: '14' }, ({ days: at }) => (days.push(at!), PREDICTED), 'metric');
     expect(days).toEqual([14]);
     expect(result.ok && result.entry.strungDays).toBe(14);
     expect(problems({ ...strung, days: '' }).join(' ')).toMatch(/days since it was strung is empty/);
@@ -125,9 +143,7 @@ describe('an entry that is typed', () => {
 
 describe('hump or hollow', () => {
   test('is asked for, and a sign is taken for neither', () => {
-    expect(problems({ ways: { measuredFrettedMm: null, measuredStrungMm: null } })).toEqual([
-      'measured with frets in: 0.28\u00a0mm: is it a hump or a hollow?',
-    ]);
+    expect(problems({ ways: NO_WAYS })).toEqual(['measured with frets in: 0.28\u00a0mm: is it a hump or a hollow?']);
     for (const sign of ['-', '−', '+', '–']) {
       const result = fretted(`${sign}0.14`, 'hump');
       expect(result.ok ? [] : result.problems).toEqual([

@@ -128,6 +128,8 @@ export const STRIP_WORDS: typeof english.STRIP_WORDS = {
       'Die Messungen widersprechen einander: Kein Griff erklärt sie alle. Prüfen Sie Schlitzbreiten und Messungen.',
     far: (measured, expected) =>
       `Eine Messung von ${measured} liegt weit von den anderen; nach ihnen wären es ${expected}.`,
+    farOnNeck: (reading, measured, expected) =>
+      `${reading}: gemessen ${measured}, nach allem anderen wären es ${expected}. Prüfen Sie das, vor allem Buckel und Mulde.`,
     end: (input) => `Diese Messungen verlangen einen ungewöhnlichen Wert: ${input}. Prüfen Sie den zuerst.`,
     few: 'Die Messungen sind so scharf oder so unwahrscheinlich, dass das Ergebnis grob ist.',
     wire: (name, strip, neck) =>

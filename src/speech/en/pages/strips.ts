@@ -132,6 +132,8 @@ export const STRIP_WORDS = words('STRIP_WORDS', {
     contradicting: 'The readings contradict each other: no grip explains them all. Check the kerfs and the readings.',
     far: (measured: string, expected: string) =>
       `A reading of ${measured} is far from the others, which suggest ${expected}.`,
+    farOnNeck: (reading: string, measured: string, expected: string) =>
+      `${reading}: ${measured} was read, and everything else suggests ${expected}. Check it, above all hump and hollow.`,
     end: (input: string) => `These readings ask for an unusual value: ${input}. Check it first.`,
     few: 'The readings are so sharp, or so unlikely, that the result is rough.',
     wire: (name: string, strip: string, neck: string) =>

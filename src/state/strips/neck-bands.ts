@@ -1,0 +1,105 @@
+/** What a worker answers about everything that was measured for a neck: what each of it leaves of the neck's bands. */
+import type { Build } from '../../neck/build.ts';
+import { NO_EVIDENCE, type Evidence } from '../../mechanics/neck-readings/evidence.ts';
+import { hear, isSilent, narrowedBy, ownNeck, type TakenGrip } from '../../mechanics/neck-readings/heard.ts';
+import type { OwnNeck } from '../../mechanics/neck-readings/likelihood.ts';
+import { READING_KINDS, type ReadingKind } from '../../mechanics/neck-readings/readings.ts';
+import type { Method } from '../../mechanics/prediction-types.ts';
+import { asUnmeasured, type GripPosterior } from '../../mechanics/try-strip/grip-posterior.ts';
+import { sampleExtremes } from '../../mechanics/uncertainty/band-at.ts';
+import { bandOf } from '../../mechanics/uncertainty/band.ts';
+import {
+  STANDARD_SAMPLES,
+  STANDARD_SEED,
+  type EstimateOptions,
+  type Estimator,
+  type Progress,
+} from '../../mechanics/uncertainty/estimate.ts';
+import type { ResponseModel } from '../../mechanics/uncertainty/model.ts';
+import { withQuarters } from '../../mechanics/uncertainty/quarters.ts';
+import { drawSamples } from '../../mechanics/uncertainty/sampling.ts';
+import type { StateBands } from './strip-answers.ts';
+
+export interface NeckBands {
+  readonly posterior: Omit<GripPosterior, 'deviates' | 'quarters'>;
+  /** What the build would take over. */
+  readonly taken: TakenGrip;
+  readonly before: StateBands;
+  /** What each kind of reading on the neck would leave by itself, where there are several. */
+  readonly each: readonly { readonly kind: ReadingKind; readonly bands: StateBands }[];
+  /** With the grip taken over: the bands of the page then. */
+  readonly after: StateBands;
+}
+
+export const breathe = (): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, 0);
+  });
+
+/** Runs steps to their end, unless something newer comes. */
+export async function run<Result>(
+  steps: Generator<Progress, Result>,
+  isStale: () => boolean,
+  told: (progress: Progress) => void = () => undefined,
+): Promise<{ readonly value: Result } | null> {
+  for (;;) {
+    if (isStale()) return null;
+    const step = steps.next();
+    if (step.done) return { value: step.value };
+    told(step.value);
+    await breathe();
+  }
+}
+
+/** The bands of a neck that is solved, with what is known of it. */
+function bandsOf(model: ResponseModel, method: Method, { grip, quarters }: EstimateOptions = {}): StateBands {
+  const draws = withQuarters(drawSamples(model, STANDARD_SEED, STANDARD_SAMPLES, grip), quarters);
+  const at = (strung: boolean, days: number) => bandOf(sampleExtremes(draws, method, { strung, days, rodPercent: 0 }));
+  return { fretted: at(false, 0), strung: at(true, 0), settled: at(true, model.time.settleDays) };
+}
+
+/** The kinds of readings of a neck. */
+function kindsIn(own: OwnNeck | undefined): ReadingKind[] {
+  const kinds = new Set(own?.read.flatMap(({ readings }) => readings.map(({ kind }) => kind)));
+  return READING_KINDS.filter((kind) => kinds.has(kind));
+}
+
+/** Null when something newer came, or where nothing speaks. */
+export async function neckBands(
+  estimator: Estimator,
+  build: Build,
+  evidence: Evidence,
+  isStale: () => boolean,
+  told: (share: number) => void = () => undefined,
+): Promise<NeckBands | null> {
+  if (isSilent(evidence, build)) return null;
+  const { method } = build;
+  const unmeasured = asUnmeasured(build, evidence.strips);
+  const tellOf =
+    (from: number, part: number) =>
+    ({ done, total }: Progress) =>
+      told(from + (part * done) / total);
+  const solved = await run(estimator.drawing(unmeasured), isStale, tellOf(0, 0.4));
+  if (!solved) return null;
+  const { model } = solved.value;
+  const own = ownNeck(build, evidence, model);
+  const before = bandsOf(model, method);
+  const kinds = kindsIn(own);
+  const each: { kind: ReadingKind; bands: StateBands }[] = [];
+  for (const kind of kinds.length > 1 ? kinds : []) {
+    await breathe();
+    if (isStale()) return null;
+    const alone = { ...NO_EVIDENCE, own: evidence.own };
+    const heard = hear(unmeasured, alone, ownNeck(unmeasured, alone, model, [kind]));
+    each.push({ kind, bands: bandsOf(model, method, narrowedBy(heard)) });
+  }
+  await breathe();
+  const heard = hear(unmeasured, evidence, own);
+  const taken: Build = { ...build, ...heard.taken };
+  const narrowed = narrowedBy(hear(taken, evidence, own));
+  const after = await estimator.estimate(taken, narrowed, isStale, breathe, tellOf(0.6, 0.4));
+  if (!after) return null;
+  const { fretted, strung, settled } = after.methods[method];
+  const { deviates: _deviates, quarters: _quarters, ...posterior } = heard.posterior;
+  return { posterior, taken: heard.taken, before, each, after: { fretted, strung, settled } };
+}
