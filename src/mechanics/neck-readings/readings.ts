@@ -35,8 +35,7 @@ export interface ReadNeck {
   readonly quarters: readonly (readonly number[])[] | undefined;
 }
 
-export const measuredQuarter = (entry: EntryContent, quarter: Quarter) => entry[`measuredQuarter${quarter}Mm`];
-export const predictedQuarter = (entry: EntryContent, quarter: Quarter) => entry[`predictedQuarter${quarter}Mm`];
+const measuredQuarter = (entry: EntryContent, quarter: Quarter) => entry[`measuredQuarter${quarter}Mm`];
 
 /** @param build for the number of its frets @param kinds that count */
 export function readingsOf(

@@ -201,18 +201,18 @@ function onlyWhatWasRead(
  * @param fromBuild what was predicted for the neck, at these days since stringing and with the dial there, and what it is made of
  * @param system of the typed numbers
  * @param stored numbers of the entry that is changed
- * @param jointFret where the beam of the dial ends
+ * @param jointFret where the beam of the dial ends; of a new entry alone
  */
 export function entryOf(
   draft: EntryDraft,
   fromBuild: (numbers: StoredNumbers) => FromBuild,
   system: UnitSystem,
   stored: StoredNumbers = NOTHING_STORED,
-  jointFret = Infinity,
+  jointFret?: number,
 ): Made {
   const { numbers, problems } = readDraft(draft, system, stored);
   const { dialFret } = numbers;
-  const isBeside = dialFret !== null && (dialFret <= 1 || dialFret >= jointFret);
+  const isBeside = jointFret !== undefined && dialFret !== null && (dialFret <= 1 || dialFret >= jointFret);
   const beside = isBeside ? [LOG_WORDS.noSuchFret(String(dialFret), String(jointFret))] : [];
   if (problems.length + beside.length > 0) return { ok: false, problems: [...problems, ...beside] };
   const { gaugeErrorMm, humidityPercent, days, ...read } = numbers;

@@ -77,7 +77,7 @@ export function EntryForm(props: EntryFormProps) {
 
   function submit(event: SyntheticEvent): void {
     event.preventDefault();
-    const made = entryOf(draft, from, system, stored, solution.build.bodyJointFret);
+    const made = entryOf(draft, from, system, stored, entry ? undefined : solution.build.bodyJointFret);
     setProblems(made.ok ? [] : made.problems);
     setAsked(null);
     if (!made.ok) return;

@@ -76,6 +76,40 @@ describe('strung', () => {
   });
 });
 
+describe('what else is read', () => {
+  const further: LogEntry = {
+    ...ENTRY,
+    measuredFrettedMm: null,
+    measuredStrungMm: null,
+    dialFret: 7,
+    dialErrorMm: 0.01,
+    predictedPullMm: 0.28,
+    predictedRodMm: -0.35,
+    rodTurns: 0.5,
+    predictedQuarter2Mm: -0.08,
+  };
+
+  it('as predicted, or a little beside it, is not asked about', () => {
+    expect(asked({ ...further, measuredPullMm: 0.28, measuredRodMm: -0.35, measuredQuarter2Mm: -0.08 })).toEqual([]);
+    expect(asked({ ...further, measuredPullMm: 0.34, measuredRodMm: -0.24, measuredQuarter2Mm: -0.05 })).toEqual([]);
+    // Within the error of the dial there is no way.
+    expect(asked({ ...further, measuredPullMm: -0.01, predictedPullMm: 0.01 })).toEqual([]);
+  });
+
+  it.each([
+    ['measuredPullMm', { measuredPullMm: -0.28 }],
+    ['measuredRodMm', { measuredRodMm: 0.35 }],
+    ['measuredQuarter2Mm', { measuredQuarter2Mm: 0.08 }],
+  ] as const)('the other way is asked about: %s', (reading, wrong) => {
+    expect(asked({ ...further, ...wrong })).toMatchObject([{ code: 'other-way', reading }]);
+  });
+
+  it('twice what strings do, and a fifth of what the rod does', () => {
+    expect(asked({ ...further, measuredPullMm: 0.56 })).toMatchObject([{ code: 'other-size', times: 2 }]);
+    expect(asked({ ...further, measuredRodMm: -0.07 })).toMatchObject([{ code: 'other-size', times: 0.2 }]);
+  });
+});
+
 it('both readings are asked about at once', () => {
   expect(asked({ ...ENTRY, measuredFrettedMm: 0.3, measuredStrungMm: 2 })).toHaveLength(2);
 });

@@ -1,7 +1,7 @@
 /** From what is typed to an entry of the log, or to the reasons why not. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ORDINARY_SCATTER, UNSAID } from '../../../src/mechanics/bench-log/entry.ts';
+import { ORDINARY_SCATTER, UNSAID, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 import { contentHash } from '../../../src/mechanics/bench-log/identity.ts';
 import { draftOf, keptOf, storedNumbers } from '../../../src/pages/log/draft-of.ts';
 import {
@@ -182,6 +182,71 @@ describe('hump or hollow', () => {
   });
 });
 
+/** What an entry does not say of further readings that were not made. */
+function withoutUnread(entry: LogEntry): Partial<LogEntry> {
+  const { measuredPullMm, measuredRodMm } = entry;
+  const quarters = ([1, 2, 3] as const).map((quarter) => entry[`measuredQuarter${quarter}Mm`]);
+  return {
+    ...(measuredPullMm === null ? { predictedPullMm: null } : {}),
+    ...(measuredRodMm === null ? { predictedRodMm: null, rodTurns: null } : {}),
+    ...(measuredPullMm === null && measuredRodMm === null ? { dialFret: null, dialErrorMm: null } : {}),
+    ...Object.fromEntries(
+      quarters.map((measured, at) => [
+        `predictedQuarter${at + 1}Mm`,
+        measured === null ? null : entry[`predictedQuarter${(at + 1) as 1 | 2 | 3}Mm`],
+      ]),
+    ),
+    ...(quarters.every((measured) => measured === null) ? { seatingOrder: 'spread' } : {}),
+  };
+}
+
+describe('what else is read', () => {
+  const dial = { dialFret: '7', measuredPullMm: '0.3', ways: { ...NO_WAYS, measuredPullMm: 'hollow' } } as const;
+
+  test('goes into the entry with what was predicted for it, and nothing of what was not read', () => {
+    const result = made({ ...dial, measuredFrettedMm: '' });
+    expect(result).toMatchObject({
+      ok: true,
+      entry: { measuredPullMm: 0.3, predictedPullMm: 0.31, dialFret: 7, dialErrorMm: 0.01 },
+    });
+    expect(result).toMatchObject({
+      entry: { measuredRodMm: null, predictedRodMm: null, predictedQuarter1Mm: null, seatingOrder: 'spread' },
+    });
+  });
+
+  test('a bow after a quarter brings the order of seating along', () => {
+    const result = made({ measuredQuarter1Mm: '0.06', ways: { ...DRAFT.ways, measuredQuarter1Mm: 'hump' } });
+    expect(result).toMatchObject({ ok: true, entry: { measuredQuarter1Mm: -0.06, predictedQuarter1Mm: -0.05 } });
+    expect(result).toMatchObject({ entry: { seatingOrder: 'nut-first', predictedQuarter2Mm: null } });
+  });
+
+  test.each([
+    ['a pull without the fret', { ...dial, dialFret: '' }, /fret under the dial is empty; it takes 1 to 36/],
+    ['a pull without the dial’s error', { ...dial, dialErrorMm: '' }, /error of the dial is empty/],
+    ['a pull that goes neither way', { ...dial, ways: NO_WAYS }, /moved by the strings: .*hump or a hollow/],
+    [
+      'a turn of the nut of no size',
+      { ...dial, measuredRodMm: '0.2', ways: { ...NO_WAYS, measuredRodMm: 'hump' } },
+      /turns of the nut is empty; it takes 0\.05 to 10/,
+    ],
+  ])('is refused with the reason: %s', (_why, change, message) => {
+    expect(problems(change).join(' ')).toMatch(message);
+  });
+
+  test('a dial beside the beam is refused', () => {
+    const at = (dialFret: string) =>
+      entryOf(
+        { ...DRAFT, ...dial, ways: { ...DRAFT.ways, ...dial.ways, measuredFrettedMm: 'hump' }, dialFret },
+        () => PREDICTED,
+        'metric',
+        undefined,
+        16,
+      );
+    expect(at('16')).toEqual({ ok: false, problems: ['Dial over fret 16: it stands between fret 1 and fret 16.'] });
+    expect(at('15').ok).toBe(true);
+  });
+});
+
 describe('an entry that is changed', () => {
   test('goes into the form as it was typed', () => {
     expect(draftText('measuredFrettedMm', -0.28, 'metric')).toBe('0.28');
@@ -204,6 +269,7 @@ describe('an entry that is changed', () => {
           ...(entry.measuredStrungMm === null
             ? { predictedStrungMm: null, predictedStrungFretsMm: null, strungDays: null }
             : { strungDays: entry.strungDays ?? 0 }),
+          ...withoutUnread(entry),
         };
         expect(contentHash(result.entry)).toBe(contentHash(expected));
       }),
