@@ -229,7 +229,7 @@ describe('what else is read', () => {
       { ...dial, measuredRodMm: '0.2', ways: { ...NO_WAYS, measuredRodMm: 'hump' } },
       /turns of the nut is empty; it takes 0\.05 to 10/,
     ],
-  ])('is refused with the reason: %s', (_why, change, message) => {
+  ] as const)('is refused with the reason: %s', (_why, change, message) => {
     expect(problems(change).join(' ')).toMatch(message);
   });
 
