@@ -141,6 +141,7 @@ const COMPUTED = {
   saddleOverFretsMm: mm(),
   actionPerTurnMm: mm(),
   pluckForceN: plain('N', 1),
+  ownForceN: plain('N', 2),
   pluckFromSaddleMm: mm(0),
 
   // Levelling

@@ -49,6 +49,7 @@ import type * as panels from './en/workshop/workshop.ts';
 import type * as papers from './en/pages/sheets.ts';
 import type * as sheets from './en/pages/papers.ts';
 import type * as rod from './en/workshop/rod.ts';
+import type * as matches from './en/workshop/matches.ts';
 import type * as room from './en/workshop/room.ts';
 import type * as scene from './en/workshop/scene.ts';
 import type * as drafts from './en/pages/drafts.ts';
@@ -113,6 +114,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof papers> &
   TablesOf<typeof sheets> &
   TablesOf<typeof rod> &
+  TablesOf<typeof matches> &
   TablesOf<typeof room> &
   TablesOf<typeof scene> &
   TablesOf<typeof drafts> &

@@ -151,6 +151,7 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
     model: '11. Rod',
   },
   pluckForceN: { meaning: 'force that a string is let go with; assumed' },
+  ownForceN: { meaning: 'force of the pluck at which a neck that was measured just buzzes' },
   pluckFromSaddleMm: { meaning: 'where the string is plucked, from the saddle; assumed' },
 
   // Levelling

@@ -25,6 +25,15 @@ function actionPerTurnMm(reckoned: Reckoned): number | null {
   return actionMm(neck, neck.strings[0], 12) - actionMm(setUp(build, line), setUp(build, line).strings[0], 12);
 }
 
+/** Relief and action under one string as predicted, in hundredths: what a reading of this neck starts from. */
+export function stringLineHeights({ build, prediction }: Reckoned, string: number) {
+  const { extremeMm } = prediction.methods[build.method].rodSet;
+  const { actionMm: action } = stringHeights(setUp(build, playedLine({ build, prediction })), build.bodyJointFret)[
+    string
+  ];
+  return { reliefMm: Number(extremeMm.toFixed(2)), actionMm: Number(action.toFixed(2)) };
+}
+
 export function setUpHeights(reckoned: Reckoned): SetUpHeights {
   const { build } = reckoned;
   const strings = stringHeights(setUp(build, playedLine(reckoned)), build.bodyJointFret);

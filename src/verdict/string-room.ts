@@ -20,13 +20,17 @@ export const PLUCK_DIRECTIONS: readonly PluckDirection[] = ['along', 'away', 'to
 export interface Hand {
   readonly strength: Strength;
   readonly direction: PluckDirection;
+  /** The maker's own strength, which takes the place of that one; null: not wanted, undefined: there may be one. */
+  readonly ownForceN?: number | null;
 }
 
 /** Distance of the pluck from the saddle over the scale length: about half way between bridge and end of a board. */
 const PLUCK_SHARE = 0.2;
 
-export function playingOf({ scaleLengthMm }: Pick<Build, 'scaleLengthMm'>, { strength, direction }: Hand): Playing {
-  return { forceN: STRENGTHS_N[strength], pluckMm: PLUCK_SHARE * scaleLengthMm, direction };
+export const pluckFromSaddleMm = ({ scaleLengthMm }: Pick<Build, 'scaleLengthMm'>) => PLUCK_SHARE * scaleLengthMm;
+
+export function playingOf(build: Pick<Build, 'scaleLengthMm'>, { strength, direction, ownForceN }: Hand): Playing {
+  return { forceN: ownForceN ?? STRENGTHS_N[strength], pluckMm: pluckFromSaddleMm(build), direction };
 }
 
 /** The line of the fret tops under the player's hand. */

@@ -148,6 +148,44 @@ describe('the swing in the picture', () => {
   );
 });
 
+describe('a strength of one’s own', () => {
+  const fret = ({ page }: App) => page.getByLabel('Just buzzes on fret');
+  const form = ({ page }: App) => page.locator('.match-form');
+
+  test('comes from a neck that just buzzes, is played with once accepted, and is there after a reload', async () => {
+    const app = await openRoom();
+    await app.page.locator('.own-strength summary').click();
+    const said = /This pluck was (\d\.\d\d)\sN, ± 0\.\d\d\sN\./.exec(await form(app).innerText())!;
+    await app.page.getByRole('button', { name: 'Keep this reading' }).click();
+    const played = app.page.getByLabel('Played');
+    expect(await played.inputValue()).toBe('medium');
+    const joined = app.page.locator('.own-strength strong');
+    expect(await joined.innerText()).toContain(`One reading: ${said[1]}`);
+    await app.page.getByRole('button', { name: 'Play with this strength' }).click();
+    expect(await played.inputValue()).toBe('own');
+    const own = await summary(app);
+    await app.page.reload();
+    await app.page.keyboard.press('h');
+    await app.page.locator('.room-grid').waitFor();
+    expect(await played.inputValue()).toBe('own');
+    expect(await summary(app)).toBe(own);
+    await app.page.locator('.own-strength summary').click();
+    await app.page.getByRole('button', { name: 'Go back to soft, medium, hard' }).click();
+    expect(await played.inputValue()).toBe('medium');
+    expect(app.troubles).toEqual([]);
+  });
+
+  test('is not taken from a reading that cannot be, and the reason is said', async () => {
+    const app = await openRoom();
+    await app.page.locator('.own-strength summary').click();
+    await fret(app).selectOption('21');
+    expect(await form(app).innerText()).toMatch(
+      /cannot just buzz there at any strength: it hits fret \d+ first, from \d\.\d\d\sN/,
+    );
+    expect(await app.page.getByRole('button', { name: 'Keep this reading' }).isDisabled()).toBe(true);
+  });
+});
+
 describe('the other way round', () => {
   const aim = ({ page }: App) => page.locator('.room-aim p').first().innerText();
   const least = async (app: App) =>

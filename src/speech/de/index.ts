@@ -32,6 +32,7 @@ import * as panels from './workshop/panels.ts';
 import * as papers from './pages/papers.ts';
 import * as predict from './workshop/predict.ts';
 import * as rod from './workshop/rod.ts';
+import * as matches from './workshop/matches.ts';
 import * as room from './workshop/room.ts';
 import * as scene from './workshop/scene.ts';
 import * as strips from './pages/strips.ts';
@@ -75,6 +76,7 @@ export const GERMAN: Catalogue = {
   ...papers,
   ...predict,
   ...rod,
+  ...matches,
   ...room,
   ...scene,
   ...share,

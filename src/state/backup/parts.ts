@@ -10,6 +10,7 @@ import { stripStore, type StripStore } from '../strips/strip-store.ts';
 import { benchPart } from './bench-part.ts';
 import { deviceRecords, type LibraryRecords } from './library-records.ts';
 import { acceptedPart, entriesPart } from './log-parts.ts';
+import { matchesPart } from './matches-part.ts';
 import { necksPart } from './necks-part.ts';
 import type { Part } from './part.ts';
 import { settingsPart } from './settings-part.ts';
@@ -37,6 +38,7 @@ export function createParts({ store, library, log, strips, texts }: Device): rea
     entriesPart(log, store),
     acceptedPart(log, store),
     stripsPart(strips.storage, strips.store),
+    matchesPart(texts),
     necksPart(library),
     benchPart(createJournal(texts), texts, store),
     settingsPart(texts, store),

@@ -7,6 +7,7 @@ import { ROOM_WORDS } from '../../../speech/en/workshop/room.ts';
 import { stringRoom } from '../../../verdict/string-room.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { useBackbow } from '../../../state/store.ts';
+import { OwnStrength } from './own-strength.tsx';
 import { RoomAim } from './room-aim.tsx';
 import { RoomGrid } from './room-grid.tsx';
 import { SwingTools } from './swing-tools.tsx';
@@ -44,6 +45,7 @@ export function RoomChart({ solution }: { readonly solution: Solution }) {
       />
       <SwingTools swing={swing} solution={solution} />
       <RoomAim solution={solution} hand={hand} system={system} />
+      <OwnStrength solution={solution} at={at} touchedFret={note.atFret} hand={hand} system={system} />
       <p className="room-foot quiet">
         <span className="room-unit">{ROOM_WORDS.numbers(unitLabel('mm', system))}</span> {ROOM_WORDS.signs}{' '}
         {ROOM_WORDS.state}{' '}

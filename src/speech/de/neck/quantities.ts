@@ -98,6 +98,7 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   saddleOverFretsMm: 'An der Stegeinlage, über der Linie der Bünde',
   actionPerTurnMm: 'Saitenlage je Umdrehung des Halsspannstabs',
   pluckForceN: 'Anschlag',
+  ownForceN: 'Eigene Anschlagstärke',
   pluckFromSaddleMm: 'Anschlag, ab Stegeinlage',
 
   aboveLineMm: 'Höhe über der Linie',

@@ -37,6 +37,7 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
   counts: {
     necks: (count) => (count === 1 ? 'einen Hals der Sammlung' : `${count} Hälse der Sammlung`),
     bench: (count) => (count === 1 ? 'einen Hals von der Werkbank' : `${count} Hälse von der Werkbank`),
+    matches: (count) => (count === 1 ? 'einen gerade schnarrenden Hals' : `${count} gerade schnarrende Hälse`),
     strips: (count) => (count === 1 ? 'einen Probestreifen' : `${count} Probestreifen`),
     log: (count) => (count === 1 ? 'einen Eintrag im Messprotokoll' : `${count} Einträge im Messprotokoll`),
     accepted: (count) => (count === 1 ? 'einen übernommenen Greiffaktor' : `${count} übernommene Greiffaktoren`),
@@ -46,6 +47,7 @@ export const BACKUP_WORDS: typeof english.BACKUP_WORDS = {
     necks: 'Sammlung',
     bench: 'Werkbank, und was darauf geblieben ist',
     log: 'Messprotokoll',
+    matches: 'Gerade schnarrende Hälse',
     strips: 'Probestreifen',
     accepted: 'Übernommene Greiffaktoren',
     settings: 'Einstellungen',

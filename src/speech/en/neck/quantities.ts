@@ -99,6 +99,7 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   saddleOverFretsMm: 'At the saddle, over the line of the frets',
   actionPerTurnMm: 'Action for a turn of the rod’s nut',
   pluckForceN: 'Pluck',
+  ownForceN: 'Own strength',
   pluckFromSaddleMm: 'Plucked, from the saddle',
 
   aboveLineMm: 'Above the line',

@@ -37,6 +37,7 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
   counts: {
     necks: (count: number) => entries(count, 'neck of the library', 'necks of the library'),
     bench: (count: number) => entries(count, 'neck of the bench', 'necks of the bench'),
+    matches: (count: number) => entries(count, 'neck that just buzzed', 'necks that just buzzed'),
     strips: (count: number) => entries(count, 'try strip', 'try strips'),
     log: (count: number) => entries(count, 'entry of the bench log', 'entries of the bench log'),
     accepted: (count: number) => entries(count, 'bite factor taken over', 'bite factors taken over'),
@@ -46,6 +47,7 @@ export const BACKUP_WORDS = words('BACKUP_WORDS', {
     necks: 'Library',
     bench: 'Bench, and what was left on it',
     log: 'Bench log',
+    matches: 'Necks that just buzzed',
     strips: 'Try strips',
     accepted: 'Bite factors taken over from the log',
     settings: 'Settings',

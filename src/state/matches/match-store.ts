@@ -1,0 +1,113 @@
+/**
+ * The matches of this device, and which of them speak for the maker's strength: their ids, never a number taken from them. What
+ * cannot be read in the record stays as it is.
+ */
+import { buzzMatchOf, matchHash, type BuzzMatch } from '../../playing/buzz-match.ts';
+import type { TextStorage } from '../journal/journal.ts';
+
+export const MATCHES_KEY = 'backbow.matches';
+const VERSION = 1;
+/** Of them a device keeps no more. */
+export const MOST_MATCHES = 200;
+
+/** What was accepted, and what it said then. */
+export interface Accepted {
+  readonly id: string;
+  readonly hash: string;
+}
+
+export interface MatchRecord {
+  /** As they are stored, those of a later release among them. */
+  readonly matches: readonly unknown[];
+  readonly accepted: readonly Accepted[];
+}
+
+const EMPTY: MatchRecord = { matches: [], accepted: [] };
+
+function isAccepted(value: unknown): value is Accepted {
+  const { id, hash } = (typeof value === 'object' && value !== null ? value : {}) as Partial<Record<string, unknown>>;
+  return typeof id === 'string' && typeof hash === 'string';
+}
+
+/** @returns null for a record of a newer release, or of something else: it must not be written over */
+export function matchRecordOf(text: string | null): MatchRecord | null {
+  if (text === null) return EMPTY;
+  try {
+    const { version, matches, accepted } = JSON.parse(text) as Partial<Record<string, unknown>>;
+    if (version !== VERSION || !Array.isArray(matches) || !Array.isArray(accepted)) return null;
+    return { matches, accepted: accepted.filter((each) => isAccepted(each)) };
+  } catch {
+    return null;
+  }
+}
+
+const textOfMatches = (record: MatchRecord): string => JSON.stringify({ version: VERSION, ...record });
+
+/** @throws what the device throws */
+export function writeMatches(texts: TextStorage, record: MatchRecord): void {
+  texts.setItem(MATCHES_KEY, textOfMatches(record));
+}
+
+/** Those that can be used, the newest first. */
+export function readableMatches({ matches }: MatchRecord): BuzzMatch[] {
+  const sound = matches.map((each) => buzzMatchOf(each)).filter((each) => each !== null);
+  return sound.toReversed();
+}
+
+/** Those that are here, were accepted, and say what they said then. */
+export function standingMatches(record: MatchRecord): BuzzMatch[] {
+  const hashes = new Map(record.accepted.map(({ id, hash }) => [id, hash]));
+  return readableMatches(record).filter((match) => hashes.get(match.id) === matchHash(match));
+}
+
+const idOf = (value: unknown): unknown =>
+  typeof value === 'object' && value !== null ? (value as { id?: unknown }).id : undefined;
+
+export function withMatch(record: MatchRecord, match: BuzzMatch): MatchRecord {
+  return { ...record, matches: [...record.matches, match] };
+}
+
+export function withoutMatch({ matches, accepted }: MatchRecord, id: string): MatchRecord {
+  return { matches: matches.filter((each) => idOf(each) !== id), accepted: accepted.filter((each) => each.id !== id) };
+}
+
+/** Accepts all that can be used, or none. */
+export function acceptedAs(record: MatchRecord, on: boolean): MatchRecord {
+  const accepted = on ? readableMatches(record).map((match) => ({ id: match.id, hash: matchHash(match) })) : [];
+  return { ...record, accepted };
+}
+
+const watching = new Set<() => void>();
+/** What the device did not take: it lives as long as the page. */
+let unkept: string | null = null;
+
+/** The record's text. */
+export function keptMatches(): string | null {
+  try {
+    return unkept ?? localStorage.getItem(MATCHES_KEY);
+  } catch {
+    return unkept;
+  }
+}
+
+/** Tells of changes, in other windows too. @returns what ends it */
+export function watchMatches(told: () => void): () => void {
+  watching.add(told);
+  window.addEventListener('storage', told);
+  return () => {
+    watching.delete(told);
+    window.removeEventListener('storage', told);
+  };
+}
+
+/** @returns whether the device keeps it */
+export function keepMatches(record: MatchRecord): boolean {
+  unkept = null;
+  try {
+    writeMatches(localStorage, record);
+  } catch {
+    unkept = textOfMatches(record);
+  }
+  for (const told of watching) told();
+  return unkept === null;
+}
