@@ -9,6 +9,7 @@ import { TypedNumber } from './typed-number.tsx';
 const STEPS = {
   diameterMm: { step: 0.01, digits: 3 },
   coreMm: { step: 0.01, digits: 3 },
+  besidePreviousMm: { step: 0.1, digits: 2 },
   thicknessMm: { step: 0.1, digits: 2 },
   fromFret: { step: 1, digits: 0, integer: true },
   toFret: { step: 1, digits: 0, integer: true },

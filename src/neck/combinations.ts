@@ -7,9 +7,11 @@ import {
   fretPositionMm,
   lastFretMm,
   sagittaMm,
+  stringPlacesMm,
   totalThicknessMm,
 } from './neck-shape.ts';
 import { parameterById, type ParameterId } from './parameters.ts';
+import { coursesOf } from './strings.ts';
 import type { ImpossibleReason, Problem, Quantity } from './problems.ts';
 import type { Unit } from './units.ts';
 
@@ -185,6 +187,33 @@ const RULES: readonly Rule[] = [
       mm(string.diameterMm),
       mm(LEAST_WRAP_MM),
     ]);
+  },
+  (b) => {
+    const beside = b.strings[0].besidePreviousMm;
+    return beside === undefined ? undefined : list('strings.0.besidePreviousMm', beside, 'course-of-first', []);
+  },
+  (b) => {
+    const room = (index: number) => (b.strings[index - 1].diameterMm + b.strings[index].diameterMm) / 2;
+    const index = b.strings.findIndex(
+      ({ besidePreviousMm }, at) => at > 0 && besidePreviousMm !== undefined && besidePreviousMm <= room(at),
+    );
+    if (index < 0) return undefined;
+    const { besidePreviousMm } = b.strings[index];
+    return list(`strings.${index}.besidePreviousMm`, besidePreviousMm, 'strings-of-course', [
+      count(index + 1),
+      mm(besidePreviousMm ?? 0),
+      mm(room(index)),
+    ]);
+  },
+  (b) => {
+    if (b.strings.length === coursesOf(b.strings).length) return undefined;
+    const half = b.widthNutMm / 2;
+    const outermost = Math.max(...stringPlacesMm(b, 0).map(Math.abs));
+    const places = stringPlacesMm(b, 0);
+    const inOrder = places.every((place, index) => index === 0 || place > places[index - 1]);
+    return inOrder && outermost < half
+      ? undefined
+      : list('strings', b.strings.length, 'courses-at-nut', [mm(b.widthNutMm)]);
   },
 ];
 

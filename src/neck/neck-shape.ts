@@ -143,21 +143,25 @@ export function tangLengthMm(build: Build, xMm: number): number {
 }
 
 /**
- * Lateral place of each string's middle at x, from the highest string (treble side, z < 0) to the lowest, mm: the outer
- * strings at their distance from the edge, the others with equal gaps between their sides.
+ * Lateral place of each string's middle at x, from the treble side (z < 0) to the bass side, mm: the outer strings at their
+ * distance from the edge, those of a course as far apart as they are said to be, and equal gaps between the sides of the
+ * courses.
  */
 export function stringPlacesMm(build: Build, xMm: number): number[] {
   const { strings } = build;
-  const outer = boardWidthMm(build, xMm) / 2 - build.stringEdgeMm;
-  if (strings.length === 1) return [0];
-  const thickness = strings.reduce((sum, { diameterMm }) => sum + diameterMm, 0);
-  const ends = ((strings[0]?.diameterMm ?? 0) + (strings.at(-1)?.diameterMm ?? 0)) / 2;
-  const gap = (2 * outer - (thickness - ends)) / (strings.length - 1);
-  const places: number[] = [];
-  strings.forEach(({ diameterMm }, index) => {
-    const before = strings[index - 1];
-    places.push(before === undefined ? -outer : places[index - 1] + before.diameterMm / 2 + gap + diameterMm / 2);
-  });
+  const span = boardWidthMm(build, xMm) - 2 * build.stringEdgeMm;
+  const others = strings.slice(1);
+  const gaps = others.filter(({ besidePreviousMm }) => besidePreviousMm === undefined).length;
+  /** Middle to middle of each string and the one before it, with a gap between their sides. */
+  const steps = (gap: number) =>
+    others.map(
+      ({ diameterMm, besidePreviousMm }, index) =>
+        besidePreviousMm ?? (strings[index].diameterMm + diameterMm) / 2 + gap,
+    );
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
+  const gap = gaps > 0 ? (span - sum(steps(0))) / gaps : 0;
+  const places = [-(gaps > 0 ? span : sum(steps(0))) / 2];
+  for (const step of steps(gap)) places.push(places[places.length - 1] + step);
   return places;
 }
 

@@ -114,13 +114,13 @@ function blank<const P extends BlankPart>(part: P, group: GroupId, size: readonl
 // prettier-ignore
 export const PARAMETERS = [
   // The neck
-  number('neck', 'scaleLengthMm', 'mm', [450, 920, 1, 648], [560, 870], { digits: 1 }),
+  number('neck', 'scaleLengthMm', 'mm', [330, 920, 1, 648], [560, 870], { digits: 1 }),
   number('neck', 'fretCount', '', [12, 36, 1, 22], [19, 24], { integer: true }),
   number('neck', 'bodyJointFret', '', [10, 24, 1, 16], [12, 19], { integer: true }),
-  number('neck', 'widthNutMm', 'mm', [34, 64, 0.1, 43], [38, 54]),
-  number('neck', 'widthLastFretMm', 'mm', [38, 80, 0.1, 56], [50, 65]),
-  number('neck', 'thicknessFret1Mm', 'mm', [15, 32, 0.1, 21], [19, 24]),
-  number('neck', 'thicknessFret12Mm', 'mm', [15, 34, 0.1, 23], [20, 26]),
+  number('neck', 'widthNutMm', 'mm', [28, 64, 0.1, 43], [38, 54]),
+  number('neck', 'widthLastFretMm', 'mm', [34, 80, 0.1, 56], [50, 65]),
+  number('neck', 'thicknessFret1Mm', 'mm', [13, 32, 0.1, 21], [19, 24]),
+  number('neck', 'thicknessFret12Mm', 'mm', [13, 34, 0.1, 23], [20, 26]),
   number('neck', 'backExponent', '', [1.4, 4, 0.05, 2.2], [1.7, 2.8], { source: 'profile' }),
   number('neck', 'backShoulderMm', 'mm', [0.5, 6, 0.1, 2.5], [2, 3]),
   choice('neck', 'heelStyle', ['block', 'set'], 'block'),
@@ -133,7 +133,7 @@ export const PARAMETERS = [
   // The board
   choice('board', 'boardWood', WOOD_IDS, 'indian-rosewood', { source: 'wood-tables' }),
   choice('board', 'boardSawn', ['flat', 'quarter'], 'flat', { source: 'elastic-ratios' }),
-  number('board', 'boardThicknessMm', 'mm', [3.5, 10, 0.1, 6], [5, 7]),
+  number('board', 'boardThicknessMm', 'mm', [2.5, 10, 0.1, 6], [5, 7]),
   choice('board', 'boardShape', ['flat', 'cylinder', 'cone'], 'cylinder'),
   number('board', 'radiusNutMm', 'mm', [150, 1000, 1, 305], [184, 508], { when: { boardShape: ['cylinder', 'cone'] } }),
   number('board', 'radiusLastFretMm', 'mm', [150, 1500, 1, 406], [254, 610], { when: { boardShape: ['cone'] } }),
@@ -192,7 +192,7 @@ export const PARAMETERS = [
   // Rod and bars
   choice('rod', 'rodKind', ['none', 'one-way', 'two-way'], 'two-way'),
   number('rod', 'rodStartMm', 'mm', [-20, 60, 1, 5], [0, 20], { when: { rodKind: ['one-way', 'two-way'] } }),
-  number('rod', 'rodEndMm', 'mm', [200, 700, 1, 385], [340, 480], { when: { rodKind: ['one-way', 'two-way'] } }),
+  number('rod', 'rodEndMm', 'mm', [100, 700, 1, 385], [340, 480], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'channelWidthMm', 'mm', [0, 14, 0.1, 6.5], [5, 10], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'channelDepthMm', 'mm', [0, 20, 0.1, 9], [7, 14], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'rodCurveMm', 'mm', [0, 8, 0.1, 3], [1, 5], { when: { rodKind: ['one-way'] } }),

@@ -36,6 +36,9 @@ export type ImpossibleReason =
   | 'reliefs-per-fret'
   | 'shares-sum'
   | 'core-in-string'
+  | 'course-of-first'
+  | 'strings-of-course'
+  | 'courses-at-nut'
   | 'span-on-blank';
 
 interface Place {

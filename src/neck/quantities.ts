@@ -152,6 +152,7 @@ const COMPUTED = {
   crownMeasuredMm: mm(),
   bindingThicknessMm: mm(),
   stringDiameterMm: mm(3),
+  besidePreviousMm: mm(2),
   stringSpacingMm: mm(),
 
   // Wood and metal

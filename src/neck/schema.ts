@@ -49,6 +49,7 @@ export const LIST_NUMBERS = {
   coreMm: { min: 0.1, max: 4, unit: 'mm' },
   /** A MIDI note number. */
   pitch: { min: 12, max: 96, unit: '' },
+  besidePreviousMm: { min: 1, max: 6, unit: 'mm' },
   thicknessMm: { min: 0.2, max: 4, unit: 'mm' },
   /** Share of the neck's width. */
   share: { min: 0.02, max: 1, unit: '' },
@@ -108,6 +109,7 @@ const buildSchema = z.strictObject({
         diameterMm: listNumber('diameterMm'),
         coreMm: listNumber('coreMm'),
         pitch: wholeNumber('pitch'),
+        besidePreviousMm: z.optional(listNumber('besidePreviousMm')),
       }),
     )
     .check(z.minLength(1), z.maxLength(MAX_STRINGS)),

@@ -33,7 +33,7 @@ export interface NoteRoom {
   readonly buzzForceN: number;
 }
 
-/** Room of every string (from the highest to the lowest) and note (0 = open … the last but one fret). */
+/** Room of every string (from the treble side to the bass side) and note (0 = open … the last but one fret). */
 export type RoomChart = readonly (readonly NoteRoom[])[];
 
 /** Where the note is plucked: the hand stays, but not beyond the middle of a short string. */

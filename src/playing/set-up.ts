@@ -36,7 +36,7 @@ export interface TopLine {
   readonly reliefMm: ArrayLike<number>;
 }
 
-/** The neck as the strings find it. Strings from the highest to the lowest. */
+/** The neck as the strings find it. Strings from the treble side to the bass side. */
 export interface SetUp {
   readonly scaleLengthMm: number;
   readonly fretXMm: readonly number[];

@@ -162,6 +162,7 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   crownMeasuredMm: { meaning: 'height of a crown as measured' },
   bindingThicknessMm: { meaning: 'thickness of one line of binding' },
   stringDiameterMm: { meaning: 'diameter of a string, outside' },
+  besidePreviousMm: { meaning: 'from the middle of a string to the middle of the one before it in its course' },
   stringSpacingMm: { meaning: 'from the middle of a string to the middle of the next at the nut, evenly spread' },
 
   // Wood and metal

@@ -146,7 +146,7 @@ const PLAYED = z.strictObject({
   ),
   rooms: told(
     z.array(z.array(z.number())),
-    'room of every note, in mm: strings from the highest to the lowest, notes from the open string to the last but one fret',
+    'room of every note, in mm: strings from the treble side to the bass side, notes from the open string to the last but one fret',
   ),
 });
 
@@ -172,7 +172,7 @@ export const REPORT_SHAPE = z.strictObject({
         stringStressPercent: quantity('stringStressPercent'),
       }),
     ),
-    'from the highest to the lowest',
+    'from the treble side to the bass side',
   ),
   rod: z.strictObject({
     kind: z.enum(['none', 'one-way', 'two-way']),

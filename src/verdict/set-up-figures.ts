@@ -19,7 +19,7 @@ export interface SetUpFigures {
   readonly actionMm: number;
   readonly pluckMm: number;
   readonly strengths: readonly StrengthFigures[];
-  /** Room of every note at each strength, strings from the highest to the lowest, notes from the open string on. */
+  /** Room of every note at each strength, strings from the treble side to the bass side, notes from the open string on. */
   readonly rooms: Readonly<Record<Strength, StringRoom['strings']>>;
 }
 

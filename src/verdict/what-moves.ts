@@ -15,7 +15,7 @@ import type { EstimateOptions, Estimator } from '../mechanics/uncertainty/estima
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import type { Build } from '../neck/build.ts';
 import { checkBuild } from '../neck/schema.ts';
-import { STRING_SETS, type StringSetId } from '../neck/strings.ts';
+import { STRING_SETS, suits, type StringSetId } from '../neck/strings.ts';
 import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 
@@ -89,9 +89,7 @@ function byStrings({ strings }: Build): Change[] {
   const size = (list: readonly { readonly diameterMm: number }[]) =>
     list.reduce((sum, { diameterMm }) => sum + diameterMm ** 2, 0);
   const own = size(strings);
-  const others = STRING_SETS.filter(
-    (set) => set.strings.length === strings.length && metal(set.strings) === metal(strings),
-  )
+  const others = STRING_SETS.filter((set) => suits(set, strings) && metal(set.strings) === metal(strings))
     .map((set) => ({ set, ratio: size(set.strings) / own }))
     .toSorted((a, b) => a.ratio - b.ratio);
   const lighter = others.findLast(({ ratio }) => ratio < 0.99);

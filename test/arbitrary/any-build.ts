@@ -151,7 +151,7 @@ export const anyBuild: fc.Arbitrary<Build> = fc
         linesSawnThrough: Math.min(free.linesSawnThrough, free.bindingLineCount),
         stringEdgeMm: Math.min(free.stringEdgeMm, free.widthNutMm / 2 - 2),
         stringHeightFret12Mm: Math.max(free.stringHeightFret12Mm, free.crownHeightMm + 0.1),
-        rodEndMm: between(200, Math.min(700, boardEndMm(sized) - 6), places.rod),
+        rodEndMm: between(100, Math.min(700, boardEndMm(sized) - 6), places.rod),
         barDepthMm: Math.min(free.barDepthMm, 6),
         barWidthMm: Math.min(free.barWidthMm, 3),
         regions,

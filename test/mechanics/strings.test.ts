@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { STRING_SETS, stringsOf, TUNINGS, type StringSpec } from '../../src/neck/strings.ts';
+import { STRING_SETS, stringsOf, suits, TUNINGS, type StringSetId, type StringSpec } from '../../src/neck/strings.ts';
 import {
   musicWireStrengthMPa,
   pitchFrequencyHz,
@@ -105,29 +105,54 @@ describe('tension and stress (seed 1405)', () => {
 });
 
 describe('common sets', () => {
-  const standard: Record<string, string> = {
-    six: 'six-standard',
-    seven: 'seven-standard',
-    nylon: 'six-standard',
-    four: 'four-low',
-    five: 'five-low',
+  /** Scales that the sets are made for, mm (common practice, no source); 648 for the rest. */
+  const SCALES: Partial<Record<StringSetId, number>> = {
+    'six-14-68': 686,
+    'eight-10-74': 686,
+    'nine-9-90': 711,
+    'four-nylon-22-35': 345,
+    'eight-10-38': 350,
+    'four-45-105': 864,
+    'five-45-130': 864,
+    'six-32-130': 864,
+  };
+  /** Pull of a string by what it is made for, N (common practice, no source). */
+  const PULLS: Partial<Record<StringSetId, readonly [number, number]>> = {
+    'four-nylon-22-35': [15, 45],
+    'ten-nylon': [35, 90],
+    'eleven-nylon': [35, 90],
   };
 
   it.each(STRING_SETS.map((set) => [set.id, set] as const))(
     '%s holds its tuning, and no string stands out',
     (id, set) => {
-      const strings = stringsOf(id, standard[id.split('-')[0]]);
-      const scale = id.startsWith('four') || id.startsWith('five') ? 864 : 648;
-      const tensions = strings.map((string) => predictString(string, scale));
+      const strings = stringsOf(id, set.tuning);
+      const tensions = strings.map((string) => predictString(string, SCALES[id] ?? 648));
       expect(tensions).toHaveLength(set.strings.length);
-      // Common practice, no source: 45–130 N for guitar strings, up to 260 N for the long-scale ones.
+      const [least, most] = PULLS[id] ?? [40, 260];
       for (const { tensionN: tension } of tensions) {
-        expect(tension).toBeGreaterThan(40);
-        expect(tension).toBeLessThan(260);
+        expect(tension).toBeGreaterThan(least);
+        expect(tension).toBeLessThan(most);
       }
       for (const { stressRatio } of tensions) expect(stressRatio).toBeLessThan(1);
     },
   );
+
+  it('there is one for every number of strings from four to twelve that necks are built for', () => {
+    const counts = new Set(STRING_SETS.map(({ strings }) => strings.length));
+    expect([...counts].toSorted((a, b) => a - b)).toEqual([4, 5, 6, 7, 8, 9, 10, 11, 12]);
+    for (const { id, strings, tuning } of STRING_SETS) expect(stringsOf(id, tuning)).toHaveLength(strings.length);
+  });
+
+  it('a set suits strings that are tuned about as it is, in the same courses', () => {
+    const set = (id: StringSetId) => STRING_SETS.find((known) => known.id === id)!;
+    expect(suits(set('six-11-49'), stringsOf('six-10-46', 'six-drop-d'))).toBe(true);
+    // The same number of strings, but made for others: a low six and a baritone.
+    expect(suits(set('six-32-130'), stringsOf('six-10-46', 'six-standard'))).toBe(false);
+    expect(suits(set('six-14-68'), stringsOf('six-10-46', 'six-standard'))).toBe(false);
+    expect(suits(set('eight-10-38'), stringsOf('eight-10-74', 'eight-standard'))).toBe(false);
+    expect(suits(set('four-45-105'), stringsOf('four-nylon-22-35', 'four-small'))).toBe(false);
+  });
 
   it('the pull of 10–46 on a 648 mm scale is about what makers reckon with: 46 kg', () => {
     const pull = stringsOf('six-10-46', 'six-standard').reduce(

@@ -4,7 +4,7 @@ import { glueById, GLUES } from '../../src/neck/glues.ts';
 import { METALS, metalById, type Metal } from '../../src/neck/metals.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
-import { STRING_SETS } from '../../src/neck/strings.ts';
+import { coursesOf, STRING_SETS, type StringSpec } from '../../src/neck/strings.ts';
 import {
   airDryDensityKgM3,
   elasticRatios,
@@ -113,7 +113,12 @@ describe('glues and strings', () => {
   });
 
   it('gauges grow from string to string within plain and wound', () => {
-    for (const { strings } of STRING_SETS) {
+    // In courses of octaves and where a low place has a high string they do not.
+    const rising = STRING_SETS.filter(
+      ({ strings, id }) => coursesOf(strings as StringSpec[]).length === strings.length && id !== 'four-nylon-22-35',
+    );
+    expect(rising.length).toBeGreaterThan(10);
+    for (const { strings } of rising) {
       const groups = [
         strings.filter((s) => s.construction.endsWith('plain')),
         strings.filter((s) => s.construction.endsWith('wound')),

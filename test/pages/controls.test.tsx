@@ -195,7 +195,7 @@ describe('the strings', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Add a lower string' }));
     expect(store.getState().build.strings).toHaveLength(7);
     expect(store.getState().build.strings.at(-1)!.pitch).toBe(35);
-    fireEvent.click(screen.getByRole('button', { name: 'Take the lowest string off' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Take the last string off' }));
     expect(store.getState().build.strings).toHaveLength(6);
   });
 });

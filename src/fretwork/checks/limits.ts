@@ -44,7 +44,7 @@ export const THINNEST_FEELER_MM = 0.03;
 /** Share of the rod's range beyond which nothing is left for the seasons, per cent. */
 export const MOST_ROD_PERCENT = 80;
 
-/** Distance of neighbouring strings at the nut, mm. The pairs of a twelve-string lie closer, their mean distance does not. */
+/** Distance of neighbouring courses at the nut, middle to middle, mm. Builds of before know no courses, and have pairs spread evenly. */
 export const LEAST_STRING_SPACING_MM = 3;
 /**
  * Sag over span up to which the beam formula holds without a correction: ASTM D790, 12.3 (from memory), corrects beyond a

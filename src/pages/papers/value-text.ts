@@ -54,9 +54,16 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
     case 'strings':
       return row(
         words.strings,
-        build.strings.map(({ pitch, diameterMm, construction }) =>
-          words.string(pitchName(pitch), text('stringDiameterMm', diameterMm), CONSTRUCTION_WORDS[construction]),
-        ),
+        build.strings.map(({ pitch, diameterMm, construction, besidePreviousMm }) => {
+          const alone = [
+            pitchName(pitch),
+            text('stringDiameterMm', diameterMm),
+            CONSTRUCTION_WORDS[construction],
+          ] as const;
+          return besidePreviousMm === undefined
+            ? words.string(...alone)
+            : words.stringOfCourse(...alone, text('besidePreviousMm', besidePreviousMm));
+        }),
       );
     case 'existing':
       return row(

@@ -2,6 +2,8 @@
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import {
   STRING_SETS,
+  stringsOf,
+  suits,
   TUNINGS,
   type StringSet,
   type StringSetId,
@@ -18,7 +20,8 @@ export function setOf(strings: readonly StringSpec[]): StringSet<StringSetId> | 
         return (
           known.construction === string.construction &&
           known.diameterMm === string.diameterMm &&
-          known.coreMm === string.coreMm
+          known.coreMm === string.coreMm &&
+          (known.besidePreviousMm === undefined) === (string.besidePreviousMm === undefined)
         );
       }),
   );
@@ -33,19 +36,31 @@ export function tuningOf(strings: readonly StringSpec[]): Tuning | undefined {
 }
 
 /**
- * The strings of a set. The tuning stays when the number of strings does; otherwise the first known tuning of that many
- * strings is taken. @throws {RangeError} on an unknown set, or one of a size that no tuning has
+ * The strings of a set. The tuning stays where the set suits it; otherwise they get the one that the set is made for.
+ * @throws {RangeError} on an unknown set
  */
 export function withSet(strings: readonly StringSpec[], setId: string): StringSpec[] {
   const set = STRING_SETS.find((known) => known.id === setId);
   if (!set) throw new RangeError(`string set "${setId}" is not known`);
-  const count = set.strings.length;
-  const pitches =
-    strings.length === count
-      ? strings.map((string) => string.pitch)
-      : TUNINGS.find((tuning) => tuning.pitches.length === count)?.pitches;
-  if (!pitches) throw new RangeError(`no tuning of ${count} strings is known`);
-  return set.strings.map((string, index) => ({ ...string, pitch: pitches[index] }));
+  if (!suits(set, strings)) return stringsOf(set.id, set.tuning);
+  return set.strings.map((string, index) => ({ ...string, pitch: strings[index].pitch }));
+}
+
+/** A usual distance of two strings of a course, mm (common practice, no source). */
+const BESIDE_MM = 2.3;
+/** Least air between them, mm. */
+const LEAST_AIR_MM = 0.3;
+
+export const isPaired = (strings: readonly StringSpec[]): boolean =>
+  strings.some(({ besidePreviousMm }) => besidePreviousMm !== undefined);
+
+/** The same strings in courses of two, or each by itself. */
+export function withPairs(strings: readonly StringSpec[], paired: boolean): StringSpec[] {
+  return strings.map(({ besidePreviousMm: _beside, ...string }, index) => {
+    if (!paired || index % 2 === 0) return string;
+    const touch = (strings[index - 1].diameterMm + string.diameterMm) / 2;
+    return { ...string, besidePreviousMm: Math.max(BESIDE_MM, Number((touch + LEAST_AIR_MM).toFixed(2))) };
+  });
 }
 
 /** The same strings in another tuning. @throws {RangeError} when it is unknown or of another number of strings */
@@ -61,7 +76,7 @@ const FOURTH = 5;
 
 /** A string a fourth below the lowest one, a third thicker for a like pull, inside the allowed range. */
 export function lowerString(strings: readonly StringSpec[]): StringSpec {
-  const lowest = strings.at(-1)!;
+  const { besidePreviousMm: _beside, ...lowest } = strings.at(-1)!;
   const grown = (mm: number, most: number) => Math.min(most, Number((mm * 2 ** (FOURTH / 12)).toFixed(3)));
   return {
     ...lowest,

@@ -16,7 +16,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListEditor, ListTable, useListEdit, type ListEdit } from '../../../kit/list-editor.tsx';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
-import { lowerString, setOf, tuningOf, withSet, withTuning } from './string-choices.ts';
+import { isPaired, lowerString, setOf, tuningOf, withPairs, withSet, withTuning } from './string-choices.ts';
 import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/neck/necks.ts';
 import { pitchName } from '../../../speech/names.ts';
 
@@ -96,17 +96,40 @@ function StringRow({ strings, index, edit: { system, change } }: StringRowProps)
         </select>
       </td>
       <Pull index={index} />
+      {isPaired(strings) && (
+        <td>
+          {string.besidePreviousMm === undefined ? (
+            '–'
+          ) : (
+            <ListNumber
+              kind="besidePreviousMm"
+              name={name(LIST_WORDS.strings.beside)}
+              value={string.besidePreviousMm}
+              system={system}
+              change={(besidePreviousMm) => set({ besidePreviousMm })}
+            />
+          )}
+        </td>
+      )}
     </tr>
   );
 }
 
 function StringTable({ strings, edit }: Pick<StringRowProps, 'strings' | 'edit'>) {
   const unit = unitLabel('mm', edit.system);
-  const { string, construction, diameter, core, pitch, pull, caption } = LIST_WORDS.strings;
+  const { string, construction, diameter, core, pitch, pull, caption, beside } = LIST_WORDS.strings;
   return (
     <ListTable
       caption={caption}
-      heads={[{ hidden: string }, construction, `${diameter}, ${unit}`, `${core}, ${unit}`, pitch, pull]}
+      heads={[
+        { hidden: string },
+        construction,
+        `${diameter}, ${unit}`,
+        `${core}, ${unit}`,
+        pitch,
+        pull,
+        ...(isPaired(strings) ? [`${beside}, ${unit}`] : []),
+      ]}
     >
       {strings.map((_string, index) => (
         <StringRow key={index} strings={strings} index={index} edit={edit} />
@@ -136,6 +159,18 @@ export function StringsEditor() {
         other={LIST_WORDS.strings.own}
         choose={(id) => change(withTuning(strings, id), LIST_WORDS.strings.tuning)}
       />
+      {strings.length > 1 && (
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={isPaired(strings)}
+            onChange={({ currentTarget: { checked } }) =>
+              change(withPairs(strings, checked), LIST_WORDS.strings.paired)
+            }
+          />
+          {LIST_WORDS.strings.paired}
+        </label>
+      )}
       <StringTable strings={strings} edit={edit} />
       <div className="button-row">
         <button

@@ -20,6 +20,7 @@ export const ENTRY_WORDS: typeof english.ENTRY_WORDS = {
   diameterMm: 'Saitendurchmesser',
   coreMm: 'Kerndurchmesser',
   pitch: 'Ton als MIDI-Notennummer',
+  besidePreviousMm: 'Abstand von der vorigen Saite ihres Chors',
   thicknessMm: 'Dicke der Lage',
   share: 'Anteil an der Breite',
   fromFret: 'erster Bund der Strecke',
@@ -76,6 +77,11 @@ export const IMPOSSIBLE_WORDS: typeof english.IMPOSSIBLE_WORDS = {
   'shares-sum': (sum) => `Die Anteile der Streifen des Halses ergeben zusammen ${sum}; es muss 1 sein.`,
   'core-in-string': (string, core, diameter, least) =>
     `Saite ${string} hat einen Kern von ${core} bei einem Durchmesser von ${diameter}; der Kern muss mindestens ${least} dünner sein.`,
+  'course-of-first': () => 'Vor der ersten Saite liegt keine, mit der sie einen Chor bilden könnte.',
+  'strings-of-course': (string, beside, least) =>
+    `Saite ${string} liegt von Mitte zu Mitte ${beside} neben der vorigen; bei ${least} berühren sie sich.`,
+  'courses-at-nut': (width) =>
+    `Auf einem Sattel von ${width} Breite haben die Saiten in ihren Chören nebeneinander keinen Platz.`,
   'span-on-blank': () => 'der Rohling muss über beide Auflager reichen',
 };
 

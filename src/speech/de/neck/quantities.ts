@@ -115,6 +115,7 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   yieldMPa: 'Streckgrenze',
   bindingThicknessMm: 'Lage der Einfassung',
   stringDiameterMm: 'Saite',
+  besidePreviousMm: 'Von der vorigen Saite',
   meanWedgeForceN: 'Keilkraft, im Mittel',
   meanSeatingForceN: 'Einpresskraft, im Mittel',
   meanPullOutForceN: 'Auszugskraft, im Mittel',

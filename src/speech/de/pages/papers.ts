@@ -238,6 +238,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     bindingLine: (thickness, colour) => `${thickness} ${colour}`,
     strings: 'Saiten von der höchsten an',
     string: (pitch, diameter, construction) => `${pitch} ${diameter} ${construction}`,
+    stringOfCourse: (pitch, diameter, construction, beside) =>
+      `${pitch} ${diameter} ${construction}, ${beside} neben der vorigen`,
     starting: 'Halskrümmung des leeren Griffbretts an den Bünden 1, 2 …',
   },
 };

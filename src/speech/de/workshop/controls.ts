@@ -47,9 +47,11 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     core: 'Kern',
     pitch: 'Ton',
     add: 'Eine tiefere Saite dazu',
-    remove: 'Die tiefste Saite weg',
-    caption: 'Saiten, von der höchsten zur tiefsten',
+    remove: 'Die letzte Saite weg',
+    caption: 'Saiten, von der Diskantseite zur Bassseite',
     pull: 'Zug',
+    paired: 'In Paaren, zwei Saiten je Chor',
+    beside: 'Von der darüber',
     changed: (what) => `Saite ${what}`,
   },
   laminates: {

@@ -27,6 +27,7 @@ export const ENTRY_WORDS = words('ENTRY_WORDS', {
   diameterMm: 'string diameter',
   coreMm: 'string core diameter',
   pitch: 'pitch as a MIDI note number',
+  besidePreviousMm: 'distance from the one before it in its course',
   thicknessMm: 'binding line thickness',
   share: 'share of the width',
   fromFret: 'first fret of the region',
@@ -84,6 +85,10 @@ export const IMPOSSIBLE_WORDS = words('IMPOSSIBLE_WORDS', {
   'shares-sum': (sum: string) => `The shares of the neck’s laminates sum to ${sum}; they must sum to 1.`,
   'core-in-string': (string: string, core: string, diameter: string, least: string) =>
     `String ${string} has a core of ${core} in a diameter of ${diameter}; the core must be at least ${least} less.`,
+  'course-of-first': () => 'The first string has none before it to be in one course with.',
+  'strings-of-course': (string: string, beside: string, least: string) =>
+    `String ${string} is ${beside} from the one before it, middle to middle; side by side they touch at ${least}.`,
+  'courses-at-nut': (width: string) => `The strings in their courses do not fit side by side on a nut ${width} wide.`,
   'span-on-blank': () => 'the blank must reach over both supports',
 } satisfies Record<ImpossibleReason, (...quantities: string[]) => string>);
 

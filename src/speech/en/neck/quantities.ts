@@ -116,6 +116,7 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   yieldMPa: 'Yield strength',
   bindingThicknessMm: 'Line of binding',
   stringDiameterMm: 'String',
+  besidePreviousMm: 'From the string before it',
   meanWedgeForceN: 'Wedge force, mean',
   meanSeatingForceN: 'Seating force, mean',
   meanPullOutForceN: 'Pull-out, mean',

@@ -241,6 +241,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     bindingLine: (thickness: string, colour: string) => `${thickness} ${colour}`,
     strings: 'Strings from the highest',
     string: (pitch: string, diameter: string, construction: string) => `${pitch} ${diameter} ${construction}`,
+    stringOfCourse: (pitch: string, diameter: string, construction: string, beside: string) =>
+      `${pitch} ${diameter} ${construction}, ${beside} from the one before it`,
     starting: 'Relief of the bare board at frets 1, 2 …',
   },
 });

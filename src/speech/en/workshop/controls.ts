@@ -49,9 +49,11 @@ export const LIST_WORDS = words('LIST_WORDS', {
     core: 'Core',
     pitch: 'Note',
     add: 'Add a lower string',
-    remove: 'Take the lowest string off',
-    caption: 'Strings, from the highest to the lowest',
+    remove: 'Take the last string off',
+    caption: 'Strings, from the treble side to the bass side',
     pull: 'Pull',
+    paired: 'In pairs, two strings to a course',
+    beside: 'From the one above',
     changed: (what: string) => `String ${what}`,
   },
   laminates: {
