@@ -37,7 +37,7 @@ function heightsOf(neck: SetUp, string: StringOverFrets, jointFret: number): Str
   };
 }
 
-/** Every string, from the highest to the lowest. @param jointFret the fret at the body joint */
+/** Every string, from the treble side to the bass side. @param jointFret the fret at the body joint */
 export function stringHeights(neck: SetUp, jointFret: number): StringHeights[] {
   return neck.strings.map((string) => heightsOf(neck, string, jointFret));
 }

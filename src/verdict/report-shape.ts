@@ -196,7 +196,7 @@ export const REPORT_SHAPE = z.strictObject({
             saddleOverFretsMm: quantity('saddleOverFretsMm'),
           }),
         ),
-        'heights under the strings, from the highest to the lowest',
+        'heights under the strings, from the treble side to the bass side',
       ),
       pluckFromSaddleMm: quantity('pluckFromSaddleMm'),
       pluckDirection: told(
