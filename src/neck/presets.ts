@@ -160,6 +160,7 @@ const ROWS = [
     boardThicknessMm: 6.5,
     crownWidthMm: 2.2,
     crownHeightMm: 1.1,
+    kerfMm: 0.55,
     method: 'both',
     bindingLineCount: 2,
     linesSawnThrough: 1,
@@ -168,6 +169,7 @@ const ROWS = [
     stringHeightFret12Mm: 3.3,
     stringEdgeMm: 3.2,
     rodEndMm: 370,
+    barCount: 2,
     targetReliefMm: 0.2,
   }),
   preset('small-nylon-four', {
@@ -190,6 +192,7 @@ const ROWS = [
     crownWidthMm: 1.5,
     crownHeightMm: 0.9,
     tangDepthMm: 1.5,
+    kerfMm: 0.6,
     leastCrownMm: 0.6,
     strings: stringsOf('four-nylon-22-35', 'four-small'),
     stringHeightNutMm: 1.4,
