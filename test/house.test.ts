@@ -8,7 +8,6 @@ const sources = readFiles('src', /\.tsx?$/);
 
 /** Libraries whose pages are still to come, and what the bundler and tests of whole tables ask for. */
 const WAITING = [
-  /^src\/mechanics\/(strip|try-strip)\//,
   // A bow by its kind and size, and the hash that a build refers to its measurements by.
   /^src\/kit\/bow-number/,
   /bench-log\/identity\.ts: hashOfSet/,

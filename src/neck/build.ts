@@ -1,5 +1,5 @@
 /** A build: one neck with its frets, as plain data. Everything else in the program is computed from it. */
-import type { BiteReference } from './bite-reference.ts';
+import type { BiteReference, GripReference } from './bite-reference.ts';
 import type {
   ChoiceParameter,
   FlagParameter,
@@ -61,7 +61,9 @@ export interface Build extends ParameterValues {
   /** Refret: measured relief of the bare board at each fret from 1 on, mm; empty = one number, `startingBowMm`. */
   readonly startingReliefMm: readonly number[];
   /** The measurements that `biteFactor` was taken from; absent when it was not. */
-  readonly biteReference?: BiteReference;
+  readonly biteReference?: BiteReference | undefined;
+  /** The measurements that bite factor and shape of the studs were taken from, where strips or the neck itself speak too. */
+  readonly gripReference?: GripReference | undefined;
 }
 
 /** Longest name of a build, in characters. */

@@ -1,7 +1,7 @@
 /**
  * The project file: JSON of our own, `{ "format": "backbow project", "version": 3, "build": { … }, "measurements": { … } }`.
  *
- * `measurements` holds what the build refers to, for each quantity that was measured: so far `bite`, as in
+ * `measurements` holds what the build refers to, for each quantity that was measured: `bite` and `grip`, as in
  * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
  */
 import type { Build } from './build.ts';
@@ -42,8 +42,12 @@ export interface Made {
 }
 
 /** @param made for those who read the file; nothing is read back from it */
-export function writeProject({ biteReference, ...build }: Build, made?: Made): string {
-  const measurements = biteReference ? { measurements: { bite: biteReference } } : {};
+export function writeProject({ biteReference, gripReference, ...build }: Build, made?: Made): string {
+  const references = {
+    ...(biteReference ? { bite: biteReference } : {}),
+    ...(gripReference ? { grip: gripReference } : {}),
+  };
+  const measurements = Object.keys(references).length > 0 ? { measurements: references } : {};
   const file = { format: PROJECT_FORMAT, version: PROJECT_VERSION, ...(made ? { made } : {}), build, ...measurements };
   return `${JSON.stringify(file, null, 2)}\n`;
 }
@@ -80,7 +84,10 @@ export function checkProject(data: unknown): CheckedBuild {
 }
 
 /** What the file refers to; of measurements that this release does not know, nothing. */
-function referenceIn(measurements: unknown): { readonly biteReference?: unknown } {
-  const hasBite = typeof measurements === 'object' && measurements !== null && 'bite' in measurements;
-  return hasBite ? { biteReference: measurements.bite } : {};
+function referenceIn(measurements: unknown): { readonly biteReference?: unknown; readonly gripReference?: unknown } {
+  if (typeof measurements !== 'object' || measurements === null) return {};
+  return {
+    ...('bite' in measurements ? { biteReference: measurements.bite } : {}),
+    ...('grip' in measurements ? { gripReference: measurements.grip } : {}),
+  };
 }

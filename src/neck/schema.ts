@@ -12,7 +12,7 @@ import {
   MOST_NOTES,
   type Build,
 } from './build.ts';
-import { MOST_REFERRED } from './bite-reference.ts';
+import { DOCUMENT_KINDS, MOST_REFERRED } from './bite-reference.ts';
 import { findImpossible } from './combinations.ts';
 import { parameterById, PARAMETERS } from './parameters.ts';
 import type { NumberParameter, Parameter } from './parameter-kinds.ts';
@@ -92,6 +92,11 @@ const referenceNumber = (key: string) => {
   return [z.minimum(min), z.maximum(max)] as const;
 };
 
+const SHAPE = parameterById('studShape') as NumberParameter;
+/** Of a bite factor that a band may end at. */
+const MOST_BITE = 1000;
+const hash32 = z.string().check(z.regex(/^[0-9a-f]{32}$/));
+
 const buildSchema = z.strictObject({
   ...Object.fromEntries(PARAMETERS.map((parameter) => [parameter.id, schemaOf(parameter)])),
   name: z.string().check(z.maxLength(MOST_NAME)),
@@ -129,9 +134,30 @@ const buildSchema = z.strictObject({
     z.strictObject({
       factor: z.number().check(...referenceNumber('factor')),
       measurements: z.array(z.string().check(z.maxLength(MOST_ID))).check(z.maxLength(MOST_REFERRED)),
-      hash: z.string().check(z.regex(/^[0-9a-f]{32}$/)),
+      hash: hash32,
       necks: z.int().check(...referenceNumber('necks')),
       logSpread: z.number().check(...referenceNumber('logSpread')),
+    }),
+  ),
+  gripReference: z.optional(
+    z.strictObject({
+      biteFactor: z.number().check(...referenceNumber('factor')),
+      studShape: z.number().check(z.minimum(SHAPE.min), z.maximum(SHAPE.max)),
+      documents: z
+        .array(
+          z.strictObject({
+            kind: z.enum(DOCUMENT_KINDS),
+            id: z.string().check(z.maxLength(MOST_ID)),
+            hash: hash32,
+            ownBoard: z.optional(z.boolean()),
+          }),
+        )
+        .check(z.maxLength(MOST_REFERRED)),
+      hash: hash32,
+      neck: z.string().check(z.regex(/^([0-9a-f]{32})?$/)),
+      measured: z.int().check(...referenceNumber('necks')),
+      biteLow: z.number().check(z.minimum(0), z.maximum(MOST_BITE)),
+      biteHigh: z.number().check(z.minimum(0), z.maximum(MOST_BITE)),
     }),
   ),
 });

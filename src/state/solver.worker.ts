@@ -7,6 +7,7 @@ import { expose } from 'comlink';
 import type { Build } from '../neck/build.ts';
 import { answerWanted } from '../mechanics/inversion/answers.ts';
 import { bringIn, type BroughtIn } from '../mechanics/bench-log/compare.ts';
+import type { BandNarrowing } from '../mechanics/bench-log/standing.ts';
 import type { LogEntry } from '../mechanics/bench-log/entry.ts';
 import type { GripLaw } from '../mechanics/bench-log/law.ts';
 import { bitePosterior, type BitePosterior } from '../mechanics/bench-log/posterior.ts';
@@ -21,13 +22,14 @@ import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.
 import type { StripQuestion } from '../mechanics/try-strip/predicted.ts';
 import type { StripDesign, StripPlan } from '../mechanics/try-strip/design.ts';
 import type { StripContent } from '../mechanics/try-strip/document.ts';
-import type { StripEvidence } from '../mechanics/try-strip/places.ts';
 import type { Evidence } from '../mechanics/neck-readings/evidence.ts';
 import type { NeckBands } from './strips/neck-bands.ts';
-import type { StripBands } from './strips/strip-answers.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
+
+/** What a band is asked for with. */
+export type BandOptions = EstimateOptions & BandNarrowing;
 
 const predictor = createPredictor();
 const estimator = createEstimator(predictor);
@@ -35,6 +37,17 @@ const estimator = createEstimator(predictor);
 const strips = () => import('./strips/strip-answers.ts');
 /** Loaded when something was measured. */
 const heard = () => import('./strips/neck-bands.ts');
+/** What a band is made with: what was measured is heard first. Null when something newer came meanwhile. */
+async function ready(
+  build: Build,
+  { evidence, ...options }: BandOptions,
+  isStale: () => boolean,
+): Promise<EstimateOptions | null> {
+  if (!evidence) return options;
+  const { heardOptions } = await heard();
+  return heardOptions(estimator, build, evidence, isStale);
+}
+
 let latest = 0;
 let bench: Partial<Build> = {};
 
@@ -46,18 +59,18 @@ export interface SolverApi {
    */
   predictBench(change: Partial<Build>): Prediction;
   /** Null when another request came meanwhile. */
-  estimate(build: Build, options?: EstimateOptions): Promise<Uncertainty | null>;
+  estimate(build: Build, options?: BandOptions): Promise<Uncertainty | null>;
   /** Stress around one slot; it makes nothing give up. */
   stress(build: Build, fret: number): StressField;
   /** Every way to a wanted relief; null as above. @param onProgress told the share that is done, 0 to 1 */
   wanted(
     build: Build,
     goal: ReliefGoal,
-    options?: EstimateOptions,
+    options?: BandOptions,
     onProgress?: (share: number) => void,
   ): Promise<AdvisedAnswer | null>;
   /** What else could be done with this neck, and how far it moves the bow; null as above. */
-  moves(build: Build, options?: EstimateOptions, onProgress?: (share: number) => void): Promise<WhatMoves | null>;
+  moves(build: Build, options?: BandOptions, onProgress?: (share: number) => void): Promise<WhatMoves | null>;
   /**
    * What could still be measured on this neck, and what of the band each would take away; null as above.
    * @param done counted as measured already
@@ -65,14 +78,14 @@ export interface SolverApi {
   measure(
     build: Build,
     done: readonly MeasurementId[],
-    options?: EstimateOptions,
+    options?: BandOptions,
     onProgress?: (share: number) => void,
   ): Promise<WhatToMeasure | null>;
   /** The best combinations of tangs for a refret; null as above. */
   tangs(
     build: Build,
     wish: TangWish,
-    options?: EstimateOptions,
+    options?: BandOptions,
     onProgress?: (share: number) => void,
   ): Promise<AdvisedTangs | null>;
   /** What the bench log says of the bite; it makes nothing give up. */
@@ -81,12 +94,6 @@ export interface SolverApi {
   stripAhead(build: Build, plan: StripPlan, onProgress?: (share: number) => void): Promise<StripDesign | null>;
   /** What there is to ask about a strip's readings; it makes nothing give up. */
   stripQuestions(build: Build, strip: StripContent, ownBoard: boolean): Promise<StripQuestion[]>;
-  /** What try strips leave of a neck's bands; null as above. */
-  stripBands(
-    build: Build,
-    strips: readonly StripEvidence[],
-    onProgress?: (share: number) => void,
-  ): Promise<StripBands | null>;
   /** What everything that was measured leaves of a neck's bands, each by itself and together; null as above. */
   neckBands(build: Build, evidence: Evidence, onProgress?: (share: number) => void): Promise<NeckBands | null>;
   /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
@@ -103,28 +110,38 @@ const api: SolverApi = {
     bench = { ...bench, ...change };
     return predictor.predict(bench as Build);
   },
-  estimate(build, options) {
-    const mine = (latest += 1);
-    return estimator.estimate(build, options, () => mine !== latest);
-  },
-  stress: (build, fret) => predictor.stress(build, fret),
-  async wanted(build, goal, options, onProgress) {
+  async estimate(build, options = {}) {
     const mine = (latest += 1);
     const isStale = () => mine !== latest;
-    const answer = await answerWanted(predictor, estimator, build, goal, options, isStale, onProgress);
-    return answer && advised(predictor, estimator, build, answer, options, isStale);
+    const known = await ready(build, options, isStale);
+    return known && estimator.estimate(build, known, isStale);
   },
-  moves(build, options, onProgress) {
+  stress: (build, fret) => predictor.stress(build, fret),
+  async wanted(build, goal, options = {}, onProgress) {
     const mine = (latest += 1);
-    return whatMoves(predictor, estimator, build, options, () => mine !== latest, onProgress);
+    const isStale = () => mine !== latest;
+    const known = await ready(build, options, isStale);
+    if (!known) return null;
+    const answer = await answerWanted(predictor, estimator, build, goal, known, isStale, onProgress);
+    return answer && advised(predictor, estimator, build, answer, known, isStale);
   },
-  measure(build, done, options, onProgress) {
+  async moves(build, options = {}, onProgress) {
     const mine = (latest += 1);
-    return whatToMeasure(estimator, build, done, options, () => mine !== latest, onProgress);
+    const isStale = () => mine !== latest;
+    const known = await ready(build, options, isStale);
+    return known && whatMoves(predictor, estimator, build, known, isStale, onProgress);
   },
-  async tangs(build, wish, options, onProgress) {
+  async measure(build, done, options = {}, onProgress) {
     const mine = (latest += 1);
-    const answer = await answerTangs(predictor, estimator, build, wish, options, () => mine !== latest, onProgress);
+    const isStale = () => mine !== latest;
+    const known = await ready(build, options, isStale);
+    return known && whatToMeasure(estimator, build, done, known, isStale, onProgress);
+  },
+  async tangs(build, wish, options = {}, onProgress) {
+    const mine = (latest += 1);
+    const isStale = () => mine !== latest;
+    const known = await ready(build, options, isStale);
+    const answer = known && (await answerTangs(predictor, estimator, build, wish, known, isStale, onProgress));
     return answer && advisedTangs(predictor, build, wish, answer);
   },
   posterior: (entries, law, onProgress) => bitePosterior(entries, law, onProgress),
@@ -136,11 +153,6 @@ const api: SolverApi = {
   async stripQuestions(build, strip, ownBoard) {
     const { stripAsked } = await strips();
     return stripAsked(build, strip, ownBoard);
-  },
-  async stripBands(build, evidence, onProgress) {
-    const mine = (latest += 1);
-    const { stripBands } = await strips();
-    return stripBands(estimator, build, evidence, () => mine !== latest, onProgress);
   },
   async neckBands(build, evidence, onProgress) {
     const mine = (latest += 1);

@@ -1,6 +1,7 @@
 /** The one store: the build and its history, how it is looked at, where the job stands, and what the library says. */
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { createGripsSlice, type GripsSlice } from './strips/grips-slice.ts';
 import { createBenchLogSlice, type BenchLogSlice } from './bench-log/bench-log-slice.ts';
 import { deviceLogStorage, type LogStorage } from './bench-log/log-storage.ts';
 import { createBuildSlice, type BuildSlice } from './build-slice.ts';
@@ -19,7 +20,8 @@ export type BackbowState = BuildSlice &
   DialogSlice &
   ComparisonSlice &
   LessonSlice &
-  BenchLogSlice;
+  BenchLogSlice &
+  GripsSlice;
 export type BackbowStore = StoreApi<BackbowState>;
 
 /** A store of its own; the page uses the one below, tests make theirs. */
@@ -35,6 +37,7 @@ export function createBackbowStore(
     ...createDialogSlice(...api),
     ...createComparisonSlice()(...api),
     ...createBenchLogSlice(log)(...api),
+    ...createGripsSlice(...api),
     ...createLessonSlice(...api),
   }));
 }

@@ -17,12 +17,15 @@ export function reportBand({ p05, p50, p95, drivers }: ReadoutBand, unit: Unit) 
   };
 }
 
-/** How the bands were made. @param log what a bench log left of the bite's scatter, where one was read */
-export function reportHowBanded({ seed, samples }: Uncertainty, log?: Pick<BitePosterior, 'logSpread' | 'necks'>) {
-  return {
-    seed,
-    samples,
-    bite: log ? ('bench-log' as const) : ('unmeasured' as const),
-    ...(log ? { benchLog: { necks: log.necks, biteLogSpread: rounded(log.logSpread, '') } } : {}),
-  };
+/** What narrowed the bands of a report: a bench log's bite, or strips and readings heard together. */
+export type MeasuredFor = Pick<BitePosterior, 'logSpread' | 'necks'> | { readonly measurements: number };
+
+/** How the bands were made. @param measured what narrowed them, where something did */
+export function reportHowBanded({ seed, samples }: Uncertainty, measured?: MeasuredFor) {
+  if (!measured) return { seed, samples, bite: 'unmeasured' as const };
+  if ('measurements' in measured) {
+    return { seed, samples, bite: 'measured' as const, measurements: measured.measurements };
+  }
+  const { necks, logSpread } = measured;
+  return { seed, samples, bite: 'bench-log' as const, benchLog: { necks, biteLogSpread: rounded(logSpread, '') } };
 }

@@ -214,10 +214,11 @@ export const REPORT_SHAPE = z.strictObject({
         seed: count,
         samples: count,
         bite: told(
-          z.enum(['unmeasured', 'bench-log']),
-          'whose scatter of the bite it is: that of an unmeasured one, or what the bench log leaves of it',
+          z.enum(['unmeasured', 'bench-log', 'measured']),
+          'whose scatter of the bite it is: that of an unmeasured one, what the bench log leaves of it, or what strips and readings leave of all that they tell of',
         ),
         benchLog: z.optional(z.strictObject({ necks: count, biteLogSpread: orNull })),
+        measurements: z.optional(told(count, 'strips, necks and readings that were heard')),
       }),
       'how the bands were made: p05 and p95 hold 90 of 100 such necks between them',
     ),

@@ -3,7 +3,6 @@
  * with the unit in the key and the digits that the number deserves (a tenth of a micrometre, a tenth of a newton); checks
  * and choices as codes. No internal vectors, no sentences. `report-shape.ts` says what holds of it.
  */
-import type { BitePosterior } from '../mechanics/bench-log/posterior.ts';
 import type { Method, MethodPrediction, ReliefLine } from '../mechanics/prediction-types.ts';
 import { sampleLine } from '../mechanics/relief.ts';
 import { levellingMoment, lineAt } from '../mechanics/states.ts';
@@ -14,7 +13,7 @@ import { checksOf, levellingState } from './checks.ts';
 import { meanOfFrets, rodForTarget, settlingMoveMm } from './job-figures.ts';
 import { raisedByMethod } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
-import { reportBand, reportHowBanded, rounded } from './report-bands.ts';
+import { reportBand, reportHowBanded, rounded, type MeasuredFor } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
 import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
 import { setUpHeights } from './set-up-heights.ts';
@@ -163,19 +162,16 @@ function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty |
 /**
  * Positive relief is forward bow, negative is back-bow; the straightedge lies on the two frets that are named.
  * @param uncertainty of the build, for its bands; without it there are none in the report
- * @param log what a bench log left of the bite's scatter, where the bands come from one
+ * @param measured what narrowed the bands, where something did
  */
-export function predictionReport(
-  reckoned: Reckoned,
-  uncertainty?: Uncertainty,
-  log?: Pick<BitePosterior, 'logSpread' | 'necks'>,
-) {
+export function predictionReport(reckoned: Reckoned, uncertainty?: Uncertainty, measured?: MeasuredFor) {
   const { build, prediction } = reckoned;
+  const reference = measured && 'measurements' in measured ? build.gripReference : build.biteReference;
   return {
     format: REPORT_FORMAT,
     version: REPORT_VERSION,
     build: build.name,
-    stamp: stampText(stampOf(build, log && build.biteReference)),
+    stamp: stampText(stampOf(build, measured && reference)),
     program: PROGRAM_VERSION,
     method: build.method,
     checks: checksOf(reckoned).map(reportCheck),
@@ -197,7 +193,7 @@ export function predictionReport(
     },
     fretXMm: perFret('fretXMm', prediction.fretXMm),
     playing: reportPlaying(reckoned),
-    ...(uncertainty ? { bands: reportHowBanded(uncertainty, log) } : {}),
+    ...(uncertainty ? { bands: reportHowBanded(uncertainty, measured) } : {}),
     methods: {
       press: reportMethod('press', reckoned, uncertainty),
       glue: reportMethod('glue', reckoned, uncertainty),

@@ -17,7 +17,7 @@ import { PARAMETERS } from '../neck/parameters.ts';
 import { filedExactly } from '../neck/quantities.ts';
 import { PROGRAM_VERSION } from '../neck/version.ts';
 import { lettersOfText } from '../mechanics/bench-log/identity.ts';
-import { narrowingBite, type Measured } from '../mechanics/bench-log/standing.ts';
+import { narrowing, type Measured } from '../mechanics/bench-log/standing.ts';
 
 export interface Stamp {
   readonly build: string;
@@ -31,7 +31,7 @@ export const STAMP_PARTS = ['build', 'program', 'measurements'] as const satisfi
 const LENGTHS: Readonly<Record<StampPart, number>> = { build: 6, program: 3, measurements: 3 };
 const LETTERS_IN_ALL = 12;
 
-const OUT: ReadonlySet<string> = new Set(['name', 'notes', 'binding', 'biteReference']);
+const OUT: ReadonlySet<string> = new Set(['name', 'notes', 'binding', 'biteReference', 'gripReference']);
 const DEFAULTS: ReadonlyMap<string, unknown> = new Map(PARAMETERS.map(({ id, default: value }) => [id, value]));
 
 const part = (of: StampPart, text: string): string =>
@@ -80,7 +80,7 @@ export function stampText(stamp: Stamp): string {
 
 /** The stamp of a build with what this device has measured and accepted, as text. */
 export function stampHere(measured: Measured, build: Build): string {
-  return stampText(stampOf(build, narrowingBite(measured, build)));
+  return stampText(stampOf(build, narrowing(measured, build)));
 }
 
 /** Reads a stamp as it was typed: small or large, with whatever between its parts. @returns null when it is none */

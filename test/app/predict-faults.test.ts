@@ -27,7 +27,10 @@ function write(name: string, bytes: string | Uint8Array): string {
 }
 
 describe('arguments', () => {
-  const predict = (project: string, log?: string) => ({ ok: true, asked: { kind: 'predict', project, log } });
+  const predict = (project: string, log?: string, strips?: string) => ({
+    ok: true,
+    asked: { kind: 'predict', project, log, strips },
+  });
   const refused = (code: string, more = {}) => ({ ok: false, trouble: { code, ...more } });
 
   test.each([
@@ -37,6 +40,9 @@ describe('arguments', () => {
     [['--log', 'b.csv', '--', '--a.json'], predict('--a.json', 'b.csv')],
     [['-', '--log', 'b.csv'], predict('-', 'b.csv')],
     [['a.json', '--log', '-'], predict('a.json', '-')],
+    [['a.json', '--strips', 's.json', '--log=b.csv'], predict('a.json', 'b.csv', 's.json')],
+    [['a.json', '--strips'], refused('no-value', { option: '--strips' })],
+    [['-', '--strips', '-'], refused('both-from-input')],
     [['--help', 'a.json', 'b.json'], { ok: true, asked: { kind: 'help' } }],
     [['-h'], { ok: true, asked: { kind: 'help' } }],
     [['--schema'], { ok: true, asked: { kind: 'schema' } }],

@@ -19,8 +19,19 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { REPORT_SHAPE } from '../../src/verdict/report-shape.ts';
 import { referenceTo } from '../../src/mechanics/bench-log/reference.ts';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
+import { NO_EVIDENCE } from '../../src/mechanics/neck-readings/evidence.ts';
+import { gripReferenceTo } from '../../src/mechanics/neck-readings/grip-reference.ts';
+import { hear } from '../../src/mechanics/neck-readings/heard.ts';
+import { writeStrips } from '../../src/mechanics/try-strip/document-file.ts';
+import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
+import { filedValue } from '../../src/neck/quantities.ts';
+import { heardOptions } from '../../src/state/strips/neck-bands.ts';
+import { STRIP } from '../mechanics/try-strip/strips.ts';
 import { IS_LONG } from '../draw.ts';
 import { expectNear } from '../expect-near.ts';
+
+/** Read over its ends, a little harder than stated. */
+const STRIP_READ = { ...STRIP, readings: STRIP.readings.slice(0, 1) };
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'predict-'));
@@ -101,6 +112,39 @@ describe('npm run --silent predict', () => {
     expect(stderr).toMatch(words);
     expect(stderr).not.toMatch(/\n\s+at |node:internal|Error:/);
   });
+
+  it('with try strips the bands are those that they leave of the neck that refers to them', async () => {
+    const { build } = PRESETS[0];
+    const evidence = { ...NO_EVIDENCE, strips: [{ strip: STRIP_READ, ownBoard: true }] };
+    const heard = hear(build, evidence, undefined);
+    const reference = gripReferenceTo(build, evidence, heard);
+    const measured = { ...build, ...heard.taken, gripReference: reference };
+    const strips = write('strips.json', writeStrips([STRIP_READ]));
+    const path = write('by-strip.json', writeProject(measured));
+    const [plain, known] = [await ask(path), await ask('--strips', strips, path)].map(({ stdout }) =>
+      REPORT_SHAPE.parse(JSON.parse(stdout)),
+    );
+    const band = (report: typeof plain) => report.methods.press.frettedReliefMm;
+    expect(band(known).p95! - band(known).p05!).toBeLessThan(0.6 * (band(plain).p95! - band(plain).p05!));
+    expect([plain.bands!.bite, known.bands!.bite, known.bands!.measurements]).toEqual(['unmeasured', 'measured', 1]);
+    expect(known.stamp).not.toBe(plain.stamp);
+    // What the page gives: the worker's way to the same band.
+    const onPage = await heardOptions(createEstimator(createPredictor()), measured, evidence, () => false);
+    const bands = await createEstimator(createPredictor()).estimate(measured, onPage!);
+    expect(band(known).p05).toBe(filedValue(bands!.methods.press.fretted.p05, 'mm'));
+
+    const refused = async (name: string, other: Build, file = strips) => {
+      const { status, stdout, stderr } = await ask(write(name, writeProject(other)), '--strips', file);
+      expect([status, stdout]).toEqual([2, '']);
+      return stderr;
+    };
+    expect(await refused('none.json', build)).toContain('refers to no try strips');
+    expect(await refused('by-hand.json', { ...measured, biteFactor: 3 })).toContain('are not those that');
+    const edited = write('edited.json', writeStrips([{ ...STRIP_READ, slotDepthMm: 2.9 }]));
+    expect(await refused('by-strip-2.json', measured, edited)).toContain('have changed');
+    const others = write('others.json', writeStrips([{ ...STRIP_READ, id: 'zxwvtsrqpnmlkj' }]));
+    expect(await refused('by-strip-3.json', measured, others)).toContain('not in');
+  }, 60_000);
 
   it('with a bench log the bands are those that its measured necks leave', async () => {
     const build = PRESETS[0].build;

@@ -2,9 +2,10 @@
  * Solid finite-element cases of try strips: every file of the folder solid-fe-strips, read strictly, and what the library
  * makes of it. A case is added by dropping its file in.
  */
+import { stripLine } from '../mechanics/strip/strip-line.ts';
 import { readdirSync, readFileSync } from 'node:fs';
 import * as z from 'zod/mini';
-import { humpMm, stripInfluence, stripLine, type StripDescription } from '../../src/mechanics/strip/strip.ts';
+import { humpMm, stripInfluence, type StripDescription } from '../../src/mechanics/strip/strip.ts';
 import type { StripRefinement } from '../../src/mechanics/strip/strip-mesh.ts';
 
 export const SOLID_STRIPS_FOLDER = new URL('solid-fe-strips/', import.meta.url);

@@ -4,7 +4,12 @@ export type Asked =
   | { readonly kind: 'help' }
   | { readonly kind: 'schema' }
   /** Paths as they were given; `-` is standard input. */
-  | { readonly kind: 'predict'; readonly project: string; readonly log: string | undefined };
+  | {
+      readonly kind: 'predict';
+      readonly project: string;
+      readonly log: string | undefined;
+      readonly strips: string | undefined;
+    };
 
 export type UsageTrouble =
   | { readonly code: 'no-file' }
@@ -19,10 +24,15 @@ const refuse = (trouble: UsageTrouble): ReadArguments => ({ ok: false, trouble }
 
 const FLAGS: Readonly<Record<string, 'help' | 'schema'>> = { '--help': 'help', '-h': 'help', '--schema': 'schema' };
 
+/** Options that take a file. */
+const FILE_OPTIONS = ['--log', '--strips'] as const;
+type FileOption = (typeof FILE_OPTIONS)[number];
+const isFileOption = (option: string): option is FileOption => (FILE_OPTIONS as readonly string[]).includes(option);
+
 /** @param given without the program's own name; after `--` everything is a file */
 export function readArguments(given: readonly string[]): ReadArguments {
   const files: string[] = [];
-  let log: string | undefined;
+  const named: Partial<Record<FileOption, string>> = {};
   for (let at = 0; at < given.length; at += 1) {
     const argument = given[at];
     if (argument === '--') {
@@ -34,17 +44,19 @@ export function readArguments(given: readonly string[]): ReadArguments {
     if (option === '') files.push(argument);
     else if (flag)
       return value === undefined ? { ok: true, asked: { kind: flag } } : refuse({ code: 'takes-no-value', option });
-    else if (option !== '--log') return refuse({ code: 'unknown-option', option });
-    else if (log !== undefined) return refuse({ code: 'twice', option });
+    else if (!isFileOption(option)) return refuse({ code: 'unknown-option', option });
+    else if (named[option] !== undefined) return refuse({ code: 'twice', option });
     else {
-      log = value ?? given[(at += 1)];
-      if (log === undefined || log === '' || (value === undefined && /^-./.test(log)))
+      const file = value ?? given[(at += 1)];
+      if (file === undefined || file === '' || (value === undefined && /^-./.test(file)))
         return refuse({ code: 'no-value', option });
+      named[option] = file;
     }
   }
   const [project, ...more] = files;
   if (project === undefined || project === '') return refuse({ code: 'no-file' });
   if (more.length > 0) return refuse({ code: 'two-files', files });
-  if (project === '-' && log === '-') return refuse({ code: 'both-from-input' });
-  return { ok: true, asked: { kind: 'predict', project, log } };
+  const { '--log': log, '--strips': strips } = named;
+  if ([project, log, strips].filter((file) => file === '-').length > 1) return refuse({ code: 'both-from-input' });
+  return { ok: true, asked: { kind: 'predict', project, log, strips } };
 }

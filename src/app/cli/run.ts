@@ -4,7 +4,18 @@ import { MOST_PROJECT_BYTES, readProject } from '../../neck/file.ts';
 import { MOST_LOG_BYTES, readLog } from '../../mechanics/bench-log/read-csv.ts';
 import { bitePosterior, type BitePosterior } from '../../mechanics/bench-log/posterior.ts';
 import { createPredictor } from '../../mechanics/predict.ts';
-import { createEstimator } from '../../mechanics/uncertainty/estimate.ts';
+import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
+import { gripStanding } from '../../mechanics/bench-log/standing.ts';
+import type { Evidence } from '../../mechanics/neck-readings/evidence.ts';
+import { resolveGrip } from '../../mechanics/neck-readings/grip-reference.ts';
+import { hear, narrowedBy, ownNeck } from '../../mechanics/neck-readings/heard.ts';
+import { readStrips } from '../../mechanics/try-strip/document-file.ts';
+import type { TryStrip } from '../../mechanics/try-strip/document.ts';
+import { asUnmeasured } from '../../mechanics/try-strip/grip-posterior.ts';
+import type { GripReference } from '../../neck/bite-reference.ts';
+import { stripProblemText } from '../../speech/measured/strips.ts';
+import type { MeasuredFor } from '../../verdict/report-bands.ts';
+import { createEstimator, type EstimateOptions, type Estimator } from '../../mechanics/uncertainty/estimate.ts';
 import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
 import { logProblemTexts } from '../../speech/measured/log-problems.ts';
 import { problemTexts } from '../../speech/problems.ts';
@@ -45,21 +56,75 @@ function buildOf(path: string): Build {
   return project.build;
 }
 
+function logFrom(path: string): readonly LogEntry[] {
+  const log = readLog(textOf(path, MOST_LOG_BYTES));
+  if (log.ok) return log.entries;
+  const texts = logProblemTexts(log.problems, log.count, log.problems.length, 'metric');
+  throw new Refusal(texts.map((text) => PREDICT_WORDS.inFile(nameOf(path), text)));
+}
+
+function stripsFrom(path: string): readonly TryStrip[] {
+  const read = readStrips(textOf(path, MOST_LOG_BYTES));
+  if (read.ok) return read.strips;
+  const texts = read.problems.map((problem) => stripProblemText(problem, 'metric'));
+  throw new Refusal(texts.map((text) => PREDICT_WORDS.inFile(nameOf(path), text)));
+}
+
+/**
+ * The strips and readings that the build refers to. They must be in the files and say the same, and the build must have the
+ * grip that they gave.
+ */
+function evidenceFrom(build: Build, reference: GripReference, log?: string, strips?: string): Evidence {
+  const files = [strips, log].flatMap((path) => (path === undefined ? [] : [nameOf(path)])).join(', ');
+  const found = resolveGrip(
+    reference.documents,
+    strips === undefined ? [] : stripsFrom(strips),
+    log === undefined ? [] : logFrom(log),
+  );
+  if (found.code === 'not-here') throw new Refusal([PREDICT_WORDS.gripNotHere(files)]);
+  if (found.code === 'changed') throw new Refusal([PREDICT_WORDS.gripChanged(files)]);
+  const gripsHere = { [reference.hash]: { ...found, accepted: true } };
+  const standing = gripStanding({ gripsHere }, build);
+  if (standing?.code !== 'in-use') throw new Refusal([PREDICT_WORDS.gripByHand]);
+  return standing.evidence;
+}
+
+function finish<Result>(steps: Generator<unknown, Result>): Result {
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+/** What the band of the build is made with, and what is said of that. */
+function narrowedFor(
+  estimator: Estimator,
+  build: Build,
+  { log, strips }: Pick<Extract<Asked, { kind: 'predict' }>, 'log' | 'strips'>,
+): { readonly options: EstimateOptions; readonly measured: MeasuredFor | undefined } {
+  const reference = build.gripReference;
+  if (strips !== undefined && !reference) throw new Refusal([PREDICT_WORDS.noStripReference(nameOf(strips))]);
+  if (reference && (log !== undefined || strips !== undefined)) {
+    const evidence = evidenceFrom(build, reference, log, strips);
+    const solved =
+      evidence.own.length > 0 ? finish(estimator.drawing(asUnmeasured(build, evidence.strips))) : undefined;
+    const heard = hear(build, evidence, solved && ownNeck(build, evidence, solved.model));
+    return { options: narrowedBy(heard), measured: { measurements: reference.measured } };
+  }
+  const bite = log === undefined ? undefined : biteFrom(log, build);
+  return { options: { biteLogSpread: bite?.logSpread }, measured: bite };
+}
+
 /**
  * What the measurements that the build refers to leave of its bite's scatter. They must be in the log and say the same: an
  * equal bite factor proves nothing. The build is never changed to the log's factor.
  */
 function biteFrom(path: string, build: Build): BitePosterior {
   const { biteFactor, biteReference } = build;
-  const log = readLog(textOf(path, MOST_LOG_BYTES));
-  if (!log.ok) {
-    const texts = logProblemTexts(log.problems, log.count, log.problems.length, 'metric');
-    throw new Refusal(texts.map((text) => PREDICT_WORDS.inFile(nameOf(path), text)));
-  }
+  const entries = logFrom(path);
   const file = nameOf(path);
-  if (informing(log.entries).length === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(file)]);
+  if (informing(entries).length === 0) throw new Refusal([PREDICT_WORDS.nothingOfBite(file)]);
   if (!biteReference) throw new Refusal([PREDICT_WORDS.noReference(file)]);
-  const referred = resolveReference(biteReference, log.entries, build);
+  const referred = resolveReference(biteReference, entries, build);
   if (referred.code !== 'here') throw new Refusal([PREDICT_WORDS[referred.code](file)]);
   const posterior = bitePosterior(referred.entries, build);
   const measured = biteFactorOf(posterior);
@@ -69,13 +134,14 @@ function biteFrom(path: string, build: Build): BitePosterior {
   return posterior;
 }
 
-async function predict({ project, log }: Extract<Asked, { kind: 'predict' }>): Promise<Answer> {
+async function predict({ project, ...files }: Extract<Asked, { kind: 'predict' }>): Promise<Answer> {
   const build = buildOf(project);
-  const bite = log === undefined ? undefined : biteFrom(log, build);
   const predictor = createPredictor();
-  const uncertainty = await createEstimator(predictor).estimate(build, { biteLogSpread: bite?.logSpread });
+  const estimator = createEstimator(predictor);
+  const { options, measured } = narrowedFor(estimator, build, files);
+  const uncertainty = await estimator.estimate(build, options);
   const prediction = predictor.predict(build);
-  return json(predictionReport({ build, prediction }, uncertainty ?? undefined, bite));
+  return json(predictionReport({ build, prediction }, uncertainty ?? undefined, measured));
 }
 
 async function answer(given: readonly string[]): Promise<Answer> {

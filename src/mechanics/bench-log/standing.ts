@@ -5,6 +5,9 @@
  */
 import type { BiteReference } from '../../neck/bite-reference.ts';
 import type { Build } from '../../neck/build.ts';
+import type { Evidence } from '../neck-readings/evidence.ts';
+import type { ResolvedGrip } from '../neck-readings/grip-reference.ts';
+import { neckHash } from '../neck-readings/neck-hash.ts';
 import type { LogEntry } from './entry.ts';
 import type { GripLaw } from './law.ts';
 import { resolveReference, type Referred } from './reference.ts';
@@ -16,6 +19,53 @@ export interface Measured {
   readonly adoptedBites: readonly BiteReference[];
   /** Bite factors that an earlier release took from the log, when builds did not refer to it. */
   readonly earlierBites: readonly number[];
+  /** What became of the references to strips and readings that were looked up, by their hash. */
+  readonly gripsHere?: GripsHere;
+}
+
+export type GripHere =
+  Exclude<ResolvedGrip, { code: 'here' }> | (Extract<ResolvedGrip, { code: 'here' }> & { readonly accepted: boolean });
+export type GripsHere = Readonly<Record<string, GripHere>>;
+
+/** The grip of a build that refers to strips or to what was read on it, as this device knows it. */
+export type GripStanding =
+  | { readonly code: 'reading' }
+  /** Bite or shape of the studs were changed after they were taken over. */
+  | { readonly code: 'other-grip' }
+  /** @property isOther the neck was changed since it was read: its own readings narrow nothing */
+  | { readonly code: 'in-use'; readonly evidence: Evidence; readonly isOther: boolean }
+  | { readonly code: 'not-accepted' }
+  | { readonly code: 'not-here' }
+  | { readonly code: 'changed'; readonly gone: number; readonly edited: number };
+
+export function gripStanding({ gripsHere }: Pick<Measured, 'gripsHere'>, build: Build): GripStanding | undefined {
+  const { gripReference: reference } = build;
+  if (!reference) return undefined;
+  if (reference.biteFactor !== build.biteFactor || reference.studShape !== build.studShape)
+    return { code: 'other-grip' };
+  const here = gripsHere?.[reference.hash];
+  if (!here) return { code: 'reading' };
+  if (here.code !== 'here') return here;
+  if (!here.accepted) return { code: 'not-accepted' };
+  const isOther = reference.neck !== '' && reference.neck !== neckHash(build);
+  return { code: 'in-use', evidence: isOther ? { ...here.evidence, own: NO_OWN } : here.evidence, isOther };
+}
+
+const NO_OWN: Evidence['own'] = [];
+
+/** What a band is asked for with. */
+export interface BandNarrowing {
+  readonly biteLogSpread?: number | undefined;
+  readonly evidence?: Evidence;
+}
+
+/** What narrows the bands of this build on this device: nothing, the log's bite, or strips and readings. */
+export function narrowingOptions(measured: Measured, build: Build): BandNarrowing {
+  const grip = gripStanding(measured, build);
+  if (!grip) return { biteLogSpread: biteLogSpreadOf(measured, build) };
+  if (grip.code !== 'in-use') return {};
+  const { strips, entries, own } = grip.evidence;
+  return strips.length + entries.length + own.length > 0 ? { evidence: grip.evidence } : {};
 }
 
 /** The bite of a build as this device knows it. */
@@ -64,16 +114,40 @@ export function biteStanding({ benchLog, adoptedBites, earlierBites }: Measured,
   return bite ? { code: 'in-use', bite } : { code: 'not-accepted', reference, entries: referred.entries };
 }
 
+/** Do they ask for the same bands? */
+export function sameNarrowing(one: BandNarrowing, other: BandNarrowing): boolean {
+  const [a, b] = [one.evidence, other.evidence];
+  return (
+    one.biteLogSpread === other.biteLogSpread &&
+    (a === b ||
+      (a !== undefined && b !== undefined && a.strips === b.strips && a.entries === b.entries && a.own === b.own))
+  );
+}
+
 /** The bite that makes the bands of this build narrower here than they are elsewhere; a glue fit does not bite. */
-export function narrowingBite(measured: Measured, build: Taken & Pick<Build, 'method'>): BiteReference | undefined {
-  if (build.method === 'glue') return undefined;
+export function narrowingBite(measured: Measured, build: Build): BiteReference | undefined {
+  if (build.method === 'glue' || build.gripReference) return undefined;
   const standing = biteStanding(measured, build);
   return standing.code === 'in-use' ? standing.bite : undefined;
 }
 
+/** Whatever makes them narrower: the reference to it. */
+export function narrowing(
+  measured: Measured,
+  build: Build,
+): { readonly hash: string; readonly measured: number; readonly of: 'log' | 'grip' } | undefined {
+  const { gripReference } = build;
+  if (gripReference) {
+    const isNarrow = narrowingOptions(measured, build).evidence !== undefined;
+    return isNarrow ? { hash: gripReference.hash, measured: gripReference.measured, of: 'grip' } : undefined;
+  }
+  const bite = narrowingBite(measured, build);
+  return bite && { hash: bite.hash, measured: bite.necks, of: 'log' };
+}
+
 /** Are the bands of this build narrower on this device than they are elsewhere? */
-export function isNarrowed(measured: Measured, build: Taken & Pick<Build, 'method'>): boolean {
-  return narrowingBite(measured, build) !== undefined;
+export function isNarrowed(measured: Measured, build: Build): boolean {
+  return narrowing(measured, build) !== undefined;
 }
 
 /** Spread of ln bite for a build; undefined = that of an unmeasured bite. */

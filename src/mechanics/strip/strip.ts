@@ -219,18 +219,6 @@ function requireStrip(strip: StripDescription): void {
     throw new RangeError(`contact depth is ${contactDepthMm} mm; it must be between 0 and ${slotDepthMm} mm`);
 }
 
-/** Height of the underside under a force in every slot, mm, over the stations, up to a straight line. */
-export function stripLine(
-  { stationXMm, wedgeMm }: Omit<StripWedges, 'openingMm'>,
-  forceN: ArrayLike<number>,
-): Float64Array {
-  const stations = stationXMm.length;
-  const line = new Float64Array(stations);
-  for (let slot = 0; slot < forceN.length; slot += 1)
-    for (let i = 0; i < stations; i += 1) line[i] += forceN[slot] * wedgeMm[slot * stations + i];
-  return line;
-}
-
 /** The greatest height of a line above a straightedge laid from one place to another, with its sign, mm. */
 export function humpMm(stationXMm: Float64Array, line: Float64Array, fromXMm: number, toXMm: number): number {
   const [a, b] = [sampleLine(stationXMm, line, fromXMm), sampleLine(stationXMm, line, toXMm)];

@@ -24,17 +24,13 @@ import { normalDeviates, normalQuantile, seededRandom } from '../uncertainty/nor
 import { factorsOf } from '../uncertainty/sampling.ts';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import {
-  MOST_GROUPS,
   readingErrorMm,
-  type Offcut,
   type StripContent,
   type StripReading,
   type StripSpan,
   type StripStiffness,
-  type StripWire,
 } from './document.ts';
 import { shiftsOf } from './grip-posterior.ts';
-import { evenEndMm } from './layout.ts';
 import { stripLikelihood } from './likelihood.ts';
 import { deviatesAt, type StripPlaces } from './places.ts';
 import { predictStrip, type StripPrediction } from './predicted.ts';
@@ -82,26 +78,6 @@ export interface StripDesign {
 const SAMPLES = 12_000;
 const TRUTHS = 32;
 const ERRORS_READ = 5;
-
-/** The frets of a strip shared out among the blades at hand, and the ends half a pitch long. */
-export function plannedStrip(
-  offcut: Offcut,
-  wire: StripWire,
-  slotDepthMm: number,
-  blades: readonly Pick<StripContent['groups'][number], 'blade' | 'kerfMm' | 'kerfErrorMm'>[],
-  frets: number,
-): Pick<StripContent, 'offcut' | 'wire' | 'slotDepthMm' | 'endMm' | 'groups'> {
-  const count = blades.length;
-  if (count < 1 || count > MOST_GROUPS)
-    throw new RangeError(`${count} blades; a strip takes between 1 and ${MOST_GROUPS}`);
-  if (!Number.isInteger(frets) || frets < count)
-    throw new RangeError(`${frets} frets; there must be a whole number of them, at least ${count}`);
-  const groups = blades.map(({ blade, kerfMm, kerfErrorMm }, group) => {
-    const more = group < frets % count ? 1 : 0;
-    return { blade, kerfMm, kerfErrorMm, frets: Math.floor(frets / count) + more };
-  });
-  return { offcut, wire, slotDepthMm, groups, endMm: evenEndMm(offcut.lengthMm, frets) };
-}
 
 /** Deviates of neck and strip together: those of the neck's inputs first, then what is the strip's alone. */
 function together(plan: StripPlan, isOwnWire: boolean): { readonly places: StripPlaces; readonly dimensions: number } {

@@ -1,7 +1,7 @@
 /** What is known of the compared necks, as it comes; what was computed before is not computed again. */
 import { useEffect, useState } from 'react';
 import type { Build } from '../../neck/build.ts';
-import { biteLogSpreadOf } from '../../mechanics/bench-log/standing.ts';
+import { narrowingOptions } from '../../mechanics/bench-log/standing.ts';
 import { solveNecks, type SolvedNeck } from '../../state/compare/solve-necks.ts';
 import type { Failure } from '../../speech/failures.ts';
 import { store, useBackbow } from '../../state/store.ts';
@@ -23,10 +23,22 @@ export function useSolved(builds: readonly Build[]): SolvedNecks {
   const [round, setRound] = useState(0);
   useEffect(() => {
     const open = [...new Set(builds)].filter((build) => !known.get(build)?.uncertainty);
-    return solveNecks(open, (build) => biteLogSpreadOf(store.getState(), build), {
-      solved: (build, solved) => setKnown((old) => new Map(old).set(build, solved)),
-      failed: setFailure,
-    });
+    let stop: (() => void) | undefined;
+    let isOver = false;
+    const solve = () => {
+      if (isOver) return;
+      stop = solveNecks(open, (build) => narrowingOptions(store.getState(), build), {
+        solved: (build, solved) => setKnown((old) => new Map(old).set(build, solved)),
+        failed: setFailure,
+      });
+    };
+    // What they refer to is looked up first, so that their bands are what they are on the page.
+    if (open.some((build) => build.gripReference)) void store.getState().lookUpGrips(open).then(solve);
+    else solve();
+    return () => {
+      isOver = true;
+      stop?.();
+    };
     // What arrives must not start it again.
     // oxlint-disable-next-line react/exhaustive-deps
   }, [builds, adopted, log, round]);

@@ -144,7 +144,9 @@ function BiteEffect({ entries, posterior, isCurrent, system }: BiteFoundProps) {
     void store
       .getState()
       .adoptBite(taken)
-      .then(() => use({ biteFactor: taken.factor, biteReference: taken }, LOG_WORDS.step(factor)));
+      .then(() =>
+        use({ biteFactor: taken.factor, biteReference: taken, gripReference: undefined }, LOG_WORDS.step(factor)),
+      );
   }
 
   return (

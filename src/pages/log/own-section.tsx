@@ -2,16 +2,20 @@
 import { useState } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
-import { NO_EVIDENCE } from '../../mechanics/neck-readings/evidence.ts';
+import type { Evidence } from '../../mechanics/neck-readings/evidence.ts';
+import { othersIn } from '../../mechanics/neck-readings/grip-reference.ts';
 import { hasFurther } from '../../mechanics/neck-readings/readings.ts';
+import { GRIP_STANDING_WORDS } from '../../speech/en/pages/bite-standing.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import { stripDoubtText } from '../../speech/measured/strips.ts';
 import { formatNumber } from '../../speech/quantity.ts';
+import { useSpokenFor } from '../../state/bench-log/use-grip.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';
 import type { NeckBands } from '../../state/strips/neck-bands.ts';
 import { BAND_STATES } from '../../state/strips/states.ts';
 import { useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
+import { GripStandingLine, GripUse } from '../strips/grip-use.tsx';
 import { bandText } from '../answers/wanted/goal.ts';
 
 /** Half of a tenth of what the model says: less is not worth a word. */
@@ -80,13 +84,20 @@ export function OwnSection({ entries, system }: OwnSectionProps) {
   const build = useBackbow((state) => state.build);
   const [chosen, setChosen] = useState<ReadonlySet<string> | null>(null);
   const offered = entries.filter(hasFurther);
-  /** Before anybody says otherwise: those that have the neck's name. */
-  const counting = chosen ?? new Set(offered.filter(({ neck }) => neck === build.name).map(({ id }) => id));
+  const spoken = useSpokenFor();
+  const spokenIds = new Set(spoken.own.map(({ id }) => id));
+  /** Before anybody says otherwise: those that the neck refers to, or that have its name. */
+  const counting =
+    chosen ?? new Set(offered.filter(({ neck, id }) => spokenIds.has(id) || neck === build.name).map(({ id }) => id));
   const own = offered.filter(({ id }) => counting.has(id));
-  const evidence = { ...NO_EVIDENCE, own };
-  const key = own.length === 0 ? null : JSON.stringify([{ ...build, name: '', biteFactor: 1 }, own]);
+  const evidence: Evidence = { strips: spoken.strips, entries: othersIn(spoken.entries, own), own };
+  // What the neck took over before is in no row.
+  const studShape = spoken.strips.length > 0 ? 0 : build.studShape;
+  const asIs = { ...build, name: '', notes: '', biteFactor: 1, studShape, gripReference: 0, biteReference: 0 };
+  const key = own.length === 0 ? null : JSON.stringify([asIs, evidence]);
   const asked = useAnswer<NeckBands>(key, (api, told) => api.neckBands(build, evidence, told));
   if (offered.length === 0) return null;
+  const beside = evidence.strips.length + evidence.entries.length;
   const toggled = (id: string) =>
     new Set(counting.has(id) ? [...counting].filter((one) => one !== id) : [...counting, id]);
   return (
@@ -102,8 +113,18 @@ export function OwnSection({ entries, system }: OwnSectionProps) {
           </label>
         ))}
       </fieldset>
+      {key !== null && beside > 0 && <p className="quiet">{GRIP_STANDING_WORDS.beside(beside)}</p>}
       {key !== null && <Asking {...asked} working={LOG_WORDS.ownWorking} />}
       {asked.value && <OwnFound found={asked.value} system={system} />}
+      {asked.value && (
+        <GripUse
+          build={build}
+          evidence={evidence}
+          found={asked.value}
+          isCurrent={asked.status === 'done' && asked.key === key}
+        />
+      )}
+      <GripStandingLine />
     </section>
   );
 }

@@ -8,6 +8,7 @@ import type { TryStrip } from '../../mechanics/try-strip/document.ts';
 import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
 import { stripName, stripProblemText } from '../../speech/measured/strips.ts';
 import { stripStore } from '../../state/strips/strip-store.ts';
+import { useSpokenFor } from '../../state/bench-log/use-grip.ts';
 import { useStrips } from '../../state/strips/use-strips.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { SaidLine, type Said } from '../log/said-line.tsx';
@@ -79,13 +80,16 @@ export function StripDialog() {
   const { strips, unreadable, trouble } = useStrips();
   const build = useBackbow((state) => state.build);
   const [chosen, setChosen] = useState(FRESH);
-  const [counting, setCounting] = useState<ReadonlySet<string>>(new Set());
+  const spoken = useSpokenFor();
+  const [chosenStrips, setCounting] = useState<ReadonlySet<string> | null>(null);
+  /** Before anybody says otherwise: those that the neck refers to. */
+  const counting = chosenStrips ?? new Set(spoken.strips.map(({ strip: { id } }) => id));
   const { said, say, change, bringIn } = useChanges(setChosen);
   const strip = strips?.find(({ id }) => id === chosen);
   /** Its board by the name that it was given when it was cut. */
   const isOwnBoard = ({ offcut }: TryStrip) => offcut.cutFrom !== '' && offcut.cutFrom === build.name;
   const evidence = (strips ?? [])
-    .filter(({ id }) => counting.has(id))
+    .filter(({ id, readings }) => counting.has(id) && readings.length > 0)
     .map((one) => ({ strip: one, ownBoard: isOwnBoard(one) }));
 
   return (
@@ -132,7 +136,7 @@ export function StripDialog() {
         )
       )}
       <Counting strips={strips ?? []} counting={counting} set={setCounting} />
-      <NeckEffect build={build} evidence={evidence} />
+      <NeckEffect build={build} strips={evidence} />
       <div className="button-row">
         <button type="button" onClick={() => void bringIn()}>
           {STRIP_WORDS.bringIn}

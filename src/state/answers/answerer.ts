@@ -23,7 +23,6 @@ export interface AnsweringWorker {
     | 'moves'
     | 'posterior'
     | 'stripAhead'
-    | 'stripBands'
     | 'neckBands'
     | 'stripQuestions'
     | 'tangs'

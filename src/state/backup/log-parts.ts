@@ -7,9 +7,16 @@ import { entryProblems } from '../../mechanics/bench-log/entry-problems.ts';
 import { LOG_NUMBERS, LOG_TEXTS, UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { contentHash } from '../../mechanics/bench-log/identity.ts';
 import { MOST_ROWS } from '../../mechanics/bench-log/read-csv.ts';
-import { MOST_REFERRED, type BiteReference } from '../../neck/bite-reference.ts';
+import { MOST_REFERRED, type BiteReference, type GripReference } from '../../neck/bite-reference.ts';
 import { MOST_ADOPTED } from '../bench-log/adopted.ts';
-import { changedRecord, isAdopted, readableEntries, recordOf, type LogRecord } from '../bench-log/log-record.ts';
+import {
+  changedRecord,
+  isAcceptedGrip,
+  isAdopted,
+  readableEntries,
+  recordOf,
+  type LogRecord,
+} from '../bench-log/log-record.ts';
 import type { LogStorage } from '../bench-log/log-storage.ts';
 import type { BackbowStore } from '../store.ts';
 import { checkedList, EMPTY_TALLY, isObject, isText, NewerRecord, type CheckedPart, type Part } from './part.ts';
@@ -39,8 +46,8 @@ function recordIn(stored: unknown): LogRecord {
 /** What the store could not keep lives in the page alone, and is saved from there. */
 async function logOf(store: BackbowStore) {
   await store.getState().readBenchLog();
-  const { benchLog, adoptedBites, earlierBites, unreadableEntries, logTrouble } = store.getState();
-  return { entries: benchLog ?? [], adoptedBites, earlierBites, unreadableEntries, logTrouble };
+  const { benchLog, adoptedBites, earlierBites, acceptedGrips, unreadableEntries, logTrouble } = store.getState();
+  return { entries: benchLog ?? [], adoptedBites, earlierBites, acceptedGrips, unreadableEntries, logTrouble };
 }
 
 export function entriesPart(storage: LogStorage, store: BackbowStore): Part {
@@ -90,32 +97,42 @@ function tallyOf({ fresh, known, changed }: ReturnType<typeof compareEntries>) {
 interface Accepted {
   readonly adopted: readonly BiteReference[];
   readonly earlier: readonly number[];
+  /** Of backups since strips can be accepted. */
+  readonly grips: readonly GripReference[];
 }
 
 function checkAccepted(value: unknown): Accepted | null {
-  if (value === undefined) return { adopted: [], earlier: [] };
+  if (value === undefined) return { adopted: [], earlier: [], grips: [] };
   if (!isObject(value)) return null;
-  const { adopted, earlier } = value;
-  if (!Array.isArray(adopted) || !Array.isArray(earlier)) return null;
-  if (adopted.length > MOST_ADOPTED || earlier.length > MOST_EARLIER) return null;
+  const { adopted, earlier, grips = [] } = value;
+  if (!Array.isArray(adopted) || !Array.isArray(earlier) || !Array.isArray(grips)) return null;
+  if (adopted.length > MOST_ADOPTED || grips.length > MOST_ADOPTED || earlier.length > MOST_EARLIER) return null;
   const isSound =
     adopted.every((bite: unknown) => isAdopted(bite) && isText(bite.hash, MOST_HASH) && fits(bite)) &&
-    earlier.every((factor: unknown) => typeof factor === 'number' && factor > 0);
-  return isSound ? { adopted, earlier } : null;
+    earlier.every((factor: unknown) => typeof factor === 'number' && factor > 0) &&
+    grips.every((grip: unknown) => isAcceptedGrip(grip) && isText(grip.hash, MOST_HASH) && gripFits(grip));
+  return isSound ? { adopted, earlier, grips } : null;
 }
 
 const fits = ({ measurements }: BiteReference): boolean =>
   measurements.length <= MOST_REFERRED && measurements.every((id) => id.length <= MOST_HASH);
 
-function mergeAccepted(before: LogRecord, { adopted, earlier }: Accepted) {
+const gripFits = ({ documents }: GripReference): boolean =>
+  documents.length <= MOST_REFERRED &&
+  documents.every(({ id, hash }) => id.length <= MOST_HASH && hash.length <= MOST_HASH);
+
+function mergeAccepted(before: LogRecord, { adopted, earlier, grips: comingGrips }: Accepted) {
+  const gripsHere = new Set(before.grips.map(({ hash }) => hash));
+  const otherGrips = comingGrips.filter(({ hash }) => !gripsHere.has(hash));
+  const grips = otherGrips.slice(0, Math.max(0, MOST_ADOPTED - before.grips.length));
   const here = new Set(before.adopted.map(({ hash }) => hash));
   const others = adopted.filter(({ hash }) => !here.has(hash));
   const bites = others.slice(0, Math.max(0, MOST_ADOPTED - before.adopted.length));
   const factors = [...new Set(earlier)].filter((factor) => !before.earlier.includes(factor));
-  const fresh = bites.length + factors.length;
-  const noPlace = others.length - bites.length;
-  const known = adopted.length + earlier.length - fresh - noPlace;
-  return { bites, factors, tally: { ...EMPTY_TALLY, fresh, known, noPlace } };
+  const fresh = bites.length + factors.length + grips.length;
+  const noPlace = others.length - bites.length + (otherGrips.length - grips.length);
+  const known = adopted.length + earlier.length + comingGrips.length - fresh - noPlace;
+  return { bites, factors, grips, tally: { ...EMPTY_TALLY, fresh, known, noPlace } };
 }
 
 export function acceptedPart(storage: LogStorage, store: BackbowStore): Part {
@@ -128,9 +145,11 @@ export function acceptedPart(storage: LogStorage, store: BackbowStore): Part {
         ...before,
         adopted: [...before.adopted, ...merge.bites],
         earlier: [...before.earlier, ...merge.factors],
+        grips: [...before.grips, ...merge.grips],
       };
     });
-    const { bites, factors, tally } = merge;
+    const { bites, factors, grips, tally } = merge;
+    const gripHashes = new Set(grips.map(({ hash }) => hash));
     const takeBack = () =>
       storage.change((stored) => {
         const before = recordIn(stored);
@@ -139,6 +158,7 @@ export function acceptedPart(storage: LogStorage, store: BackbowStore): Part {
           ...before,
           adopted: before.adopted.filter(({ hash }) => !hashes.has(hash)),
           earlier: before.earlier.filter((factor) => !factors.includes(factor)),
+          grips: before.grips.filter(({ hash }) => !gripHashes.has(hash)),
         };
       });
     return { tally, takeBack };
@@ -148,16 +168,17 @@ export function acceptedPart(storage: LogStorage, store: BackbowStore): Part {
     id: 'accepted',
     places: PLACES,
     save: async () => {
-      const { adoptedBites: adopted, earlierBites: earlier } = await logOf(store);
+      const { adoptedBites: adopted, earlierBites: earlier, acceptedGrips: grips } = await logOf(store);
       // Why the log could not be read is said of its entries.
-      return { value: { adopted, earlier }, count: adopted.length + earlier.length, leftOut: 0, trouble: null };
+      const count = adopted.length + earlier.length + grips.length;
+      return { value: { adopted, earlier, grips }, count, leftOut: 0, trouble: null };
     },
     check: (value): CheckedPart => {
       const accepted = checkAccepted(value);
       if (!accepted) return { ok: false, fault: { part: 'accepted', place: 0, code: 'wrong-kind' } };
       return {
         ok: true,
-        count: accepted.adopted.length + accepted.earlier.length,
+        count: accepted.adopted.length + accepted.earlier.length + accepted.grips.length,
         foresee: async () => mergeAccepted(recordIn(await storage.read()), accepted).tally,
         add: () => add(accepted),
       };

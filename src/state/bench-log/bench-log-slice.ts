@@ -3,7 +3,7 @@ import type { StateCreator } from 'zustand/vanilla';
 import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { BackbowState } from '../store.ts';
 import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
-import type { BiteReference } from '../../neck/bite-reference.ts';
+import type { BiteReference, GripReference } from '../../neck/bite-reference.ts';
 import { withAdopted } from './adopted.ts';
 import { changedRecord, EMPTY_RECORD, readableEntries, recordOf, type LogRecord } from './log-record.ts';
 import { deviceLogStorage, type LogStorage } from './log-storage.ts';
@@ -17,6 +17,7 @@ export interface BenchLogSlice {
   /** Stored entries that this release cannot read. They are left where they are. */
   readonly unreadableEntries: number;
   readonly adoptedBites: readonly BiteReference[];
+  readonly acceptedGrips: readonly GripReference[];
   /** Bite factors that an earlier release took from the log, when builds did not refer to it. */
   readonly earlierBites: readonly number[];
   /** Null while the log is kept. */
@@ -27,6 +28,8 @@ export interface BenchLogSlice {
   readonly changeBenchLog: (out: readonly LogEntry[], into: readonly LogEntry[]) => Promise<void>;
   /** Accepts measurements that a build refers to, with the spread that they left here. */
   readonly adoptBite: (bite: BiteReference) => Promise<void>;
+  /** Accepts strips and readings that a build refers to. */
+  readonly acceptGrip: (grip: GripReference) => Promise<void>;
 }
 
 /** A record that must not be written over. */
@@ -46,6 +49,7 @@ export const createBenchLogSlice =
         benchLog: entries,
         unreadableEntries: next.entries.length - entries.length,
         ...(adopted ? {} : { adoptedBites: next.adopted }),
+        ...(JSON.stringify(next.grips) === JSON.stringify(get().acceptedGrips) ? {} : { acceptedGrips: next.grips }),
         earlierBites: next.earlier,
       });
     }
@@ -92,10 +96,12 @@ export const createBenchLogSlice =
       benchLog: null,
       unreadableEntries: 0,
       adoptedBites: [],
+      acceptedGrips: [],
       earlierBites: [],
       logTrouble: null,
       readBenchLog: () => (reading = read()),
       changeBenchLog: (out, into) => change((before) => changedRecord(before, out, into)),
       adoptBite: (bite) => change((before) => ({ ...before, adopted: withAdopted(before.adopted, bite) })),
+      acceptGrip: (grip) => change((before) => ({ ...before, grips: withAdopted(before.grips, grip) })),
     };
   };

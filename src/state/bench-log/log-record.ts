@@ -8,7 +8,7 @@
 import { contentProblems, entryProblems } from '../../mechanics/bench-log/entry-problems.ts';
 import { byDate, UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { withContentId } from '../../mechanics/bench-log/identity.ts';
-import type { BiteReference } from '../../neck/bite-reference.ts';
+import type { BiteReference, GripReference } from '../../neck/bite-reference.ts';
 
 const VERSION = 2;
 
@@ -16,11 +16,13 @@ export interface LogRecord {
   readonly version: typeof VERSION;
   readonly entries: readonly unknown[];
   readonly adopted: readonly BiteReference[];
+  /** References to strips and readings that were accepted. */
+  readonly grips: readonly GripReference[];
   /** Bite factors that version 1 took from the log, without saying from which entries. */
   readonly earlier: readonly number[];
 }
 
-export const EMPTY_RECORD: LogRecord = { version: VERSION, entries: [], adopted: [], earlier: [] };
+export const EMPTY_RECORD: LogRecord = { version: VERSION, entries: [], adopted: [], grips: [], earlier: [] };
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -31,6 +33,13 @@ export function isAdopted(value: unknown): value is BiteReference {
   return (
     value['measurements'].every((id) => typeof id === 'string') &&
     [value['factor'], value['logSpread'], value['necks']].every((n) => typeof n === 'number' && n > 0)
+  );
+}
+
+export function isAcceptedGrip(value: unknown): value is GripReference {
+  if (!isObject(value) || typeof value['hash'] !== 'string' || !Array.isArray(value['documents'])) return false;
+  return (value['documents'] as readonly unknown[]).every(
+    (one) => isObject(one) && ['kind', 'id', 'hash'].every((key) => typeof one[key] === 'string'),
   );
 }
 
@@ -85,6 +94,7 @@ export function recordOf(stored: unknown): LogRecord | null {
     version: VERSION,
     entries: version === 1 ? entries.map(withId) : entries.map(withSince),
     adopted: adopted.filter(isAdopted),
+    grips: Array.isArray(stored['grips']) ? (stored['grips'] as readonly unknown[]).filter(isAcceptedGrip) : [],
     earlier: version === 1 ? factorsOf(adopted) : numbersIn(stored['earlier']),
   };
 }

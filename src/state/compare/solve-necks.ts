@@ -1,6 +1,7 @@
 /** Predictions and bands of compared necks, in a worker of their own; what was computed once is kept with its build. */
 import { failureOf, type Failure } from '../../speech/failures.ts';
 import type { Build } from '../../neck/build.ts';
+import type { BandNarrowing } from '../../mechanics/bench-log/standing.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
 import { startSolverWorker } from '../running-worker.ts';
@@ -13,8 +14,7 @@ export interface SolvedNeck {
 
 export interface NecksWorker {
   readonly predict: (build: Build) => Promise<Prediction>;
-  /** @param biteLogSpread see `biteLogSpreadOf` */
-  readonly estimate: (build: Build, biteLogSpread: number | undefined) => Promise<Uncertainty | null>;
+  readonly estimate: (build: Build, narrowing: BandNarrowing) => Promise<Uncertainty | null>;
   readonly onCrash: (crashed: () => void) => void;
   readonly end: () => void;
 }
@@ -28,7 +28,7 @@ function startWorker(): NecksWorker {
   const { api, onCrash, end } = startSolverWorker('comparison');
   return {
     predict: (build) => api.predict(build),
-    estimate: (build, biteLogSpread) => api.estimate(build, { biteLogSpread }),
+    estimate: (build, narrowing) => api.estimate(build, narrowing),
     onCrash,
     end,
   };
@@ -40,7 +40,7 @@ function startWorker(): NecksWorker {
  */
 export function solveNecks(
   builds: readonly Build[],
-  biteLogSpread: (build: Build) => number | undefined,
+  narrowing: (build: Build) => BandNarrowing,
   listener: NecksListener,
   start: () => NecksWorker = startWorker,
 ): () => void {
@@ -69,7 +69,7 @@ export function solveNecks(
       listener.solved(build, { prediction, uncertainty: null });
     }
     for (const [index, build] of builds.entries()) {
-      const uncertainty = await worker.estimate(build, biteLogSpread(build));
+      const uncertainty = await worker.estimate(build, narrowing(build));
       if (isOver) return;
       listener.solved(build, { prediction: predictions[index], uncertainty });
     }

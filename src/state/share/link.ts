@@ -43,18 +43,20 @@ export function readLink(text: string): ReadLink {
   return checkUnchecked(unchecked);
 }
 
-function checkUnchecked({ project, builds, bites, page }: v1.Unchecked): ReadLink {
+function checkUnchecked({ project, builds, bites, grips, page }: v1.Unchecked): ReadLink {
   if (project > PROJECT_VERSION) return refuse({ code: 'newer', version: project, newest: PROJECT_VERSION });
   const checked: Build[] = [];
   const problems: Problem[] = [];
   for (const [index, build] of builds.entries()) {
     const bite = bites[index] ?? undefined;
+    const grip = grips[index] ?? undefined;
+    const measurements = { ...(bite === undefined ? {} : { bite }), ...(grip === undefined ? {} : { grip }) };
     // The project file's own reader brings builds of older releases up to date.
     const file = {
       format: PROJECT_FORMAT,
       version: project,
       build,
-      ...(bite === undefined ? {} : { measurements: { bite } }),
+      measurements,
     };
     const read = readProject(JSON.stringify(file));
     if (read.ok) checked.push(read.build);

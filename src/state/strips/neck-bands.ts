@@ -7,7 +7,7 @@ import { READING_KINDS, type ReadingKind } from '../../mechanics/neck-readings/r
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { asUnmeasured, type GripPosterior } from '../../mechanics/try-strip/grip-posterior.ts';
 import { sampleExtremes } from '../../mechanics/uncertainty/band-at.ts';
-import { bandOf } from '../../mechanics/uncertainty/band.ts';
+import { bandOf, type Band } from '../../mechanics/uncertainty/band.ts';
 import {
   STANDARD_SAMPLES,
   STANDARD_SEED,
@@ -18,7 +18,9 @@ import {
 import type { ResponseModel } from '../../mechanics/uncertainty/model.ts';
 import { withQuarters } from '../../mechanics/uncertainty/quarters.ts';
 import { drawSamples } from '../../mechanics/uncertainty/sampling.ts';
-import type { StateBands } from './strip-answers.ts';
+import type { BAND_STATES } from './states.ts';
+
+type StateBands = Readonly<Record<(typeof BAND_STATES)[number], Band>>;
 
 export interface NeckBands {
   readonly posterior: Omit<GripPosterior, 'deviates' | 'quarters'>;
@@ -31,13 +33,13 @@ export interface NeckBands {
   readonly after: StateBands;
 }
 
-export const breathe = (): Promise<void> =>
+const breathe = (): Promise<void> =>
   new Promise((resolve) => {
     setTimeout(resolve, 0);
   });
 
 /** Runs steps to their end, unless something newer comes. */
-export async function run<Result>(
+async function run<Result>(
   steps: Generator<Progress, Result>,
   isStale: () => boolean,
   told: (progress: Progress) => void = () => undefined,
@@ -102,4 +104,27 @@ export async function neckBands(
   const { fretted, strung, settled } = after.methods[method];
   const { deviates: _deviates, quarters: _quarters, ...posterior } = heard.posterior;
   return { posterior, taken: heard.taken, before, each, after: { fretted, strung, settled } };
+}
+
+let kept: { readonly key: string; readonly options: EstimateOptions } | undefined;
+
+/** What everything that was measured leaves of a build's inputs; the last is kept. Null when something newer came. */
+export async function heardOptions(
+  estimator: Estimator,
+  build: Build,
+  evidence: Evidence,
+  isStale: () => boolean,
+): Promise<EstimateOptions | null> {
+  if (isSilent(evidence, build)) return {};
+  const key = JSON.stringify([build, evidence]);
+  if (kept?.key === key) return kept.options;
+  let own: OwnNeck | undefined;
+  if (evidence.own.length > 0) {
+    const solved = await run(estimator.drawing(asUnmeasured(build, evidence.strips)), isStale);
+    if (!solved) return null;
+    own = ownNeck(build, evidence, solved.value.model);
+  }
+  const options = narrowedBy(hear(build, evidence, own));
+  kept = { key, options };
+  return options;
 }

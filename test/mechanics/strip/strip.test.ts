@@ -1,6 +1,7 @@
 /** Try strips beside three-dimensional solids, beside beam theory, and beside themselves with every element halved. */
+import { stripLine } from './strip-line.ts';
 import { describe, expect, it } from 'vitest';
-import { humpMm, stripInfluence, stripLine, type StripDescription } from '../../../src/mechanics/strip/strip.ts';
+import { humpMm, stripInfluence, type StripDescription } from '../../../src/mechanics/strip/strip.ts';
 import {
   describeSolidStrip,
   readSolidStripCase,

@@ -4,11 +4,10 @@ import { defaultBuild } from '../../../src/neck/build.ts';
 import {
   designSteps,
   NECK_OUTCOMES,
-  plannedStrip,
   type PlannedReading,
   type StripPlan,
 } from '../../../src/mechanics/try-strip/design.ts';
-import { slotXMm } from '../../../src/mechanics/try-strip/layout.ts';
+import { evenEndMm } from '../../../src/mechanics/try-strip/layout.ts';
 import { bandsWith, KINDS, widthsAfter } from '../../study/workshops.ts';
 import { draw } from '../../draw.ts';
 import { expectNear } from '../../expect-near.ts';
@@ -25,7 +24,7 @@ const SLOTTED = { test: 'weight', state: 'slotted' } as const;
 
 function design(plan: Partial<StripPlan>, neck = NECK) {
   const steps = designSteps(neck, NECK_MODEL, {
-    strip: { ...STRIP, ...plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE], 12) },
+    strip: { ...STRIP, ...frettedWith(12, 3) },
     ownBoard: true,
     readings: [reading('feelers')],
     stiffness: null,
@@ -35,6 +34,13 @@ function design(plan: Partial<StripPlan>, neck = NECK) {
   while (!step.done) step = steps.next();
   return step.value;
 }
+
+/** So many frets in one kerf, evenly along the strip. */
+const frettedWith = (frets: number, slotDepthMm: number) => ({
+  slotDepthMm,
+  groups: [{ ...BLADE, frets }],
+  endMm: evenEndMm(STRIP.offcut.lengthMm, frets),
+});
 
 const BLADE = { blade: 'usual', kerfMm: 0.58, kerfErrorMm: 0.01 };
 
@@ -105,27 +111,8 @@ describe('what a strip will leave of the bands', () => {
   });
 });
 
-describe('a plan', () => {
-  it('shares the frets out among the blades, evenly along the strip', () => {
-    const { groups, endMm } = plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE, { ...BLADE, kerfMm: 0.62 }, BLADE], 14);
-    expect(groups.map(({ frets }) => frets)).toEqual([5, 5, 4]);
-    const x = slotXMm({ offcut: STRIP.offcut, groups, endMm });
-    expectNear(x[0], 300 / 28, 1e-12, 'a division');
-    expectNear(x[1] - x[0], 300 / 14, 1e-9, 'sums');
-  });
-
-  it.each([
-    [0, 12, '0 blades; a strip takes between 1 and 4'],
-    [5, 12, '5 blades'],
-    [3, 2, '2 frets; there must be a whole number of them, at least 3'],
-    [1, 2.5, '2.5 frets'],
-  ])('refuses %i blades for %d frets', (blades, frets, message) => {
-    expect(() => plannedStrip(STRIP.offcut, STRIP.wire, 3, Array(blades).fill(BLADE), frets)).toThrow(message);
-  });
-});
-
 describe('warnings', () => {
-  const few = plannedStrip(STRIP.offcut, STRIP.wire, 3, [BLADE], 3);
+  const few = frettedWith(3, 3);
 
   it('a hump that the instrument cannot tell is named with its size and the least', () => {
     const { warnings } = design({ strip: { ...STRIP, ...few }, readings: [reading('ruler'), reading('feelers')] });
@@ -134,7 +121,7 @@ describe('warnings', () => {
   });
 
   it('wood that would crush below the slots is named with its stress and its strength', () => {
-    const strip = { ...STRIP, ...plannedStrip(STRIP.offcut, STRIP.wire, 5, [BLADE], 12) };
+    const strip = { ...STRIP, ...frettedWith(12, 5) };
     const { warnings, prediction } = design({ strip, readings: [reading('feelers')] });
     const [warning] = warnings.filter(({ code }) => code === 'wood-crushes');
     expect(warning).toMatchObject({ group: 0 });

@@ -1,9 +1,10 @@
 /** A strip's hump: all slots seated together, many samples at once, how it stiffens and softens, what it will be asked about. */
+import { stripLine } from '../strip/strip-line.ts';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild } from '../../../src/neck/build.ts';
 import { AS_STATED } from '../../../src/mechanics/deviations.ts';
 import { seat } from '../../../src/mechanics/seating/seating.ts';
-import { humpMm, stripLine, stripWedges } from '../../../src/mechanics/strip/strip.ts';
+import { humpMm, stripWedges } from '../../../src/mechanics/strip/strip.ts';
 import { wedgeLineLeft } from '../../../src/mechanics/time.ts';
 import type { StripContent } from '../../../src/mechanics/try-strip/document.ts';
 import { groupOfSlot, spanOf } from '../../../src/mechanics/try-strip/layout.ts';

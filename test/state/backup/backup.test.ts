@@ -19,6 +19,16 @@ import { textStorage } from '../library/memory.ts';
 import { PRESETS } from '../../tools/presets.ts';
 import { benchRecord, kit, neck, putTexts, refusingTexts, textsOf, type Kit } from './device.ts';
 
+const GRIP = {
+  biteFactor: 1.21,
+  studShape: 1,
+  documents: [{ kind: 'strip', id: 'bcdfghjklmnpqr', hash: 'cd34' }],
+  hash: 'ab12cd34',
+  neck: '',
+  measured: 1,
+  biteLow: 0.9,
+  biteHigh: 1.6,
+};
 const BITE = { factor: 1.2, measurements: ['bcdfghjklmnpqr'], hash: 'ab12', necks: 3, logSpread: 0.1 };
 
 /** A device with something in every part. */
@@ -27,7 +37,13 @@ function furnished(): Kit {
   for (const each of [neck('a', 'Ash'), neck('b', 'Birch', { deletedAt: 5_000, revision: 4, picture: null })]) {
     device.library.records.set(each.id, each);
   }
-  device.log.stored = { version: 2, entries: [entry('One'), entry('Two')], adopted: [BITE], earlier: [1.3] };
+  device.log.stored = {
+    version: 2,
+    entries: [entry('One'), entry('Two')],
+    adopted: [BITE],
+    grips: [GRIP],
+    earlier: [1.3],
+  };
   putTexts(device.texts, {
     'backbow.neck.p.1': benchRecord(['Cut', 'Cut and bound'], { isClosed: false }),
     'backbow.neck.p.2': benchRecord(['Left'], { left: { at: 9, for: 'Cut' } }),

@@ -216,7 +216,7 @@ describe('solving', () => {
   const worker = (over: Partial<NecksWorker> = {}): NecksWorker & { ended: number } => ({
     ended: 0,
     predict: (build) => Promise.resolve({ of: build.name } as never),
-    estimate: (build, spread) => Promise.resolve({ of: build.name, spread } as never),
+    estimate: (build, { biteLogSpread }) => Promise.resolve({ of: build.name, spread: biteLogSpread } as never),
     onCrash: () => undefined,
     end() {
       this.ended += 1;
@@ -230,7 +230,7 @@ describe('solving', () => {
     await new Promise<void>((resolve) => {
       solveNecks(
         [one, two],
-        (build) => (build === two ? 0.2 : undefined),
+        (build) => (build === two ? { biteLogSpread: 0.2 } : {}),
         {
           solved: (build, { uncertainty }: SolvedNeck) => {
             came.push(
@@ -254,7 +254,7 @@ describe('solving', () => {
     const broken = worker({ predict: () => Promise.reject(new Error('no such wood')) });
     solveNecks(
       [one],
-      () => undefined,
+      () => ({}),
       listener,
       () => broken,
     );
@@ -263,7 +263,7 @@ describe('solving', () => {
     const given = worker();
     solveNecks(
       [one],
-      () => undefined,
+      () => ({}),
       listener,
       () => given,
     )();

@@ -7,7 +7,7 @@ import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import type { TangChoice } from '../../../mechanics/seating/refret.ts';
 import type { TangWish } from '../../../mechanics/seating/refret-answers.ts';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
-import { biteLogSpreadOf } from '../../../mechanics/bench-log/standing.ts';
+import { useNarrowing } from '../../../state/bench-log/use-narrowing.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { Asking } from '../wanted/asking.tsx';
@@ -63,7 +63,7 @@ function NotARefret() {
 function Helper({ build }: { readonly build: Build }) {
   const id = useId();
   const system = useBackbow((state) => state.unitSystem);
-  const biteLogSpread = useBackbow((state) => biteLogSpreadOf(state, state.build));
+  const narrowing = useNarrowing();
   const [goal, setGoal] = useState<ReliefGoal>(() => goalOf(build));
   const [stretches, setStretches] = useState<number>(3);
   const [choices, setChoices] = useState<readonly TangChoice[]>(() => usualTangs(build));
@@ -71,8 +71,8 @@ function Helper({ build }: { readonly build: Build }) {
   const narrow = choices.findIndex(({ tangWidthMm, studWidthMm }) => tangWidthMm > studWidthMm);
   const wish: TangWish = { method, goal, stretches, choices };
   // The tangs that the build has now only matter to the line "as it is"; they are part of it all the same.
-  const key = narrow >= 0 ? null : JSON.stringify([build, wish, biteLogSpread]);
-  const asked = useAnswer(key, (api, told) => api.tangs(build, wish, { biteLogSpread }, told));
+  const key = narrow >= 0 ? null : JSON.stringify([build, wish, narrowing]);
+  const asked = useAnswer(key, (api, told) => api.tangs(build, wish, narrowing, told));
   const { use, said } = useChange();
   const isStale = asked.key !== key;
   return (

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { goalOf } from '../../../mechanics/inversion/goal.ts';
 import type { ReliefGoal } from '../../../mechanics/inversion/goal.ts';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
-import { biteLogSpreadOf } from '../../../mechanics/bench-log/standing.ts';
+import { useNarrowing } from '../../../state/bench-log/use-narrowing.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { bowText } from '../../../speech/bow.ts';
@@ -29,11 +29,11 @@ function possibleGoal(goal: ReliefGoal, rodKind: 'none' | 'one-way' | 'two-way')
 export function WantedDialog() {
   const build = useBackbow((state) => state.build);
   const system = useBackbow((state) => state.unitSystem);
-  const biteLogSpread = useBackbow((state) => biteLogSpreadOf(state, state.build));
+  const narrowing = useNarrowing();
   const [wish, setGoal] = useState<ReliefGoal>(() => goalOf(build));
   const goal = possibleGoal(wish, build.rodKind);
-  const key = JSON.stringify([build, goal, biteLogSpread]);
-  const asked = useAnswer(key, (api, told) => api.wanted(build, goal, { biteLogSpread }, told));
+  const key = JSON.stringify([build, goal, narrowing]);
+  const asked = useAnswer(key, (api, told) => api.wanted(build, goal, narrowing, told));
   const { use, said } = useChange();
   const answer = asked.value;
   const isStale = asked.key !== key;
@@ -62,8 +62,8 @@ export function WantedDialog() {
           <PlaningAnswer {...parts} />
         </div>
       )}
-      <WhatMovesIt build={build} system={system} biteLogSpread={biteLogSpread} use={use} />
-      <WhatToMeasureNext build={build} system={system} biteLogSpread={biteLogSpread} />
+      <WhatMovesIt build={build} system={system} narrowing={narrowing} use={use} />
+      <WhatToMeasureNext build={build} system={system} narrowing={narrowing} />
     </Dialog>
   );
 }

@@ -1,5 +1,6 @@
 /** What moves the bow of the neck in hand, and how far: looked for when it is opened. */
 import { useState } from 'react';
+import type { BandNarrowing } from '../../../mechanics/bench-log/standing.ts';
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
@@ -19,14 +20,14 @@ import './what-moves-it.css';
 interface WhatMovesItProps {
   readonly build: Build;
   readonly system: UnitSystem;
-  readonly biteLogSpread: number | undefined;
+  readonly narrowing: BandNarrowing;
   readonly use: (change: Partial<Build>, label: string) => void;
 }
 
-export function WhatMovesIt({ build, system, biteLogSpread, use }: WhatMovesItProps) {
+export function WhatMovesIt({ build, system, narrowing, use }: WhatMovesItProps) {
   const [isOpen, setIsOpen] = useState(false);
-  const key = isOpen ? JSON.stringify([build, biteLogSpread]) : null;
-  const asked = useAnswer<WhatMoves>(key, (api, told) => api.moves(build, { biteLogSpread }, told));
+  const key = isOpen ? JSON.stringify([build, narrowing]) : null;
+  const asked = useAnswer<WhatMoves>(key, (api, told) => api.moves(build, narrowing, told));
   const found = asked.value;
   return (
     <details className="moves" onToggle={(event) => setIsOpen(event.currentTarget.open)}>

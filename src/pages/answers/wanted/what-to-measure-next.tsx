@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { RefusedNumber } from '../../../kit/refused-number.tsx';
 import { TypedNumber } from '../../../kit/typed-number.tsx';
+import type { BandNarrowing } from '../../../mechanics/bench-log/standing.ts';
 import type { Build } from '../../../neck/build.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { MEASURE_WORDS } from '../../../speech/en/pages/measure.ts';
@@ -25,14 +26,14 @@ import './what-moves-it.css';
 interface WhatToMeasureNextProps {
   readonly build: Build;
   readonly system: UnitSystem;
-  readonly biteLogSpread: number | undefined;
+  readonly narrowing: BandNarrowing;
 }
 
-export function WhatToMeasureNext({ build, system, biteLogSpread }: WhatToMeasureNextProps) {
+export function WhatToMeasureNext({ build, system, narrowing }: WhatToMeasureNextProps) {
   const [isOpen, setIsOpen] = useState(false);
   const [done, setDone] = useState<readonly MeasurementId[]>([]);
-  const key = isOpen ? JSON.stringify([build, biteLogSpread, done]) : null;
-  const asked = useAnswer<WhatToMeasure>(key, (api, told) => api.measure(build, done, { biteLogSpread }, told));
+  const key = isOpen ? JSON.stringify([build, narrowing, done]) : null;
+  const asked = useAnswer<WhatToMeasure>(key, (api, told) => api.measure(build, done, narrowing, told));
   const found = asked.value;
   const isStale = asked.key !== key;
   const open = found?.narrowings.filter(({ id }) => !done.includes(id)) ?? [];

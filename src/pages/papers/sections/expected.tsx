@@ -3,7 +3,8 @@ import type { UnitSystem } from '../../../neck/units.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
 import { rodBends, type RodAnswer } from '../../../mechanics/inversion/rod.ts';
 import type { Band } from '../../../mechanics/uncertainty/band.ts';
-import { narrowingBite } from '../../../mechanics/bench-log/standing.ts';
+import type { Build } from '../../../neck/build.ts';
+import { narrowing } from '../../../mechanics/bench-log/standing.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { driversText } from '../../workshop/readouts/figures.ts';
 import { betweenOf } from '../../answers/wanted/goal.ts';
@@ -71,10 +72,18 @@ function bandText(band: Band | undefined, system: UnitSystem): string {
   return bowBandText(band.p05, band.p95, system);
 }
 
+/** By what this device measured the bands are narrower than elsewhere; nothing where they are not. */
+function useNarrowedBy(build: Build): string | undefined {
+  const of = useBackbow((state) => narrowing(state, build)?.of);
+  const measured = useBackbow((state) => narrowing(state, build)?.measured ?? 0);
+  if (of === undefined) return undefined;
+  return of === 'log' ? PLAN_WORDS.expected.fromLog(measured) : PLAN_WORDS.expected.fromGrip(measured);
+}
+
 export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonly system: UnitSystem }) {
   const { build, prediction, states, rod, drivers } = sheet;
   const { fromFret, toFret } = prediction.straightedge;
-  const log = useBackbow((state) => narrowingBite(state, build));
+  const narrowedBy = useNarrowedBy(build);
   const isMissing = useBackbow((state) => state.notComputed !== null);
   const banded = states.some(({ band }) => band);
   const columns: ShownColumn[] = [
@@ -104,7 +113,7 @@ export function Expected({ sheet, system }: { readonly sheet: SheetPlan; readonl
       {rod && <p>{rodText(rod, build.targetReliefMm, system)}</p>}
       {drivers ? (
         <p className="sheet-small">
-          {PLAN_WORDS.expected.bandFrom(driversText(drivers))} {log && PLAN_WORDS.expected.fromLog(log.necks)}
+          {PLAN_WORDS.expected.bandFrom(driversText(drivers))} {narrowedBy}
         </p>
       ) : (
         <>

@@ -4,7 +4,8 @@ import { useBackbow } from '../../../state/store.ts';
 import type { Phase, RailPosition } from '../../../verdict/rail.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
-import { shortStandingText } from '../../../speech/measured/bite-standing.ts';
+import { shortGripStandingText, shortStandingText } from '../../../speech/measured/bite-standing.ts';
+import { useGripStanding } from '../../../state/bench-log/use-grip-standing.ts';
 import { useStanding } from '../../../state/bench-log/use-standing.ts';
 import { Figure } from './figure.tsx';
 import { driversSentence, figuresOf, type FigureText } from './figures.ts';
@@ -23,7 +24,9 @@ function Drivers({ figures, phase }: { readonly figures: readonly FigureText[]; 
 
 /** That the band is not narrowed by the measurements that the build refers to. */
 function BiteNotice() {
-  const text = shortStandingText(useStanding());
+  const bite = useStanding();
+  const grip = useGripStanding();
+  const text = grip ? shortGripStandingText(grip) : shortStandingText(bite);
   return <output className="bite-notice">{text}</output>;
 }
 

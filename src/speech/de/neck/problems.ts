@@ -10,6 +10,7 @@ export const PLACE_WORDS: typeof english.PLACE_WORDS = {
   regions: 'Strecken von Bünden',
   startingReliefMm: 'Gemessene Halskrümmung je Bund',
   biteReference: 'Messungen hinter dem Griff',
+  gripReference: 'Messungen hinter Griff und Noppenform',
   build: 'Entwurf',
   file: 'Projektdatei',
   format: 'Projektdatei',

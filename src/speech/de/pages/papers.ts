@@ -49,6 +49,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
       `In neun von zehn Hälsen sollte die gemessene Zahl in ihrer Spanne liegen. Was die Spanne am meisten ausmacht: ${drivers}.`,
     fromLog: (necks) =>
       `Die Spannen sind durch das Messprotokoll dieser Werkstatt schmaler (${necks === 1 ? 'ein gemessener Hals' : `${necks} gemessene Hälse`}). Das Messprotokoll reist nicht mit dem Hals: Anderswo geöffnet, hat er breitere Spannen.`,
+    fromGrip: (measured) =>
+      `Die Spannen sind durch Probestreifen und Messungen dieser Werkstatt schmaler (${measured === 1 ? 'eine Messung' : `${measured} Messungen`}). Sie reisen nicht mit dem Hals: Anderswo geöffnet, hat er breitere Spannen.`,
     method: (label) => `Bünde ${label}.`,
     rod: {
       reached: (setting, more) => `Für die gewünschte Halskrümmung, ab angelegter Mutter: ${setting}. ${more}`,

@@ -120,7 +120,6 @@ export const STRIP_WORDS: typeof english.STRIP_WORDS = {
   without: 'ohne Streifen',
   with: 'mit diesen Streifen',
   glueNoEffect: 'Dieser Hals wird geleimt: Seine Bünde greifen nicht, und ein Streifen ändert nichts.',
-  onlyHere: 'Nur hier gezeigt: Die Zahlen der Werkstatt und ihre Blätter rechnen noch ohne Probestreifen.',
   working: 'Die Spannen werden gerechnet.',
   countsFor: 'Streifen, die für diesen Hals zählen',
   doubts: {

@@ -2,13 +2,14 @@
 import type * as english from '../../en/workshop/predict.ts';
 
 export const PREDICT_WORDS: typeof english.PREDICT_WORDS = {
-  usage: 'Aufruf: npm run --silent predict -- hals.json [--log messprotokoll.csv]',
+  usage: 'Aufruf: npm run --silent predict -- hals.json [--log messprotokoll.csv] [--strips probestreifen.json]',
   seeHelp: 'Mehr: npm run --silent predict -- --help',
   help: [
     'Gibt die Vorhersage für einen Hals als JSON aus, mit ihren Prüfungen.',
     '',
     '  hals.json         der Hals, wie die Seite ihn speichert; - liest ihn von der Standardeingabe',
     '  --log datei.csv   ein Messprotokoll, wie die Seite es speichert: es verengt die Bänder eines Halses,\n                    der sich auf seine Einträge bezieht, wie die Seite es in den Hals schreibt',
+    '  --strips datei    Probestreifen, wie die Seite sie speichert: ebenso, für einen Hals, der sich auf sie bezieht',
     '  --schema          gibt den Aufbau des Ergebnisses als JSON Schema aus',
     '  --help, -h        gibt dies aus',
     '  --                alles danach ist eine Datei',
@@ -22,11 +23,11 @@ export const PREDICT_WORDS: typeof english.PREDICT_WORDS = {
   noFile: 'Es ist kein Hals genannt.',
   twoFiles: (files) =>
     `Es ist mehr als ein Hals genannt: ${files}. Möglich ist einer; ein Messprotokoll steht hinter --log, und mit npm steht alles hinter „--“.`,
-  unknownOption: (option) => `${option} gibt es nicht; möglich sind --log, --schema und --help.`,
+  unknownOption: (option) => `${option} gibt es nicht; möglich sind --log, --strips, --schema und --help.`,
   noValue: (option) => `Hinter ${option} fehlt die Datei.`,
   twice: (option) => `${option} steht zweimal da; möglich ist eine Datei.`,
   takesNoValue: (option) => `Hinter ${option} kommt nichts.`,
-  bothFromInput: 'Hals und Messprotokoll können nicht beide aus der Standardeingabe kommen.',
+  bothFromInput: 'Nur eines von Hals, Messprotokoll und Streifen kann aus der Standardeingabe kommen.',
   standardInput: 'Die Standardeingabe',
   missing: (file) => `${file} lässt sich nicht lesen: Diese Datei gibt es nicht.`,
   folder: (file) => `${file} lässt sich nicht lesen: Es ist ein Ordner.`,
@@ -46,6 +47,14 @@ export const PREDICT_WORDS: typeof english.PREDICT_WORDS = {
     `Der Hals bezieht sich auf Messungen, die nicht in ${file} stehen. Nennen Sie das Protokoll, in dem sie stehen, oder lassen Sie --log weg.`,
   changed: (file) =>
     `Die Messungen, auf die sich der Hals bezieht, haben sich geändert: In ${file} fehlen welche oder sagen etwas anderes. Übernehmen Sie das Protokoll auf der Seite neu in den Hals, oder lassen Sie --log weg.`,
+  noStripReference: (file) =>
+    `Der Hals bezieht sich auf keine Probestreifen, darum sagt ${file} nichts über ihn: Nehmen Sie die Streifen auf der Seite für den Hals und speichern Sie ihn neu, oder lassen Sie --strips weg.`,
+  gripNotHere: (files) =>
+    `Der Hals bezieht sich auf Streifen oder Messungen, die nicht in ${files} stehen. Nennen Sie die Dateien, in denen sie stehen, mit --strips und --log, oder lassen Sie beides weg.`,
+  gripChanged: (files) =>
+    `Die Streifen oder Messungen, auf die sich der Hals bezieht, haben sich geändert: In ${files} fehlen welche oder sagen etwas anderes. Nehmen Sie sie auf der Seite neu für den Hals, oder lassen Sie --strips und --log weg.`,
+  gripByHand:
+    'Griff oder Noppenform im Hals sind nicht die, die seine Messungen gaben. Nehmen Sie sie auf der Seite neu für den Hals, oder lassen Sie --strips und --log weg.',
   otherBite: (given, file, measured) =>
     `biteFactor ist im Hals ${given}; aus ${file} ergibt sich ${measured}. Die engeren Bänder gehören zu diesem Wert: Setzen Sie biteFactor im Hals auf ${measured}, oder lassen Sie --log weg.`,
   fault: (message) =>

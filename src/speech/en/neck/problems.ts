@@ -4,7 +4,8 @@ import type { ListId, ListNumber } from '../../../neck/schema.ts';
 import { words } from '../../language.ts';
 
 /** What is typed or listed besides parameters. */
-type OtherPlace = ListId | 'biteReference' | 'name' | 'notes' | 'build' | 'file' | 'format' | 'version';
+type OtherPlace =
+  ListId | 'biteReference' | 'gripReference' | 'name' | 'notes' | 'build' | 'file' | 'format' | 'version';
 type EntryPlace = ListNumber | 'wood' | 'colour' | 'construction';
 
 export const PLACE_WORDS = words('PLACE_WORDS', {
@@ -16,6 +17,7 @@ export const PLACE_WORDS = words('PLACE_WORDS', {
   regions: 'Regions of frets',
   startingReliefMm: 'Measured relief per fret',
   biteReference: 'Measurements behind the bite',
+  gripReference: 'Measurements behind the grip',
   build: 'Build',
   file: 'Project file',
   format: 'Project file',

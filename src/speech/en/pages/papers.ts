@@ -51,6 +51,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
       `In nine necks of ten the measured number should lie in its band. Most of the band comes from ${drivers}.`,
     fromLog: (necks: number) =>
       `The bands are narrowed by the bench log of this workshop (${necks === 1 ? 'one measured neck' : `${necks} measured necks`}). The log does not travel with the neck: opened elsewhere, it has wider bands.`,
+    fromGrip: (measured: number) =>
+      `The bands are narrowed by try strips and readings of this workshop (${measured === 1 ? 'one measurement' : `${measured} measurements`}). They do not travel with the neck: opened elsewhere, it has wider bands.`,
     method: (label: string) => `Frets seated by ${label}.`,
     rod: {
       reached: (setting: string, more: string) => `For the relief wanted, from a snug nut: ${setting}. ${more}`,

@@ -125,7 +125,6 @@ export const STRIP_WORDS = words('STRIP_WORDS', {
   without: 'without a strip',
   with: 'with these strips',
   glueNoEffect: 'This neck is glued: its frets do not bite, and a strip changes nothing.',
-  onlyHere: 'Shown here only: the numbers of the workshop and its papers do not use strips yet.',
   working: 'The ranges are being computed.',
   countsFor: 'Strips that count for this neck',
   doubts: {

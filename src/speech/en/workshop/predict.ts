@@ -2,13 +2,14 @@
 import { words } from '../../language.ts';
 
 export const PREDICT_WORDS = words('PREDICT_WORDS', {
-  usage: 'Usage: npm run --silent predict -- build.json [--log bench-log.csv]',
+  usage: 'Usage: npm run --silent predict -- build.json [--log bench-log.csv] [--strips try-strips.json]',
   seeHelp: 'More: npm run --silent predict -- --help',
   help: [
     'Prints the prediction of one neck as JSON, with its checks.',
     '',
     '  build.json       the neck, as the page saves it; - reads it from standard input',
     '  --log file.csv   a bench log as the page saves it: it narrows the bands of a build\n                   that refers to its entries, as the page writes it into the build',
+    '  --strips file    try strips as the page saves them: likewise, for a build that refers to them',
     '  --schema         prints the shape of the result as JSON Schema',
     '  --help, -h       prints this',
     '  --               everything after it is a file',
@@ -22,11 +23,11 @@ export const PREDICT_WORDS = words('PREDICT_WORDS', {
   noFile: 'No build was named.',
   twoFiles: (files: string) =>
     `More than one build was named: ${files}. It takes one; a bench log stands after --log, and with npm all of it after “--”.`,
-  unknownOption: (option: string) => `${option} is not an option; they are --log, --schema and --help.`,
+  unknownOption: (option: string) => `${option} is not an option; they are --log, --strips, --schema and --help.`,
   noValue: (option: string) => `${option} needs a file after it.`,
   twice: (option: string) => `${option} stands there twice; it takes one file.`,
   takesNoValue: (option: string) => `${option} takes nothing after it.`,
-  bothFromInput: 'Build and bench log cannot both come from standard input.',
+  bothFromInput: 'Only one of build, bench log and strips can come from standard input.',
   standardInput: 'Standard input',
   missing: (file: string) => `${file} cannot be read: there is no such file.`,
   folder: (file: string) => `${file} cannot be read: it is a folder.`,
@@ -45,6 +46,14 @@ export const PREDICT_WORDS = words('PREDICT_WORDS', {
     `The build refers to measurements that are not in ${file}. Name the log that they are in, or omit --log.`,
   changed: (file: string) =>
     `The measurements that the build refers to have changed: in ${file} some are gone or say something else. Use the log in the build again on the page, or omit --log.`,
+  noStripReference: (file: string) =>
+    `The build refers to no try strips, so ${file} says nothing of it: use the strips for the neck on the page and save it again, or omit --strips.`,
+  gripNotHere: (files: string) =>
+    `The build refers to strips or readings that are not in ${files}. Name the files that they are in with --strips and --log, or omit both.`,
+  gripChanged: (files: string) =>
+    `The strips or readings that the build refers to have changed: in ${files} some are gone or say something else. Use them for the neck again on the page, or omit --strips and --log.`,
+  gripByHand:
+    'Bite or shape of the studs in the build are not those that its measurements gave. Use them for the neck again on the page, or omit --strips and --log.',
   otherBite: (given: string, file: string, measured: string) =>
     `biteFactor is ${given} in the build; ${file} gives ${measured}. The narrower bands belong to that factor: set biteFactor to ${measured} in the build, or omit --log.`,
   fault: (message: string) =>

@@ -2,9 +2,9 @@
  * Links of version 1.
  *
  *   text      base64url(CRC-32 of what follows, 4 bytes big-endian ‖ raw deflate of the JSON)
- *   JSON      { "project": version of the project format, "builds": [changes, …], "page": { … }, "bites": [summary, …] }
+ *   JSON      { "project": version of the project format, "builds": [changes, …], "page": { … }, "bites": [summary, …], "grips": … }
  *   changes   of the first build against the frozen base, of each other one against the first
- *   summary   of the measurements behind each build's bite, without their ids, or null; left out where no build has any.
+ *   summary   of the measurements behind each build's bite, and behind its grip, without their ids, or null; left out where no build has any.
  *             A reader that does not know it opens the same necks.
  *
  * Deflate starts from a frozen dictionary. Base and dictionary stand in frozen.json and never change: what later releases
@@ -36,11 +36,13 @@ export interface Unchecked {
   readonly builds: readonly StoredBuild[];
   /** One for each build, or fewer. */
   readonly bites: readonly unknown[];
+  readonly grips: readonly unknown[];
   readonly page: unknown;
 }
 
 export function encode({ builds, page }: Shared): string {
-  const [first, ...others] = builds.map(({ biteReference: _bite, ...build }) => ({ ...build }));
+  const [first, ...others] = builds.map(({ biteReference: _bite, gripReference: _grip, ...build }) => ({ ...build }));
+  const grips = builds.map(({ gripReference }) => (gripReference ? { ...gripReference, documents: [] } : null));
   const bites = builds.map(({ biteReference }) => (biteReference ? { ...biteReference, measurements: [] } : null));
   const changes = [changesFrom(BASE, first), ...others.map((build) => changesFrom(first, build))];
   const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
@@ -50,6 +52,7 @@ export function encode({ builds, page }: Shared): string {
       builds: changes,
       ...(isPlain ? {} : { page }),
       ...(bites.some(Boolean) ? { bites } : {}),
+      ...(grips.some(Boolean) ? { grips } : {}),
     }),
   );
   const packed = deflateSync(json, { level: 9, dictionary: DICTIONARY });
@@ -92,7 +95,7 @@ function unpack(text: string): unknown {
 export function decode(text: string): Unchecked | null {
   const data = unpack(text);
   if (!isRecord(data)) return null;
-  const { project, builds, page, bites } = data;
+  const { project, builds, page, bites, grips } = data;
   if (typeof project !== 'number' || !Number.isInteger(project) || project < 1) return null;
   if (!Array.isArray(builds) || builds.length < 1 || builds.length > MOST_SHARED || !builds.every(isChanges))
     return null;
@@ -102,6 +105,7 @@ export function decode(text: string): Unchecked | null {
     project,
     builds: [first, ...others.map((other) => withChanges(first, other))],
     bites: Array.isArray(bites) ? bites : [],
+    grips: Array.isArray(grips) ? grips : [],
     page,
   };
 }
