@@ -7,7 +7,8 @@
  *
  * Errors that are left, one standard deviation: common practice, no source; a tapped blank and feelers under a straightedge
  * as in uncertainty/inputs.ts. A lens tells a block from a ridge and a ridge from a point, and not much between them. Of a strip
- * 0.05 of the force is left: slots sawn a little otherwise, feelers, and 3 % that its mechanics do not explain.
+ * 5 % of the force is left, as its readings are heard with (try-strip/spreads.ts); of dial and quarters what neck-readings/spreads.ts
+ * says.
  */
 import type { EstimateOptions, Estimator } from '../mechanics/uncertainty/estimate.ts';
 import { GAUGE_ERROR_MM, logSpread, TAPPED_ERROR } from '../mechanics/uncertainty/inputs.ts';
@@ -18,6 +19,9 @@ import {
   type Left,
   type Reading,
 } from '../mechanics/uncertainty/narrowing.ts';
+import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
+import { modelErrorOf, QUARTER_LOG_SPREAD, USUAL_DIAL_ERROR_MM } from '../mechanics/neck-readings/spreads.ts';
+import { STRIP_MODEL_ERROR } from '../mechanics/try-strip/spreads.ts';
 import { countedTest } from '../neck/blanks.ts';
 import type { Build } from '../neck/build.ts';
 import type { ParameterId } from '../neck/parameters.ts';
@@ -33,24 +37,36 @@ export const MEASUREMENT_IDS = [
   'neck-blank',
   'strip',
   'fretted',
+  'quarters',
+  'pull',
+  'rod',
 ] as const;
 export type MeasurementId = (typeof MEASUREMENT_IDS)[number];
 
-/** Where it is entered: a control, or the bench log. */
-export type Place = { readonly control: ParameterId } | { readonly dialog: 'bench-log' };
+/** Where it is entered: a control, the bench log, or the strip's own page. */
+export type Place = { readonly control: ParameterId } | { readonly dialog: 'bench-log' | 'try-strip' };
 
 interface Measurement {
-  readonly place: Place | null;
+  readonly place: Place;
   /** What is left as it is told, under the key that has its unit and digits. */
   readonly error: { readonly quantity: QuantityKey; readonly value: number };
   readonly left?: Left;
   readonly reading?: Reading;
+  /** Of the neck at hand, where what is read depends on it. */
+  readonly readings?: (build: Build) => readonly Reading[];
   readonly minutes: number;
 }
 
 const FRETTED = { strung: false, days: 0, rodPercent: 0 } as const;
 const AREA_ERROR = 0.12;
-const STRIP_ERROR = 0.05;
+
+/** After each quarter of the frets; a quarter's own grip is as good as an error of the reading. */
+function quarterReadings(build: Build): readonly Reading[] {
+  return fretsInAfterQuarters(build).map((fretsIn, quarter): Reading => {
+    const error = Math.hypot(modelErrorOf('quarter'), QUARTER_LOG_SPREAD / Math.sqrt(quarter + 1));
+    return { of: 'relief', moment: { ...FRETTED, fretsIn }, errorMm: GAUGE_ERROR_MM, error };
+  });
+}
 
 export const MEASUREMENTS: Readonly<Record<MeasurementId, Measurement>> = {
   studs: {
@@ -96,15 +112,33 @@ export const MEASUREMENTS: Readonly<Record<MeasurementId, Measurement>> = {
     minutes: 15,
   },
   strip: {
-    place: null,
-    error: { quantity: 'errorPercent', value: 100 * STRIP_ERROR },
-    reading: { of: 'force', error: STRIP_ERROR },
+    place: { dialog: 'try-strip' },
+    error: { quantity: 'errorPercent', value: 100 * STRIP_MODEL_ERROR },
+    reading: { of: 'force', error: STRIP_MODEL_ERROR },
     minutes: 120,
   },
   fretted: {
     place: { dialog: 'bench-log' },
     error: { quantity: 'reliefMeasuredMm', value: GAUGE_ERROR_MM },
     reading: { of: 'relief', moment: FRETTED, errorMm: GAUGE_ERROR_MM },
+    minutes: 10,
+  },
+  quarters: {
+    place: { dialog: 'bench-log' },
+    error: { quantity: 'reliefMeasuredMm', value: GAUGE_ERROR_MM },
+    readings: quarterReadings,
+    minutes: 20,
+  },
+  pull: {
+    place: { dialog: 'bench-log' },
+    error: { quantity: 'reliefMeasuredMm', value: USUAL_DIAL_ERROR_MM },
+    reading: { of: 'strings', errorMm: USUAL_DIAL_ERROR_MM, error: modelErrorOf('pull') },
+    minutes: 15,
+  },
+  rod: {
+    place: { dialog: 'bench-log' },
+    error: { quantity: 'reliefMeasuredMm', value: USUAL_DIAL_ERROR_MM },
+    reading: { of: 'rod', errorMm: USUAL_DIAL_ERROR_MM, error: modelErrorOf('rod') },
     minutes: 10,
   },
 };
@@ -142,15 +176,15 @@ export function measurable(build: Build): readonly MeasurementId[] {
   return MEASUREMENT_IDS.filter((id) => {
     if (id === 'board-blank') return hasBlanks && countedTest(build, 'board') === 'none';
     if (id === 'neck-blank') return hasBlanks && countedTest(build, 'neck') === 'none';
-    return true;
+    return id !== 'rod' || build.rodKind !== 'none';
   });
 }
 
-function knowing(ids: readonly MeasurementId[]): Knowledge {
+function knowing(build: Build, ids: readonly MeasurementId[]): Knowledge {
   const known = ids.map((id) => MEASUREMENTS[id]);
   return {
     left: Object.assign({}, ...known.map(({ left }) => left ?? {})) as Left,
-    readings: known.flatMap(({ reading }) => (reading ? [reading] : [])),
+    readings: known.flatMap(({ reading, readings }) => [...(reading ? [reading] : []), ...(readings?.(build) ?? [])]),
   };
 }
 
@@ -184,12 +218,12 @@ export async function whatToMeasure(
     method: build.method,
     moment: { strung: true, days: build.settleDays, rodPercent: 0 },
   };
-  const before = knowing(done);
+  const before = knowing(build, done);
   const beforeMm = widthKnowing(question, before);
   const narrowings: Narrowing[] = [];
   const open = measurable(build).filter((id) => !done.includes(id));
   for (const [index, id] of open.entries()) {
-    const afterMm = beforeMm * shareLeft(question, before, knowing([...done, id]));
+    const afterMm = beforeMm * shareLeft(question, before, knowing(build, [...done, id]));
     const removedMm = beforeMm - afterMm;
     if (removedMm >= LEAST_REMOVED_MM) narrowings.push({ id, afterMm, removedMm });
     told((1 + (index + 1) / open.length) / 2);

@@ -159,16 +159,29 @@ describe('the list', () => {
     const refret = measurable({ ...build, job: 'refret' });
     expect(refret).not.toContain('board-blank');
     expect(refret).not.toContain('neck-blank');
-    expect(ids(await measuring({ ...build, method: 'glue' }))).toEqual(['board-blank', 'neck-blank']);
+    expect(ids(await measuring({ ...build, method: 'glue' }))).toEqual(['board-blank', 'neck-blank', 'pull', 'rod']);
+    expect(measurable({ ...build, rodKind: 'none' })).not.toContain('rod');
+  });
+
+  it('is told more by the bow after each quarter than by the last of them alone, and more by a dial on strings than on the rod', async () => {
+    const found = await measuring(build);
+    expect(removed(found, 'quarters')).toBeGreaterThanOrEqual(removed(found, 'fretted') - 0.002);
+    const glued = await measuring({ ...build, method: 'glue' });
+    expect(removed(glued, 'pull')).toBeGreaterThan(removed(glued, 'rod'));
+  });
+
+  it('leads somewhere for each', () => {
+    expect(MEASUREMENTS.strip.place).toEqual({ dialog: 'try-strip' });
   });
 
   it('has for each an error that is less than what is assumed', () => {
     const spreads = spreadsOf(build);
     for (const id of MEASUREMENT_IDS) {
-      const { left = {}, reading, minutes } = MEASUREMENTS[id];
+      const { left = {}, reading, readings, minutes } = MEASUREMENTS[id];
+      const read = reading ? [reading] : (readings?.(build) ?? []);
       for (const [input, error] of Object.entries(left))
         expect([id, error < spreads[input as keyof typeof spreads]]).toEqual([id, true]);
-      expect([id, Object.keys(left).length > 0 || reading !== undefined]).toEqual([id, true]);
+      expect([id, Object.keys(left).length > 0 || read.length > 0]).toEqual([id, true]);
       expect(minutes).toBeGreaterThan(0);
     }
   });

@@ -8,16 +8,12 @@
 import { Refused } from '../refusal.ts';
 
 /**
- * Solves A·x = b in place.
- * @param matrix n × n row-major; its lower triangle is read, and overwritten with L. @param x in: b, length n; out: x.
+ * Factorises in place. @param matrix n × n row-major; its lower triangle is read, and overwritten with L
  * @throws {RangeError} when the matrix is not positive definite.
  */
-export function solveDense(matrix: Float64Array, x: Float64Array): void {
-  const n = x.length;
+export function factorDense(matrix: Float64Array, n: number): void {
   for (let i = 0; i < n; i += 1) {
     const row = i * n;
-    // Forward substitution goes along with the factor.
-    let right = x[i];
     let pivot = matrix[row + i];
     for (let j = 0; j < i; j += 1) {
       const other = j * n;
@@ -26,16 +22,41 @@ export function solveDense(matrix: Float64Array, x: Float64Array): void {
       entry /= matrix[other + j];
       matrix[row + j] = entry;
       pivot -= entry * entry;
-      right -= entry * x[j];
     }
     if (!(pivot > 0)) throw new Refused({ code: 'matrix-not-positive', row: i, pivot });
     matrix[row + i] = Math.sqrt(pivot);
-    x[i] = right / matrix[row + i];
   }
+}
+
+/** Solves L·x = b in place. */
+export function substituteForward(lower: Float64Array, x: Float64Array): void {
+  const n = x.length;
+  for (let i = 0; i < n; i += 1) {
+    const row = i * n;
+    let right = x[i];
+    for (let j = 0; j < i; j += 1) right -= lower[row + j] * x[j];
+    x[i] = right / lower[row + i];
+  }
+}
+
+/** Solves Lᵀ·x = b in place. */
+export function substituteBack(lower: Float64Array, x: Float64Array): void {
+  const n = x.length;
   for (let i = n - 1; i >= 0; i -= 1) {
     const row = i * n;
-    const value = x[i] / matrix[row + i];
+    const value = x[i] / lower[row + i];
     x[i] = value;
-    for (let j = 0; j < i; j += 1) x[j] -= matrix[row + j] * value;
+    for (let j = 0; j < i; j += 1) x[j] -= lower[row + j] * value;
   }
+}
+
+/**
+ * Solves A·x = b in place.
+ * @param matrix as in `factorDense`. @param x in: b, length n; out: x.
+ * @throws {RangeError} when the matrix is not positive definite.
+ */
+export function solveDense(matrix: Float64Array, x: Float64Array): void {
+  factorDense(matrix, x.length);
+  substituteForward(matrix, x);
+  substituteBack(matrix, x);
 }

@@ -14,6 +14,7 @@
  * what they differ from the prior's is taken in part, Σ = (n·S + k·1)/(n + k) with n effective samples and k = D/2.
  */
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
+import { factorDense, substituteBack, substituteForward } from '../elements/dense.ts';
 import { normalQuantile, seededRandom } from '../uncertainty/normal.ts';
 
 /** Deviates of `samples` samples: dimensions × samples. */
@@ -101,7 +102,11 @@ function fit(deviates: Float64Array, dimensions: number, weights: Float64Array, 
     }
   }
   const root = widened(inverse(covariance, dimensions), dimensions);
-  return { mean, root, logRoot: cholesky(root, dimensions) };
+  // The part of the prior in it keeps it positive.
+  factorDense(root, dimensions);
+  let logRoot = 0;
+  for (let d = 0; d < dimensions; d += 1) logRoot += Math.log(root[d * dimensions + d]);
+  return { mean, root, logRoot };
 }
 
 /** 1 + (P − 1)/w²: only what the readings have sharpened becomes wider. */
@@ -112,44 +117,20 @@ function widened(precision: Float64Array, n: number): Float64Array {
   });
 }
 
-/** In place, lower half; the part of the prior in each keeps it positive. @returns Σ ln of its diagonal */
-function cholesky(matrix: Float64Array, n: number): number {
-  let logRoot = 0;
-  for (let a = 0; a < n; a += 1)
-    for (let b = 0; b <= a; b += 1) {
-      let sum = matrix[a * n + b];
-      for (let k = 0; k < b; k += 1) sum -= matrix[a * n + k] * matrix[b * n + k];
-      matrix[a * n + b] = a === b ? Math.sqrt(sum) : sum / matrix[b * n + b];
-      if (a === b) logRoot += Math.log(matrix[a * n + a]);
-    }
-  return logRoot;
-}
-
 /** Of a symmetric positive definite matrix, of which the lower half is given; all of it is returned. */
 function inverse(matrix: Float64Array, n: number): Float64Array {
   const lower = matrix.slice();
-  cholesky(lower, n);
+  factorDense(lower, n);
   const out = new Float64Array(n * n);
   const column = new Float64Array(n);
   for (let c = 0; c < n; c += 1) {
     column.fill(0);
     column[c] = 1;
-    for (let a = 0; a < n; a += 1) {
-      for (let k = 0; k < a; k += 1) column[a] -= lower[a * n + k] * column[k];
-      column[a] /= lower[a * n + a];
-    }
-    fromBelow(lower, n, column);
+    substituteForward(lower, column);
+    substituteBack(lower, column);
     for (let a = 0; a < n; a += 1) out[a * n + c] = column[a]!;
   }
   return out;
-}
-
-/** Solves Lᵀ·x = b in place. */
-function fromBelow(lower: Float64Array, n: number, x: Float64Array): void {
-  for (let a = n - 1; a >= 0; a -= 1) {
-    for (let k = a + 1; k < n; k += 1) x[a] -= lower[k * n + a] * x[k];
-    x[a] /= lower[a * n + a];
-  }
 }
 
 /** Draws from the mixture; writes ln of prior over mixture of each sample into `logs`. */
@@ -166,7 +147,7 @@ function drawMixture(
     const isFromPrior = uniformFloat64(random) < FROM_PRIOR;
     for (let d = 0; d < n; d += 1) off[d] = normal(random);
     if (isFromPrior) for (let d = 0; d < n; d += 1) off[d] -= mean[d];
-    else fromBelow(root, n, off);
+    else substituteBack(root, off);
     let ofPrior = 0;
     let ofFit = 0;
     for (let d = 0; d < n; d += 1) {

@@ -24,7 +24,9 @@ export type Left = Readonly<Partial<Record<UncertainInput, number>>>;
 /** What is read on the neck, or on a strip that was sawn and fretted beside it; with one standard deviation of the reading. */
 export type Reading =
   /** The relief of this neck at a moment, mm. */
-  | { readonly of: 'relief'; readonly moment: Moment; readonly errorMm: number }
+  | { readonly of: 'relief'; readonly moment: Moment; readonly errorMm: number; readonly error?: number }
+  /** What its strings do to it, or its rod: at the middle of the straightedge, mm; and as a share what the model may be off by. */
+  | { readonly of: 'strings' | 'rod'; readonly errorMm: number; readonly error: number }
   /** The mean wedge force of its wire in slots of another kerf from the same saw, as a share of it. */
   | { readonly of: 'force'; readonly error: number };
 
@@ -93,6 +95,30 @@ function without(values: Float64Array, column: Float64Array): Float64Array {
   return size > 0 ? values.map((value, i) => value - (shared / size) * column[i]) : values;
 }
 
+/** Rows of errors that a reading of the relief and one of the force have for themselves. */
+const ERROR_ROWS = 2;
+
+/** One standard deviation of a reading that would be so large. */
+function errorOf(reading: Reading, value: number): number {
+  if (reading.of === 'force') return reading.error * value;
+  return reading.error === undefined ? reading.errorMm : Math.hypot(reading.errorMm, reading.error * value);
+}
+
+/** What a reading would be of every sample. */
+function expectedOf(
+  { model, draws: { samples }, method }: Question,
+  sampled: Draws,
+  deviates: Float64Array,
+  reading: Reading,
+): Float64Array {
+  if (reading.of === 'relief') return sampleExtremes(sampled, method, reading.moment);
+  if (reading.of === 'force') return factorsOf(model, otherKerf(deviates, samples)).meanForceN;
+  const { stringsMm, rodMm, stringsFactor, rodFactor } = sampled.methods[method];
+  const middle = Math.round((model.spanFrom + model.spanTo) / 2);
+  const [line, factor] = reading.of === 'strings' ? [stringsMm, stringsFactor] : [rodMm, rodFactor];
+  return factor.map((share) => line[middle] * share);
+}
+
 /** Relief of every sample less what the readings tell of it. */
 function untold(question: Question, deviates: Float64Array, readings: readonly Reading[]): Float64Array {
   const { model, draws, method, moment } = question;
@@ -100,16 +126,16 @@ function untold(question: Question, deviates: Float64Array, readings: readonly R
   const sampled = factorsOf(model, deviates, draws.gaugeDeviates);
   const relief = sampleExtremes(sampled, method, moment);
   if (readings.length === 0) return relief;
-  const errors = normalDeviates(READING_SEED, samples, 2);
+  // The rows of fewer are the first of those of more.
+  const errors = normalDeviates(READING_SEED, samples, ERROR_ROWS + readings.length);
   const columns: Float64Array[] = [];
-  for (const reading of readings) {
-    const isRelief = reading.of === 'relief';
-    const error = errors.subarray(isRelief ? 0 : samples, isRelief ? samples : 2 * samples);
-    const read = isRelief
-      ? sampleExtremes(sampled, method, reading.moment).map((mm, i) => mm + reading.errorMm * error[i])
-      : factorsOf(model, otherKerf(deviates, samples)).meanForceN.map(
-          (force, i) => force * (1 + reading.error * error[i]),
-        );
+  for (const [at, reading] of readings.entries()) {
+    const row =
+      reading.of === 'force' ? 1 : reading.of === 'relief' && reading.error === undefined ? 0 : ERROR_ROWS + at;
+    const error = errors.subarray(row * samples, (row + 1) * samples);
+    const read = expectedOf(question, sampled, deviates, reading).map((value, i) => {
+      return value + errorOf(reading, value) * error[i];
+    });
     columns.push(columns.reduce(without, centred(read)));
   }
   return columns.reduce(without, centred(relief));

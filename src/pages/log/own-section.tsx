@@ -5,7 +5,7 @@ import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { Evidence } from '../../mechanics/neck-readings/evidence.ts';
 import { othersIn } from '../../mechanics/neck-readings/grip-reference.ts';
 import { hasFurther } from '../../mechanics/neck-readings/readings.ts';
-import { GRIP_STANDING_WORDS } from '../../speech/en/pages/bite-standing.ts';
+import { GRIP_STANDING_WORDS } from '../../speech/en/pages/grip-standing.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 import { stripDoubtText } from '../../speech/measured/strips.ts';
 import { formatNumber } from '../../speech/quantity.ts';

@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import type { Build } from '../../neck/build.ts';
 import type { Evidence } from '../../mechanics/neck-readings/evidence.ts';
 import type { StripEvidence } from '../../mechanics/try-strip/places.ts';
-import { GRIP_STANDING_WORDS } from '../../speech/en/pages/bite-standing.ts';
+import { GRIP_STANDING_WORDS } from '../../speech/en/pages/grip-standing.ts';
 import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
 import { stripDoubtText } from '../../speech/measured/strips.ts';
 import { formatNumber } from '../../speech/quantity.ts';

@@ -19,12 +19,14 @@ export interface StripDraft {
   readonly thicknessMm: number | null;
   readonly ownBoard: boolean;
   readonly groups: readonly GroupDraft[];
+  /** One standard deviation of what the kerfs were measured with. */
+  readonly kerfErrorMm: number | null;
   readonly instrument: Exclude<Instrument, 'own'>;
   /** How its stiffness will be measured. */
   readonly test: StripStiffness['test'];
 }
 
-/** How sure a kerf is that a feeler was put in, mm (assumption). */
+/** How sure a kerf is that a feeler was put in, mm: a leaf more or less (assumption); a workshop enters its own. */
 const KERF_ERROR_MM = 0.01;
 /** As good as twenty when they are read with feelers. */
 const FRETS = 6;
@@ -37,6 +39,7 @@ export function firstDraft({ kerfMm }: Pick<Build, 'kerfMm'>): StripDraft {
     thicknessMm: null,
     ownBoard: false,
     groups: [{ blade: '', kerfMm, frets: FRETS }],
+    kerfErrorMm: KERF_ERROR_MM,
     instrument: 'feelers',
     test: 'none',
   };
@@ -44,10 +47,11 @@ export function firstDraft({ kerfMm }: Pick<Build, 'kerfMm'>): StripDraft {
 
 /** @returns undefined while a number is missing */
 export function documentOf(draft: StripDraft, build: Build, id: string, date: string): CheckedStrip | undefined {
-  const { lengthMm, widthMm, thicknessMm } = draft;
+  const { lengthMm, widthMm, thicknessMm, kerfErrorMm } = draft;
   const frets = draft.groups.reduce((sum, group) => sum + (group.frets ?? Number.NaN), 0);
   const isWhole = draft.groups.every(({ kerfMm }) => kerfMm !== null) && !Number.isNaN(frets);
-  if (lengthMm === null || widthMm === null || thicknessMm === null || !isWhole) return undefined;
+  if (lengthMm === null || widthMm === null || thicknessMm === null || kerfErrorMm === null || !isWhole)
+    return undefined;
   const isOwn = build.boardWood === OWN_WOOD_ID;
   return checkStrip({
     id,
@@ -77,7 +81,7 @@ export function documentOf(draft: StripDraft, build: Build, id: string, date: st
     },
     slotDepthMm: build.slotDepthMm,
     endMm: evenEndMm(lengthMm, frets),
-    groups: draft.groups.map((group) => ({ ...group, kerfErrorMm: KERF_ERROR_MM })),
+    groups: draft.groups.map((group) => ({ ...group, kerfErrorMm })),
     readings: [],
   });
 }

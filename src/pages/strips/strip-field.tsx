@@ -12,6 +12,7 @@ type Shown =
   | 'widthMm'
   | 'thicknessMm'
   | 'kerfMm'
+  | 'kerfErrorMm'
   | 'frets'
   | 'days'
   | 'sizeMm'
@@ -28,6 +29,7 @@ const STEPS: Readonly<Record<Shown, readonly [step: number, digits: number]>> = 
   widthMm: [0.5, 1],
   thicknessMm: [0.1, 1],
   kerfMm: [0.01, 2],
+  kerfErrorMm: [0.001, 3],
   frets: [1, 0],
   days: [1, 0],
   sizeMm: [0.05, 2],

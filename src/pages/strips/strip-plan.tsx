@@ -64,6 +64,7 @@ function Groups({ draft, set }: { readonly draft: StripDraft; readonly set: (cha
         </button>
       </div>
       {groups.length === 1 && <p className="quiet">{STRIP_WORDS.twoKerfs}</p>}
+      <StripField name="kerfErrorMm" value={draft.kerfErrorMm} set={(kerfErrorMm) => set({ kerfErrorMm })} />
     </>
   );
 }

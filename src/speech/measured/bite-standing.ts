@@ -1,6 +1,6 @@
 /** What the bite of a build rests on, in words; nothing where that goes without saying. */
-import type { BiteReference, GripReference } from '../../neck/bite-reference.ts';
-import { BITE_STANDING_WORDS, GRIP_STANDING_WORDS } from '../en/pages/bite-standing.ts';
+import type { BiteReference } from '../../neck/bite-reference.ts';
+import { BITE_STANDING_WORDS } from '../en/pages/bite-standing.ts';
 import { formatNumber } from '../quantity.ts';
 import type { BiteStanding, GripStanding } from '../../mechanics/bench-log/standing.ts';
 
@@ -48,30 +48,8 @@ export function shortStandingText({ code }: BiteStanding): string | undefined {
   }
 }
 
-function gripSummary({ measured, biteFactor, biteLow, biteHigh }: GripReference): string {
-  return GRIP_STANDING_WORDS.summary(measured, factorText(biteFactor), factorText(biteLow), factorText(biteHigh));
-}
-
-/** In full, where the grip comes from strips or from what was read on the neck. */
-export function gripStandingText(standing: GripStanding, reference: GripReference): string | undefined {
-  switch (standing.code) {
-    case 'other-grip':
-      return GRIP_STANDING_WORDS.otherGrip(gripSummary(reference));
-    case 'not-accepted':
-      return GRIP_STANDING_WORDS.notAccepted(gripSummary(reference));
-    case 'not-here':
-      return GRIP_STANDING_WORDS.notHere(gripSummary(reference));
-    case 'changed':
-      return GRIP_STANDING_WORDS.changed(standing.gone, standing.edited);
-    case 'in-use':
-      return standing.isOther ? GRIP_STANDING_WORDS.otherNeck : undefined;
-    case 'reading':
-      return undefined;
-  }
-}
-
 export function shortGripStandingText(standing: GripStanding): string | undefined {
   if (standing.code === 'reading') return undefined;
-  if (standing.code === 'in-use') return standing.isOther ? GRIP_STANDING_WORDS.short['other-neck'] : undefined;
-  return GRIP_STANDING_WORDS.short[standing.code];
+  if (standing.code === 'in-use') return standing.isOther ? BITE_STANDING_WORDS.gripShort['other-neck'] : undefined;
+  return BITE_STANDING_WORDS.gripShort[standing.code];
 }

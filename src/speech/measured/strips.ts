@@ -62,6 +62,7 @@ const NAMED = [
   'widthMm',
   'thicknessMm',
   'kerfMm',
+  'kerfErrorMm',
   'frets',
   'days',
   'loadG',

@@ -221,11 +221,9 @@ function Actions({
   const name = MEASURE_WORDS.names[id];
   return (
     <div className="button-row">
-      {place && (
-        <button type="button" aria-label={MEASURE_WORDS.enterName(name)} onClick={() => goTo(place)}>
-          {MEASURE_WORDS.enter}
-        </button>
-      )}
+      <button type="button" aria-label={MEASURE_WORDS.enterName(name)} onClick={() => goTo(place)}>
+        {MEASURE_WORDS.enter}
+      </button>
       <button
         type="button"
         aria-label={MEASURE_WORDS.doneName(name)}

@@ -34,6 +34,7 @@ export const STRIP_WORDS: typeof english.STRIP_WORDS = {
   group: (number) => `Schlitzbreite ${number}`,
   blade: 'Sägeblatt',
   kerfMm: 'Schlitzbreite',
+  kerfErrorMm: 'Fehler der Schlitzbreite, wie sie gemessen wurde',
   frets: 'Bünde',
   addGroup: 'Weitere Schlitzbreite',
   removeGroup: 'Weg damit',

@@ -38,6 +38,7 @@ export const STRIP_WORDS = words('STRIP_WORDS', {
   group: (number: number) => `Kerf ${number}`,
   blade: 'Blade',
   kerfMm: 'Kerf',
+  kerfErrorMm: 'Error of the kerf, as it was measured',
   frets: 'Frets',
   addGroup: 'Add a kerf',
   removeGroup: 'Remove',
