@@ -3,22 +3,23 @@
  * All `…HalfMm` are distances from the centre line as seen from above; lengths along the wire say so.
  *
  *   binding                    lines of thickness t₁…t_n from the wood outwards, inside the board width w
- *   slot, half length          w/2 − (t_{k+1} + … + t_n)          the saw passes through the first k lines
- *   tang, half length          slot − c in a stopped slot, w/2 in one that is open at the edge
- *   nip, along the wire        a(w/2) − a(tang) + o               stopped; 0 when open: the tang is filed flush there
+ *   slot, half length          w/2 − max(t_{k+1} + … + t_n, b)    the saw passes through the first k lines, and stops b before
+ *                                                                 the edge whatever is there
+ *   tang, half length          slot − c where it is nipped short, w/2 else
+ *   nip, along the wire        a(w/2) − a(tang) + o               nipped; else 0: the tang is filed flush there
  *   crown at its foot          w/2 − i
  *   shelf                      crown foot − slot                  the crown rests on the lines left whole
  *   crown at height h          (R + h)·sin θ_h,  θ_h = asin(R/(R + h)·sin(θ_f + β)) − β,  R·sin θ_f = crown foot
  *                              flat board: crown foot − h·tan β
  *
- * k = lines sawn through, c = nip clearance, o = oversize per end (along the wire), i = inset of the fret end,
+ * k = lines sawn through, b = bridge, c = nip clearance, o = oversize per end (along the wire), i = inset of the fret end,
  * β = bevel from the vertical, R = board radius under the fret, a(z) = arc from the crown of the board to z (arc.ts).
  * The bevel formula is the plane of the file through the foot, met with the circle of radius R + h.
  * Source: geometry; the nip rule "lines left whole + clearance + oversize" is common practice, no source.
  * Assumed: the faces between binding lines are upright; the bevel is one plane.
  */
 import { bindingInUse, type Build } from '../neck/build.ts';
-import { boardRadiusMm, boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
+import { boardRadiusMm, boardWidthMm, fretPositionMm, slotShortMm, tangShortMm } from '../neck/neck-shape.ts';
 import { arcMm } from './arc.ts';
 
 /** One line of binding at a fret. */
@@ -28,7 +29,7 @@ export interface LineAtFret {
   /** Its inner and outer face. */
   readonly innerMm: number;
   readonly outerMm: number;
-  /** The saw passes through it. */
+  /** The saw passes through it, or into it. */
   readonly sawn: boolean;
 }
 
@@ -44,13 +45,13 @@ export interface FretEnd {
   readonly lines: readonly LineAtFret[];
   readonly linesSawn: number;
   readonly linesWhole: number;
-  /** Width of the lines left whole, seen from above. */
+  /** How far from the edge the slot stops: the width of what is left whole, seen from above. */
   readonly wholeWidthMm: number;
   readonly slotHalfMm: number;
   /** The slot runs out through the edge of the board. */
   readonly slotOpen: boolean;
   readonly tangHalfMm: number;
-  /** Tang to nip off this end of the wire as cut, along the wire; 0 in an open slot. */
+  /** Tang to nip off this end of the wire as cut, along the wire; 0 where it goes to the edge. */
   readonly nipMm: number;
   /** Bare crown (no tang below) that remains after the end is filed, along the wire. */
   readonly nipFiledMm: number;
@@ -65,6 +66,9 @@ export interface FretEnd {
   /** How much shorter the crown is at its top than at its foot, seen from above. */
   readonly bevelLossMm: number;
 }
+
+/** Sums of decimals differ by less than this, mm. */
+const SLACK_MM = 1e-9;
 
 /** Where a bevelled crown ends at a height above the board. */
 export interface BevelPoint {
@@ -105,7 +109,8 @@ export function fretEnd(build: Build, fret: number): FretEnd {
   const boardHalfMm = boardWidthMm(build, xMm) / 2;
 
   const binding = bindingInUse(build);
-  const linesSawn = Math.min(build.linesSawnThrough, binding.length);
+  const short = slotShortMm(build);
+  const slotHalfMm = boardHalfMm - short;
   const bindingWidthMm = binding.reduce((sum, line) => sum + line.thicknessMm, 0);
   const woodHalfMm = boardHalfMm - bindingWidthMm;
   if (!(woodHalfMm > 0)) {
@@ -115,19 +120,18 @@ export function fretEnd(build: Build, fret: number): FretEnd {
   }
   const lines: LineAtFret[] = [];
   let innerMm = woodHalfMm;
-  let wholeWidthMm = 0;
   for (const [index, { thicknessMm, colour }] of binding.entries()) {
-    const sawn = index < linesSawn;
+    const sawn = index < build.linesSawnThrough && innerMm < slotHalfMm - SLACK_MM;
     // The last face is the edge of the board itself, whatever the rounding of the sum.
     const outerMm = index === binding.length - 1 ? boardHalfMm : innerMm + thicknessMm;
     lines.push({ thicknessMm, colour, innerMm, outerMm, sawn });
     innerMm = outerMm;
-    if (!sawn) wholeWidthMm += thicknessMm;
   }
 
-  const slotOpen = linesSawn === binding.length;
-  const slotHalfMm = boardHalfMm - wholeWidthMm;
-  const tangHalfMm = slotOpen ? boardHalfMm : slotHalfMm - build.nipClearanceMm;
+  const linesSawn = lines.filter(({ sawn }) => sawn).length;
+  const slotOpen = short === 0;
+  const tangShort = tangShortMm(build);
+  const tangHalfMm = boardHalfMm - tangShort;
   const crownFootHalfMm = boardHalfMm - build.endInsetMm;
   const top = bevelPoint(radiusMm, crownFootHalfMm, build.crownHeightMm, build.endBevelDegrees);
   if (!(tangHalfMm > 0)) {
@@ -151,11 +155,11 @@ export function fretEnd(build: Build, fret: number): FretEnd {
     lines,
     linesSawn,
     linesWhole: binding.length - linesSawn,
-    wholeWidthMm,
+    wholeWidthMm: short,
     slotHalfMm,
     slotOpen,
     tangHalfMm,
-    nipMm: slotOpen ? 0 : arcMm(radiusMm, boardHalfMm) - tangArcMm + build.oversizeMm,
+    nipMm: tangShort === 0 ? 0 : arcMm(radiusMm, boardHalfMm) - tangArcMm + build.oversizeMm,
     nipFiledMm: Math.max(0, arcMm(radiusMm, crownFootHalfMm) - tangArcMm),
     crownFootHalfMm,
     crownTopHalfMm: top.halfMm,

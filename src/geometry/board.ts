@@ -1,7 +1,7 @@
 /** The board's wood with its slots, and the lines of binding along its edges. */
 import { bindingInUse, type Build } from '../neck/build.ts';
-import { boardEndMm, fretPositionsMm, lastFretMm } from '../neck/neck-shape.ts';
-import { bindingFromLineMm, sawnLines } from './edges.ts';
+import { boardEndMm, fretPositionsMm, lastFretMm, slotShortMm } from '../neck/neck-shape.ts';
+import { bindingFromLineMm } from './edges.ts';
 import type { Mesh } from './mesh.ts';
 import { stripMesh } from './strip.ts';
 
@@ -17,34 +17,59 @@ function common(build: Build) {
   };
 }
 
-/** Lateral line of the outside of line `line` (0 = the wood alone), on one side. */
-function edgeOf(build: Build, line: number, side: 1 | -1): (xMm: number) => number {
-  const atNut = build.widthNutMm / 2 - bindingFromLineMm(build, line);
+/** Lateral line that runs beside the edge, on one side. @param fromEdgeMm how far inside it */
+function beside(build: Build, fromEdgeMm: number, side: 1 | -1): (xMm: number) => number {
+  const atNut = build.widthNutMm / 2 - fromEdgeMm;
   const slope = (build.widthLastFretMm - build.widthNutMm) / 2 / lastFretMm(build);
   return (x) => side * (atNut + slope * x);
 }
 
-/** The wood of the board between its bindings, sawn through from side to side. One closed solid. */
-export function boardMesh(build: Build): Mesh {
-  return stripMesh({
+/** Sums of decimals differ by less than this, mm. */
+const SLACK_MM = 1e-9;
+
+/** Closed strips between two lines beside an edge: cut by the slots as far out as they reach, and whole beyond. */
+function edgeStrips(build: Build, side: 1 | -1, innerMm: number, outerMm: number, colour?: string): Mesh[] {
+  const short = slotShortMm(build);
+  const strip = (from: number, to: number, slotted: boolean) => {
+    const [left, right] = side === 1 ? [from, to] : [to, from];
+    return stripMesh({
+      ...common(build),
+      leftMm: beside(build, left, side),
+      rightMm: beside(build, right, side),
+      segmentsAcross: 1,
+      slotted,
+      ...(colour === undefined ? {} : { colour }),
+    });
+  };
+  if (short <= outerMm + SLACK_MM) return [strip(innerMm, outerMm, true)];
+  if (short >= innerMm - SLACK_MM) return [strip(innerMm, outerMm, false)];
+  return [strip(innerMm, short, true), strip(short, outerMm, false)];
+}
+
+/** The wood of the board between its bindings: a closed solid that is sawn from side to side, and what is left whole beside it. */
+export function boardMeshes(build: Build): Mesh[] {
+  const edge = bindingFromLineMm(build, 0);
+  const short = Math.max(edge, slotShortMm(build));
+  const sawn = stripMesh({
     ...common(build),
-    leftMm: edgeOf(build, 0, -1),
-    rightMm: edgeOf(build, 0, 1),
+    leftMm: beside(build, short, -1),
+    rightMm: beside(build, short, 1),
     segmentsAcross: build.boardShape === 'flat' ? 1 : SEGMENTS_ACROSS_BOARD,
     slotted: true,
   });
+  if (short <= edge + SLACK_MM) return [sawn];
+  return [...edgeStrips(build, -1, short, edge), sawn, ...edgeStrips(build, 1, short, edge)];
 }
 
 /**
- * The lines of binding from the wood outwards, each a closed solid on either side; the inner ones are sawn through.
- * @returns two meshes a line, the left one (treble side, z < 0) first; empty for an unbound board
+ * The lines of binding from the wood outwards, closed solids on either side, each sawn or whole: the slots go as far out as
+ * the saw does. On the left (treble side, z < 0) first; none for an unbound board.
  */
-export function bindingMeshes(build: Build): Mesh[] {
+export function bindingMeshes(build: Build): { readonly mesh: Mesh; readonly colour: string }[] {
   return bindingInUse(build).flatMap(({ colour }, line) => {
-    const shared = { ...common(build), segmentsAcross: 1, slotted: line < sawnLines(build), colour };
-    return [
-      stripMesh({ ...shared, leftMm: edgeOf(build, line + 1, -1), rightMm: edgeOf(build, line, -1) }),
-      stripMesh({ ...shared, leftMm: edgeOf(build, line, 1), rightMm: edgeOf(build, line + 1, 1) }),
-    ];
+    const [inner, outer] = [bindingFromLineMm(build, line), bindingFromLineMm(build, line + 1)];
+    return ([-1, 1] as const).flatMap((side) =>
+      edgeStrips(build, side, inner, outer, colour).map((mesh) => ({ mesh, colour })),
+    );
   });
 }

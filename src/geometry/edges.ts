@@ -13,8 +13,3 @@ export function bindingFromLineMm(build: Build, line: number): number {
     .slice(line)
     .reduce((sum, { thicknessMm }) => sum + thicknessMm, 0);
 }
-
-/** How many of the lines in use the saw passes through. */
-export function sawnLines(build: Build): number {
-  return Math.min(build.linesSawnThrough, build.bindingLineCount);
-}

@@ -19,6 +19,7 @@ function joined<T extends Float32Array | Uint8Array>(
 
 /** Several meshes as one, for drawing; an optional array that only some have is zero for the others. */
 export function mergeMeshes(meshes: readonly Mesh[]): Mesh {
+  if (meshes.length === 1) return meshes[0];
   const corners = meshes.reduce((sum, { indices }) => sum + indices.length, 0);
   const vertices = meshes.reduce((sum, { anchorOf }) => sum + anchorOf.length, 0);
   const indices = new Uint32Array(corners);

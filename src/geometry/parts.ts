@@ -3,7 +3,7 @@
  * changed. A test records what each builder reads and fails when a list is short.
  */
 import type { Build } from '../neck/build.ts';
-import { bindingMeshes, boardMesh } from './board.ts';
+import { bindingMeshes, boardMeshes } from './board.ts';
 import { fretsMesh } from './frets.ts';
 import { markersMesh } from './markers.ts';
 import { mergeMeshes } from './merge.ts';
@@ -21,7 +21,7 @@ export interface PartPlan {
 const WIDTH = ['scaleLengthMm', 'fretCount', 'widthNutMm', 'widthLastFretMm'] as const;
 const ARC = ['boardShape', 'radiusNutMm', 'radiusLastFretMm', 'boardThicknessMm'] as const;
 const END = ['boardBeyondLastFretMm'] as const;
-const EDGES = ['binding', 'bindingLineCount', 'linesSawnThrough'] as const;
+const EDGES = ['binding', 'bindingLineCount', 'linesSawnThrough', 'bridgeMm', 'undercutTangs'] as const;
 const SEATS = ['regions', 'kerfMm', 'method', 'tangWidthMm', 'studWidthMm'] as const;
 const SLOTS = [...SEATS, 'slotDepthMm', 'slotBottom', 'chamferMm', 'crownWidthMm'] as const;
 const FRETS = [
@@ -70,10 +70,10 @@ export const PARTS = {
     ],
     make: neckMesh,
   },
-  board: { needs: [...WIDTH, ...ARC, ...END, ...EDGES, ...SLOTS], make: boardMesh },
+  board: { needs: [...WIDTH, ...ARC, ...END, ...EDGES, ...SLOTS], make: (build) => mergeMeshes(boardMeshes(build)) },
   binding: {
     needs: [...WIDTH, ...ARC, ...END, ...EDGES, ...SLOTS],
-    make: (build) => mergeMeshes(bindingMeshes(build)),
+    make: (build) => mergeMeshes(bindingMeshes(build).map(({ mesh }) => mesh)),
   },
   nut: { needs: [...WIDTH, ...ARC, 'stringHeightNutMm'], make: nutMesh },
   frets: { needs: FRETS, make: (build) => fretsMesh(build, 'seated') },

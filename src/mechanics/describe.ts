@@ -1,5 +1,6 @@
 /** From a build to the description that the finite-element core takes. */
-import type { Build } from '../neck/build.ts';
+import { sheetMaterial } from '../neck/materials/binding.ts';
+import { bindingInUse, type Build } from '../neck/build.ts';
 import {
   bodyJointMm,
   boardEndMm,
@@ -7,9 +8,12 @@ import {
   fretPositionsMm,
   lastFretMm,
   MOST_CHANNEL_SHARE,
+  slotShortMm,
+  tangShortMm,
 } from '../neck/neck-shape.ts';
 import type { Deviations } from './deviations.ts';
-import type { Linear, NeckDescription, NeckPiece, NeckWood } from './description.ts';
+import type { ElasticRatios } from '../neck/woods.ts';
+import type { Linear, NeckDescription, NeckPiece, NeckWood, SlotEnds, WidthShears } from './description.ts';
 import { boardProperties, meanModulusMPa, measuredModulusMPa, standing, woodProperties } from './elements/materials.ts';
 
 /**
@@ -23,10 +27,9 @@ function through(x1: number, value1: number, x2: number, value2: number): Linear
   return { atNut: value1 - slope * x1, slope };
 }
 
-function boardWoodOf(
-  build: Build,
-  { boardModulus, acrossGrain }: Pick<Deviations, 'boardModulus' | 'acrossGrain'>,
-): NeckWood {
+type BoardDeviations = Pick<Deviations, 'boardModulus' | 'acrossGrain'>;
+
+function boardWoodOf(build: Build, { boardModulus, acrossGrain }: BoardDeviations): NeckWood {
   const { modulusMPa, ratios } = boardProperties(build);
   const across = standing(ratios, build.boardSawn === 'quarter' ? 'tangential' : 'radial');
   return {
@@ -35,6 +38,63 @@ function boardWoodOf(
     depthRatio: across.depthRatio * acrossGrain,
     widthRatio: across.widthRatio * acrossGrain,
     shearRatio: across.shearRatio * acrossGrain,
+  };
+}
+
+/** G_yz of woods over E along the grain, rolling shear: assumption, of little weight (MODEL.md). */
+const ROLLING_SHEAR = 0.03;
+const SHEET_POISSON = 0.35;
+
+/** A wood as it lies in the neck, with its shears across the width. @param depth which of its directions is the depth */
+function standingShears(ratios: ElasticRatios, depth: 'radial' | 'tangential'): WidthShears {
+  return { alongWidth: depth === 'radial' ? ratios.shearLT : ratios.shearLR, depthWidth: ROLLING_SHEAR };
+}
+
+function bindingLine(build: Build, widthMm: number, material: string): SlotEnds['lines'][number] {
+  const sheet = sheetMaterial(material);
+  if (sheet) {
+    const shear = 1 / (2 * (1 + SHEET_POISSON));
+    const wood: NeckWood = {
+      modulusMPa: sheet.modulusMPa,
+      depthRatio: 1,
+      widthRatio: 1,
+      shearRatio: shear,
+      poisson: SHEET_POISSON,
+      poissonWidth: SHEET_POISSON,
+      poissonDepthWidth: SHEET_POISSON,
+    };
+    return { widthMm, wood, shears: { alongWidth: shear, depthWidth: shear } };
+  }
+  const { modulusMPa, ratios } = woodProperties(material, build);
+  return {
+    widthMm,
+    wood: { modulusMPa, ...standing(ratios, 'radial') },
+    shears: standingShears(ratios, 'radial'),
+  };
+}
+
+/** What the ends of the slots are like, where they differ from their middle. */
+function endsOf(build: Build, deviations: BoardDeviations): Pick<NeckDescription, 'ends'> {
+  const used = bindingInUse(build);
+  // Lines as stiff as the board are board, as far as they lie inside the first that is not.
+  const from = used.findIndex(({ material }) => material !== undefined && material !== build.boardWood);
+  const [slotShort, tangShort] = [slotShortMm(build), tangShortMm(build)];
+  if (from < 0 && slotShort === 0 && tangShort === 0) return {};
+  const { ratios } = boardProperties(build);
+  const depth = build.boardSawn === 'quarter' ? 'tangential' : 'radial';
+  const boardShears = standingShears(ratios, depth);
+  const lines = from < 0 ? [] : used.slice(from);
+  return {
+    ends: {
+      boardShears,
+      lines: lines.map(({ thicknessMm, material }) =>
+        material === undefined
+          ? { widthMm: thicknessMm, wood: boardWoodOf(build, deviations), shears: boardShears }
+          : bindingLine(build, thicknessMm, material),
+      ),
+      slotShortMm: slotShort,
+      tangShortMm: tangShort,
+    },
   };
 }
 
@@ -103,6 +163,7 @@ export function describeNeck(
         : null,
     board: boardWoodOf(build, deviations),
     neck,
+    ...endsOf(build, deviations),
     slot: {
       kerfMm: MESH_KERF_MM,
       depthMm: slotDepthMm,

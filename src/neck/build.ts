@@ -34,6 +34,8 @@ export interface Laminate {
 /** One line of binding or purfling. */
 export interface BindingLine {
   readonly thicknessMm: number;
+  /** What it is made of, by its id in materials/binding.ts; absent: as stiff as the board. */
+  readonly material?: string;
   /** sRGB hex, "#rrggbb". */
   readonly colour: string;
 }

@@ -1,5 +1,5 @@
 /**
- * The project file: JSON of our own, `{ "format": "backbow project", "version": 3, "build": { … }, "measurements": { … } }`.
+ * The project file: JSON of our own, `{ "format": "backbow project", "version": 4, "build": { … }, "measurements": { … } }`.
  *
  * `measurements` holds what the build refers to, for each quantity that was measured: `bite` and `grip`, as in
  * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
@@ -9,7 +9,7 @@ import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
 export const PROJECT_FORMAT = 'backbow project';
-export const PROJECT_VERSION = 3;
+export const PROJECT_VERSION = 4;
 export const PROJECT_EXTENSION = '.backbow.json';
 /** Larger files are no project files: notes, the longest entry, take a few kilobytes. */
 export const MOST_PROJECT_BYTES = 1_000_000;
@@ -27,10 +27,14 @@ export const EARLIER_SET_UP: Pick<Build, 'bassHigherMm' | 'fallAwayMm' | 'fallAw
   fallAwayFromFret: 12,
 };
 
+/** Until version 4 the saw went as far as the binding let it, and a tang to the edge where its slot did. */
+const EARLIER_ENDS: Pick<Build, 'bridgeMm' | 'undercutTangs'> = { bridgeMm: 0, undercutTangs: false };
+
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
   (build) => ({ ...build, ...EARLIER_SET_UP }),
+  (build) => ({ ...build, ...EARLIER_ENDS }),
 ];
 
 /** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */

@@ -9,7 +9,7 @@
  *   back                     d(z) = s₀ + (D − s₀)·(1 − |2z/w|^p)^(1/p),  D = T − t_b, below the board's underside
  *   heel                     adds its thickness over its length before the joint, and backs the board beyond it
  */
-import { bindingInUse, type Build } from './build.ts';
+import type { Build } from './build.ts';
 
 /** Distance of fret n from the nut in mm; n = 0 is the nut. */
 export function fretPositionMm(scaleLengthMm: number, fret: number): number {
@@ -131,15 +131,28 @@ export function backChordMm(
   return widthMm * (1 - down ** exponent) ** (1 / exponent);
 }
 
-/**
- * Length of tang that stands in its slot at x, mm: the board's width less, on each side, the binding lines that the saw
- * leaves whole and the nip clearance inside them.
- */
+type EndsOf = ShapeOf<
+  'binding' | 'bindingLineCount' | 'linesSawnThrough' | 'bridgeMm' | 'undercutTangs' | 'nipClearanceMm'
+>;
+
+/** How far from either edge of the board the slots stop, mm: the binding lines that the saw leaves whole, or the bridge. */
+export function slotShortMm(build: EndsOf): number {
+  const whole = build.binding.slice(0, build.bindingLineCount).slice(build.linesSawnThrough);
+  return Math.max(
+    build.bridgeMm,
+    whole.reduce((sum, line) => sum + line.thicknessMm, 0),
+  );
+}
+
+/** How far from either edge the tangs end, mm: the nip clearance before the slot does, where they are nipped short. */
+export function tangShortMm(build: EndsOf): number {
+  const slot = slotShortMm(build);
+  return slot > 0 || build.undercutTangs ? slot + build.nipClearanceMm : 0;
+}
+
+/** Length of tang that stands in its slot at x, mm. */
 export function tangLengthMm(build: Build, xMm: number): number {
-  const whole = bindingInUse(build).slice(build.linesSawnThrough);
-  if (whole.length === 0) return boardWidthMm(build, xMm);
-  const perSide = whole.reduce((sum, line) => sum + line.thicknessMm, build.nipClearanceMm);
-  return boardWidthMm(build, xMm) - 2 * perSide;
+  return boardWidthMm(build, xMm) - 2 * tangShortMm(build);
 }
 
 /**

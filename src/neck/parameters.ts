@@ -178,6 +178,8 @@ export const PARAMETERS = [
   // Edges and binding
   number('edges', 'bindingLineCount', '', [0, 5, 1, 0], [0, 3], { integer: true }),
   number('edges', 'linesSawnThrough', '', [0, 5, 1, 0], [0, 3], { integer: true }),
+  number('edges', 'bridgeMm', 'mm', [0, 8, 0.1, 0], [0, 3]),
+  flag('edges', 'undercutTangs', false),
   number('edges', 'nipClearanceMm', 'mm', [0, 2, 0.05, 0.5], [0.3, 1]),
   number('edges', 'endBevelDegrees', '°', [10, 60, 1, 32], [25, 40]),
   number('edges', 'endInsetMm', 'mm', [0, 1.5, 0.05, 0.1], [0, 0.4]),
@@ -241,8 +243,19 @@ export function parameterById(id: string): Parameter {
   return parameter;
 }
 
+/** What rests on more than one value of another parameter. */
+const RESTS_ON: Partial<Record<ParameterId, (build: Build) => boolean>> = {
+  linesSawnThrough: (build) => build.bindingLineCount > 0,
+  // Only a tang that is nipped short ends before its slot does.
+  nipClearanceMm: (build) =>
+    build.bindingLineCount > Math.min(build.linesSawnThrough, build.bindingLineCount) ||
+    build.bridgeMm > 0 ||
+    build.undercutTangs,
+};
+
 /** Is the control for this parameter of use in this build? (Its `when` conditions hold.) */
-export function isRelevant({ when }: Parameter, build: Build): boolean {
+export function isRelevant({ id, when }: Parameter, build: Build): boolean {
+  if (RESTS_ON[id as ParameterId]?.(build) === false) return false;
   if (!when) return true;
   return Object.entries(when).every(([id, values]) => values.includes(build[id as keyof Build] as string | boolean));
 }

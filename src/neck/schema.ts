@@ -18,6 +18,7 @@ import { parameterById, PARAMETERS } from './parameters.ts';
 import type { NumberParameter, Parameter } from './parameter-kinds.ts';
 import type { Limits, Problem, ValueKind } from './problems.ts';
 import type { Unit } from './units.ts';
+import { BINDING_MATERIAL_IDS } from './materials/binding.ts';
 import { CONSTRUCTION_IDS } from './strings.ts';
 import { WOOD_IDS } from './woods.ts';
 
@@ -105,7 +106,13 @@ const buildSchema = z.strictObject({
     .array(z.strictObject({ wood: z.enum(WOOD_IDS), share: listNumber('share') }))
     .check(z.minLength(1), z.maxLength(MAX_LAMINATE_ENTRIES)),
   binding: z
-    .array(z.strictObject({ thicknessMm: listNumber('thicknessMm'), colour }))
+    .array(
+      z.strictObject({
+        thicknessMm: listNumber('thicknessMm'),
+        material: z.optional(z.enum(BINDING_MATERIAL_IDS)),
+        colour,
+      }),
+    )
     .check(z.length(MAX_BINDING_LINES)),
   strings: z
     .array(

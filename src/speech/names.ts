@@ -1,4 +1,5 @@
 /** Names of what a neck is made of and set to, by their ids. */
+import { sheetMaterial } from '../neck/materials/binding.ts';
 import type { Build } from '../neck/build.ts';
 import type { GlueId } from '../neck/glues.ts';
 import { metalById, type Metal, type MetalId } from '../neck/metals.ts';
@@ -6,7 +7,7 @@ import { parameterById, type ParameterId } from '../neck/parameters.ts';
 import type { Preset, PresetId } from '../neck/presets.ts';
 import type { StringConstruction } from '../neck/strings.ts';
 import type { OWN_WOOD_ID, WoodId } from '../neck/woods.ts';
-import { GLUE_WORDS, METAL_SOURCE_WORDS, METAL_WORDS, WOOD_WORDS } from './en/neck/materials.ts';
+import { GLUE_WORDS, METAL_SOURCE_WORDS, METAL_WORDS, SHEET_WORDS, WOOD_WORDS } from './en/neck/materials.ts';
 import { CONSTRUCTION_WORDS, NOTE_WORDS, PRESET_WORDS } from './en/neck/necks.ts';
 import { GROUP_WORDS, PARAMETER_WORDS, SOURCE_WORDS } from './en/neck/parameters.ts';
 import type { GroupId } from '../neck/parameter-kinds.ts';
@@ -29,6 +30,13 @@ export function metalSource({ source, mark, yieldOf }: Metal): string {
   const read = mark === 'practice' ? METAL_SOURCE_WORDS.practice : source;
   const said = mark === 'mem' ? METAL_SOURCE_WORDS.memory(read) : read;
   return yieldOf === undefined ? said : METAL_SOURCE_WORDS.yieldOf(said, metalShortName(metalById(yieldOf).id));
+}
+
+/** What a line of binding is made of. */
+export function bindingMaterialName(id: string | undefined): string {
+  if (id === undefined) return SHEET_WORDS.board;
+  const sheet = sheetMaterial(id);
+  return sheet ? SHEET_WORDS[sheet.id] : woodName(id);
 }
 
 /** What a string is made of. */

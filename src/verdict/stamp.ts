@@ -54,7 +54,10 @@ function buildPart(build: Build): string {
   const counted = Object.entries(build).filter(
     ([key, value]) => !OUT.has(key) && !(DEFAULTS.has(key) && DEFAULTS.get(key) === value),
   );
-  const lines = bindingInUse(build).map(({ thicknessMm }) => thicknessMm);
+  // A line as stiff as the board is its thickness alone, as it was before lines had a material.
+  const lines = bindingInUse(build).map(({ thicknessMm, material }) =>
+    material === undefined ? thicknessMm : [thicknessMm, material],
+  );
   const made = part('build', JSON.stringify(canonical({ ...Object.fromEntries(counted), lines })));
   parts.set(build, made);
   return made;

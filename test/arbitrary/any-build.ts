@@ -3,6 +3,7 @@
  * together are drawn from what the others leave, so that few are thrown away.
  */
 import fc from 'fast-check';
+import { BINDING_MATERIAL_IDS } from '../../src/neck/materials/binding.ts';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { boardEndMm } from '../../src/neck/neck-shape.ts';
 import type { Parameter } from '../../src/neck/parameter-kinds.ts';
@@ -46,7 +47,9 @@ const laminates = fc
   .filter((pieces) => pieces.every((piece) => piece.share >= 0.02));
 
 const binding = fc.array(
-  fc.double({ min: 0.2, max: 2.2, noNaN: true }).map((thicknessMm) => ({ thicknessMm, colour: '#26211e' })),
+  fc
+    .tuple(fc.double({ min: 0.2, max: 2.2, noNaN: true }), fc.option(fc.constantFrom(...BINDING_MATERIAL_IDS)))
+    .map(([thicknessMm, material]) => ({ thicknessMm, ...(material ? { material } : {}), colour: '#26211e' })),
   { minLength: 5, maxLength: 5 },
 );
 
@@ -149,6 +152,8 @@ export const anyBuild: fc.Arbitrary<Build> = fc
         kerfMm,
         slotDepthMm: between(1, free.boardThicknessMm - 2.3, places.slot),
         linesSawnThrough: Math.min(free.linesSawnThrough, free.bindingLineCount),
+        // Most slots go as far as the binding lets them.
+        bridgeMm: places.rod < 0.7 ? 0 : free.bridgeMm,
         stringEdgeMm: Math.min(free.stringEdgeMm, free.widthNutMm / 2 - 2),
         stringHeightFret12Mm: Math.max(free.stringHeightFret12Mm, free.crownHeightMm + 0.1),
         rodEndMm: between(100, Math.min(700, boardEndMm(sized) - 6), places.rod),

@@ -18,6 +18,9 @@ const QUIET: Build = { ...defaultBuild(), boardWood: 'sugar-maple' };
 const BENT = { neckBlankTest: 'sag', neckBlankLengthMm: 750, neckBlankSpanMm: 600 } as const;
 const BOUND: Partial<Build> = { bindingLineCount: 1, linesSawnThrough: 0, binding: BOUND_CONICAL.binding };
 
+/** Its lines made of a material. */
+const lined = (material: string) => ({ binding: BOUND_CONICAL.binding.map((line) => ({ ...line, material })) });
+
 interface Case {
   readonly code: CheckCode;
   readonly severity: Severity;
@@ -155,6 +158,18 @@ const CASES: readonly Case[] = [
   },
   { code: 'shelf-short', severity: 'warn', change: { ...BOUND, endInsetMm: 0.3 }, value: 0.2, limit: 0.3 },
   { code: 'tight-nip', severity: 'warn', change: { ...BOUND, nipClearanceMm: 0.1 }, value: 0.1, limit: 0.2 },
+  { code: 'tight-nip', severity: 'warn', change: { bridgeMm: 2, nipClearanceMm: 0.1 }, value: 0.1, limit: 0.2 },
+  { code: 'tight-nip', severity: 'warn', change: { undercutTangs: true, nipClearanceMm: 0.1 }, value: 0.1, limit: 0.2 },
+  {
+    code: 'binding-harmed',
+    severity: 'note',
+    change: { ...BOUND, ...lined('celluloid'), method: 'both', glueKind: 'epoxy' },
+  },
+  {
+    code: 'binding-harmed',
+    severity: 'note',
+    change: { ...BOUND, ...lined('fibre'), method: 'glue', glueKind: 'wood-glue' },
+  },
   { code: 'string-near-end', severity: 'warn', change: { endBevelDegrees: 60 }, limit: 1.2 },
   {
     code: 'studs-overlap',
@@ -316,6 +331,19 @@ describe('each check speaks up', () => {
     expect(checkFretwork(QUIET, fine).map((check) => check.code)).toEqual(['dust']);
   });
 
+  it('of binding and glue, where the one does not harm the other', () => {
+    const codes = (change: Partial<Build>) =>
+      checkFretwork({ ...QUIET, ...BOUND, ...change })
+        .filter(({ code }) => code === 'binding-harmed')
+        .map(({ variant, about }) => [variant, about]);
+    expect(codes({ ...lined('celluloid'), method: 'both', glueKind: 'epoxy' })).toEqual([['solvent', ['celluloid']]]);
+    expect(codes({ ...lined('fibre'), method: 'both', glueKind: 'wood-glue' })).toEqual([['water', ['fibre']]]);
+    expect(codes({ ...lined('celluloid'), method: 'press', glueKind: 'epoxy' })).toEqual([]);
+    expect(codes({ ...lined('celluloid'), method: 'both', glueKind: 'wood-glue' })).toEqual([]);
+    expect(codes({ ...lined('sugar-maple'), method: 'both', glueKind: 'epoxy' })).toEqual([]);
+    expect(codes({ ...lined('celluloid'), bindingLineCount: 0, method: 'both', glueKind: 'epoxy' })).toEqual([]);
+  });
+
   it('covers every code', () => {
     const codes: Record<Exclude<CheckCode, LimitCode>, true> = {
       'no-bite': true,
@@ -335,6 +363,7 @@ describe('each check speaks up', () => {
       'slot-shows': true,
       'shelf-short': true,
       'tight-nip': true,
+      'binding-harmed': true,
       'string-near-end': true,
       'studs-overlap': true,
       'bend-too-flat': true,

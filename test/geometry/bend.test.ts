@@ -5,10 +5,12 @@ import { createBender, createBowReader, type BowLine } from '../../src/geometry/
 import { fretsMesh } from '../../src/geometry/frets.ts';
 import { mergeMeshes } from '../../src/geometry/merge.ts';
 import { neckMesh } from '../../src/geometry/neck.ts';
-import { boardMesh } from '../../src/geometry/board.ts';
+import { boardMeshes } from '../../src/geometry/board.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { expectNear } from '../expect-near.ts';
 import { looseEdges, worstNormal } from './solid.ts';
+
+const boardMesh = (build: Parameters<typeof boardMeshes>[0]) => mergeMeshes(boardMeshes(build));
 
 const build = defaultBuild();
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
-import { bindingMeshes, boardMesh } from '../../src/geometry/board.ts';
+import { bindingMeshes, boardMeshes } from '../../src/geometry/board.ts';
 import { crownMesh, tangMesh } from '../../src/geometry/frets.ts';
 import type { Mesh } from '../../src/geometry/mesh.ts';
 import { neckMesh } from '../../src/geometry/neck.ts';
@@ -27,12 +27,12 @@ function solids(build: Build): [string, Mesh][] {
   });
   return [
     ['neck', neckMesh(build)],
-    ['board', boardMesh(build)],
+    ...boardMeshes(build).map((mesh, index): [string, Mesh] => [`board ${index}`, mesh]),
     ['nut', nutMesh(build)],
     ['strings', stringsMesh(build)],
     ['marks', markersMesh(build, '#ffffff')],
     ['straightedge', straightedgeMesh(20, bodyJointMm(build))],
-    ...bindingMeshes(build).map((mesh, index): [string, Mesh] => [`binding ${index}`, mesh]),
+    ...bindingMeshes(build).map(({ mesh }, index): [string, Mesh] => [`binding ${index}`, mesh]),
     ...frets,
   ];
 }

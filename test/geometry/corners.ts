@@ -46,6 +46,10 @@ export function corners(base: Build = defaultBuild()): Corner[] {
   const bound: Partial<Build> = { bindingLineCount: 5, linesSawnThrough: 3 };
   add('five lines, three sawn, conical', { ...bound, boardShape: 'cone' });
   add('flat saw cut in a tight radius', { slotBottom: 'flat', radiusNutMm: 184, slotDepthMm: 3.6 });
+  add('slots that stop before the edge', { bridgeMm: 3 });
+  add('slots that stop within a line', { bindingLineCount: 2, linesSawnThrough: 2, bridgeMm: 0.7 });
+  add('slots that stop inside the binding', { bindingLineCount: 2, linesSawnThrough: 0, bridgeMm: 4 });
+  add('tangs nipped short', { undercutTangs: true });
   add('one line, whole', { bindingLineCount: 1, linesSawnThrough: 0 });
   add('set heel, V', { heelStyle: 'set', backExponent: 1.4, heelThicknessMm: 40 });
   add('no chamfer, no inset', { chamferMm: 0, endInsetMm: 0 });

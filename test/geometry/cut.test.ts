@@ -3,7 +3,8 @@ import { PRESETS } from '../../src/neck/presets.ts';
 import { fretEnd } from '../../src/fretwork/ends.ts';
 import { seatAt } from '../../src/neck/kerf.ts';
 import { slots } from '../../src/fretwork/slots.ts';
-import { boardMesh } from '../../src/geometry/board.ts';
+import { boardMeshes } from '../../src/geometry/board.ts';
+import { mergeMeshes } from '../../src/geometry/merge.ts';
 import { crownAreaMm2, loopAreaMm2 } from './areas.ts';
 import { cutFace } from '../../src/geometry/cut-face.ts';
 import { cutLoops, type CutPlane } from '../../src/geometry/cut.ts';
@@ -13,6 +14,8 @@ import { neckMesh } from '../../src/geometry/neck.ts';
 import { studShape } from '../../src/geometry/tang.ts';
 import { expectNear } from '../expect-near.ts';
 import { sliceAreaMm2 } from './solid.ts';
+
+const boardMesh = (build: Parameters<typeof boardMeshes>[0]) => mergeMeshes(boardMeshes(build));
 
 const area = (mesh: Mesh, plane: CutPlane): number =>
   cutLoops(mesh, plane).reduce((sum, loop) => sum + loopAreaMm2(loop, plane.axis), 0);

@@ -31,6 +31,7 @@ export function offStandard(): Build {
     ],
     binding: standard.binding.map(({ thicknessMm }, index) => ({
       thicknessMm: thicknessMm + 0.1,
+      ...(index === 1 ? {} : { material: index === 0 ? 'wenge' : 'celluloid' }),
       colour: `#0${index}a0f0`,
     })),
     strings: stringsOf('six-10-46', 'six-standard').map((string) => ({ ...string, pitch: string.pitch - 2 })),

@@ -28,6 +28,7 @@ export type CheckCode =
   | 'slot-shows'
   | 'shelf-short'
   | 'tight-nip'
+  | 'binding-harmed'
   | 'string-near-end'
   | 'studs-overlap'
   | 'bend-too-flat'
@@ -63,6 +64,8 @@ export type CheckCode =
 export interface CheckVariants {
   /** What comes of it: nothing but more bow; more than rod or kerf bring back; the board may split; it does not go in. */
   readonly 'body-wedges': 'bears' | 'bow' | 'split' | 'force';
+  /** By what the glue is cleaned off with; by the water in it. */
+  readonly 'binding-harmed': 'solvent' | 'water';
   readonly 'blank-incomplete': BlankPart;
   readonly 'blank-span': BlankPart;
   readonly 'blank-sags-far': BlankPart;

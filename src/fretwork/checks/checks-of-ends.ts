@@ -1,6 +1,8 @@
 /** Checks of the fret ends: shelf, nip, bevel beside the outer strings. */
-import type { Build } from '../../neck/build.ts';
-import { above, atLeast, atMost, below, check, GEOMETRY, PRACTICE, worst } from './check-making.ts';
+import { sheetMaterial } from '../../neck/materials/binding.ts';
+import { bindingInUse, type Build } from '../../neck/build.ts';
+import { glueById } from '../../neck/glues.ts';
+import { above, atLeast, atMost, below, check, GEOMETRY, NO_MEASURE, PRACTICE, worst } from './check-making.ts';
 import type { Check } from './check-types.ts';
 import type { FretEnd } from '../ends.ts';
 import * as limits from './limits.ts';
@@ -24,8 +26,8 @@ function shelf(build: Build, stopped: readonly FretEnd[]): Check[] {
   return [check('shelf-short', 'warn', 'endInsetMm', measure, PRACTICE, { frets: short.frets })];
 }
 
-function nip(build: Build, stopped: readonly FretEnd[]): Check[] {
-  if (stopped.length === 0 || !below(build.nipClearanceMm, limits.LEAST_NIP_CLEARANCE_MM)) return [];
+function nip(build: Build, nipped: readonly FretEnd[]): Check[] {
+  if (nipped.length === 0 || !below(build.nipClearanceMm, limits.LEAST_NIP_CLEARANCE_MM)) return [];
   const measure = atLeast('nipClearanceMm', limits.LEAST_NIP_CLEARANCE_MM, build.nipClearanceMm);
   return [check('tight-nip', 'warn', 'nipClearanceMm', measure, PRACTICE)];
 }
@@ -38,7 +40,21 @@ function outerString(build: Build, ends: readonly FretEnd[]): Check[] {
   return [check('string-near-end', 'warn', 'endBevelDegrees', measure, PRACTICE, { frets: near.frets })];
 }
 
+/** Binding that does not stand what the glue brings: the solvent that takes it off, or its water. */
+function harmedBinding(build: Build): Check[] {
+  if (build.method === 'press') return [];
+  const glue = glueById(build.glueKind);
+  const brings = { solvent: glue.isHard.is, water: glue.isWatery.is };
+  const sheets = bindingInUse(build).flatMap(({ material }) => sheetMaterial(material) ?? []);
+  return (['solvent', 'water'] as const).flatMap((variant) => {
+    const about = [...new Set(sheets.filter(({ harmedBy }) => harmedBy.includes(variant)).map(({ id }) => id))];
+    if (!brings[variant] || about.length === 0) return [];
+    return [check('binding-harmed', 'note', 'binding', NO_MEASURE, PRACTICE, { variant, about })];
+  });
+}
+
 export function endChecks(build: Build, ends: readonly FretEnd[]): Check[] {
   const stopped = ends.filter((end) => !end.slotOpen);
-  return [...shelf(build, stopped), ...nip(build, stopped), ...outerString(build, ends)];
+  const nipped = ends.filter((end) => end.nipMm > 0);
+  return [...shelf(build, stopped), ...nip(build, nipped), ...harmedBinding(build), ...outerString(build, ends)];
 }

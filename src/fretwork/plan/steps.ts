@@ -201,7 +201,9 @@ function wireReady({ build, ends }: Job): Step[] {
     one('oversizeMm', build.oversizeMm),
     one('wireTotalMm', wireOrder(build, pieces).totalMm),
   ];
-  const nipped = (['nipMm', 'shelfMm'] as const).flatMap((key) =>
+  // A crown rests on what is left whole, where anything is.
+  const keys = nips.some((end) => !end.slotOpen) ? (['nipMm', 'shelfMm'] as const) : (['nipMm'] as const);
+  const nipped = keys.flatMap((key) =>
     spread(
       key,
       nips.map((end) => end[key]),

@@ -11,7 +11,7 @@ import type { QuantityKey } from '../../neck/quantities.ts';
 import { CONTROL_WORDS } from '../../speech/en/workshop/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 import { CONSTRUCTION_WORDS } from '../../speech/en/neck/necks.ts';
-import { choiceName, groupName, parameterName, pitchName, woodName } from '../../speech/names.ts';
+import { bindingMaterialName, choiceName, groupName, parameterName, pitchName, woodName } from '../../speech/names.ts';
 
 export interface ValueRow {
   readonly label: string;
@@ -47,8 +47,13 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
     case 'edges':
       return row(
         words.binding,
-        bindingInUse(build).map(({ thicknessMm, colour }) =>
-          words.bindingLine(text('bindingThicknessMm', thicknessMm), colour),
+        bindingInUse(build).map(({ thicknessMm, material, colour }) =>
+          words.bindingLine(
+            [text('bindingThicknessMm', thicknessMm), material && bindingMaterialName(material)]
+              .filter(Boolean)
+              .join(' '),
+            colour,
+          ),
         ),
       );
     case 'strings':
@@ -80,7 +85,9 @@ function matters(id: ParameterId, build: Build): boolean {
   const hasOwnWood = build.boardWood === OWN_WOOD_ID || build.laminates.some(({ wood }) => wood === OWN_WOOD_ID);
   if (id.startsWith('own')) return hasOwnWood;
   if (id === 'barWidthMm' || id === 'barDepthMm' || id === 'barModulusGPa') return build.barCount > 0;
-  if (id === 'linesSawnThrough' || id === 'nipClearanceMm') return build.bindingLineCount > 0;
+  // A slot that is sawn as far as the binding lets it has nothing to say of its ends.
+  if (id === 'bridgeMm') return build.bridgeMm > 0;
+  if (id === 'undercutTangs') return build.undercutTangs;
   return true;
 }
 

@@ -33,7 +33,7 @@ export function fretFacts(
   ];
   const force = prediction?.methods[method].wedgeForceN[fret - 1];
   if (force !== undefined) facts.push([words.wedge, text('wedgeForceN', force)]);
-  facts.push([words.nip, end.slotOpen ? words.noNip : text('nipMm', end.nipMm)]);
+  facts.push([words.nip, end.nipMm === 0 ? words.noNip : text('nipMm', end.nipMm)]);
   return facts;
 }
 

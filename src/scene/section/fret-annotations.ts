@@ -126,7 +126,7 @@ export function endAnnotations(build: Build, fret: number, units: UnitSystem, li
         ),
       );
     }
-    if (!end.slotOpen) {
+    if (end.nipMm > 0) {
       const tangDown = arcPoint(end.radiusMm, arcMm(end.radiusMm, end.tangHalfMm), -build.tangDepthMm * 0.55);
       items.push(
         distance(

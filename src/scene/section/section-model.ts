@@ -1,6 +1,6 @@
 /** The neck cut open: which plane, the cut faces with their outlines, and the selected fret with its studs. */
 import { BufferAttribute, Group, Vector4 } from 'three';
-import { bindingInUse, slotAndTang, type Build } from '../../neck/build.ts';
+import { slotAndTang, type Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
 import { fretPositionMm, fretPositionsMm } from '../../neck/neck-shape.ts';
 import { arcPoint } from '../../geometry/arc.ts';
@@ -150,7 +150,6 @@ type CutFaces = Record<(typeof CUT_FACES)[number], CutFace>;
 
 /** The faces that the plane leaves of everything solid. */
 function facesAlong(cut: CutPlane, model: NeckModel, build: Build, wire: CutFace): CutFaces {
-  const colours = bindingInUse(build).flatMap(({ colour }) => [colour, colour]);
   const straight = (id: 'neck' | 'board' | 'nut') => {
     const mesh = model.part(id).shape();
     return mesh ? [{ mesh }] : [];
@@ -159,7 +158,7 @@ function facesAlong(cut: CutPlane, model: NeckModel, build: Build, wire: CutFace
   return {
     neck: cutFace(straight('neck'), cut),
     board: cutFace(straight('board'), cut),
-    plain: cutFace([...bindingMeshes(build).map((mesh, i) => ({ mesh, colour: colours[i] })), ...nut], cut),
+    plain: cutFace([...bindingMeshes(build), ...nut], cut),
     hollow: cutFace([{ mesh: channelMesh(build), colour: HOLLOW_COLOUR }], cut),
     rod: cutFace(rodPieces(build), cut),
     wire,

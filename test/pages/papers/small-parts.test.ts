@@ -80,7 +80,9 @@ describe('every value of a build', () => {
     const missing = PARAMETERS.filter(({ id }) => !labels.has(parameterName(id))).map(({ id }) => id);
     // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, climate, refret, own wood.
     expect(
-      missing.every((id) => /Blank|own|radiusLast|coil|glue|nip|linesSawn|bar|Curve|Moisture|starting/i.test(id)),
+      missing.every((id) =>
+        /Blank|own|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|bar|Curve|Moisture|starting/i.test(id),
+      ),
     ).toBe(true);
     expect(rows.find(({ label }) => label === 'Kerf')).toEqual({ label: 'Kerf', text: '0.580\u00a0mm' });
     const inch = valueRows(defaultBuild(), 'inch').flatMap(({ rows: all }) => all);

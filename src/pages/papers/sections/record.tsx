@@ -9,7 +9,7 @@ import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
-import { choiceName, glueWords, metalName, woodName } from '../../../speech/names.ts';
+import { bindingMaterialName, choiceName, glueWords, metalName, woodName } from '../../../speech/names.ts';
 
 export function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
   const text = (key: QuantityKey, value: number) => textOf(key, value, system);
@@ -41,8 +41,14 @@ export function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem)
       lines.length === 0
         ? PLAN_WORDS.record.unbound
         : PLAN_WORDS.record.lines(
-            lines.map((line) => text('bindingThicknessMm', line.thicknessMm)).join(' + '),
-            Math.min(build.linesSawnThrough, lines.length),
+            lines
+              .map(({ thicknessMm, material }) =>
+                [text('bindingThicknessMm', thicknessMm), material && bindingMaterialName(material)]
+                  .filter(Boolean)
+                  .join(' '),
+              )
+              .join(' + '),
+            plan.ends[0].linesSawn,
             lines.length,
           ),
     ],

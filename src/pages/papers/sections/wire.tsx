@@ -99,8 +99,12 @@ export function Wire({ plan, system, onSave }: WireProps) {
           table={wire}
           system={system}
           keep={['arcLengthMm', 'cutLengthMm']}
-          // Where the slots run out through the edge nothing is nipped and nothing rests on binding.
-          {...(plan.ends.every((end) => end.slotOpen) ? { without: ['nipMm', 'tangLengthMm', 'shelfMm'] } : {})}
+          // Where tangs go to the edge nothing is nipped; where slots do, no crown rests on what is left whole.
+          {...(plan.ends.every((end) => end.nipMm === 0)
+            ? { without: ['nipMm', 'tangLengthMm', 'shelfMm'] }
+            : plan.ends.every((end) => end.slotOpen)
+              ? { without: ['shelfMm'] }
+              : {})}
         />
       </Section>
       <Section id="cutting" title={words.cutting.title} table={cutting} onSave={onSave} whole>

@@ -146,6 +146,15 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     reason: 'Der abgezwickte Bundfuß hat keine Luft: Trocknet das Griffbrett, drückt er die Einfassung ab.',
     remedy: 'An jedem Ende etwas mehr abzwicken.',
   },
+  'binding-harmed': {
+    title: 'Einfassung und Leim',
+    reason: {
+      solvent:
+        'Was diesen Leim vom Holz löst, erweicht oder quillt die Einfassung: Sie verschmiert und zieht sich beim Trocknen ab.',
+      water: 'Das Wasser im Leim lässt die Einfassung quellen und tagelang wieder schwinden.',
+    },
+    remedy: 'Die Einfassung abkleben und den Leim vorher an einem Abschnitt davon ausprobieren.',
+  },
   'string-near-end': {
     title: 'Saite nahe am Bundstabende',
     reason: 'Schräge und Rücksprung nehmen so viel vom Bundkopf, dass eine Außensaite von seinem Ende rutschen kann.',

@@ -29,6 +29,14 @@ export const WOOD_WORDS: typeof english.WOOD_WORDS = {
   own: 'eigenes Holz',
 };
 
+export const SHEET_WORDS: typeof english.SHEET_WORDS = {
+  board: 'wie das Griffbrett',
+  celluloid: 'Celluloid',
+  'cellulose-acetate': 'Celluloseacetat',
+  abs: 'ABS',
+  fibre: 'Vulkanfiber',
+};
+
 /** Was in Klammern steht, fällt an manchen Stellen weg. */
 export const METAL_WORDS: typeof english.METAL_WORDS = {
   'nickel-silver-18': 'Neusilber (CuNi18Zn20, hart)',

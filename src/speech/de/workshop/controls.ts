@@ -96,6 +96,7 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     line: (index) => `Lage ${index}`,
     thickness: (index) => `Dicke der Lage ${index}`,
     colour: (index) => `Farbe der Lage ${index}`,
+    material: (index) => `Material der Lage ${index}`,
     none: 'Das Griffbrett hat keine Einfassung.',
     sawn: 'durchgesägt',
     whole: 'bleibt ganz',

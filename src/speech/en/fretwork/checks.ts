@@ -154,6 +154,14 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     reason: 'The nipped tang has no room: when the board dries it pushes the binding off.',
     remedy: 'Nip a little more off each end.',
   },
+  'binding-harmed': {
+    title: 'Binding and glue',
+    reason: {
+      solvent: 'What takes this glue off wood softens or swells the binding: it smears, and pulls away as it dries.',
+      water: 'Water in the glue makes the binding swell, and shrink again for days.',
+    },
+    remedy: 'Tape the binding off and try the glue on an offcut of it first.',
+  },
   'string-near-end': {
     title: 'String near the fret end',
     reason: 'Bevel and inset take so much of the crown that an outer string can slip off its end.',

@@ -1,5 +1,6 @@
 /** Woods, wire metals and glues in words. */
 import type { GlueId } from '../../../neck/glues.ts';
+import type { SheetMaterialId } from '../../../neck/materials/binding.ts';
 import type { MetalId } from '../../../neck/metals.ts';
 import type { OWN_WOOD_ID, WoodId } from '../../../neck/woods.ts';
 import { words } from '../../language.ts';
@@ -31,6 +32,15 @@ export const WOOD_WORDS = words('WOOD_WORDS', {
   wenge: 'wenge',
   own: 'my own wood',
 } satisfies Record<WoodId | typeof OWN_WOOD_ID, string>);
+
+/** Binding that is no wood. */
+export const SHEET_WORDS = words('SHEET_WORDS', {
+  board: 'as the board',
+  celluloid: 'celluloid',
+  'cellulose-acetate': 'cellulose acetate',
+  abs: 'ABS',
+  fibre: 'vulcanised fibre',
+} satisfies Record<SheetMaterialId | 'board', string>);
 
 export const METAL_WORDS = words('METAL_WORDS', {
   'nickel-silver-18': 'nickel silver (CuNi18Zn20, hard)',

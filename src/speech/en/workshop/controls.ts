@@ -98,6 +98,7 @@ export const LIST_WORDS = words('LIST_WORDS', {
     line: (index: number) => `Line ${index}`,
     thickness: (index: number) => `Thickness of line ${index}`,
     colour: (index: number) => `Colour of line ${index}`,
+    material: (index: number) => `Material of line ${index}`,
     none: 'The board is unbound.',
     sawn: 'sawn through',
     whole: 'left whole',
