@@ -12,7 +12,8 @@ import { LEAST_CHAMFER_MM } from '../fretwork/checks/limits.ts';
 import type { Method, Prediction } from '../mechanics/prediction-types.ts';
 import { lineAt } from '../mechanics/states.ts';
 import { glueFullHours, settlingMoveMm, waitDays } from './job-figures.ts';
-import { setUpFigures } from './set-up-figures.ts';
+import { overMonths, type OverMonths } from './over-months.ts';
+import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
 import type { Strength } from './string-room.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
@@ -53,6 +54,8 @@ export interface ChoiceFacts {
   readonly actionMm: number;
   /** The hardest playing at which no note buzzes; null where some do even softly played. */
   readonly cleanTo: Strength | null;
+  /** What the first months make of a set-up on the day of stringing. */
+  readonly overMonths: OverMonths;
   /** Days from the frets to the strings. */
   readonly waitDays: number;
   /** Hours that the glue takes until the neck may be strung; 0 without glue. */
@@ -135,6 +138,7 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
     rodTask: rodTaskOf(build, prediction, uncertainty),
     rodChance: bands?.rodPercentForTarget?.chance ?? null,
     actionMm,
+    overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
     cleanTo: strengths.findLast(({ buzzing }) => buzzing === 0)?.strength ?? null,
     waitDays: waitDays(build),
     glueHours: glueFullHours(build),

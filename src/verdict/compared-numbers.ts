@@ -10,6 +10,9 @@ import type { RodAnswer } from '../mechanics/inversion/rod.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { RodSettingBand, Uncertainty } from '../mechanics/uncertainty/types.ts';
 import { refretOf, type Refret } from './choice-facts.ts';
+import { overMonths, type OverMonths } from './over-months.ts';
+import { USUAL_DIRECTION } from './set-up-figures.ts';
+import { stringRoom } from './string-room.ts';
 import { meanOfFrets, rodForTarget, waitDays } from './job-figures.ts';
 
 /** Relief of greatest size with its sign, mm, and its band; null while that is being computed. */
@@ -43,6 +46,10 @@ export interface NeckNumbers {
   /** The part of the mean pull-out that is friction of the wedge; the rest is glue. */
   readonly frictionN: number;
   readonly stringPullN: number;
+  /** Action at fret 12, room of the worst note played medium: settled and set, and what the first months do to a set-up. */
+  readonly actionMm: number;
+  readonly leastRoomMm: number;
+  readonly overMonths: OverMonths;
   /** What the settled state keeps of the wedges, and how many times the strings' first pull it has. */
   readonly wedgesLeft: number;
   readonly stringsGrown: number;
@@ -133,6 +140,9 @@ export function neckNumbers(
     pullOutN: meanOfFrets(of.pullOutForceN),
     frictionN: 2 * build.friction * wedgeForceN,
     stringPullN: prediction.stringPullN,
+    actionMm: build.stringHeightFret12Mm - build.crownHeightMm,
+    leastRoomMm: stringRoom({ build, prediction }, { strength: 'medium', direction: USUAL_DIRECTION }).least.leastMm,
+    overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
     wedgesLeft: shares.wedges,
     stringsGrown: shares.strings,
     targetMm: build.targetReliefMm,

@@ -137,6 +137,11 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   moreReliefMm: { meaning: 'how much more relief that is' },
   actionMm: { meaning: 'height of the strings over the top of fret 12, mean of bass and treble side' },
   lowestActionMm: { meaning: 'least height of the strings over the top of fret 12 at which no note buzzes' },
+  actionChangeMm: {
+    meaning: 'what the first months change the action at fret 12 by, where it was set up on the day of stringing',
+  },
+  roomStrungMm: { meaning: 'least room of all notes, played medium, set up on the day of stringing' },
+  roomSettledMm: { meaning: 'the same once the neck has settled and nothing was set again' },
   stringActionMm: { meaning: 'height of a string over the top of fret 12' },
   stringReliefMm: {
     meaning:

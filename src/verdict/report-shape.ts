@@ -187,6 +187,14 @@ export const REPORT_SHAPE = z.strictObject({
     z.strictObject({
       actionMm: quantity('actionMm'),
       actionPerTurnMm: told(orNull, `${about('actionPerTurnMm')}; null: there is no rod`),
+      overMonths: told(
+        z.strictObject({
+          actionChangeMm: quantity('actionChangeMm'),
+          roomStrungMm: quantity('roomStrungMm'),
+          roomSettledMm: quantity('roomSettledMm'),
+        }),
+        'set up on the day of stringing for the relief wanted, and left alone until it has settled',
+      ),
       strings: told(
         z.array(
           z.strictObject({

@@ -15,6 +15,7 @@ import { raisedByMethod } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 import { reportBand, reportHowBanded, rounded, type MeasuredFor } from './report-bands.ts';
 import { reportCheck } from './report-checks.ts';
+import { overMonths } from './over-months.ts';
 import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
 import { setUpHeights } from './set-up-heights.ts';
 import { stampOf, stampText } from './stamp.ts';
@@ -86,10 +87,16 @@ function reportLevelling(reckoned: Reckoned, method: Method) {
 function reportPlaying(reckoned: Reckoned) {
   const { actionMm, pluckMm, strengths, rooms } = setUpFigures(reckoned);
   const heights = setUpHeights(reckoned);
+  const { strung, settled } = overMonths(reckoned, USUAL_DIRECTION);
   return {
     actionMm: filedQuantity('actionMm', actionMm),
     actionPerTurnMm:
       heights.actionPerTurnMm === null ? null : filedQuantity('actionPerTurnMm', heights.actionPerTurnMm),
+    overMonths: {
+      actionChangeMm: filedQuantity('actionChangeMm', settled.actionMm - strung.actionMm),
+      roomStrungMm: filedQuantity('roomStrungMm', strung.roomMm),
+      roomSettledMm: filedQuantity('roomSettledMm', settled.roomMm),
+    },
     strings: heights.strings.map((string) => ({
       stringActionMm: filedQuantity('stringActionMm', string.actionMm),
       stringReliefMm: filedQuantity('stringReliefMm', string.reliefMm),

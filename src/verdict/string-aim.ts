@@ -23,9 +23,21 @@ export interface ReliefAim {
   readonly roomMm: number;
   /** How much of that room 0.05 mm more relief takes, mm; null where so much cannot be wanted, or the rod does not reach it. */
   readonly costMm: number | null;
+  /** The same relief for a somewhat softer and a somewhat harder pluck, mm, and those plucks. */
+  readonly band: { readonly lowMm: number; readonly highMm: number; readonly fromN: number; readonly toN: number };
   /** What takes it over. */
   readonly change: Partial<Build>;
   /** What that would raise among the checks. */
+  readonly raised: readonly Check[];
+}
+
+/** The last frets filed lower than they are, from the joint on. */
+export interface FallAim {
+  readonly fallAwayMm: number;
+  readonly fromFret: number;
+  /** Least room of all notes then, mm. */
+  readonly roomMm: number;
+  readonly change: Partial<Build>;
   readonly raised: readonly Check[];
 }
 
@@ -38,11 +50,18 @@ export interface StringAim {
    * as-is     none leaves more room than the one at hand, to what would be printed
    * better    this one does
    */
+  /** The least fall-away that leaves the most room on the line at hand; null where none leaves more. */
+  readonly fall: FallAim | null;
   readonly relief: { readonly status: 'no-rod' | 'as-is' } | ({ readonly status: 'better' } & ReliefAim);
 }
 
 /** How much more relief it is whose price is told, mm. */
 export const MORE_RELIEF_MM = 0.05;
+/** A strength is known no better than half way to the next: medium is anything from this share of it to its inverse. */
+const STRENGTH_BAND = Math.SQRT1_2;
+/** Deepest fall-away that is advised, and its steps, mm. */
+const MOST_FALL_MM = 0.3;
+const FALL_STEP_MM = 0.05;
 /** Gains below this are not seen in hundredths. */
 const LEAST_GAIN_MM = 0.005;
 
@@ -75,15 +94,48 @@ function costOfMore(
   return wanted.isThere ? roomMm - wanted.roomMm : null;
 }
 
-function reliefAim(reckoned: Reckoned, playing: Playing, roomNowMm: number): StringAim['relief'] {
-  const { build, prediction } = reckoned;
+/** The relief that leaves the most room under a pluck, as it can be wanted, mm. */
+function bestReliefMm({ build, prediction }: Reckoned, playing: Playing): number {
   const { rod, stationXMm } = prediction;
-  if (rod.kind === 'none') return { status: 'no-rod' };
   const { settled, basis } = prediction.methods[build.method];
   const [least, most] = [rod.leastPercent / 100, rod.mostPercent / 100];
   const lines = { stationXMm, baseMm: settled.reliefMm, turnMm: basis.rodMm, least, most };
   const best = lineWith(lines, bestRelief(build, lines, playing).amount);
-  const reliefMm = wantable(describeLine(prediction, Float64Array.from(best.reliefMm)).extremeMm);
+  return wantable(describeLine(prediction, Float64Array.from(best.reliefMm)).extremeMm);
+}
+
+/** @param reliefMm of the pluck itself: it may lie beyond those of both ends */
+function bandOf(reckoned: Reckoned, playing: Playing, hand: Hand, reliefMm: number): ReliefAim['band'] {
+  const [fromN, toN] = hand.ownForceN
+    ? (hand.ownBandN ?? [hand.ownForceN, hand.ownForceN])
+    : [playing.forceN * STRENGTH_BAND, playing.forceN / STRENGTH_BAND];
+  const ends = [fromN, toN].map((forceN) => bestReliefMm(reckoned, { ...playing, forceN }));
+  return { lowMm: Math.min(reliefMm, ...ends), highMm: Math.max(reliefMm, ...ends), fromN, toN };
+}
+
+function fallAim(reckoned: Reckoned, playing: Playing, roomNowMm: number): FallAim | null {
+  const { build, prediction } = reckoned;
+  // From the joint on: before it the straightedge would find another relief, and the rod another setting.
+  const fromFret = build.fallAwayMm > 0 ? build.fallAwayFromFret : build.bodyJointFret;
+  if (fromFret < build.bodyJointFret || fromFret >= build.fretCount) return null;
+  const line = playedLine(reckoned);
+  let best: { readonly atLastFretMm: number; readonly roomMm: number } | null = null;
+  for (let step = 1; step * FALL_STEP_MM <= MOST_FALL_MM - build.fallAwayMm + 1e-9; step += 1) {
+    const atLastFretMm = step * FALL_STEP_MM;
+    const roomMm = leastClearanceMm(setUp(build, line, { fromFret, atLastFretMm }), playing);
+    if (roomMm - (best?.roomMm ?? roomNowMm) >= LEAST_GAIN_MM) best = { atLastFretMm, roomMm };
+  }
+  if (!best) return null;
+  const fallAwayMm = Number((build.fallAwayMm + best.atLastFretMm).toFixed(4));
+  const change = { fallAwayMm, fallAwayFromFret: fromFret };
+  const raised = raisedBy(reckoned, { build: { ...build, ...change }, prediction });
+  return { fallAwayMm, fromFret, roomMm: best.roomMm, change, raised };
+}
+
+function reliefAim(reckoned: Reckoned, hand: Hand, playing: Playing, roomNowMm: number): StringAim['relief'] {
+  const { build, prediction } = reckoned;
+  if (prediction.rod.kind === 'none') return { status: 'no-rod' };
+  const reliefMm = bestReliefMm(reckoned, playing);
   const { roomMm } = roomFor(reckoned, reliefMm, playing);
   if (roomMm - roomNowMm < LEAST_GAIN_MM) return { status: 'as-is' };
   // A rod that was set by hand is set for the relief wanted from then on.
@@ -92,6 +144,7 @@ function reliefAim(reckoned: Reckoned, playing: Playing, roomNowMm: number): Str
     status: 'better',
     reliefMm,
     roomMm,
+    band: bandOf(reckoned, playing, hand, reliefMm),
     costMm: costOfMore(reckoned, { reliefMm, roomMm }, playing),
     change,
     raised: raisedBy(reckoned, { build: { ...build, ...change }, prediction }),
@@ -110,5 +163,9 @@ export function stringAim(reckoned: Reckoned, hand: Hand): StringAim {
   const { build } = reckoned;
   const playing = playingOf(build, hand);
   const roomNowMm = leastClearanceMm(setUp(build, playedLine(reckoned)), playing);
-  return { ...actionsOf(reckoned, hand), relief: reliefAim(reckoned, playing, roomNowMm) };
+  return {
+    ...actionsOf(reckoned, hand),
+    fall: fallAim(reckoned, playing, roomNowMm),
+    relief: reliefAim(reckoned, hand, playing, roomNowMm),
+  };
 }

@@ -22,6 +22,8 @@ export interface Hand {
   readonly direction: PluckDirection;
   /** The maker's own strength, which takes the place of that one; null: not wanted, undefined: there may be one. */
   readonly ownForceN?: number | null;
+  /** 90 of 100 of it lie between these, N. */
+  readonly ownBandN?: readonly [low: number, high: number];
 }
 
 /** Distance of the pluck from the saddle over the scale length: about half way between bridge and end of a board. */

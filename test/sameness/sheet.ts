@@ -141,7 +141,15 @@ export const roomChart: Surface = ({ build, prediction, report }, house, system,
     const more = [
       house.textOf('moreReliefMm', MORE_RELIEF_MM, system),
       ...(of.mostRoom ? [house.bowSize(of.mostRoom.targetReliefMm, system)] : []),
-      ...(aim.relief.status === 'better' ? [house.textOf('roomCostMm', aim.relief.costMm ?? 0, system)] : []),
+      ...(aim.relief.status === 'better'
+        ? [
+            house.textOf('roomCostMm', aim.relief.costMm ?? 0, system),
+            house.textOf('pluckForceN', aim.relief.band.fromN, system),
+            house.textOf('pluckForceN', aim.relief.band.toN, system),
+            house.bowSize(aim.relief.band.lowMm, system),
+            house.bowSize(aim.relief.band.highMm, system),
+          ]
+        : []),
     ];
     notes.sentence('room', 'lowestActionMm', house.aimText(aim, system), texts, more);
   }

@@ -16,9 +16,15 @@ export const customer: Surface = ({ build, prediction, uncertainty, chosen, repo
   const band = uncertainty && !isFlat(fretted.value) ? [size(fretted.p05!), size(fretted.p95!)] : [];
   notes.sentence('customer', 'frettedReliefMm', bends, isFlat(fretted.value) ? [] : [size(fretted.value), ...band]);
   notes.sentence('customer', 'strungReliefMm', strings, isFlat(strung.value) ? [] : [size(strung.value)]);
-  const moves = house.textOf('settlingMoveMm', Math.abs(chosen.settlingMoveMm), system);
-  notes.sentence('customer', 'settlingMoveMm', sentences.months, [moves]);
   const { actionMm, strengths } = report.playing;
+  const moves = house.textOf('settlingMoveMm', Math.abs(chosen.settlingMoveMm), system);
+  notes.sentence(
+    'customer',
+    'settlingMoveMm',
+    sentences.months,
+    [moves],
+    [house.textOf('actionChangeMm', Math.abs(report.playing.overMonths.actionChangeMm), system)],
+  );
   notes.sentence('customer', 'actionMm', sentences.strings, [house.textOf('actionMm', actionMm, system)]);
   const clean = strengths.findLast(({ notesBuzzing }) => notesBuzzing === 0)?.strength ?? 'none';
   const said = house.CUSTOMER_WORDS.cleans[clean];

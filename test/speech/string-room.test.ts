@@ -47,8 +47,17 @@ test.each([
   expect(plain(english.roomSummary({ notes: 132, buzzing, mayBuzz }))).toBe(said);
 });
 
-const AIM = { actionMm: 1.9, lowestActionMm: 1.787 };
-const BETTER = { status: 'better', reliefMm: 0.25, roomMm: 0.043, costMm: 0.012, change: {}, raised: [] } as const;
+const AIM = { actionMm: 1.9, lowestActionMm: 1.787, fall: null };
+const BAND = { lowMm: 0.25, highMm: 0.25, fromN: 0.71, toN: 1.41 };
+const BETTER = {
+  status: 'better',
+  reliefMm: 0.25,
+  roomMm: 0.043,
+  costMm: 0.012,
+  band: BAND,
+  change: {},
+  raised: [],
+} as const;
 
 test('the way back says action and relief with their units', () => {
   expect(plain(english.aimText({ ...AIM, relief: BETTER }, 'metric'))).toBe(
@@ -69,5 +78,19 @@ test('without a rod nothing is said of relief, and where it is best already that
   );
   expect(plain(english.aimText({ ...AIM, relief: { status: 'as-is' } }, 'metric'))).toMatch(
     /now 1\.90 mm\. No other relief leaves more room\.$/,
+  );
+});
+
+test('the relief has its band where that is more than the number itself, and the fall-away says where it starts', () => {
+  const band = { ...BAND, lowMm: 0.18, highMm: 0.31 };
+  expect(plain(english.aimText({ ...AIM, relief: { ...BETTER, band } }, 'metric'))).toContain(
+    'For a pluck of 0.7 N to 1.4 N it lies between 0.18 mm relief and 0.31 mm relief. 0.05 mm more',
+  );
+  const fall = { fallAwayMm: 0.15, fromFret: 16, roomMm: 0.04, change: {}, raised: [] };
+  expect(plain(english.fallText(fall, 'metric'))).toBe(
+    'With the last frets falling away after fret 16, 0.15 mm at the last: 0.04 mm of room at the worst note.',
+  );
+  expect(plain(german.fallText({ ...fall, roomMm: -0.2 }, 'metric'))).toMatch(
+    /liegt der engste Ton noch 0,20 mm zu tief/,
   );
 });

@@ -69,6 +69,26 @@ describe('the relief that leaves the most room', () => {
     expect(told).toBeGreaterThan(10);
   });
 
+  test('has a band that holds it, for a somewhat softer and a somewhat harder pluck, and for one’s own from its own', () => {
+    let told = 0;
+    let widest = 0;
+    for (const { build, hand } of AIMS) {
+      const solution = solutionOf(build);
+      const { relief } = stringAim(solution, hand);
+      if (relief.status !== 'better') continue;
+      told += 1;
+      const { lowMm, highMm, fromN, toN } = relief.band;
+      expect(fromN).toBeLessThan(toN);
+      expect(relief.reliefMm).toBeGreaterThanOrEqual(lowMm);
+      expect(relief.reliefMm).toBeLessThanOrEqual(highMm);
+      widest = Math.max(widest, highMm - lowMm);
+    }
+    expect(told).toBeGreaterThan(20);
+    expect(widest).toBeGreaterThan(0.03);
+    const own = stringAim(solutionOf(BUILDS[0][1]), { ...HANDS[0], ownForceN: 1.3, ownBandN: [1.1, 1.6] }).relief;
+    if (own.status === 'better') expect([own.band.fromN, own.band.toN]).toEqual([1.1, 1.6]);
+  });
+
   test('is not offered without a rod, and says every check that it raises', () => {
     const nylon = BUILDS.find(([id]) => id === 'nylon-flat')![1];
     expect(nylon.rodKind).toBe('none');
@@ -115,4 +135,31 @@ test('the lowest action leaves no room and no buzz on the line at hand, and goes
       expect(soft.lowestActionMm).toBeLessThan(medium.lowestActionMm);
       expect(medium.lowestActionMm).toBeLessThan(hard.lowestActionMm);
     }
+});
+
+describe('fall-away of the last frets', () => {
+  test('where it helps, taken over leaves the room that was said, and more than before', () => {
+    let taken = 0;
+    for (const { build, hand } of AIMS) {
+      // A neck whose last frets are in the way: a hollow that is large, and an action that is low.
+      const hollow = { ...build, targetReliefMm: 0.6, rodSettingPercent: 0 };
+      const solution = solutionOf(hollow);
+      const { fall } = stringAim(solution, hand);
+      if (!fall) continue;
+      taken += 1;
+      expect(fall.fromFret).toBeGreaterThanOrEqual(build.bodyJointFret);
+      const after = roomAfter({ ...hollow, ...fall.change }, hand);
+      expectNothing(after - fall.roomMm, 1, 0.002, 'stations stand at the walls of the slot where it starts');
+      expect(after).toBeGreaterThan(stringRoom(solution, hand).least.leastMm);
+    }
+    expect(taken).toBeGreaterThan(2);
+  });
+
+  test('is not advised where it gains nothing, nor before the joint', () => {
+    const [, build] = BUILDS[0];
+    const hand: Hand = { strength: 'soft', direction: 'along' };
+    expect(stringAim(solutionOf(build), hand).fall).toBeNull();
+    const early = { ...build, targetReliefMm: 0.6, fallAwayMm: 0.1, fallAwayFromFret: 12 };
+    expect(stringAim(solutionOf(early), { ...hand, strength: 'hard' }).fall).toBeNull();
+  });
 });

@@ -27,6 +27,9 @@ export type RowId =
   | 'strung'
   | 'settled'
   | 'rod'
+  | 'action'
+  | 'room'
+  | 'months'
   | 'flexibility'
   | 'pullOut'
   | 'seating'
@@ -105,6 +108,27 @@ function makers(necks: readonly NeckNumbers[], moment: string): readonly RowMake
       why: reasons.settled,
     },
     { id: 'rod', label: ROW_WORDS.rod, cell: rodCell, why: reasons.rod, isOwn: true },
+    {
+      id: 'action',
+      label: ROW_WORDS.action,
+      cell: ({ actionMm }, system) => ({ value: textOf('actionMm', actionMm, system), band: null }),
+    },
+    {
+      id: 'room',
+      label: ROW_WORDS.room,
+      cell: ({ leastRoomMm }, system) => ({ value: textOf('stringRoomMm', leastRoomMm, system), band: null }),
+    },
+    {
+      id: 'months',
+      label: ROW_WORDS.months,
+      cell: ({ overMonths: { strung, settled } }, system) => ({
+        value: CELL_WORDS.fromTo(
+          textOf('roomStrungMm', strung.roomMm, system),
+          textOf('roomSettledMm', settled.roomMm, system),
+        ),
+        band: null,
+      }),
+    },
     {
       id: 'flexibility',
       label: ROW_WORDS.flexibility,

@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../neck/units.ts';
 import { formatNumber } from '../../speech/quantity.ts';
 import { textOf } from '../../speech/quantity-text.ts';
 import { bowKind, bowSize } from '../../speech/bow.ts';
+import { STRENGTHS, type Strength } from '../../verdict/string-room.ts';
 import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import { metalShortName } from '../../speech/names.ts';
@@ -78,6 +79,18 @@ function stringsSentence({ actionMm, cleanTo }: ChoiceFacts, system: UnitSystem)
   return `${action(textOf('actionMm', actionMm, system))} ${cleans[cleanTo ?? 'none']} ${handAssumed}`;
 }
 
+/** How low and how clean the strings are after the first months, where nothing is set again. */
+function changeSentence({ overMonths: { strung, settled } }: ChoiceFacts, system: UnitSystem): string {
+  const { strings, clean } = CUSTOMER_WORDS.changes;
+  const rises = settled.actionMm - strung.actionMm;
+  const size = textOf('actionChangeMm', Math.abs(rises), system);
+  const isFelt = size !== textOf('actionChangeMm', 0, system);
+  const height = isFelt ? (rises > 0 ? strings.rise(size) : strings.sink(size)) : strings.stay;
+  const rank = (strength: Strength | null) => (strength ? STRENGTHS.indexOf(strength) : -1);
+  const change = Math.sign(rank(settled.cleanTo) - rank(strung.cleanTo));
+  return `${height} ${change === 0 ? clean.same : change > 0 ? clean.more : clean.less}`;
+}
+
 export function wearSentence(wearRatio: number): string {
   const { wears } = CUSTOMER_WORDS;
   if (wearRatio < SOFTER) return wears.softer;
@@ -97,7 +110,9 @@ export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceS
     story: [CUSTOMER_WORDS.held[method], bending(facts, system), stringing(facts, system)],
     time: timeSentence(facts),
     risk: riskSentence(facts),
-    months: rodTask === 'none' ? `${months} ${CUSTOMER_WORDS.noRodMonths}` : months,
+    months: [months, changeSentence(facts, system), ...(rodTask === 'none' ? [CUSTOMER_WORDS.noRodMonths] : [])].join(
+      ' ',
+    ),
     strings: stringsSentence(facts, system),
     skin: nickelStrings.length === 0 ? ofWire : `${ofWire} ${CUSTOMER_WORDS.nickelStrings}`,
     wear: wearSentence(wearRatio),

@@ -3,7 +3,7 @@ import type { NoteRoom } from '../../playing/room.ts';
 import type { StringSpec } from '../../neck/strings.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { buzzVerdict, type BuzzVerdict, type StringRoom } from '../../verdict/string-room.ts';
-import { MORE_RELIEF_MM, type ReliefAim, type StringAim } from '../../verdict/string-aim.ts';
+import { MORE_RELIEF_MM, type FallAim, type ReliefAim, type StringAim } from '../../verdict/string-aim.ts';
 import { bowText } from '../bow.ts';
 import { ROOM_WORDS } from '../en/workshop/room.ts';
 import { pitchName } from '../names.ts';
@@ -59,14 +59,29 @@ export function buzzForceText({ buzzForceN }: Pick<NoteRoom, 'buzzForceN'>, syst
 }
 
 /** The relief that leaves the most room, and what a little more of it would take. */
-function reliefText({ reliefMm, roomMm, costMm }: ReliefAim, system: UnitSystem): string {
+/** For which plucks the relief lies where; nothing where it is the same to what is printed. */
+function bandText({ lowMm, highMm, fromN, toN }: ReliefAim['band'], system: UnitSystem): string {
+  const [low, high] = [bowText(lowMm, system), bowText(highMm, system)];
+  if (low === high) return '';
+  const force = (value: number) => textOf('pluckForceN', value, system);
+  return ` ${ROOM_WORDS.reliefBand(force(fromN), force(toN), low, high)}`;
+}
+
+function reliefText({ reliefMm, roomMm, costMm, band }: ReliefAim, system: UnitSystem): string {
   const bow = bowText(reliefMm, system);
   const room = textOf('bestRoomMm', Math.abs(roomMm), system);
-  const best = roomMm < 0 ? ROOM_WORDS.bestBuzzes(bow, room) : ROOM_WORDS.bestClear(bow, room);
+  const most = roomMm < 0 ? ROOM_WORDS.bestBuzzes(bow, room) : ROOM_WORDS.bestClear(bow, room);
+  const best = `${most}${bandText(band, system)}`;
   const taken = textOf('roomCostMm', costMm ?? 0, system);
   // What would be printed as nothing is not worth a sentence.
   if (roomMm < 0 || taken === textOf('roomCostMm', 0, system)) return best;
   return `${best} ${ROOM_WORDS.cost(textOf('moreReliefMm', MORE_RELIEF_MM, system), taken)}`;
+}
+
+/** What filing the last frets lower gains. */
+export function fallText({ fallAwayMm, fromFret, roomMm }: FallAim, system: UnitSystem): string {
+  const [depth, room] = [textOf('fallAwayMm', fallAwayMm, system), textOf('bestRoomMm', Math.abs(roomMm), system)];
+  return roomMm < 0 ? ROOM_WORDS.fallBuzzes(depth, fromFret, room) : ROOM_WORDS.fallClear(depth, fromFret, room);
 }
 
 /** The other way round, in one line; nothing of relief where there is no rod to set it. */

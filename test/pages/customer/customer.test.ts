@@ -44,6 +44,10 @@ const BASE: ChoiceFacts = {
   rodChance: null,
   actionMm: 1.9,
   cleanTo: 'medium',
+  overMonths: {
+    strung: { actionMm: 1.9, roomMm: 0.05, cleanTo: 'medium' },
+    settled: { actionMm: 1.98, roomMm: 0.08, cleanTo: 'medium' },
+  },
   waitDays: 3,
   glueHours: 0,
   refret: 'easy',
@@ -75,6 +79,20 @@ describe('the strings', () => {
     for (const sentence of said) expect(sentence).toMatch(/1\.90\smm above the twelfth fret/);
     expect(said[1]).toContain(CUSTOMER_WORDS.cleans.medium);
     expect(said[3]).toContain(CUSTOMER_WORDS.cleans.none);
+  });
+});
+
+describe('the first months', () => {
+  const months = (settled: Partial<ChoiceFacts['overMonths']['settled']>) =>
+    choiceSentences(
+      { ...BASE, overMonths: { ...BASE.overMonths, settled: { ...BASE.overMonths.settled, ...settled } } },
+      'metric',
+    ).months;
+
+  test('say how low and how clean it is when nothing is set again', () => {
+    expect(months({})).toMatch(/come to lie 0\.08\smm higher meanwhile\. It plays as cleanly as on the first day\.$/);
+    expect(months({ actionMm: 1.8, cleanTo: 'soft' })).toMatch(/0\.10\smm lower meanwhile\. Notes that were clean/);
+    expect(months({ actionMm: 1.902, cleanTo: 'hard' })).toMatch(/stay as high as they were set\. It then plays more/);
   });
 });
 

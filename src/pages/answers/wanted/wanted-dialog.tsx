@@ -12,6 +12,7 @@ import { bandText, missText } from './goal.ts';
 import { GoalForm } from './goal-form.tsx';
 import { KerfAnswers } from './kerf-answers.tsx';
 import { MethodAnswers } from './method-answers.tsx';
+import { PlayerAim } from './player-aim.tsx';
 import { PlaningAnswer } from './planing-answer.tsx';
 import { RodAnswerSection } from './rod-answer.tsx';
 import { WhatMovesIt } from './what-moves-it.tsx';
@@ -42,6 +43,7 @@ export function WantedDialog() {
     <Dialog title={WANTED_WORDS.title} onClose={store.getState().closeDialog} className="wanted">
       <p className="quiet">{WANTED_WORDS.intro}</p>
       <GoalForm goal={goal} setGoal={setGoal} withRod />
+      <PlayerAim system={system} aimFor={(reliefMm) => setGoal({ ...goal, reliefMm })} />
       <Asking {...asked} />
       {said}
       {parts && (

@@ -2,7 +2,8 @@
 import { useDeferredValue, useMemo } from 'react';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { bowText } from '../../../speech/bow.ts';
-import { aimText } from '../../../speech/playing/string-room.ts';
+import { aimText, fallText } from '../../../speech/playing/string-room.ts';
+import { textOf } from '../../../speech/quantity-text.ts';
 import { ROOM_WORDS } from '../../../speech/en/workshop/room.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
 import { store } from '../../../state/store.ts';
@@ -21,7 +22,8 @@ export function RoomAim({ solution, hand, system }: RoomAimProps) {
   // It follows a slider when there is time.
   const asked = useDeferredValue(solution);
   const aim = useMemo(() => stringAim(asked, hand), [asked, hand]);
-  const { relief } = aim;
+  const { relief, fall } = aim;
+  const depth = fall ? textOf('fallAwayMm', fall.fallAwayMm, system) : '';
   const advice = relief.status === 'better' ? relief : null;
   return (
     <div className="room-aim">
@@ -37,6 +39,17 @@ export function RoomAim({ solution, hand, system }: RoomAimProps) {
         )}
       </p>
       {advice && <Raised checks={advice.raised} system={system} />}
+      {fall && (
+        <p data-aim="fall">
+          {fallText(fall, system)}{' '}
+          {isOffered(fall.raised) && (
+            <button type="button" onClick={() => store.getState().change(fall.change, ROOM_WORDS.stepFall(depth))}>
+              {ROOM_WORDS.takeFall(depth)}
+            </button>
+          )}
+        </p>
+      )}
+      {fall && <Raised checks={fall.raised} system={system} />}
     </div>
   );
 }

@@ -23,7 +23,7 @@ export function RoomTools() {
           value={own && typeof ownForceN === 'number' ? OWN : strength}
           onChange={(event) => {
             const chosen = event.currentTarget.value;
-            if (chosen === OWN) setHand({ ownForceN: own!.forceN });
+            if (chosen === OWN) setHand({ ownForceN: own!.forceN, ownBandN: [own!.p05N, own!.p95N] });
             else setHand({ strength: chosen as Hand['strength'], ownForceN: null });
           }}
         >

@@ -38,7 +38,7 @@ export function useOwnStrength(): OwnStrength | null {
     const { setHand } = store.getState();
     if (forceN === undefined) {
       if (typeof inHand === 'number') setHand({ ownForceN: null });
-    } else if (inHand !== null && inHand !== forceN) setHand({ ownForceN: forceN });
-  }, [forceN, inHand]);
+    } else if (inHand !== null && inHand !== forceN) setHand({ ownForceN: forceN, ownBandN: [own!.p05N, own!.p95N] });
+  }, [forceN, inHand, own]);
   return own;
 }

@@ -68,6 +68,9 @@ export const ROW_WORDS: typeof english.ROW_WORDS = {
   settled: 'Gesetzt',
   settledAfter: (time) => `Gesetzt nach ${time}`,
   rod: 'Spannstab für die gewünschte Halskrümmung',
+  action: 'Saitenlage am 12. Bund',
+  room: 'Freiraum am engsten Ton, mittel gespielt',
+  months: 'Derselbe, beim Besaiten eingestellt, und nach den ersten Monaten',
   flexibility: 'Schlitze, unter den Saiten',
   pullOut: 'Kraft, um einen Bund zu ziehen',
   seating: 'Kraft, um einen Bund einzusetzen',
@@ -93,6 +96,7 @@ export const SLOT_WORDS: typeof english.SLOT_WORDS = {
 export const CELL_WORDS: typeof english.CELL_WORDS = {
   noRod: 'kein Spannstab',
   outOfReach: 'unerreichbar',
+  fromTo: (from, to) => `${from} → ${to}`,
   chance: (percent) => `bei ${percent} möglich`,
   perFret: 'Mittel der Bünde',
   flexible: (percent) => `${percent} nachgiebiger`,

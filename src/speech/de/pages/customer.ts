@@ -69,6 +69,18 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
     clearly: (size) =>
       `Der Hals biegt sich weiter nach vorn (${size}), und Sie werden es spüren. Rechnen Sie im ersten halben Jahr mit ein- oder zweimal Nachstellen.`,
   },
+  changes: {
+    strings: {
+      rise: (size) => `Wird nichts nachgestellt, liegen die Saiten danach ${size} höher.`,
+      sink: (size) => `Wird nichts nachgestellt, liegen die Saiten danach ${size} tiefer.`,
+      stay: 'Die Saiten bleiben so hoch, wie sie eingestellt wurden.',
+    },
+    clean: {
+      same: 'Es spielt sich so sauber wie am ersten Tag.',
+      more: 'Es spielt sich dann sauberer als am ersten Tag.',
+      less: 'Töne, die am ersten Tag sauber waren, können dann schnarren, bis nachgestellt ist.',
+    },
+  },
   noRodMonths: 'Ohne Spannstab lässt sich nur die Höhe der Saiten nachstellen.',
   strings: 'Die Saiten',
   action: (height) => `Wenn der Hals zur Ruhe gekommen ist, liegen die Saiten ${height} über dem zwölften Bund.`,

@@ -157,6 +157,8 @@ export const WANTED_WORDS: typeof wanted.WANTED_WORDS = {
     'Sagen Sie, welche Halskrümmung der Hals haben soll, und Sie bekommen, was dahin führt: die Schlitzbreite, die Art des Sitzes, den Spannstab oder den Hobel. Jede Antwort ändert eines und lässt den Rest des Entwurfs, wie er ist.',
   goal: 'Die gewünschte Halskrümmung',
   relief: 'Gewünschte Halskrümmung',
+  player: (force) => `Für den Spieler, mit einem Anschlag von ${force}`,
+  aimFor: (bow) => `${bow} anstreben`,
   when: 'Wann',
   strung: 'am Tag des Besaitens',
   settled: (days) => `gesetzt, nach ${days}`,

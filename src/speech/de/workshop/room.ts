@@ -23,6 +23,14 @@ export const ROOM_WORDS: typeof english.ROOM_WORDS = {
   bestClear: (bow, room) => `Am meisten Freiraum: mit ${bow}, ${room} am engsten Ton.`,
   bestBuzzes: (bow, short) => `Am meisten Freiraum: mit ${bow}, aber der engste Ton liegt noch ${short} zu tief.`,
   cost: (more, room) => `${more} mehr Halskrümmung kosten davon ${room}.`,
+  reliefBand: (from, to, low, high) =>
+    `Bei einem Anschlag von ${from} bis ${to} liegt sie zwischen ${low} und ${high}.`,
+  fallClear: (depth, fret, room) =>
+    `Mit einem Abfall der letzten Bünde nach Bund ${fret}, am letzten ${depth}: ${room} Freiraum am engsten Ton.`,
+  fallBuzzes: (depth, fret, short) =>
+    `Mit einem Abfall der letzten Bünde nach Bund ${fret}, am letzten ${depth}, liegt der engste Ton noch ${short} zu tief.`,
+  takeFall: (depth) => `Letzten Bund ${depth} tiefer feilen`,
+  stepFall: (depth) => `Abfall der letzten Bünde: ${depth}`,
   asIs: 'Keine andere Halskrümmung lässt mehr Freiraum.',
   take: (bow) => `${bow} anstreben`,
   step: (bow) => `Gewünschte Halskrümmung: ${bow}`,

@@ -8,6 +8,8 @@ export const WANTED_WORDS = words('WANTED_WORDS', {
     'Say which relief you want, and get what leads to it: the kerf, the way of seating, the rod, or the plane. Each answer changes one thing and leaves the rest of the build as it is.',
   goal: 'The relief wanted',
   relief: 'Relief wanted',
+  player: (force: string) => `For the player, with a pluck of ${force}`,
+  aimFor: (bow: string) => `Aim for ${bow}`,
   when: 'When',
   strung: 'on the day it is strung',
   settled: (days: string) => `settled, after ${days}`,

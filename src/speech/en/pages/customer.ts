@@ -72,6 +72,18 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
     clearly: (size: string) =>
       `The neck goes on bending forward (${size}), and you will feel it. Expect to have it set once or twice in the first half year.`,
   } satisfies Record<Movement, (size: string) => string>,
+  changes: {
+    strings: {
+      rise: (size: string) => `If nothing is set again, the strings come to lie ${size} higher meanwhile.`,
+      sink: (size: string) => `If nothing is set again, the strings come to lie ${size} lower meanwhile.`,
+      stay: 'The strings stay as high as they were set.',
+    },
+    clean: {
+      same: 'It plays as cleanly as on the first day.',
+      more: 'It then plays more cleanly than on the first day.',
+      less: 'Notes that were clean on the first day may then buzz, until it is set again.',
+    },
+  },
   noRodMonths: 'Without a rod it is set by the height of the strings alone.',
   strings: 'The strings',
   action: (height: string) => `Once the neck has come to rest, the strings are ${height} above the twelfth fret.`,

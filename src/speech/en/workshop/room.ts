@@ -23,6 +23,14 @@ export const ROOM_WORDS = words('ROOM_WORDS', {
   bestClear: (bow: string, room: string) => `Most room: with ${bow}, ${room} at the worst note.`,
   bestBuzzes: (bow: string, short: string) => `Most room: with ${bow}, but the worst note is still ${short} too low.`,
   cost: (more: string, room: string) => `${more} more relief takes ${room} of it.`,
+  reliefBand: (from: string, to: string, low: string, high: string) =>
+    `For a pluck of ${from} to ${to} it lies between ${low} and ${high}.`,
+  fallClear: (depth: string, fret: number, room: string) =>
+    `With the last frets falling away after fret ${fret}, ${depth} at the last: ${room} of room at the worst note.`,
+  fallBuzzes: (depth: string, fret: number, short: string) =>
+    `With the last frets falling away after fret ${fret}, ${depth} at the last, the worst note is still ${short} too low.`,
+  takeFall: (depth: string) => `File the last frets ${depth} lower`,
+  stepFall: (depth: string) => `Fall-away: ${depth}`,
   asIs: 'No other relief leaves more room.',
   take: (bow: string) => `Want ${bow}`,
   step: (bow: string) => `Relief wanted: ${bow}`,
