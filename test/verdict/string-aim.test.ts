@@ -86,7 +86,7 @@ describe('the relief that leaves the most room', () => {
     expect(told).toBeGreaterThan(20);
     expect(widest).toBeGreaterThan(0.03);
     const own = stringAim(solutionOf(BUILDS[0][1]), { ...HANDS[0], ownForceN: 1.3, ownBandN: [1.1, 1.6] }).relief;
-    if (own.status === 'better') expect([own.band.fromN, own.band.toN]).toEqual([1.1, 1.6]);
+    expect(own).toMatchObject({ status: 'better', band: { fromN: 1.1, toN: 1.6 } });
   });
 
   test('is not offered without a rod, and says every check that it raises', () => {

@@ -86,6 +86,33 @@ function settledLabel(necks: readonly NeckNumbers[]): string {
   return isOne ? ROW_WORDS.settledAfter(timeText(first.settleDays)) : ROW_WORDS.settled;
 }
 
+/** How low, how clean, and how it changes. */
+function playedMakers(): readonly RowMaker[] {
+  return [
+    {
+      id: 'action',
+      label: ROW_WORDS.action,
+      cell: ({ actionMm }, system) => ({ value: textOf('actionMm', actionMm, system), band: null }),
+    },
+    {
+      id: 'room',
+      label: ROW_WORDS.room,
+      cell: ({ leastRoomMm }, system) => ({ value: textOf('stringRoomMm', leastRoomMm, system), band: null }),
+    },
+    {
+      id: 'months',
+      label: ROW_WORDS.months,
+      cell: ({ overMonths: { strung, settled } }, system) => ({
+        value: CELL_WORDS.fromTo(
+          textOf('roomStrungMm', strung.roomMm, system),
+          textOf('roomSettledMm', settled.roomMm, system),
+        ),
+        band: null,
+      }),
+    },
+  ];
+}
+
 function makers(necks: readonly NeckNumbers[], moment: string): readonly RowMaker[] {
   return [
     { id: 'now', label: ROW_WORDS.now(moment), cell: ({ now }, system) => bowCell(now, system) },
@@ -108,27 +135,7 @@ function makers(necks: readonly NeckNumbers[], moment: string): readonly RowMake
       why: reasons.settled,
     },
     { id: 'rod', label: ROW_WORDS.rod, cell: rodCell, why: reasons.rod, isOwn: true },
-    {
-      id: 'action',
-      label: ROW_WORDS.action,
-      cell: ({ actionMm }, system) => ({ value: textOf('actionMm', actionMm, system), band: null }),
-    },
-    {
-      id: 'room',
-      label: ROW_WORDS.room,
-      cell: ({ leastRoomMm }, system) => ({ value: textOf('stringRoomMm', leastRoomMm, system), band: null }),
-    },
-    {
-      id: 'months',
-      label: ROW_WORDS.months,
-      cell: ({ overMonths: { strung, settled } }, system) => ({
-        value: CELL_WORDS.fromTo(
-          textOf('roomStrungMm', strung.roomMm, system),
-          textOf('roomSettledMm', settled.roomMm, system),
-        ),
-        band: null,
-      }),
-    },
+    ...playedMakers(),
     {
       id: 'flexibility',
       label: ROW_WORDS.flexibility,
