@@ -51,7 +51,9 @@ function wherePageSays(id: string): string {
   if (!limit) return '';
   return limit.said
     ? ` The check \`${limit.said.code}\` says so on such a neck.`
-    : ' No page shows the number that it is about.';
+    : limit.isShown
+      ? ' Pages show the number beside what is assumed of it.'
+      : ' No page shows the number that it is about.';
 }
 
 /** What does not come out as the source says. */

@@ -7,6 +7,7 @@ import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { leastRoom, roomChart } from '../../../src/playing/room.ts';
 import { setUp } from '../../../src/playing/set-up.ts';
 import { boundDepth, idealDepth, pluckHeightMm } from '../../../src/playing/swing.ts';
+import { disagreement, isSteelSix, KNOWN_LIMITS } from '../../../src/verdict/known-limits.ts';
 import { stringAim } from '../../../src/verdict/string-aim.ts';
 import { playingOf, stringRoom, type Hand, type Strength } from '../../../src/verdict/string-room.ts';
 import { arcLine } from '../../playing/necks.ts';
@@ -165,4 +166,79 @@ const PRACTICE: readonly PracticeRow[] = [
   ]),
 ];
 
-export const PLAYING_ROWS: readonly (ValueRow | PracticeRow)[] = [...VERIFICATION, ...PRACTICE];
+const isNylon = ({ build }: Neck) => build.strings.some(({ construction }) => construction.startsWith('nylon'));
+const STEEL_SIX = NECKS.filter(({ build }) => isSteelSix(build));
+const medium = (neck: Neck) => stringAim(neck, hand('medium'));
+/** The relief that leaves the most room at the action of the preset, where there is a rod; that of the neck where none leaves more. */
+function aimedMm(neck: Neck): number {
+  const { relief } = medium(neck);
+  return relief.status === 'better' ? relief.reliefMm : neck.prediction.methods[neck.build.method].rodSet.extremeMm;
+}
+const LIGHT = KNOWN_LIMITS.find(({ id }) => id === 'light-strings')!;
+/** Half a step of the relief that can be wanted. */
+const HALF_STEP_MM = 0.005;
+
+/** Published guides to set-up: read on the web for these rows; who wrote them is not told here. */
+const GUIDES = 'guides to set-up that makers and sellers of instruments publish on the web; read, not named';
+
+const SET_UP: readonly PracticeRow[] = [
+  {
+    ...practice('set-up-relief', 'steel six-strings: straight to 0.012 in of relief; more under a heavy hand', [
+      {
+        says: 'the relief that leaves the most room, played medium at the action of the preset, lies between 0 and 0.30 mm on every steel six-string with a rod',
+        judge: () =>
+          judged(
+            STEEL_SIX.filter(({ build }) => build.rodKind !== 'none'),
+            (neck) => aimedMm(neck) >= -HALF_STEP_MM && aimedMm(neck) <= 0.012 * 25.4 + HALF_STEP_MM,
+            (neck) => mm(aimedMm(neck)),
+          ),
+      },
+      {
+        says: 'played hard it is no less than played softly, wherever both leave more room than the relief at hand',
+        judge: () => {
+          const of = (neck: Neck, strength: Strength) => {
+            const { relief } = stringAim(neck, hand(strength));
+            return relief.status === 'better' ? relief.reliefMm : null;
+          };
+          const both = NECKS.filter((neck) => of(neck, 'soft') !== null && of(neck, 'hard') !== null);
+          return judged(
+            both,
+            (neck) => of(neck, 'hard')! >= of(neck, 'soft')!,
+            (neck) => `${mm(of(neck, 'soft')!)} to ${mm(of(neck, 'hard')!)}`,
+          );
+        },
+      },
+    ]),
+    quantity: 'relief for an action',
+    source: GUIDES,
+  },
+  {
+    ...practice('set-up-height', 'action at fret 12: steel six-strings 4/64 in treble to 6/64 in bass, long four-strings about the same, nylon 3 to 4 mm', [
+      {
+        says: 'every steel six-string is clean in ordinary playing (1 N) at no more than 6/64 in, 2.38 mm',
+        limit: 'light-strings',
+        doesNotHoldBecause:
+          'the pluck is taken to be as hard on light strings as on heavy ones, and swings them further; players of light strings pluck less hard, and hear less of a light buzz',
+        judge: () =>
+          judged(
+            STEEL_SIX,
+            (neck) => disagreement(LIGHT, neck) === undefined,
+            (neck) => mm(medium(neck).lowestActionMm),
+          ),
+      },
+      {
+        says: 'so is the long four-string, and every nylon neck at no more than 4 mm',
+        judge: () =>
+          judged(
+            NECKS.filter((neck) => neck.id === 'long-four' || isNylon(neck)),
+            (neck) => medium(neck).lowestActionMm <= (isNylon(neck) ? 4 : 2.38),
+            (neck) => mm(medium(neck).lowestActionMm),
+          ),
+      },
+    ]),
+    quantity: 'lowest action without a buzz',
+    source: GUIDES,
+  },
+];
+
+export const PLAYING_ROWS: readonly (ValueRow | PracticeRow)[] = [...VERIFICATION, ...PRACTICE, ...SET_UP];
