@@ -10,6 +10,7 @@ import { FILES } from './files.ts';
 import type { Invariant } from './invariant.ts';
 import { MAKING } from './making.ts';
 import { CHANGES, EQUILIBRIUM, REPEATS, SIGNS, STATES } from './mechanics.ts';
+import { PLAYING } from './playing.ts';
 import { STEPS } from './steps.ts';
 
 export const INVARIANTS: readonly Invariant[] = [
@@ -23,6 +24,7 @@ export const INVARIANTS: readonly Invariant[] = [
   ...EXTREMES,
   ...ANSWERS,
   ...MAKING,
+  ...PLAYING,
   ...KERFS,
 ];
 
