@@ -114,6 +114,47 @@ test('planned, kept, read: the range narrows; a far reading is asked about; all 
   expect(app.troubles).toEqual([]);
 });
 
+/** Bands are computed by a worker, twice. */
+const SLOW = { timeout: 20_000 };
+
+test('used for the neck: the page has the ranges of the dialog, after a reload too, until the strip is deleted', async () => {
+  const app = await openApp(DESK);
+  const strips = dialog(app);
+  const band = app.page.locator('[data-figure="fretted"] .figure-band');
+  const notice = app.page.locator('.bite-notice');
+  await expect.poll(() => band.innerText(), SLOW).toMatch(/to/);
+  const wide = await band.innerText();
+  await opened(app);
+  await planned(app, [/^Length of the offcut/, /^Width/, /^Thickness/]);
+  await strips.getByRole('button', { name: 'Keep this strip' }).click();
+  await strips.getByText(/is kept on this device/).waitFor();
+  await strips.getByRole('textbox', { name: /^Days/ }).fill('0');
+  await strips.getByRole('textbox', { name: /^Size/ }).fill('1.6');
+  await strips.getByRole('radio', { name: 'hump' }).check();
+  await strips.getByRole('button', { name: 'Add the reading' }).click();
+  await strips.getByRole('button', { name: 'Use this for the neck' }).click();
+  await strips.getByText(/^This neck uses it: bite factor/).waitFor();
+  const told = await strips.locator('.strip-bands tbody tr').first().locator('td').last().innerText();
+  expect(widthOf(told)).toBeLessThan(0.7 * widthOf(wide));
+  const sameOnPage = async () => expect.poll(async () => told.includes(await band.innerText()), SLOW).toBe(true);
+  await sameOnPage();
+  await app.page.reload();
+  await app.page.locator('canvas').first().waitFor();
+  await sameOnPage();
+  expect(await notice.innerText()).toBe('');
+
+  await opened(app);
+  await strips.getByRole('combobox', { name: 'Your strips' }).selectOption({ index: 1 });
+  await strips.getByRole('button', { name: 'Delete this strip' }).click();
+  await expect
+    .poll(() => notice.innerText(), SLOW)
+    .toMatch(/^A strip or reading behind this range was changed or deleted/);
+  await expect.poll(async () => widthOf(await band.innerText()), SLOW).toBeGreaterThan(1.4 * widthOf(told));
+  await strips.getByRole('button', { name: 'Undo' }).click();
+  await sameOnPage();
+  expect(app.troubles).toEqual([]);
+});
+
 test('on a phone, in German, in the dark nothing is cut and nothing is left in English', async () => {
   const app = await openApp({
     viewport: { width: 390, height: 844 },

@@ -1,6 +1,7 @@
 /** The validation page as Markdown. */
 import { KNOWN_LIMITS } from '../../src/verdict/known-limits.ts';
 import type { Study } from '../study/study.ts';
+import { neckStudySection, readNeckStudy } from '../study/neck-readings.ts';
 import { studySection } from '../study/table.ts';
 import type { ComparisonResult, RowResult, ValidationResults } from './results.ts';
 
@@ -103,6 +104,7 @@ export function validationPage(results: ValidationResults, study: Study): string
     'What makers see, said in words: the predicates make numbers of the words. No source; the invented presets.',
     ...practice.map(rowText),
     ...studySection(study),
+    ...neckStudySection(readNeckStudy(), study.before),
     '',
   ].join('\n\n');
 }

@@ -1,18 +1,20 @@
 /**
  * `npm run study`: the study of try strips anew, into test/study/strips.json. It takes ten minutes of one processor, half an
  * hour of a busy one; rows are written as they are done. `npm run study -- drawn`, `-- 0`, `-- 2` make the rows with that
- * shape alone, `-- bands` the widths. The validation page shows what is in the file: `npx vitest run test/reference -u`.
+ * shape alone, `-- bands` the widths, `-- necks` what is read on
+ * necks themselves, into test/study/neck-readings.json. The validation page shows what is in the file: `npx vitest run test/reference -u`.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from '../tools/project.mjs';
+import { NECK_KINDS, neckRow, neckWidths, type NeckKind, type NeckRow, type NeckStudy } from './neck-readings.ts';
 import { SHAPES, studyBands, studyRow, type Study } from './study.ts';
 import { KINDS } from './workshops.ts';
 
 const file = join(root, 'test', 'study', 'strips.json');
 const words = process.argv.slice(2);
 const isWanted = (word: string) => words.length === 0 || words.includes(word);
-const known = ['bands', ...SHAPES.map((shape) => String(shape ?? 'drawn'))];
+const known = ['bands', 'necks', ...SHAPES.map((shape) => String(shape ?? 'drawn'))];
 const unknown = words.filter((word) => !known.includes(word));
 if (unknown.length > 0) {
   console.error(`“${unknown.join(' ')}” is no part of the study; there are ${known.join(', ')}.`);
@@ -38,3 +40,16 @@ for (const shape of SHAPES.filter((one) => isWanted(String(one ?? 'drawn'))))
     const seconds = Math.round((performance.now() - start) / 1000);
     process.stderr.write(`${kind.id}, shape ${shape ?? 'drawn'}: ${seconds} s\n`);
   }
+
+if (isWanted('necks')) {
+  const rows: NeckRow[] = [];
+  const after: Partial<Record<NeckKind['id'], NeckStudy['after'][NeckKind['id']]>> = {};
+  for (const kind of NECK_KINDS) {
+    const start = performance.now();
+    after[kind.id] = neckWidths(kind);
+    rows.push(neckRow(kind));
+    process.stderr.write(`${kind.id}: ${Math.round((performance.now() - start) / 1000)} s\n`);
+  }
+  const path = join(root, 'test', 'study', 'neck-readings.json');
+  writeFileSync(path, `${JSON.stringify({ rows, after }, null, 2)}\n`);
+}

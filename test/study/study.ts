@@ -62,7 +62,7 @@ export function studyBands(): Omit<Study, 'rows'> {
 }
 
 /** Share of the workshops of a row whose neck lies in its band. */
-export function coverageOf({ hits: digits }: StudyRow, outcome: Outcome): number {
+export function coverageOf({ hits: digits }: Pick<StudyRow, 'hits'>, outcome: Outcome): number {
   const bit = 2 ** OUTCOMES.indexOf(outcome);
   const inside = Array.from(digits).filter((digit) => (Number.parseInt(digit, 16) & bit) !== 0);
   return inside.length / digits.length;

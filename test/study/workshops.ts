@@ -23,6 +23,7 @@ import { bandOf, type Band } from '../../src/mechanics/uncertainty/band.ts';
 import { BENT_ERROR, INPUTS, spreadsOf } from '../../src/mechanics/uncertainty/inputs.ts';
 import { modelSteps, type ResponseModel } from '../../src/mechanics/uncertainty/model.ts';
 import { normalQuantile, seededRandom } from '../../src/mechanics/uncertainty/normal.ts';
+import { withQuarters, type QuarterGrips } from '../../src/mechanics/uncertainty/quarters.ts';
 import { drawSamples, factorsOf, type Draws, type KnownDeviates } from '../../src/mechanics/uncertainty/sampling.ts';
 
 export const NECK = defaultBuild();
@@ -41,16 +42,16 @@ function solve(): ResponseModel {
 }
 let solved: ResponseModel | undefined;
 /** Of the neck; solved when it is first asked for. */
-const model = (): ResponseModel => (solved ??= solve());
+export const model = (): ResponseModel => (solved ??= solve());
 
 /** What a neck is asked for, press fit. */
 export const OUTCOMES = ['fretted', 'strung', 'settled', 'force'] as const;
 export type Outcome = (typeof OUTCOMES)[number];
 
-const each = <Value>(of: (outcome: Outcome) => Value) =>
+export const each = <Value>(of: (outcome: Outcome) => Value) =>
   Object.fromEntries(OUTCOMES.map((outcome) => [outcome, of(outcome)])) as Record<Outcome, Value>;
 
-function outcomesOf(draws: Draws): Record<Outcome, Float64Array> {
+export function outcomesOf(draws: Draws): Record<Outcome, Float64Array> {
   const at = (strung: boolean, days: number) => sampleExtremes(draws, 'press', { strung, days, rodPercent: 0 });
   return {
     fretted: at(false, 0),
@@ -60,8 +61,8 @@ function outcomesOf(draws: Draws): Record<Outcome, Float64Array> {
   };
 }
 
-export function bandsWith(known?: KnownDeviates): Record<Outcome, Band> {
-  const values = outcomesOf(drawSamples(model(), SEED, SAMPLES, known));
+export function bandsWith(known?: KnownDeviates, quarters?: QuarterGrips): Record<Outcome, Band> {
+  const values = outcomesOf(withQuarters(drawSamples(model(), SEED, SAMPLES, known), quarters));
   return each((outcome) => bandOf(Float64Array.from(values[outcome])));
 }
 
@@ -127,8 +128,8 @@ export const KINDS: readonly Kind[] = [
   { ...two, id: 'and-a-neck', says: 'the same, and another neck’s bow', withNeck: true },
 ];
 
-type Normal = () => number;
-function normals(seed: number): Normal {
+export type Normal = () => number;
+export function normals(seed: number): Normal {
   const random = seededRandom(seed);
   return () => normalQuantile((uniformFloat64(random) + 2 ** -54) / (1 + 2 ** -52));
 }
@@ -160,9 +161,10 @@ function measured(kind: Kind, shared: Readonly<Record<StripInput, number>>, norm
   return { ...(isWeighed ? weighing(strip, ln + error) : strip), readings };
 }
 
-const rowsOf = (deviates: Readonly<Record<string, number>>) => Float64Array.from(INPUTS, ({ id }) => deviates[id]);
+export const rowsOf = (deviates: Readonly<Record<string, number>>) =>
+  Float64Array.from(INPUTS, ({ id }) => deviates[id]);
 
-const stated = () => predictor.predict(NECK);
+export const stated = () => predictor.predict(NECK);
 const entryOf = (measuredFrettedMm: number): LogEntry => ({
   ...UNSAID,
   ...ORDINARY_SCATTER,
@@ -176,7 +178,8 @@ const entryOf = (measuredFrettedMm: number): LogEntry => ({
   measuredStrungMm: null,
 });
 
-const drawAll = (normal: Normal): Record<string, number> => Object.fromEntries(INPUTS.map(({ id }) => [id, normal()]));
+export const drawAll = (normal: Normal): Record<string, number> =>
+  Object.fromEntries(INPUTS.map(({ id }) => [id, normal()]));
 
 function posteriorOf(strip: TryStrip, entries: readonly LogEntry[]): GripPosterior {
   return gripPosterior(NECK, [{ strip, ownBoard: true }], entries, { seed: SEED, samples: SAMPLES });
