@@ -133,7 +133,7 @@ test('used for the neck: the page has the ranges of the dialog, after a reload t
   await strips.getByRole('radio', { name: 'hump' }).check();
   await strips.getByRole('button', { name: 'Add the reading' }).click();
   await strips.getByRole('button', { name: 'Use this for the neck' }).click();
-  await strips.getByText(/^This neck uses it: bite factor/).waitFor();
+  await strips.getByText(/^This neck uses the measured grip/).waitFor();
   const told = await strips.locator('.strip-bands tbody tr').first().locator('td').last().innerText();
   expect(widthOf(told)).toBeLessThan(0.7 * widthOf(wide));
   const sameOnPage = async () => expect.poll(async () => told.includes(await band.innerText()), SLOW).toBe(true);

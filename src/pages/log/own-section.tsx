@@ -21,11 +21,19 @@ import { bandText } from '../answers/wanted/goal.ts';
 /** Half of a tenth of what the model says: less is not worth a word. */
 const LEAST_OFF = 0.05;
 
-function BandsTable({ found, system }: { readonly found: NeckBands; readonly system: UnitSystem }) {
+interface FoundProps {
+  readonly found: NeckBands;
+  /** Is anything heard that was not read on the neck itself? */
+  readonly isBeside: boolean;
+  readonly system: UnitSystem;
+}
+
+function BandsTable({ found, isBeside, system }: FoundProps) {
+  const isOne = found.kinds.length === 1 && !isBeside;
   const rows = [
     { label: LOG_WORDS.ownBefore, bands: found.before },
     ...found.each.map(({ kind, bands }) => ({ label: LOG_WORDS.ownKinds[kind], bands })),
-    { label: LOG_WORDS.ownAll, bands: found.after },
+    { label: isOne ? LOG_WORDS.ownKinds[found.kinds[0]] : LOG_WORDS.ownAll, bands: found.after },
   ];
   return (
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
@@ -57,12 +65,12 @@ function BandsTable({ found, system }: { readonly found: NeckBands; readonly sys
   );
 }
 
-function OwnFound({ found, system }: { readonly found: NeckBands; readonly system: UnitSystem }) {
+function OwnFound({ found, isBeside, system }: FoundProps) {
   const { rodTimes, quarterGrips, doubts } = found.posterior;
   const isOff = rodTimes !== undefined && Math.abs(rodTimes - 1) > LEAST_OFF;
   return (
     <>
-      <BandsTable found={found} system={system} />
+      <BandsTable found={found} isBeside={isBeside} system={system} />
       {isOff && <p>{LOG_WORDS.rodSays(formatNumber(rodTimes, 2))}</p>}
       {quarterGrips && <p>{LOG_WORDS.quartersSay(quarterGrips.map(({ p50 }) => formatNumber(p50, 2)).join(' · '))}</p>}
       {[...new Set(doubts.map((doubt) => stripDoubtText(doubt, system)))].map((text) => (
@@ -115,7 +123,7 @@ export function OwnSection({ entries, system }: OwnSectionProps) {
       </fieldset>
       {key !== null && beside > 0 && <p className="quiet">{GRIP_STANDING_WORDS.beside(beside)}</p>}
       {key !== null && <Asking {...asked} working={LOG_WORDS.ownWorking} />}
-      {asked.value && <OwnFound found={asked.value} system={system} />}
+      {asked.value && <OwnFound found={asked.value} isBeside={beside > 0} system={system} />}
       {asked.value && (
         <GripUse
           build={build}

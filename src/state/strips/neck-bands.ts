@@ -27,6 +27,8 @@ export interface NeckBands {
   /** What the build would take over. */
   readonly taken: TakenGrip;
   readonly before: StateBands;
+  /** What was read on the neck. */
+  readonly kinds: readonly ReadingKind[];
   /** What each kind of reading on the neck would leave by itself, where there are several. */
   readonly each: readonly { readonly kind: ReadingKind; readonly bands: StateBands }[];
   /** With the grip taken over: the bands of the page then. */
@@ -103,7 +105,7 @@ export async function neckBands(
   if (!after) return null;
   const { fretted, strung, settled } = after.methods[method];
   const { deviates: _deviates, quarters: _quarters, ...posterior } = heard.posterior;
-  return { posterior, taken: heard.taken, before, each, after: { fretted, strung, settled } };
+  return { posterior, taken: heard.taken, before, kinds, each, after: { fretted, strung, settled } };
 }
 
 let kept: { readonly key: string; readonly options: EstimateOptions } | undefined;

@@ -7,7 +7,7 @@ export const GRIP_STANDING_WORDS: typeof english.GRIP_STANDING_WORDS = {
   use: 'Für diesen Hals nehmen',
   step: (factor) => `Gemessener Griff, Greiffaktor ${factor}`,
   inUse: (factor) =>
-    `Dieser Hals nimmt ihn: Greiffaktor ${factor}, und die engeren Spannen, die dazugehören, auf jeder Seite und jedem Blatt.`,
+    `Dieser Hals nimmt den gemessenen Griff: Greiffaktor ${factor}, und die engeren Spannen, die dazugehören, auf jeder Seite und jedem Blatt.`,
   refused:
     'Das wird für den Hals nicht genommen: Berichtigen Sie die Messung, die sich durch nichts erklären lässt, oder lassen Sie sie weg.',
   accept: 'Hier annehmen',

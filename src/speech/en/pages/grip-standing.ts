@@ -7,7 +7,7 @@ export const GRIP_STANDING_WORDS = words('GRIP_STANDING_WORDS', {
   use: 'Use this for the neck',
   step: (factor: string) => `Measured grip, bite factor ${factor}`,
   inUse: (factor: string) =>
-    `This neck uses it: bite factor ${factor}, and the narrower ranges that go with it, on every page and paper.`,
+    `This neck uses the measured grip: bite factor ${factor}, and the narrower ranges that go with it, on every page and paper.`,
   refused: 'This is not used for the neck: correct the reading that nothing explains, or leave it out.',
   accept: 'Accept them here',
   beside: (measured: number) =>
