@@ -10,6 +10,10 @@ import { PRESETS } from '../../src/neck/presets.ts';
 import type { Build } from '../../src/neck/build.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
+import { NO_EVIDENCE } from '../../src/mechanics/neck-readings/evidence.ts';
+import { gripReferenceTo } from '../../src/mechanics/neck-readings/grip-reference.ts';
+import { hear, narrowedBy } from '../../src/mechanics/neck-readings/heard.ts';
+import { STRIP } from '../mechanics/try-strip/strips.ts';
 import { waysOf } from '../../src/verdict/ways.ts';
 import { buildOfSeed } from '../sweep/sweep.ts';
 import { Notes, type Difference, type Surface } from './hold.ts';
@@ -43,7 +47,12 @@ const MANNERS = houses.flatMap((house) => (['metric', 'inch'] as const).map((sys
 
 /** Says every surface of a build in languages and units. */
 async function sayAll(build: Build, banded: boolean, notes: Notes, manners = MANNERS): Promise<void> {
-  const truth = truthOf(await known(build, banded));
+  await sayKnown(await known(build, banded), notes, manners);
+}
+
+async function sayKnown(of: Known, notes: Notes, manners = MANNERS): Promise<void> {
+  const { build } = of;
+  const truth = truthOf(of);
   const otherWay = waysOf(build).builds.find(({ method }) => method !== build.method);
   const surfaces: Surface[] = [
     readouts,
@@ -60,6 +69,19 @@ async function sayAll(build: Build, banded: boolean, notes: Notes, manners = MAN
   ];
   if (otherWay) surfaces.push(comparison(truth, truthOf(await known(otherWay, false))));
   for (const { house, system } of manners) for (const say of surfaces) say(truth, house, system, notes);
+}
+
+/** A neck that refers to a strip, and what the strip leaves of its bands. */
+async function narrowed(build: Build): Promise<Known> {
+  const evidence = {
+    ...NO_EVIDENCE,
+    strips: [{ strip: { ...STRIP, readings: STRIP.readings.slice(0, 1) }, ownBoard: true }],
+  };
+  const heard = hear(build, evidence, undefined, { samples: SAMPLES });
+  const taken = { ...build, ...heard.taken, gripReference: gripReferenceTo(build, evidence, heard) };
+  const options = narrowedBy(hear(taken, evidence, undefined, { samples: SAMPLES }));
+  const uncertainty = await estimator.estimate(taken, { samples: SAMPLES, ...options });
+  return { build: taken, prediction: predictor.predict(taken), uncertainty };
 }
 
 /** How many differ by surface and key, and the first of each. */
@@ -97,6 +119,19 @@ test.each(PRESETS.map(({ id, build }) => [id, build] as const))(
     expect(summary(notes)).toEqual([]);
   },
 );
+
+test('a neck narrowed by a strip: every surface says one number, and it is the narrowed one', async () => {
+  const { build } = PRESETS[0];
+  const [wide, narrow] = [await known(build, true), await narrowed(build)];
+  const width = ({ uncertainty }: Known) => {
+    const { p05, p95 } = uncertainty!.methods[build.method].fretted;
+    return p95 - p05;
+  };
+  expect(width(narrow)).toBeLessThan(0.75 * width(wide));
+  const notes = new Notes();
+  await sayKnown(narrow, notes);
+  expect(summary(notes)).toEqual([]);
+});
 
 test(
   `${BUILDS} builds drawn at random, seeds ${FIRST_SEED} and up: every surface says one number`,

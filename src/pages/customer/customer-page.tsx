@@ -13,8 +13,10 @@ import { GlanceTable } from './glance-table.tsx';
 import { choiceLabels } from './labels.ts';
 import { choiceSentences, MEANS, sharedMeans } from './sentences.ts';
 import { usePictures } from './use-pictures.tsx';
+import type { Solved } from '../../state/share/solve-choices.ts';
 import { useSolved } from './use-solved.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
+import type { Build } from '../../neck/build.ts';
 import { stampOf, stampText } from '../../verdict/stamp.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import './customer.css';
@@ -71,6 +73,11 @@ function Letterhead({ shared }: { readonly shared: Shared }) {
       <p>{CUSTOMER_WORDS.intro}</p>
     </header>
   );
+}
+
+/** Of the build as its bands are shown: narrowed where this device has accepted what it refers to. */
+function stampHere(build: Build, { narrowedBy }: Solved): string {
+  return stampText(stampOf(build, narrowedBy === undefined ? undefined : { hash: narrowedBy }));
 }
 
 function Opened({ shared, link, palette, system }: PageProps & { readonly shared: Shared; readonly link: string }) {
@@ -134,7 +141,7 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
           {CUSTOMER_WORDS.print}
         </button>
         <span className="quiet">
-          {CUSTOMER_WORDS.made(PROGRAM_VERSION, builds.map((build) => stampText(stampOf(build))).join(' · '))}
+          {CUSTOMER_WORDS.made(PROGRAM_VERSION, builds.map((build, at) => stampHere(build, choices[at])).join(' · '))}
         </span>
       </footer>
       {pictures.maker}
