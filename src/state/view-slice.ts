@@ -11,6 +11,12 @@ export const BOW_FACTOR = { min: 1, max: 200, standard: 40 } as const;
 /** What the chart shows: the line along the neck, the relief against time, or where the strings buzz. */
 export type ChartShown = 'line' | 'time' | 'room';
 
+/** A note: string 0 = the highest, note 0 = open. */
+export interface SwungNote {
+  readonly string: number;
+  readonly note: number;
+}
+
 export interface ViewSlice extends Preferences {
   readonly view: SceneView;
   /** Every choice of a view counts, so that choosing the same one again brings the camera back. */
@@ -24,6 +30,8 @@ export interface ViewSlice extends Preferences {
   readonly chart: ChartShown;
   /** How the neck is played in the chart of where it buzzes. */
   readonly hand: Hand;
+  /** The note whose swing is wanted in the picture. */
+  readonly swungNote: SwungNote | null;
   /** The swing that the picture shows; the chart of where it buzzes computes it, and takes it away when it closes. */
   readonly swing: DrawnSwing | null;
   /** Fret that close-ups look at, 1 to the last. */
@@ -44,6 +52,7 @@ export interface ViewSlice extends Preferences {
   readonly setComparing: (on: boolean) => void;
   readonly setChart: (chart: ChartShown) => void;
   readonly setHand: (change: Partial<Hand>) => void;
+  readonly setSwungNote: (note: SwungNote | null) => void;
   readonly setSwing: (swing: DrawnSwing | null) => void;
   readonly selectFret: (fret: number) => void;
   readonly hoverFret: (fret: number | null) => void;
@@ -76,6 +85,7 @@ export const createViewSlice =
       comparing: true,
       chart: 'line',
       hand: { strength: 'medium', direction: 'along' },
+      swungNote: null,
       swing: null,
       selectedFret: 7,
       hoveredFret: null,
@@ -95,6 +105,7 @@ export const createViewSlice =
       setComparing: (comparing) => set({ comparing }),
       setChart: (chart) => set({ chart }),
       setHand: (change) => set({ hand: { ...get().hand, ...change } }),
+      setSwungNote: (swungNote) => set({ swungNote }),
       setSwing: (swing) => set({ swing }),
       selectFret: (fret) => {
         if (fret !== get().selectedFret) set({ selectedFret: fret });

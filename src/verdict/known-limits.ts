@@ -13,10 +13,7 @@ import { woodProperties } from '../mechanics/elements/materials.ts';
 import { lineAt } from '../mechanics/states.ts';
 import type { Build } from '../neck/build.ts';
 import { MM_PER_INCH } from '../neck/units.ts';
-import { actionChangeMm } from '../playing/aim.ts';
-import { setUp } from '../playing/set-up.ts';
 import type { Reckoned } from './reckoned.ts';
-import { playedLine, playingOf } from './string-room.ts';
 
 export type KnownLimitId = 'stiff-neck' | 'pressed-settled' | 'one-fret' | 'light-strings';
 
@@ -26,8 +23,6 @@ export interface KnownLimit {
   readonly row: string;
   /** The check that says it, and what to look at; null where nothing shows the number that is off. */
   readonly said: { readonly code: LimitCode; readonly parameter: Check['parameter'] } | null;
-  /** Pages show the number, beside what is assumed of it: it needs no check. */
-  readonly isShown?: true;
   /** Is it a neck of which practice says this? */
   readonly concerns: (reckoned: Reckoned) => boolean;
   /** The number of the model, and what practice says that it is at least or at most. */
@@ -43,19 +38,6 @@ const ONE_FRET_SHARE = 0.1;
 
 function meanDensityKgM3(build: Build): number {
   return build.laminates.reduce((sum, { wood, share }) => sum + share * woodProperties(wood, build).densityKgM3, 0);
-}
-
-/** “6/64 inch on the bass side”: as high as a steel six-string is set as a rule. */
-const USUAL_ACTION_MM = (6 / 64) * MM_PER_INCH;
-
-export const isSteelSix = ({ strings }: Build): boolean =>
-  strings.length === 6 && strings.every(({ construction }) => !construction.startsWith('nylon'));
-
-/** Action at which no note buzzes in ordinary playing, mm. */
-function cleanActionMm(reckoned: Reckoned): number {
-  const { build } = reckoned;
-  const playing = playingOf(build, { strength: 'medium', direction: 'along' });
-  return build.stringHeightFret12Mm - build.crownHeightMm + actionChangeMm(setUp(build, playedLine(reckoned)), playing);
 }
 
 /** A new neck: what is said of one does not hold of a neck that has had frets and strings for years. */
@@ -105,14 +87,6 @@ export const KNOWN_LIMITS: readonly KnownLimit[] = [
     concerns: (reckoned) => isNew(reckoned) && pressedBites(reckoned),
     compare: (reckoned) =>
       atLeast('reliefMm', ONE_FRET_SHARE * reckoned.prediction.methods.press.fretted.extremeMm, worstFretMm(reckoned)),
-  },
-  {
-    id: 'light-strings',
-    row: 'set-up-height',
-    said: null,
-    isShown: true,
-    concerns: ({ build }) => isSteelSix(build),
-    compare: (reckoned) => atMost('lowestActionMm', USUAL_ACTION_MM, cleanActionMm(reckoned)),
   },
 ];
 

@@ -73,7 +73,7 @@ function wantable(reliefMm: number): number {
 }
 
 /** Least room once the rod is set for a relief, or as near to it as it gets, mm; and whether it gets there. */
-function roomFor(reckoned: Reckoned, targetReliefMm: number, playing: Playing) {
+export function roomFor(reckoned: Reckoned, targetReliefMm: number, playing: Playing) {
   const build = { ...reckoned.build, targetReliefMm };
   const rod = rodForTarget({ ...reckoned, build });
   const moment = { strung: true, days: build.settleDays, rodPercent: rod.percent };

@@ -1,5 +1,5 @@
 /** The validation page as Markdown. */
-import { KNOWN_LIMITS } from '../../src/verdict/known-limits.ts';
+import { LIGHT_STRINGS, LIMITS } from './limits.ts';
 import type { Study } from '../study/study.ts';
 import { neckStudySection, readNeckStudy } from '../study/neck-readings.ts';
 import { studySection } from '../study/table.ts';
@@ -48,11 +48,11 @@ function rowText(row: RowResult): string {
 
 /** Where the pages say it of a neck that it concerns. */
 function wherePageSays(id: string): string {
-  const limit = KNOWN_LIMITS.find((known) => known.id === id);
+  const limit = LIMITS.find((known) => known.id === id);
   if (!limit) return '';
   return limit.said
     ? ` The check \`${limit.said.code}\` says so on such a neck.`
-    : limit.isShown
+    : limit === LIGHT_STRINGS
       ? ' Pages show the number beside what is assumed of it.'
       : ' No page shows the number that it is about.';
 }

@@ -36,6 +36,15 @@ function actOnce(store: BackbowStore, one: Act, reducedMotion: boolean): void {
     case 'view':
       state.setView(one.view);
       return;
+    case 'chart':
+      state.setChart(one.chart);
+      return;
+    case 'hand':
+      state.setHand(one.hand);
+      return;
+    case 'swing':
+      state.setSwungNote(one.note);
+      return;
     case 'fret':
       state.selectFret(one.fret);
       return;

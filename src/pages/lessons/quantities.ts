@@ -11,6 +11,8 @@ import { lineAt } from '../../mechanics/states.ts';
 import { momentAt } from '../../verdict/rail.ts';
 import { bowText } from '../../speech/bow.ts';
 import type { NeckQuantity, Quantity } from './types.ts';
+import { actionsOf, roomFor } from '../../verdict/string-aim.ts';
+import { playingOf, stringRoom, type Hand } from '../../verdict/string-room.ts';
 import { meanOfFrets } from '../../verdict/job-figures.ts';
 
 /** A build with the prediction that is true of it, and what earlier steps have remembered. */
@@ -56,7 +58,15 @@ const FORMS: Readonly<Record<Exclude<NeckQuantity['q'], 'parameter'>, Form>> = {
   wholeLines: plain('', 0),
   chamferRoom: plain('mm', 2),
   nthFret: plain('', 0),
+  leastRoom: plain('mm', 2),
+  roomWith: plain('mm', 2),
+  worstFret: plain('', 0),
+  action: plain('mm', 2),
+  lowestAction: plain('mm', 2),
 };
+
+/** Lessons speak of ordinary playing. */
+const HAND: Hand = { strength: 'medium', direction: 'along' };
 
 /**
  * How a number of the neck is written, whatever it is.
@@ -110,6 +120,16 @@ function valueOf(quantity: NeckQuantity, bench: Bench): number {
       return (build.crownWidthMm - workingKerfMm(build, build.method)) / 2;
     case 'nthFret':
       return seatingSequence(build)[quantity.n - 1] ?? Number.NaN;
+    case 'leastRoom':
+      return stringRoom(bench, HAND).least.leastMm;
+    case 'worstFret':
+      return stringRoom(bench, HAND).least.atFret;
+    case 'roomWith':
+      return roomFor(bench, quantity.reliefMm, playingOf(build, HAND)).roomMm;
+    case 'action':
+      return actionsOf(bench, HAND).actionMm;
+    case 'lowestAction':
+      return actionsOf(bench, HAND).lowestActionMm;
     case 'parameter':
       return workingValue(build, quantity.id) as number;
   }

@@ -6,6 +6,8 @@ import type { Build } from '../../neck/build.ts';
 import type { ParameterId } from '../../neck/parameters.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { SceneView } from '../../scene/types.ts';
+import type { ChartShown, SwungNote } from '../../state/view-slice.ts';
+import type { Hand } from '../../verdict/string-room.ts';
 import type { RailPosition } from '../../verdict/rail.ts';
 
 /**
@@ -31,6 +33,11 @@ export type NeckQuantity =
   | { readonly q: 'chamferRoom' }
   /** Number of the fret that goes in as the nth. */
   | { readonly q: 'nthFret'; readonly n: number }
+  /** Least room of all notes, as the neck is played now, or once it is set for a relief, mm; the fret that it is over. */
+  | { readonly q: 'leastRoom' | 'worstFret' }
+  | { readonly q: 'roomWith'; readonly reliefMm: number }
+  /** At fret 12, mm: as it is, and the least at which no note buzzes. */
+  | { readonly q: 'action' | 'lowestAction' }
   | { readonly q: 'parameter'; readonly id: ParameterId };
 
 export type Quantity =
@@ -47,6 +54,10 @@ export type Act =
   /** Plays from one moment on to another, or jumps there where motion is not wanted. */
   | { readonly set: 'play'; readonly from: RailPosition; readonly to: RailPosition }
   | { readonly set: 'view'; readonly view: SceneView }
+  | { readonly set: 'chart'; readonly chart: ChartShown }
+  | { readonly set: 'hand'; readonly hand: Hand }
+  /** The note whose swing the picture shows, where the chart of where it buzzes is open; null = none. */
+  | { readonly set: 'swing'; readonly note: SwungNote | null }
   | { readonly set: 'fret'; readonly fret: number }
   | { readonly set: 'bowFactor'; readonly factor: number }
   | { readonly set: 'comparing' | 'lifted' | 'showRod' | 'showArrows'; readonly on: boolean };

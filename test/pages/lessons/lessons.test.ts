@@ -294,3 +294,12 @@ test('names in braces are filled and nothing else is touched', () => {
   expect(filled('a {b} c {d}', (name) => name.toUpperCase())).toBe('a B c D');
   expect(filled('{} { b } $1', () => 'x')).toBe('{} { b } $1');
 });
+
+test('why there is relief: what the texts say of room, frets and action is so', () => {
+  expect(fact('why-relief', 'swing', 'fret')).toBeLessThanOrEqual(7);
+  expect(fact('why-relief', 'deep', 'fret')).toBeGreaterThan(10);
+  const [straight, hollow, deep] = ['straight', 'hollow', 'deep'].map((name) => fact('why-relief', 'which', name));
+  expect(hollow).toBeGreaterThan(straight);
+  expect(straight).toBeGreaterThan(deep);
+  expect(fact('why-relief', 'lower', 'lowest')).toBeLessThan(fact('why-relief', 'lower', 'straight'));
+});

@@ -7,11 +7,12 @@ import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { leastRoom, roomChart } from '../../../src/playing/room.ts';
 import { setUp } from '../../../src/playing/set-up.ts';
 import { boundDepth, idealDepth, pluckHeightMm } from '../../../src/playing/swing.ts';
-import { disagreement, isSteelSix, KNOWN_LIMITS } from '../../../src/verdict/known-limits.ts';
+import { disagreement } from '../../../src/verdict/known-limits.ts';
 import { stringAim } from '../../../src/verdict/string-aim.ts';
 import { playingOf, stringRoom, type Hand, type Strength } from '../../../src/verdict/string-room.ts';
 import { arcLine } from '../../playing/necks.ts';
 import { lowestByFourier, lowestInTime } from '../../playing/plucked-string.ts';
+import { isSteelSix, LIGHT_STRINGS } from '../limits.ts';
 import type { Comparison, PracticeRow, ValueRow } from '../row.ts';
 
 const PLACES: readonly number[] = [0.1, 0.5, 0.9];
@@ -174,7 +175,6 @@ function aimedMm(neck: Neck): number {
   const { relief } = medium(neck);
   return relief.status === 'better' ? relief.reliefMm : neck.prediction.methods[neck.build.method].rodSet.extremeMm;
 }
-const LIGHT = KNOWN_LIMITS.find(({ id }) => id === 'light-strings')!;
 /** Half a step of the relief that can be wanted. */
 const HALF_STEP_MM = 0.005;
 
@@ -222,7 +222,7 @@ const SET_UP: readonly PracticeRow[] = [
         judge: () =>
           judged(
             STEEL_SIX,
-            (neck) => disagreement(LIGHT, neck) === undefined,
+            (neck) => disagreement(LIGHT_STRINGS, neck) === undefined,
             (neck) => mm(medium(neck).lowestActionMm),
           ),
       },

@@ -6,5 +6,6 @@ import { oneAndAll } from './one-and-all.ts';
 import { strings } from './strings.ts';
 import { threeWays } from './three-ways.ts';
 import { tooStiff } from './too-stiff.ts';
+import { whyRelief } from './why-relief.ts';
 
-export const LESSONS: readonly Lesson[] = [oneAndAll, threeWays, strings, tooStiff, chamfer, nipping];
+export const LESSONS: readonly Lesson[] = [oneAndAll, threeWays, strings, whyRelief, tooStiff, chamfer, nipping];

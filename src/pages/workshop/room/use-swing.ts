@@ -40,7 +40,8 @@ export function useSwing(solution: Solution, room: StringRoom, hand: Hand): Swin
   const system = useBackbow((state) => state.unitSystem);
   const rail = useBackbow((state) => state.rail);
   const isStill = useMedia('(prefers-reduced-motion: reduce)');
-  const [chosen, setChosen] = useState<NotePlace | null>(null);
+  const chosen = useBackbow((state) => state.swungNote);
+  const { setSwungNote } = store.getState();
   const [asked, setMoves] = useState<boolean | null>(null);
   // Whoever wants no motion gets it on request.
   const moves = asked ?? !isStill;
@@ -70,10 +71,10 @@ export function useSwing(solution: Solution, room: StringRoom, hand: Hand): Swin
     isShown: drawn !== null,
     moves,
     choose(next) {
-      setChosen(next);
+      setSwungNote(next);
       goToPlayed(solution);
     },
     setMoves,
-    hide: () => setChosen(null),
+    hide: () => setSwungNote(null),
   };
 }

@@ -198,6 +198,42 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       },
     },
   },
+  'why-relief': {
+    title: 'Warum es überhaupt Halskrümmung gibt',
+    about:
+      'Eine angezupfte Saite braucht Platz, wo sie schwingt. Eine leichte Höhlung gibt ihn; zu viel nimmt ihn wieder.',
+    steps: {
+      swing: {
+        title: 'Eine Saite schwingt',
+        says: [
+          'Ein gerader Hals, {action} Saitenlage am 12. Bund, gespielt wie üblich. Im Bild ist eine Saite am 1. Bund gegriffen; ihre tiefste Linie ist überhöht wie die Biegung. Am tiefsten schwingt sie fern von ihren Enden, und die Bünde gleich hinter dem Finger sind ihr am nächsten.',
+          'Der engste Ton hat {room} Freiraum, über Bund {fret}; minus heißt, er schnarrt.',
+        ],
+      },
+      which: {
+        title: 'Gerade, hohl oder tief?',
+        says: ['Die Saitenlage bleibt, wie sie ist; nur der Spannstab wird gedreht.'],
+        question: 'Welche Halskrümmung lässt dem engsten Ton am meisten Freiraum?',
+        options: { straight: 'keine, ein gerader Hals', hollow: 'eine leichte Höhlung', deep: 'eine tiefe Höhlung' },
+        after: [
+          'Gerade sind es {straight}, mit leichter Höhlung {hollow}, mit tiefer {deep}. Die leichte folgt der Schwingung: Die Bünde weichen dort, wo die Saite herunterkommt.',
+        ],
+      },
+      deep: {
+        title: 'Zu viel davon',
+        says: [
+          'In einer tiefen Höhlung steigt der Hals zum Korpus hin wieder an, und dort läuft die Saite auf: Der engste Ton hat {room} Freiraum, über Bund {fret}.',
+        ],
+      },
+      lower: {
+        title: 'Wozu sie gut ist',
+        says: [
+          'Mit der leichten Höhlung ist jeder Ton bis hinunter zu {lowest} am 12. Bund sauber; gerade brauchte es {straight}. Halskrümmung ist ein Mittel: Sie lässt die Saiten tiefer liegen.',
+          'Wählen Sie nun einen anderen Ton in der Tafel, spielen Sie kräftiger, und suchen Sie die Saitenlage, die dieser Hals dann braucht.',
+        ],
+      },
+    },
+  },
   'too-stiff': {
     title: 'Der Hals, der für seinen Spannstab zu steif ist',
     about:

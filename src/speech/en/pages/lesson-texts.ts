@@ -145,6 +145,41 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       },
     },
   },
+  'why-relief': {
+    title: 'Why there is relief at all',
+    about: 'A plucked string needs room where it swings. A slight hollow gives it; too much takes it away again.',
+    steps: {
+      swing: {
+        title: 'A string swings',
+        says: [
+          'A straight neck, {action} of action at fret 12, played as usual. In the picture one string is stopped at fret 1; its lowest line is drawn with the factor of the bow. It swings deepest well away from its ends, and the frets just beyond the finger are the nearest.',
+          'The worst note has {room} of room, over fret {fret}; minus is a buzz.',
+        ],
+      },
+      which: {
+        title: 'Straight, hollow, or deep?',
+        says: ['The action stays as it is; only the rod is turned.'],
+        question: 'Which relief leaves the worst note the most room?',
+        options: { straight: 'none, a straight neck', hollow: 'a slight hollow', deep: 'a deep hollow' },
+        after: [
+          'Straight it is {straight}, with a slight hollow {hollow}, with a deep one {deep}. The slight hollow follows the swing: the frets give way where the string comes down.',
+        ],
+      },
+      deep: {
+        title: 'Too much of it',
+        says: [
+          'In a deep hollow the neck rises again towards the body, and there the string runs into it: the worst note has {room} of room, over fret {fret}.',
+        ],
+      },
+      lower: {
+        title: 'What it is good for',
+        says: [
+          'With the slight hollow every note is clean down to {lowest} at fret 12; straight it took {straight}. Relief is a means: it lets the strings lie lower.',
+          'Now choose another note in the chart, play harder, and find the action that this neck needs then.',
+        ],
+      },
+    },
+  },
   'too-stiff': {
     title: 'The neck too stiff for its rod',
     about:
