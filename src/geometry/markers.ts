@@ -1,10 +1,10 @@
 /**
- * Position marks of our own design: on the face a slim seed lying along the neck towards the lowest string, two of them at
+ * Position marks of our own design: on the face a slim seed lying along the neck on the bass side, two of them at
  * the octaves; on the side a round dot under each. Thin closed plates, proud of the wood by `PROUD_MM` so that they show.
  * Places: frets 3, 5, 7, 9, 12 and the same an octave up (common practice, no source), between that fret and the one before.
  */
 import type { Build } from '../neck/build.ts';
-import { boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
+import { bassSide, boardWidthMm, fretPositionMm } from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 import { surfaceHeightMm, surfaceSlope } from './surface.ts';
 
@@ -50,9 +50,10 @@ function writePlate(
   }
 }
 
-/** Marks on the face and on the side towards the lowest string. */
+/** Marks on the face and on the bass side. */
 export function markersMesh(build: Build, sideColour: string): Mesh {
   const writer = createMeshWriter();
+  const side = bassSide(build);
   for (const fret of markedFrets(build.fretCount)) {
     const before = fretPositionMm(build.scaleLengthMm, fret - 1);
     const at = fretPositionMm(build.scaleLengthMm, fret);
@@ -64,7 +65,7 @@ export function markersMesh(build: Build, sideColour: string): Mesh {
     writer.colour(FACE_COLOUR);
     writer.anchor(null);
     for (const place of fret % 12 === 0 ? [-0.24, 0.24] : [0.24]) {
-      const z0 = place * width;
+      const z0 = side * place * width;
       const outline = Array.from({ length: OUTLINE }, (_, i): [number, number, number] => {
         // A seed: two arcs that meet in points; from the body end back on one side, forth on the other.
         const share = (2 * i) / OUTLINE;
@@ -85,12 +86,13 @@ export function markersMesh(build: Build, sideColour: string): Mesh {
       const size = Math.hypot(slope, 1);
       const outline = Array.from({ length: OUTLINE }, (_, i): [number, number, number] => {
         const angle = (2 * Math.PI * i) / OUTLINE;
-        const x = middle + dx + radius * Math.cos(angle);
+        // The other way about on the other side, so that it is seen from outside.
+        const x = middle + dx + side * radius * Math.cos(angle);
         const edge = boardWidthMm(build, x) / 2;
         const y = surfaceHeightMm(build, middle, edge);
-        return [x, (y - build.boardThicknessMm) / 2 + radius * Math.sin(angle), edge];
+        return [x, (y - build.boardThicknessMm) / 2 + radius * Math.sin(angle), side * edge];
       });
-      writePlate(writer, outline, [-slope / size, 0, 1 / size]);
+      writePlate(writer, outline, [-slope / size, 0, side / size]);
     }
   }
   return writer.finish();

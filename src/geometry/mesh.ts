@@ -2,7 +2,7 @@
  * A shape as plain arrays, in straight (unbowed) coordinates.
  *
  * Coordinates of every mesh: x along the neck from the nut, y UP from the crown of the board (minus the library's depth),
- * z across, the lowest string on the plus side. Right-handed; triangles run counter-clockwise seen from outside.
+ * z across, the bass side of a right-handed neck on the plus side. Right-handed; triangles run counter-clockwise seen from outside.
  * All lengths mm.
  */
 export interface Mesh {

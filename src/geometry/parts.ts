@@ -88,6 +88,7 @@ export const PARTS = {
       'stringHeightFret12Mm',
       'bassHigherMm',
       'stringEdgeMm',
+      'leftHanded',
     ],
     make: stringsMesh,
   },
@@ -114,7 +115,7 @@ export const PARTS = {
     make: rodMesh,
   },
   markers: {
-    needs: [...WIDTH, ...ARC, 'crownWidthMm', 'binding', 'bindingLineCount'],
+    needs: [...WIDTH, ...ARC, 'crownWidthMm', 'binding', 'bindingLineCount', 'leftHanded'],
     make: (build) => markersMesh(build, sideMarkColour(build)),
   },
 } as const satisfies Record<string, PartPlan>;

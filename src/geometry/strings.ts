@@ -7,7 +7,7 @@
  * the clearances in the picture stay true at every exaggeration.
  */
 import type { Build } from '../neck/build.ts';
-import { boardEndMm, boardRadiusMm, fretPositionMm, sagittaMm, stringPlacesMm } from '../neck/neck-shape.ts';
+import { bassSide, boardEndMm, boardRadiusMm, fretPositionMm, sagittaMm, stringPlacesMm } from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type Vertex } from './mesh.ts';
 import { NUT_THICKNESS_MM } from './nut.ts';
 
@@ -45,6 +45,7 @@ export function stringsMesh(build: Build): Mesh {
   const count = Math.ceil(end / STEP_MM);
   const over = Array.from({ length: count + 1 }, (_, i) => (end * i) / count);
   const xs = [-NUT_THICKNESS_MM - BEHIND_NUT_MM, -NUT_THICKNESS_MM - BEHIND_NUT_MM / 2, -NUT_THICKNESS_MM, ...over];
+  const side = bassSide(build);
   const placesAt = xs.map((x) => stringPlacesMm(build, Math.max(0, x)));
   build.strings.forEach(({ construction, diameterMm }, index) => {
     writer.colour(COLOURS[construction]);
@@ -58,7 +59,7 @@ export function stringsMesh(build: Build): Mesh {
       const across = bass > treble ? z / (bass - treble) : 0;
       return {
         y: stringHeightMm(build, along) + besideMeanMm(build, along, across) - arc - behind * HEAD_FALL + radius * 0.2,
-        z,
+        z: side * z,
       };
     });
     const rings = xs.map((x, i) =>

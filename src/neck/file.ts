@@ -20,11 +20,12 @@ export const EARLIER_GRIP: Pick<Build, 'studShape' | 'studSoftnessMm'> = { studS
 export const isEarlierGrip = ({ studShape, studSoftnessMm }: typeof EARLIER_GRIP): boolean =>
   studShape === EARLIER_GRIP.studShape && studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
 
-/** Until version 3 all strings had one action, and all frets one line. */
-export const EARLIER_SET_UP: Pick<Build, 'bassHigherMm' | 'fallAwayMm' | 'fallAwayFromFret'> = {
+/** Until version 3 all strings had one action, all frets one line, and every neck was right-handed. */
+export const EARLIER_SET_UP: Pick<Build, 'bassHigherMm' | 'fallAwayMm' | 'fallAwayFromFret' | 'leftHanded'> = {
   bassHigherMm: 0,
   fallAwayMm: 0,
   fallAwayFromFret: 12,
+  leftHanded: false,
 };
 
 /** Until version 4 the saw went as far as the binding let it, and a tang to the edge where its slot did. */

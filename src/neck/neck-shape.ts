@@ -155,8 +155,12 @@ export function tangLengthMm(build: Build, xMm: number): number {
   return boardWidthMm(build, xMm) - 2 * tangShortMm(build);
 }
 
+/** On which side of the centre line the bass strings lie: 1 for z > 0, as in every right-handed neck; else −1. */
+export const bassSide = ({ leftHanded }: Pick<Build, 'leftHanded'>): 1 | -1 => (leftHanded ? -1 : 1);
+
 /**
- * Lateral place of each string's middle at x, from the treble side (z < 0) to the bass side, mm: the outer strings at their
+ * Lateral place of each string's middle at x, counted from the centre line towards the bass side, from the treble string
+ * on, mm: the outer strings at their
  * distance from the edge, those of a course as far apart as they are said to be, and equal gaps between the sides of the
  * courses.
  */

@@ -129,6 +129,7 @@ export const PARAMETERS = [
   number('neck', 'ownModulusGPa', 'GPa', [4, 30, 0.1, 13], [8, 24], { source: 'own-measurement' }),
   number('neck', 'ownDensityKgM3', 'kg/m³', [250, 1400, 5, 700], [400, 1200], { source: 'own-measurement' }),
   ...blank('neck', 'neck', [750, 90, 25]),
+  flag('neck', 'leftHanded', false),
 
   // The board
   choice('board', 'boardWood', WOOD_IDS, 'indian-rosewood', { source: 'wood-tables' }),

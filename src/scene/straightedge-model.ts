@@ -4,7 +4,7 @@
  */
 import { Matrix4, type Material, type Mesh as ThreeMesh } from 'three';
 import type { Build } from '../neck/build.ts';
-import { bodyJointMm, fretPositionMm, stringPlacesMm } from '../neck/neck-shape.ts';
+import { bassSide, bodyJointMm, fretPositionMm, stringPlacesMm } from '../neck/neck-shape.ts';
 import type { BowReader } from '../geometry/bend.ts';
 import { straightedgeMesh } from '../geometry/straightedge.ts';
 import { createPart } from './part.ts';
@@ -26,7 +26,7 @@ function placeMm(build: Build): number {
   if (build.strings.length < 2) return 0;
   const places = stringPlacesMm(build, bodyJointMm(build) / 2);
   const gaps = places.slice(1).map((place, i) => (place + places[i]) / 2);
-  return gaps.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0] ?? 0;
+  return bassSide(build) * (gaps.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0] ?? 0);
 }
 
 /**

@@ -1,6 +1,7 @@
 /** What each view looks at, and from where. */
 import type { Build } from '../../neck/build.ts';
 import {
+  bassSide,
   boardEndMm,
   boardWidthMm,
   bodyJointMm,
@@ -114,17 +115,19 @@ export function homeOf(
   // The narrower the picture, the more the neck is turned into its depth.
   const turn = Math.min(1, Math.max(0, (1.9 - aspect) / 1.3));
   const lean = (wide: number, narrow: number): number => wide + (narrow - wide) * turn;
+  // A left-handed neck is looked at as in a mirror, from its own bass side.
+  const fromBass = (azimuth: number): number => (bassSide(build) > 0 ? azimuth : 180 - azimuth);
   const fret = shownFret(build, selected);
   const x = fretPositionMm(build.scaleLengthMm, fret);
   const half = boardWidthMm(build, x) / 2;
   const edge = surfaceHeightMm(build, x, half);
   switch (view) {
     case 'neck': {
-      const orbit = start(lean(-24, -58), lean(33, 42), lean(20, 26));
+      const orbit = start(fromBass(lean(-24, -58)), lean(33, 42), lean(20, 26));
       return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, head, foot));
     }
     case 'back': {
-      const orbit = start(lean(-20, -58), lean(-38, -44), lean(20, 26));
+      const orbit = start(fromBass(lean(-20, -58)), lean(-38, -44), lean(20, 26));
       return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, head, foot));
     }
     case 'edge':

@@ -3,7 +3,7 @@
  * from its top as it is, so that it touches in the picture where it touches on the neck.
  */
 import type { Build } from '../../neck/build.ts';
-import { boardRadiusMm, fretPositionMm, sagittaMm } from '../../neck/neck-shape.ts';
+import { bassSide, boardRadiusMm, fretPositionMm, sagittaMm } from '../../neck/neck-shape.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { idealHeight } from '../../playing/swing.ts';
 import type { DrawnSwing } from '../types.ts';
@@ -52,10 +52,11 @@ export function drawSwing(
 ): void {
   const { xMm, zMm, share, gapMm, idealMm, boundMm, pluckHeightMm, pluckShare } = swing.line;
   const { palette } = ink;
+  const side = bassSide(build);
   const at = (x: number, z: number, overMm: number): Place | null => {
     reader.at(x);
     const top = build.crownHeightMm - sagittaMm(boardRadiusMm(build, x), z);
-    return projector.drawn(x, reader.height + top + factor * overMm, z);
+    return projector.drawn(x, reader.height + top + factor * overMm, side * z);
   };
   const lineOf = (over: (i: number) => number): Place[] =>
     Array.from(xMm, (x, i) => at(x, zMm[i], over(i))).filter(isPlace);

@@ -1,4 +1,4 @@
-/** The numbers on the cut along a fret, whole or at its end towards the lowest string. All are the library's. */
+/** The numbers on the cut along a fret, whole or at one end. All are the library's. */
 import type { Build } from '../../neck/build.ts';
 import { heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
 import type { UnitSystem } from '../../neck/units.ts';
@@ -42,7 +42,7 @@ function channelCallout(build: Build, xMm: number, units: UnitSystem): Callout[]
   return [callout('right', [xMm, -low, -width * 0.45], text)];
 }
 
-/** The whole width. Looking towards the nut, the lowest string's side (z > 0) is on the left. */
+/** The whole width, looking towards the nut: z > 0 is on the left. */
 export function fretAnnotations(build: Build, fret: number, units: UnitSystem, lifted: boolean): Annotations {
   const words = SCENE_WORDS.section;
   const text = (key: QuantityKey, value: number): string => textOf(key, value, units);

@@ -321,5 +321,6 @@ export const FILES_WORDS: typeof english.FILES_WORDS = {
     marks: 'Griffbretteinlagen',
   },
   caption: (name, version, stamp) => `${name}, ${version}, ${stamp}`,
-  coordinates: 'x längs des Halses vom Sattel, y nach oben vom Scheitel des Griffbretts, z quer zur tiefsten Saite',
+  coordinates:
+    'x längs des Halses vom Sattel, y nach oben vom Scheitel des Griffbretts, z quer zu den Basssaiten eines rechtshändigen Halses',
 };

@@ -61,6 +61,7 @@ export const PARAMETER_WORDS = words('PARAMETER_WORDS', {
   neckBlankSpanMm: { label: 'Neck blank span', hint: 'Distance between the two supports.' },
   neckBlankLoadN: { label: 'Neck blank load', hint: 'Weight hung at mid-span: 1 kg pulls 9.81 N.' },
   neckBlankSagMm: { label: 'Neck blank deflection', hint: 'How far the middle goes down under that weight.' },
+  leftHanded: { label: 'Left-handed', hint: 'The bass strings and the dots in the side change sides, and you look at the neck from the other one.' },
   boardWood: { label: 'Board wood', hint: 'Its density decides how firmly the studs bite; its stiffness joins the neck’s.' },
   boardSawn: { label: 'Board sawn', hint: 'Which way the growth rings run. It changes stiffness across the grain only.', options: { flat: 'flat-sawn', quarter: 'quarter-sawn' } },
   boardThicknessMm: { label: 'Board thickness', hint: 'At the centre line, on top of the neck.' },

@@ -325,5 +325,6 @@ export const FILES_WORDS = words('FILES_WORDS', {
     marks: 'Position marks',
   },
   caption: (name: string, version: string, stamp: string) => `${name}, ${version}, ${stamp}`,
-  coordinates: 'x along the neck from the nut, y up from the crown of the board, z across towards the lowest string',
+  coordinates:
+    'x along the neck from the nut, y up from the crown of the board, z across, towards the bass strings of a right-handed neck',
 });
