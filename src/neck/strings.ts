@@ -72,7 +72,7 @@ const wound = (t: number, construction: StringConstruction = 'steel-wound', shar
   diameterMm: thou(t),
   coreMm: Number((thou(t) * share).toFixed(4)),
 });
-const bronze = (t: number) => wound(t, 'bronze-wound');
+const bronze = (t: number, share?: number) => wound(t, 'bronze-wound', share);
 const nylon = (mm: number) => ({ construction: 'nylon-plain' as const, diameterMm: mm, coreMm: mm });
 const flossed = (mm: number, coreMm: number) => ({ construction: 'nylon-wound' as const, diameterMm: mm, coreMm });
 
@@ -143,7 +143,7 @@ const SETS = [
       plain(14),
       plain(14),
       plain(9),
-      bronze(23),
+      bronze(23, 0.55),
       plain(12),
       bronze(30),
       plain(18),

@@ -25,7 +25,10 @@ export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: 
   // Beside it and its words there is room for the tools that lie over the picture.
   const length = Math.min(200, width * (small ? 0.34 : 0.18));
   const end = boardEndMm(build);
-  const scale = length / end;
+  const top = bottom - (small ? 20 : 24);
+  const depth = (x: number): number => totalThicknessMm(build, x) + heelDepthMm(build, x);
+  // A short neck with a deep heel is drawn shorter, so that all of it is in the picture.
+  const scale = Math.min(length / end, (height - 4 - top) / depth(end));
   const head = bottom - (small ? 30 : 36);
   const aside = { size: 12 };
   if (isCut) {
@@ -39,8 +42,6 @@ export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: 
   }
   write(ink, SCENE_WORDS.bowShown(factorText(factor)), [left, head], { size: small ? 13 : 15, weight: 600 });
   // The outline: fret-top line above, back below.
-  const top = bottom - (small ? 20 : 24);
-  const depth = (x: number): number => totalThicknessMm(build, x) + heelDepthMm(build, x);
   const bow = (x: number): number => {
     reader.at(x);
     return factor === 0 ? 0 : reader.height / factor;
