@@ -3,6 +3,7 @@
  * change the mesh (wire, kerf, method, tuning, rod setting, time) is a combination of these.
  */
 import { assemble, hold, withSlots, type Assembly } from './elements/assembly.ts';
+import { isPositive } from './elements/dense.ts';
 import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './elements/banded.ts';
 import type { NeckDescription, SlotFilling } from './description.ts';
 import {
@@ -58,7 +59,7 @@ function roomFor(band: Float64Array): Float64Array {
 export function solveInfluence(model: NeckModel, filling: SlotFilling, which: 'all' | 'named' = 'all'): Influence {
   const room = roomFor(model.assembly.band);
   const factor = hold(model.assembly, withSlots(model.assembly, filling, room));
-  return influenceOf(model.assembly, which === 'all' ? model.loads : namedLoads(model.loads), factor);
+  return influenceOf(model.assembly, which === 'all' ? model.loads : namedLoads(model.loads), factor, filling);
 }
 
 /**
@@ -89,8 +90,17 @@ export function solveCases(
   }
 }
 
-/** The influence vectors of load cases, from the factor of the matrix. */
-export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFactor): Influence {
+/**
+ * The influence vectors of load cases, from the factor of the matrix. What a wedge opens its own slot beyond the plane model is
+ * the give of an empty slot: one that is filled opens by what fills it. W gives W/(1 + kW) beside a filling k, so of a change
+ * of W little more than its thousandth part is left.
+ */
+export function influenceOf(
+  assembly: Assembly,
+  loads: LoadBlock,
+  factor: BandFactor,
+  filling: SlotFilling = { kind: 'empty' },
+): Influence {
   const { mesh } = assembly;
   const stations = mesh.columnXMm.length;
   const slots = mesh.slotLeftColumn.length;
@@ -108,7 +118,6 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
       let opening = 0;
       for (let row = 0; row <= mesh.slotRows; row += 1)
         opening += weights[slot][row] * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
-      if (slot === loadCase && slot < loads.wedges) opening += assembly.holds?.[slot].ownMm ?? 0;
       openingMm[loadCase * slots + slot] = opening;
     }
     const ofRod = rodForces.indexOf(loads.cases[loadCase]);
@@ -120,7 +129,35 @@ export function influenceOf(assembly: Assembly, loads: LoadBlock, factor: BandFa
       );
     });
   });
+  if (assembly.holds && loads.wedges > 0 && filling.kind === 'empty')
+    giveOwn(
+      openingMm,
+      assembly.holds.map(({ ownMm }) => ownMm),
+    );
   return { stationXMm: mesh.columnXMm, slots, wedges: loads.wedges, lineMm, openingMm, rodWorkNmm };
+}
+
+/** Least share of what the ends take from a slot's own give that is tried before it is left out. */
+const LEAST_TAKEN = 1 / 64;
+
+/**
+ * Adds what each slot opens by itself beyond the plane model to the openings under the wedges. It is less than nothing where
+ * the ends hold the slot closed. The piece that it comes from stands alone: where slots lie nearer than some 6 mm, together
+ * they would take more than they have, and a wedge would do negative work. Then they take half of it, a quarter, …
+ */
+function giveOwn(openingMm: Float64Array, ownMm: readonly number[]): void {
+  const n = ownMm.length;
+  const given = (taken: number) => {
+    const matrix = openingMm.slice(0, n * n);
+    for (let i = 0; i < n; i += 1) {
+      for (let j = 0; j < i; j += 1) matrix[i * n + j] = (matrix[i * n + j] + matrix[j * n + i]) / 2;
+      matrix[i * n + i] += ownMm[i] < 0 ? taken * ownMm[i] : ownMm[i];
+    }
+    return matrix;
+  };
+  let taken = 1;
+  while (taken > 0 && !isPositive(given(taken), n)) taken = taken > LEAST_TAKEN ? taken / 2 : 0;
+  for (let i = 0; i < n; i += 1) openingMm[i * n + i] += ownMm[i] < 0 ? taken * ownMm[i] : ownMm[i];
 }
 
 /** A combination of load cases: wedge forces in N, and an amount of each named case. */

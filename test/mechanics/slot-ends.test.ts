@@ -6,6 +6,8 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { expectNear } from '../expect-near.ts';
+import { checkBuild } from '../../src/neck/schema.ts';
+import HELD from './held-slots.json' with { type: 'json' };
 
 const BUILD = defaultBuild();
 const line = (thicknessMm: number, material?: string) => ({
@@ -110,5 +112,24 @@ describe('tangs nipped short in open slots', () => {
 
   it('without clearance are tangs to the edge', () => {
     expect(describeNeck({ ...BUILD, undercutTangs: true, nipClearanceMm: 0 }, AS_STATED).ends).toBeUndefined();
+  });
+});
+
+/** Two that were drawn, and refused for a matrix that is not positive until what the ends take was held to what there is. */
+describe('what the ends of a slot take from its own give', () => {
+  const built = (held: object): Build => {
+    // Parameters that are newer than the two have their standard.
+    const checked = checkBuild({ ...defaultBuild(), ...held });
+    if (!checked.ok) throw new Error(JSON.stringify(checked.problems));
+    return checked.build;
+  };
+
+  it('is never more than it has, where slots lie 3 mm apart', () => {
+    expect(forces(built(HELD.closeSlots)).every((force) => force >= 0)).toBe(true);
+  });
+
+  it('is nothing once the slot is filled', () => {
+    const { both, glue } = predictor.predict(built(HELD.filledSlots)).methods;
+    for (const { strung } of [both, glue]) expect(Number.isFinite(strung.extremeMm)).toBe(true);
   });
 });

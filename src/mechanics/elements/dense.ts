@@ -28,6 +28,17 @@ export function factorDense(matrix: Float64Array, n: number): void {
   }
 }
 
+/** Is the matrix positive definite? It is overwritten. */
+export function isPositive(matrix: Float64Array, n: number): boolean {
+  try {
+    factorDense(matrix, n);
+    return true;
+  } catch (error) {
+    if (error instanceof Refused) return false;
+    throw error;
+  }
+}
+
 /** Solves L·x = b in place. */
 export function substituteForward(lower: Float64Array, x: Float64Array): void {
   const n = x.length;
