@@ -20,16 +20,19 @@ export const EARLIER_GRIP: Pick<Build, 'studShape' | 'studSoftnessMm'> = { studS
 export const isEarlierGrip = ({ studShape, studSoftnessMm }: typeof EARLIER_GRIP): boolean =>
   studShape === EARLIER_GRIP.studShape && studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
 
-/** Until version 3 all strings had one action, all frets one line, and every neck was right-handed. */
-export const EARLIER_SET_UP: Pick<Build, 'bassHigherMm' | 'fallAwayMm' | 'fallAwayFromFret' | 'leftHanded'> = {
+/** Until version 3 all strings had one action, and all frets one line. */
+export const EARLIER_SET_UP: Pick<Build, 'bassHigherMm' | 'fallAwayMm' | 'fallAwayFromFret'> = {
   bassHigherMm: 0,
   fallAwayMm: 0,
   fallAwayFromFret: 12,
-  leftHanded: false,
 };
 
-/** Until version 4 the saw went as far as the binding let it, and a tang to the edge where its slot did. */
-const EARLIER_ENDS: Pick<Build, 'bridgeMm' | 'undercutTangs'> = { bridgeMm: 0, undercutTangs: false };
+/** Until version 4 the saw went as far as the binding let it, a tang to the edge where its slot did, and all were right-handed. */
+const EARLIER_ENDS: Pick<Build, 'bridgeMm' | 'undercutTangs' | 'leftHanded'> = {
+  bridgeMm: 0,
+  undercutTangs: false,
+  leftHanded: false,
+};
 
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
