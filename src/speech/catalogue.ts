@@ -9,6 +9,7 @@ import type * as problems from './en/neck/problems.ts';
 import type * as quantity from './en/neck/quantity.ts';
 import type * as log from './en/pages/log.ts';
 import type * as biteStanding from './en/pages/bite-standing.ts';
+import type * as biteNotice from './en/pages/bite-notice.ts';
 import type * as gripStanding from './en/pages/grip-standing.ts';
 import type * as hearing from './en/pages/hearing.ts';
 import type * as logProblems from './en/pages/log-problems.ts';
@@ -74,6 +75,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof problems> &
   TablesOf<typeof log> &
   TablesOf<typeof biteStanding> &
+  TablesOf<typeof biteNotice> &
   TablesOf<typeof gripStanding> &
   TablesOf<typeof hearing> &
   TablesOf<typeof strips> &

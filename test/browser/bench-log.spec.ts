@@ -295,3 +295,40 @@ testForEverybody(
   }),
   '.bench-log',
 );
+
+test('read on the neck itself: a wrong way is asked about, and what it leaves is used by the page', async () => {
+  const app = await openLog();
+  const log = dialog(app);
+  await log.getByText('Strings’ pull and rod, read on a dial').click();
+  await size(app, /^Dial over fret/).fill('7');
+  await typeBow(app, /^Strings put on/, 'hump 0.28');
+  await log.getByRole('button', { name: 'Enter it' }).click();
+  await log.getByText(/the other way than predicted/).waitFor();
+  await log.getByRole('button', { name: 'Correct it' }).click();
+  await typeBow(app, /^Strings put on/, 'hollow 0.28');
+  await log.getByText('Bow after each quarter of the frets').click();
+  for (const [label, bow] of [
+    [/^A quarter of the frets/, 'hump 0.05'],
+    [/^Half of the frets/, 'hump 0.10'],
+    [/^Three quarters of the frets/, 'hump 0.15'],
+  ] as const)
+    await typeBow(app, label, bow);
+  await log.getByRole('button', { name: 'Enter it' }).click();
+  await log.getByText(/is in the log\.$/).waitFor();
+  expect(await rows(app).first().innerText()).toMatch(/moved by the strings: 0\.28\smm hollow/);
+
+  const bands = log.locator('.log-own-bands tbody tr');
+  await bands.first().waitFor();
+  expect(await bands.locator('th').allInnerTexts()).toEqual([
+    'nothing yet',
+    'strings’ pull',
+    'bow per quarter',
+    'all of them',
+  ]);
+  const told = await bands.last().locator('td').first().innerText();
+  await log.getByRole('button', { name: 'Use this for the neck' }).click();
+  await log.getByText(/^This neck uses the measured grip/).waitFor();
+  const band = app.page.locator('[data-figure="fretted"] .figure-band');
+  await expect.poll(async () => told.includes(await band.innerText()), { timeout: 20_000 }).toBe(true);
+  expect(app.troubles).toEqual([]);
+});

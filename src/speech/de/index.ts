@@ -19,6 +19,7 @@ import * as lessons from './pages/lessons.ts';
 import * as backup from './pages/backup.ts';
 import * as library from './pages/library.ts';
 import * as biteStanding from './pages/bite-standing.ts';
+import * as biteNotice from './pages/bite-notice.ts';
 import * as gripStanding from './pages/grip-standing.ts';
 import * as log from './pages/log.ts';
 import * as hearing from './pages/hearing.ts';
@@ -63,6 +64,7 @@ export const GERMAN: Catalogue = {
   ...backup,
   ...library,
   ...biteStanding,
+  ...biteNotice,
   ...gripStanding,
   ...log,
   ...hearing,

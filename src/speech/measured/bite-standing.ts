@@ -2,7 +2,7 @@
 import type { BiteReference } from '../../neck/bite-reference.ts';
 import { BITE_STANDING_WORDS } from '../en/pages/bite-standing.ts';
 import { formatNumber } from '../quantity.ts';
-import type { BiteStanding, GripStanding } from '../../mechanics/bench-log/standing.ts';
+import type { BiteStanding } from '../../mechanics/bench-log/standing.ts';
 
 /** Standard deviations from the middle to the 5th and the 95th percentile. */
 const TO_P95 = 1.6449;
@@ -33,23 +33,4 @@ export function standingText(standing: BiteStanding, biteFactor: number): string
     default:
       return undefined;
   }
-}
-
-/** In a line beside the numbers. */
-export function shortStandingText({ code }: BiteStanding): string | undefined {
-  switch (code) {
-    case 'earlier':
-    case 'not-accepted':
-    case 'not-here':
-    case 'changed':
-      return BITE_STANDING_WORDS.short[code];
-    default:
-      return undefined;
-  }
-}
-
-export function shortGripStandingText(standing: GripStanding): string | undefined {
-  if (standing.code === 'reading') return undefined;
-  if (standing.code === 'in-use') return standing.isOther ? BITE_STANDING_WORDS.gripShort['other-neck'] : undefined;
-  return BITE_STANDING_WORDS.gripShort[standing.code];
 }

@@ -4,7 +4,7 @@ import { useBackbow } from '../../../state/store.ts';
 import type { Phase, RailPosition } from '../../../verdict/rail.ts';
 import { ActionButton } from '../actions/action-button.tsx';
 import { READOUT_WORDS } from '../../../speech/en/workshop/workshop.ts';
-import { shortGripStandingText, shortStandingText } from '../../../speech/measured/bite-standing.ts';
+import { shortGripStandingText, shortStandingText } from '../../../speech/measured/bite-notice.ts';
 import { useGripStanding } from '../../../state/bench-log/use-grip-standing.ts';
 import { useStanding } from '../../../state/bench-log/use-standing.ts';
 import { Figure } from './figure.tsx';

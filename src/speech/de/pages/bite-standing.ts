@@ -18,22 +18,4 @@ export const BITE_STANDING_WORDS: typeof english.BITE_STANDING_WORDS = {
     `Die Messung hinter dieser Spanne hat sich geändert: ${count === 1 ? 'Ein Eintrag ist' : `${count} Einträge sind`} nicht mehr im Protokoll. Gezeigt wird die breite Spanne, bis Sie das Protokoll neu übernehmen.`,
   accept: 'Hier annehmen',
   givesOther: (here, there) => `Diese Messungen geben ${here}; der Entwurf sagt ${there}. Sie wurden nicht angenommen.`,
-  short: {
-    earlier:
-      'Den Griff hat eine frühere Fassung aus dem Protokoll genommen; gezeigt wird die breite Spanne, bis Sie das Protokoll neu übernehmen.',
-    'not-accepted':
-      'Die Messungen hinter diesem Griff stehen im Protokoll und sind noch nicht angenommen; gezeigt wird die breite Spanne.',
-    'not-here': 'Die Messungen hinter diesem Griff sind nicht auf diesem Gerät; gezeigt wird die breite Spanne.',
-    changed: 'Die Messung hinter dieser Spanne hat sich geändert; gezeigt wird die breite Spanne.',
-  },
-  gripShort: {
-    'other-grip': 'Der Griff wurde von Hand geändert, seit er gemessen ist; gezeigt wird die breite Spanne.',
-    'not-accepted':
-      'Die Messungen hinter diesem Griff sind hier und noch nicht angenommen; gezeigt wird die breite Spanne.',
-    'not-here': 'Die Messungen hinter diesem Griff sind nicht auf diesem Gerät; gezeigt wird die breite Spanne.',
-    changed:
-      'Ein Streifen oder eine Messung hinter dieser Spanne ist geändert oder gelöscht; gezeigt wird die breite Spanne.',
-    'other-neck':
-      'Der Hals wurde geändert, seit an ihm gemessen wurde; seine eigenen Messungen machen jetzt nichts enger.',
-  },
 };
