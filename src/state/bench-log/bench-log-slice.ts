@@ -5,7 +5,7 @@ import type { BackbowState } from '../store.ts';
 import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
 import type { BiteReference, GripReference } from '../../neck/bite-reference.ts';
 import { withAdopted } from './adopted.ts';
-import { changedRecord, EMPTY_RECORD, readableEntries, recordOf, type LogRecord } from './log-record.ts';
+import type { LogRecord } from './log-record.ts';
 import { deviceLogStorage, type LogStorage } from './log-storage.ts';
 
 /** Why the log is not kept on this device: see there, or it is a record of a newer release that is left alone. */
@@ -32,16 +32,21 @@ export interface BenchLogSlice {
   readonly acceptGrip: (grip: GripReference) => Promise<void>;
 }
 
+/** What reads and checks entries: not needed for the first picture. */
+const records = () => import('./log-record.ts');
+const EMPTY: LogRecord = { version: 2, entries: [], adopted: [], grips: [], earlier: [] };
+
 /** A record that must not be written over. */
 class NewerRecord extends Error {}
 
 export const createBenchLogSlice =
   (storage: LogStorage = deviceLogStorage()): StateCreator<BackbowState, [], [], BenchLogSlice> =>
   (set, get) => {
-    let record = EMPTY_RECORD;
+    let record = EMPTY;
     let reading: Promise<void> | undefined;
 
-    function show(next: LogRecord): void {
+    async function show(next: LogRecord): Promise<void> {
+      const { readableEntries } = await records();
       record = next;
       const entries = readableEntries(next);
       const adopted = JSON.stringify(next.adopted) === JSON.stringify(get().adoptedBites);
@@ -62,21 +67,23 @@ export const createBenchLogSlice =
       // What could not be kept lives in this page only: the device must not take its place.
       if (get().logTrouble !== null) return;
       try {
+        const { recordOf } = await records();
         const stored = recordOf(await storage.read());
         if (!stored) throw new NewerRecord();
-        show(stored);
+        await show(stored);
       } catch (error) {
         fail(error);
-        show(record);
+        await show(record);
       }
     }
 
     async function change(make: (before: LogRecord) => LogRecord): Promise<void> {
       await (reading ??= read());
       if (get().logTrouble !== null) {
-        show(make(record));
+        await show(make(record));
         return;
       }
+      const { recordOf } = await records();
       try {
         let written = record;
         await storage.change((stored) => {
@@ -85,10 +92,10 @@ export const createBenchLogSlice =
           written = make(before);
           return written;
         });
-        show(written);
+        await show(written);
       } catch (error) {
         fail(error);
-        show(make(record));
+        await show(make(record));
       }
     }
 
@@ -100,7 +107,10 @@ export const createBenchLogSlice =
       earlierBites: [],
       logTrouble: null,
       readBenchLog: () => (reading = read()),
-      changeBenchLog: (out, into) => change((before) => changedRecord(before, out, into)),
+      changeBenchLog: async (out, into) => {
+        const { changedRecord } = await records();
+        await change((before) => changedRecord(before, out, into));
+      },
       adoptBite: (bite) => change((before) => ({ ...before, adopted: withAdopted(before.adopted, bite) })),
       acceptGrip: (grip) => change((before) => ({ ...before, grips: withAdopted(before.grips, grip) })),
     };

@@ -22,7 +22,7 @@ export interface LogRecord {
   readonly earlier: readonly number[];
 }
 
-export const EMPTY_RECORD: LogRecord = { version: VERSION, entries: [], adopted: [], grips: [], earlier: [] };
+const EMPTY_RECORD: LogRecord = { version: VERSION, entries: [], adopted: [], grips: [], earlier: [] };
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
