@@ -21,6 +21,8 @@ export interface Deviations {
   /** On the board's moduli other than the one along the grain. */
   readonly acrossGrain: number;
   readonly glueModulus: number;
+  /** On the share that a fretted board slides under its clamps; nothing where no board is fretted first. */
+  readonly clampSlide: number;
 }
 
 export const AS_STATED: Deviations = {
@@ -40,4 +42,5 @@ export const AS_STATED: Deviations = {
   slotDepthMm: 0,
   acrossGrain: 1,
   glueModulus: 1,
+  clampSlide: 0,
 };

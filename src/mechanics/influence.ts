@@ -5,7 +5,7 @@
 import { assemble, hold, withSlots, type Assembly } from './elements/assembly.ts';
 import { isPositive } from './elements/dense.ts';
 import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './elements/banded.ts';
-import type { NeckDescription, SlotFilling } from './description.ts';
+import { EMPTY, type NeckDescription, type SlotFilling } from './description.ts';
 import {
   CASES,
   caseColumn,
@@ -14,6 +14,7 @@ import {
   wedgeWeights,
   type CaseName,
   type LoadBlock,
+  type NodalForces,
 } from './elements/loads.ts';
 import { createMesh, nodeAt, type Refinement } from './elements/mesh.ts';
 import { addRows } from './elements/rows.ts';
@@ -90,6 +91,42 @@ export function solveCases(
   }
 }
 
+/** Lines and openings of any load cases with the slots empty: cases × stations, cases × slots. */
+export function solveCasesOnEmpty(
+  { assembly }: NeckModel,
+  cases: readonly NodalForces[],
+): Pick<Influence, 'lineMm' | 'openingMm'> {
+  const { mesh } = assembly;
+  const factor = hold(assembly, withSlots(assembly, EMPTY, roomFor(assembly.band)));
+  const read = reader(assembly);
+  const lineMm = new Float64Array(cases.length * mesh.columnXMm.length);
+  const openingMm = new Float64Array(cases.length * mesh.slotLeftColumn.length);
+  solveCases(assembly, { wedges: 0, cases }, factor, (loadCase, block, lane) =>
+    read(loadCase, block, lane, lineMm, openingMm),
+  );
+  return { lineMm, openingMm };
+}
+
+/** Reads the line of the glue and the openings of the slots out of the displacements of a case. */
+function reader(assembly: Assembly) {
+  const { mesh } = assembly;
+  const stations = mesh.columnXMm.length;
+  const slots = mesh.slotLeftColumn.length;
+  const weights = Array.from({ length: slots }, (_, slot) => wedgeWeights(assembly, slot));
+  return (loadCase: number, block: Float64Array, lane: number, lineMm: Float64Array, openingMm: Float64Array): void => {
+    const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)];
+    for (let station = 0; station < stations; station += 1)
+      lineMm[loadCase * stations + station] = at(nodeAt(mesh, station, mesh.boardRows), 1);
+    for (let slot = 0; slot < slots; slot += 1) {
+      const left = mesh.slotLeftColumn[slot];
+      let opening = 0;
+      for (let row = 0; row <= mesh.slotRows; row += 1)
+        opening += weights[slot][row] * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
+      openingMm[loadCase * slots + slot] = opening;
+    }
+  };
+}
+
 /**
  * The influence vectors of load cases, from the factor of the matrix. What a wedge opens its own slot beyond the plane model is
  * the give of an empty slot: one that is filled opens by what fills it. W gives W/(1 + kW) beside a filling k, so of a change
@@ -104,22 +141,13 @@ export function influenceOf(
   const { mesh } = assembly;
   const stations = mesh.columnXMm.length;
   const slots = mesh.slotLeftColumn.length;
-  const weights = Array.from({ length: slots }, (_, slot) => wedgeWeights(assembly, slot));
+  const read = reader(assembly);
   const lineMm = new Float64Array(loads.cases.length * stations);
   const openingMm = new Float64Array(loads.cases.length * slots);
   const rodWorkNmm = new Float64Array(ROD_CASES.length ** 2);
   const rodForces = ROD_CASES.map((name) => loads.cases[caseColumn(loads.wedges, name)]);
   solveCases(assembly, loads, factor, (loadCase, block, lane) => {
-    const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)];
-    for (let station = 0; station < stations; station += 1)
-      lineMm[loadCase * stations + station] = at(nodeAt(mesh, station, mesh.boardRows), 1);
-    for (let slot = 0; slot < slots; slot += 1) {
-      const left = mesh.slotLeftColumn[slot];
-      let opening = 0;
-      for (let row = 0; row <= mesh.slotRows; row += 1)
-        opening += weights[slot][row] * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
-      openingMm[loadCase * slots + slot] = opening;
-    }
+    read(loadCase, block, lane, lineMm, openingMm);
     const ofRod = rodForces.indexOf(loads.cases[loadCase]);
     if (ofRod < 0) return;
     rodForces.forEach(({ freedoms, forceN }, by) => {
@@ -145,7 +173,7 @@ const LEAST_TAKEN = 1 / 64;
  * the ends hold the slot closed. The piece that it comes from stands alone: where slots lie nearer than some 6 mm, together
  * they would take more than they have, and a wedge would do negative work. Then they take half of it, a quarter, …
  */
-function giveOwn(openingMm: Float64Array, ownMm: readonly number[]): void {
+export function giveOwn(openingMm: Float64Array, ownMm: readonly number[]): void {
   const n = ownMm.length;
   const given = (taken: number) => {
     const matrix = openingMm.slice(0, n * n);

@@ -11,6 +11,7 @@ import type { Build } from '../neck/build.ts';
 import { workingKerfMm } from '../neck/kerf.ts';
 import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { metalById } from '../neck/metals.ts';
+import { boardFirst, forcesAt, frettedBoard, slideShare, type BoardFirst, type FrettedBoard } from './board-first.ts';
 import { LatestCache } from './cache.ts';
 import { mismatchStrain } from './climate.ts';
 import { seatedAt, studBiteMm, wallPressureShare, type Contact, type Seated } from './seating/contact.ts';
@@ -55,6 +56,8 @@ interface SolvedNeck {
    * @param which with the wedges or without them; empty slots always with them.
    */
   influence(filling: SlotFilling, which?: 'all' | 'named'): Influence;
+  /** What its board does when it is fretted by itself, lines against the straightedge. */
+  boardFirst(): BoardFirst;
 }
 
 /** Meshes and fillings kept: one neck in hand, its neighbours in a comparison, and what undo brings back. */
@@ -67,7 +70,9 @@ export function createPredictor(): Predictor {
     necks.get(JSON.stringify(description), () => {
       const model = createNeckModel(description);
       const influences = new LatestCache<Influence>(FILLINGS_KEPT);
+      let fretted: BoardFirst | undefined;
       return {
+        boardFirst: () => (fretted ??= boardAgainstStraightedge(boardFirst(model), description)),
         model,
         influence: (filling, which = filling.kind === 'empty' ? 'all' : 'named') =>
           influences.get(JSON.stringify([filling, which]), () =>
@@ -82,9 +87,7 @@ export function createPredictor(): Predictor {
       const neck = solvedNeck(describeNeck(build, AS_STATED));
       const contacts = contactsOf(build, AS_STATED);
       const wedgeN =
-        build.method === 'glue'
-          ? new Float64Array(contacts.length)
-          : seat(contacts, slotFlexibility(neck.influence(EMPTY))).forceN;
+        build.method === 'glue' ? new Float64Array(contacts.length) : seatedIn(neck, build, AS_STATED, contacts).forceN;
       return stressAround(neck.model, { wedgeN }, fret, STRESS_WINDOW_MM, stressDepthMm(build));
     },
   };
@@ -122,9 +125,8 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
 
   const tangLengthMm = tangLengthsMm(build);
   const contacts = contactsOf(build, deviations);
-  const flexibility = slotFlexibility(empty);
-  const pressed = seat(contacts, flexibility);
-  const pressedWedgeMm = wedgeLines(empty, pressed.forceN);
+  const pressed = seatedIn(neck, build, deviations, contacts);
+  const pressedWedgeMm = pressed.wedgeMm;
   const pressedTogetherMm = sumWedges({ wedgeMm: pressedWedgeMm }, fretXMm.length, stationXMm.length);
   const bowOf = (reliefMm: Float64Array) => extremeRelief(stationXMm, reliefMm, edge.fromXMm, edge.toXMm).extremeMm;
   const uncutBow = bowOf(combineLine(neck.influence(UNCUT), { cases: pull }));
@@ -136,6 +138,7 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
     strings,
     stringPullN,
     rod,
+    frettedBoard: boardFigures(pressed.board),
     startingMm: startingRelief(build, stationXMm),
     fallMm: fallLine(build, stationXMm),
     levelledIn: build.levelledIn,
@@ -148,14 +151,14 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   };
 
   const forceLeft = wedgeForceLeft(head.time.restDays, head.time.wedgeRelaxation);
-  const standing = contacts.map((contact, i) => seatedAt(contact, pressed.openingMm[i], forceLeft));
+  const { standing, seatedN } = restedIn(pressed, contacts, forceLeft);
   const predictMethod = (method: Method): MethodPrediction => {
     const presses = method !== 'glue';
     const filling = fillingOf(build, method, deviations);
     const holds = presses && areFelt(standing, filling, tangLengthMm, build.slotDepthMm);
     const influence = neck.influence(filling, holds ? 'all' : undefined);
     const seating = presses ? pressed : idle(contacts.length);
-    const springs = holds ? springsOf(contacts, seating, standing, influence, forceLeft) : undefined;
+    const springs = holds ? springsOf(contacts, seating, standing, influence, seatedN) : undefined;
     const response = (cases: Combination['cases']) => respond(influence, cases, springs);
     const underStrings = response(pull);
 
@@ -192,6 +195,45 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
   return { ...head, methods };
 }
 
+/** Frets as they were pressed in: into the finished neck, or into the board before it was glued on. */
+interface SeatedIn extends Seating {
+  /** What each fret does by itself with its wedge force: relief, frets × stations. */
+  readonly wedgeMm: Float64Array;
+  /** The contacts as they stand when time has left a share of their force. */
+  standing(forceLeft: number): Seated[];
+  /** Clamps that came off have let the slots open since the frets went in. */
+  readonly isReleased: boolean;
+  readonly board: FrettedBoard | null;
+}
+
+function seatedIn(neck: SolvedNeck, build: Build, deviations: Deviations, contacts: readonly Contact[]): SeatedIn {
+  const empty = neck.influence(EMPTY);
+  const flexibility = slotFlexibility(empty);
+  if (build.workOrder === 'neck-first') {
+    const pressed = seat(contacts, flexibility);
+    return {
+      ...pressed,
+      wedgeMm: wedgeLines(empty, pressed.forceN),
+      standing: (forceLeft) => contacts.map((contact, i) => seatedAt(contact, pressed.openingMm[i], forceLeft)),
+      isReleased: false,
+      board: null,
+    };
+  }
+  const { fretXMm } = neck.model.assembly.mesh.section.description;
+  const share = slideShare(build, deviations);
+  const board = frettedBoard(neck.boardFirst(), contacts, empty, flexibility, share, fretXMm);
+  return { ...board, isReleased: true, board };
+}
+
+/** The contacts as they stand when time has left a share of their force, and their forces there. */
+function restedIn(pressed: SeatedIn, contacts: readonly Contact[], forceLeft: number) {
+  const standing = pressed.standing(forceLeft);
+  const seatedN = pressed.isReleased
+    ? forcesAt(contacts, standing, pressed.openingMm)
+    : pressed.forceN.map((force) => forceLeft * force);
+  return { standing, seatedN };
+}
+
 /** C: how far a force of 1 N in slot j opens slot i, mm; row j, column i (it is symmetric). */
 function slotFlexibility(empty: Influence): Float64Array {
   return empty.openingMm.subarray(0, empty.slots ** 2);
@@ -199,12 +241,22 @@ function slotFlexibility(empty: Influence): Float64Array {
 
 /** The influence with the lines of its load cases as relief. */
 function againstStraightedge(influence: Influence, fromXMm: number, toXMm: number): Influence {
-  const { stationXMm, lineMm } = influence;
+  return { ...influence, lineMm: asRelief(influence.stationXMm, influence.lineMm, fromXMm, toXMm) };
+}
+
+/** Rows of lines as relief against a straightedge. */
+function asRelief(stationXMm: Float64Array, lineMm: Float64Array, fromXMm: number, toXMm: number): Float64Array {
   const stations = stationXMm.length;
   const reliefMm = new Float64Array(lineMm.length);
   for (let start = 0; start < lineMm.length; start += stations)
     reliefMm.set(reliefFromDepth(stationXMm, lineMm.subarray(start, start + stations), fromXMm, toXMm), start);
-  return { ...influence, lineMm: reliefMm };
+  return reliefMm;
+}
+
+/** The same of a board that is let go on the neck; that of the free board is against its own first and last fret. */
+function boardAgainstStraightedge(unit: BoardFirst, { fretXMm, jointMm }: NeckDescription): BoardFirst {
+  const { stationXMm, slideLineMm } = unit;
+  return { ...unit, slideLineMm: asRelief(stationXMm, slideLineMm, fretXMm[0], jointMm) };
 }
 
 /** What each fret does by itself with its wedge force: relief, frets × stations. */
@@ -214,6 +266,12 @@ function wedgeLines(empty: Influence, forceN: Float64Array): Float64Array {
   for (let i = 0; i < forceN.length; i += 1)
     for (let at = i * stations; at < (i + 1) * stations; at += 1) lines[at] *= forceN[i];
   return lines;
+}
+
+function boardFigures(board: FrettedBoard | null): Prediction['frettedBoard'] {
+  if (board === null) return null;
+  const { clampedForceN, freeBowMm, clampPressureMPa } = board;
+  return { clampedForceN: [...clampedForceN], freeBowMm, clampPressureMPa };
 }
 
 function idle(count: number): Seating {
@@ -245,17 +303,16 @@ function areFelt(
 /**
  * @param standing the contacts as they stand when the other loads come on; slots stay as far open as seating left them
  * @param influence of the slots as they are then
- * @param forceLeft share of the force that is left
+ * @param seatedN their forces there
  */
 function springsOf(
   contacts: readonly Contact[],
   seating: Seating,
   standing: readonly Seated[],
   influence: Influence,
-  forceLeft: number,
+  seatedN: Float64Array,
 ): Springs {
   const flexibility = slotFlexibility(influence);
-  const seatedN = seating.forceN.map((force) => forceLeft * force);
   // Of seated studs in empty slots nothing is left.
   const ownMm = combineOpening(influence, { wedgeN: seatedN });
   const restMm = seating.openingMm.map((opening, i) => opening - ownMm[i]);

@@ -119,6 +119,15 @@ export interface Prediction {
   readonly stringPullN: number;
   readonly rod: RodPrediction;
   readonly time: TimeInputs;
+  /** The board of a neck that is glued on with its frets in; null where they go into the finished neck. */
+  readonly frettedBoard: {
+    /** Wedge force of each fret while the board is clamped flat. */
+    readonly clampedForceN: readonly number[];
+    /** Bow of the board on the bench between its first and its last fret, hump positive. */
+    readonly freeBowMm: number;
+    /** Pressure of the clamps that holds it flat everywhere, MPa. */
+    readonly clampPressureMPa: number;
+  } | null;
   /** Relief that the neck has before fretting, over the stations; zero for a new neck. */
   readonly startingMm: Float64Array;
   /** How far the last frets are filed lower, against the straightedge, over the stations; zero without fall-away. */

@@ -1,5 +1,5 @@
 /**
- * The project file: JSON of our own, `{ "format": "backbow project", "version": 4, "build": { … }, "measurements": { … } }`.
+ * The project file: JSON of our own, `{ "format": "backbow project", "version": 5, "build": { … }, "measurements": { … } }`.
  *
  * `measurements` holds what the build refers to, for each quantity that was measured: `bite` and `grip`, as in
  * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
@@ -9,7 +9,7 @@ import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
 export const PROJECT_FORMAT = 'backbow project';
-export const PROJECT_VERSION = 4;
+export const PROJECT_VERSION = 5;
 export const PROJECT_EXTENSION = '.backbow.json';
 /** Larger files are no project files: notes, the longest entry, take a few kilobytes. */
 export const MOST_PROJECT_BYTES = 1_000_000;
@@ -34,11 +34,18 @@ const EARLIER_ENDS: Pick<Build, 'bridgeMm' | 'undercutTangs' | 'leftHanded'> = {
   leftHanded: false,
 };
 
+/** Until version 5 all frets went into a finished neck. */
+const EARLIER_ORDER: Pick<Build, 'workOrder' | 'clampSlidePercent'> = {
+  workOrder: 'neck-first',
+  clampSlidePercent: 50,
+};
+
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
   (build) => ({ ...build, ...EARLIER_SET_UP }),
   (build) => ({ ...build, ...EARLIER_ENDS }),
+  (build) => ({ ...build, ...EARLIER_ORDER }),
 ];
 
 /** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */

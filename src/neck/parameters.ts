@@ -169,6 +169,7 @@ export const PARAMETERS = [
   number('slots', 'chamferMm', 'mm', [0, 1.2, 0.05, 0.25], [0.15, 0.4]),
 
   // How they go in
+  choice('seating', 'workOrder', ['neck-first', 'board-first'], 'neck-first'),
   choice('seating', 'method', ['press', 'glue', 'both'], 'press'),
   choice('seating', 'seatingTool', ['hammer', 'press'], 'press'),
   choice('seating', 'seatingOrder', ['spread', 'nut-first', 'body-first'], 'spread'),
@@ -229,6 +230,7 @@ export const PARAMETERS = [
   number('assumptions', 'wallStiffnessNMm3', 'N/mm³', [50, 30000, 10, 500], [250, 5000], { source: 'assumed' }),
   number('assumptions', 'friction', '', [0.1, 0.8, 0.01, 0.4], [0.2, 0.65], { source: 'friction' }),
   number('assumptions', 'wedgeRelaxation', '', [0, 2, 0.05, 0.5], [0.3, 0.7], { source: 'relaxation' }),
+  number('assumptions', 'clampSlidePercent', '%', [0, 100, 5, 50], [0, 100], { source: 'assumed', when: { workOrder: ['board-first'] } }),
   number('assumptions', 'biteFactor', '', [0.2, 5, 0.01, 1], [0.6, 1.6], { source: 'bench-log' }),
 ] as const satisfies readonly Parameter[];
 

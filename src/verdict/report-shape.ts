@@ -182,6 +182,16 @@ export const REPORT_SHAPE = z.strictObject({
     mostPercent: z.number(),
     torqueAtLimitNm: told(z.number(), 'on the nut at that pull, in N·m'),
   }),
+  frettedBoard: z.optional(
+    told(
+      z.strictObject({
+        freeBoardBowMm: quantity('freeBoardBowMm'),
+        clampPressureMPa: quantity('clampPressureMPa'),
+        clampedForceN: perFret('clampedForceN'),
+      }),
+      'the board of a neck that is glued on with its frets in',
+    ),
+  ),
   fretXMm: perFret('fretXMm'),
   playing: told(
     z.strictObject({

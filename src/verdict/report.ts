@@ -134,6 +134,18 @@ function reportPlaying(reckoned: Reckoned) {
   };
 }
 
+function reportBoard({
+  freeBowMm,
+  clampPressureMPa,
+  clampedForceN,
+}: NonNullable<Reckoned['prediction']['frettedBoard']>) {
+  return {
+    freeBoardBowMm: filedQuantity('freeBoardBowMm', freeBowMm),
+    clampPressureMPa: filedQuantity('clampPressureMPa', clampPressureMPa),
+    clampedForceN: perFret('clampedForceN', clampedForceN),
+  };
+}
+
 function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty | undefined) {
   const method: MethodPrediction = reckoned.prediction.methods[id];
   const bands = uncertainty?.methods[id];
@@ -198,6 +210,7 @@ export function predictionReport(reckoned: Reckoned, uncertainty?: Uncertainty, 
       limitN: filedValue(prediction.rod.limitN, 'N'),
       torqueAtLimitNm: filedQuantity('nutTorqueNm', prediction.rod.torqueAtLimitNm),
     },
+    ...(prediction.frettedBoard ? { frettedBoard: reportBoard(prediction.frettedBoard) } : {}),
     fretXMm: perFret('fretXMm', prediction.fretXMm),
     playing: reportPlaying(reckoned),
     ...(uncertainty ? { bands: reportHowBanded(uncertainty, measured) } : {}),

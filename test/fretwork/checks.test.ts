@@ -182,6 +182,14 @@ const CASES: readonly Case[] = [
   { code: 'bend-too-tight', severity: 'warn', change: { wireRadiusPercent: 60 }, value: 60, limit: 70 },
   { code: 'little-oversize', severity: 'note', change: { oversizeMm: 0.25 }, value: 0.25, limit: 0.5 },
   { code: 'short-grain-at-end', severity: 'warn', change: { boardBeyondLastFretMm: 3 }, value: 3, limit: 4 },
+  {
+    code: 'clamps-too-weak',
+    severity: 'warn',
+    change: { workOrder: 'board-first' },
+    numbers: { frettedBoard: { freeBowMm: 9, clampPressureMPa: 0.8 } },
+    value: 0.8,
+    limit: 0.7,
+  },
   { code: 'strung-too-soon', severity: 'warn', change: { method: 'both', restDays: 0.5 }, value: 0.5, limit: 1 },
   { code: 'nickel', severity: 'warn', change: { nickelSensitivePlayer: true } },
   { code: 'nickel-strings', severity: 'warn', change: { nickelSensitivePlayer: true, wireMetal: 'brass' } },
@@ -327,6 +335,7 @@ describe('each check speaks up', () => {
       stringStressRatios: [0.55, 0.5],
       ...rod(0.2, -0.2, 0.6),
       levelling: { reliefMm: hump(0) },
+      frettedBoard: { freeBowMm: 9, clampPressureMPa: 0.7 },
     };
     expect(checkFretwork(QUIET, fine).map((check) => check.code)).toEqual(['dust']);
   });
@@ -370,6 +379,7 @@ describe('each check speaks up', () => {
       'bend-too-tight': true,
       'little-oversize': true,
       'short-grain-at-end': true,
+      'clamps-too-weak': true,
       'strung-too-soon': true,
       nickel: true,
       'nickel-strings': true,

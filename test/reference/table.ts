@@ -8,6 +8,7 @@ import { PRACTICE_ROWS } from './rows/practice.ts';
 import { ROD_ROWS } from './rows/rod.ts';
 import { SEATING_ROWS } from './rows/seating.ts';
 import { SLOT_ROWS } from './rows/slots.ts';
+import { SOLID_BOARD_ROWS } from './rows/solid-board.ts';
 import { SOLID_BOUND_ROWS } from './rows/solid-bound.ts';
 import { SOLID_FE_ROWS } from './rows/solid-fe.ts';
 import { STRING_ROWS } from './rows/strings.ts';
@@ -19,6 +20,7 @@ export const ROWS: readonly Row[] = [
   ...FRET_ROWS,
   ...SOLID_FE_ROWS,
   ...SOLID_BOUND_ROWS,
+  ...SOLID_BOARD_ROWS,
   ...SLOT_ROWS,
   ...BEAM_ROWS,
   ...WOOD_ROWS,

@@ -97,7 +97,7 @@ it('says whether the state of levelling is the build’s or an assumption', () =
 describe('the shape', () => {
   /** Keys of a report that are no quantities: how it is made, ends of bands, numbers of a check. */
   const OTHERS = new Set(
-    'format version build stamp program method checks raisedChecks code variant severity parameter quantity value limit limitKind unit frets about straightedge fromFret toFret levelledIn levelledInIsAssumed strings rod kind limitN limitedBy leastPercent mostPercent torqueAtLimitNm nutWay bands seed samples bite benchLog measurements necks biteLogSpread methods press glue both p05 p50 p95 mostlyFrom input sharePercent withinReachPercent rodForTarget status fromStartPercent notInTenYearsPercent playing pluckDirection isAssumed strengths strength mostRoom rooms overMonths'.split(
+    'format version build stamp program method checks raisedChecks code variant severity parameter quantity value limit limitKind unit frets about straightedge fromFret toFret levelledIn levelledInIsAssumed strings rod kind limitN limitedBy leastPercent mostPercent torqueAtLimitNm nutWay bands seed samples bite benchLog measurements necks biteLogSpread methods press glue both p05 p50 p95 mostlyFrom input sharePercent withinReachPercent rodForTarget status fromStartPercent notInTenYearsPercent frettedBoard playing pluckDirection isAssumed strengths strength mostRoom rooms overMonths'.split(
       ' ',
     ),
   );
@@ -118,6 +118,15 @@ describe('the shape', () => {
     const keys = keysOf(reportSchema());
     expect(keys.length).toBeGreaterThan(100);
     expect([...new Set(keys)].filter((key) => !KNOWN.has(key) && !OTHERS.has(key))).toEqual([]);
+  });
+
+  it('tells of a fretted board where one is glued on, and only there', () => {
+    const plain = predictionReport(reckon(defaultBuild()));
+    const board = predictionReport(reckon({ ...defaultBuild(), workOrder: 'board-first' }));
+    expect(plain).not.toHaveProperty('frettedBoard');
+    expect(REPORT_SHAPE.safeParse(board).success).toBe(true);
+    expect(board.frettedBoard?.clampedForceN).toHaveLength(22);
+    expect(board.frettedBoard?.freeBoardBowMm).toBeGreaterThan(1);
   });
 
   it('is a schema that says what everything is, and refuses what it does not know', () => {

@@ -35,6 +35,7 @@ export type CheckCode =
   | 'bend-too-tight'
   | 'little-oversize'
   | 'short-grain-at-end'
+  | 'clamps-too-weak'
   | 'strung-too-soon'
   | 'nickel'
   | 'nickel-strings'

@@ -36,6 +36,8 @@ export interface CheckNumbers {
     /** Shear in the wood beside the slot over its strength, per cent. */
     readonly wallShearPercent: readonly number[];
   };
+  /** A board that is glued on with its frets in: its hump on the bench, mm, and the pressure that holds it flat, MPa. */
+  readonly frettedBoard?: { readonly freeBowMm: number; readonly clampPressureMPa: number };
   /** Relief of every fret's top in the state in which the frets are levelled, mm, and the line to level to. */
   readonly levelling?: {
     readonly reliefMm: readonly number[];
@@ -51,6 +53,13 @@ export function stringChecks({ stringStressRatios }: CheckNumbers): Check[] {
   const measure = atMost('stringStressPercent', limits.MOST_STRING_STRESS * 100, worst * 100);
   const severity = worst >= 1 ? 'stop' : 'warn';
   return [check('string-near-breaking', severity, 'strings', measure, basedOn('wire-strength'))];
+}
+
+/** A fretted board that clamps do not hold flat is glued on with a bow of its own. */
+export function clampChecks({ frettedBoard }: CheckNumbers): Check[] {
+  if (!frettedBoard || !above(frettedBoard.clampPressureMPa, limits.USUAL_CLAMPING_MPA)) return [];
+  const measure = atMost('clampPressureMPa', limits.USUAL_CLAMPING_MPA, frettedBoard.clampPressureMPa);
+  return [check('clamps-too-weak', 'warn', 'workOrder', measure, PREDICTION)];
 }
 
 function withoutRod(build: Build, reliefMm: number): Check[] {

@@ -29,6 +29,8 @@ export const LEAST_SHELF_MM = 0.3;
 export const LEAST_NIP_CLEARANCE_MM = 0.2;
 /** Top of the crown beyond the outer string, mm. */
 export const LEAST_BESIDE_STRING_MM = 1.2;
+/** What clamps side by side press a board down with, MPa; presses reach twice that. */
+export const USUAL_CLAMPING_MPA = 0.7;
 /** Wire over each edge to grip and to file, mm. */
 export const LEAST_OVERSIZE_MM = 0.5;
 /** Wire radius as a share of the board's below which the middle stands off too far, per cent. */

@@ -85,7 +85,7 @@ export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkP
     glue: glueNeeded(build, ends),
     ...(build.method === 'press' ? {} : { glueRecipe: glueById(build.glueKind) }),
     seating: seatingPlan(build, ends, numbers.seating),
-    steps: fretworkSteps(build),
+    steps: fretworkSteps(build, numbers),
     cautions: [...cautionsFor(build).values()],
     metals: compareMetals(build),
     ...(levelling

@@ -3,6 +3,7 @@
  * its cautions. The words are in speech/en/steps.ts. Common practice, no source, except for the numbers, which come from
  * the rest of the library.
  */
+import type { CheckNumbers } from '../checks/checks-from-forces.ts';
 import type { Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
 import { filedQuantity, isComputed, quantityOf, type QuantityKey } from '../../neck/quantities.ts';
@@ -33,6 +34,7 @@ export type StepId =
   | 'seat'
   | 'straightedge'
   | 'clamp'
+  | 'clamp-board'
   | 'trim'
   | 'rest'
   | 'level'
@@ -90,6 +92,8 @@ interface Job {
   readonly build: Build;
   readonly ends: readonly FretEnd[];
   readonly rows: readonly Slot[];
+  /** What the mechanics found, as far as it is known. */
+  readonly numbers: Pick<CheckNumbers, 'frettedBoard'>;
 }
 
 const one = (key: QuantityKey, value: number): StepQuantity => ({ key, value });
@@ -260,6 +264,15 @@ function clamping({ build }: Job): Step[] {
   return [step('clamp', ['clamp'], ['glue'], [one('clampTimeMin', clampMinutes), one('glueFullHours', fullHours)])];
 }
 
+/** A board that was fretted by itself goes on the neck. */
+function boardOn({ build, numbers: { frettedBoard } }: Job): Step[] {
+  if (build.workOrder !== 'board-first') return [];
+  const quantities = frettedBoard
+    ? [one('freeBoardBowMm', frettedBoard.freeBowMm), one('clampPressureMPa', frettedBoard.clampPressureMPa)]
+    : [];
+  return [step('clamp-board', ['clamp-board'], [], quantities)];
+}
+
 function finishing({ build, ends }: Job): Step[] {
   const bound = build.bindingLineCount > 0;
   const trimmed = [
@@ -294,13 +307,14 @@ const STAGES = [
   gluing,
   seating,
   clamping,
+  boardOn,
   finishing,
 ] as const;
 
 /** All steps of this build, in order; those that it has no use for are left out. */
-export function fretworkSteps(build: Build): Step[] {
+export function fretworkSteps(build: Build, numbers: Job['numbers'] = {}): Step[] {
   const ends = fretEnds(build);
-  const job: Job = { build, ends, rows: slots(build, ends) };
+  const job: Job = { build, ends, rows: slots(build, ends), numbers };
   const called = cautionsFor(build);
   return STAGES.flatMap((stage) => stage(job)).map((made) => ({
     ...made,

@@ -142,7 +142,8 @@ class ElementLoop {
   }
 }
 
-export function assemble(mesh: Mesh): Assembly {
+/** @param holds what holds the slots at their ends, where that is known of a larger mesh */
+export function assemble(mesh: Mesh, holds: Assembly['holds'] = slotHolds(mesh)): Assembly {
   const { rows } = mesh;
   const columns = mesh.columnXMm.length;
   const order = 2 * columns * (rows + 1);
@@ -165,7 +166,7 @@ export function assemble(mesh: Mesh): Assembly {
       for (let a = 0; a < 8; a += 1) boardStrainForce[loop.first + loop.freedoms[a]] += loop.work.freeStrainForce[a];
     }
   }
-  return { mesh, shape, band, boardStrainForce, holds: slotHolds(mesh), held: heldFreedoms(mesh) };
+  return { mesh, shape, band, boardStrainForce, holds, held: heldFreedoms(mesh) };
 }
 
 function heldFreedoms(mesh: Mesh): number[] {

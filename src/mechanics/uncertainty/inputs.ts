@@ -66,6 +66,8 @@ export const INPUTS: readonly InputDescription[] = [
   { id: 'slotDepthMm', kind: 'offset', source: ASSUMED },
   { id: 'acrossGrain', kind: 'factor', source: ASSUMED },
   { id: 'glueModulus', kind: 'factor', source: ASSUMED },
+  // Last, so that the deviates of the others are the same with it and without.
+  { id: 'clampSlide', kind: 'offset', source: ASSUMED },
 ];
 
 /** Standard deviation of a lognormal factor's logarithm from its coefficient of variation. */
@@ -116,6 +118,8 @@ export function spreadsOf(build: Build, biteLogSpread?: number): Spreads {
     slotDepthMm: 0.1,
     acrossGrain: logSpread(0.15),
     glueModulus: logSpread(0.5),
+    // Anything between held and free: its middle and the spread of an even share.
+    clampSlide: build.workOrder === 'board-first' ? 0.29 : 0,
   };
 }
 

@@ -139,6 +139,10 @@ function* runSteps(build: Build, spreads: Spreads, predictor: Predictor, aside: 
     trials.push({ input, step: CONTACT_STEP, plus: deviated(predictor, input, CONTACT_STEP), ...minus });
     yield;
   }
+  if (spreads.clampSlide > 0) {
+    const away = build.clampSlidePercent > 50 ? -CONTACT_STEP : CONTACT_STEP;
+    trials.push({ input: 'clampSlide', step: away, plus: deviated(predictor, 'clampSlide', away) });
+  }
   return { stated, reference, widerMm: wider, contacts, trials };
 }
 

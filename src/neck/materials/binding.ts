@@ -1,52 +1,40 @@
 /**
- * What binding is made of: a wood of the table, or one of these. Modulus of the sheet at room temperature, the middle of the
- * range that is printed; ν 0.35 is usual for plastics and matters little (assumption).
+ * What binding is made of: a wood of the table, or one of these. Modulus of the sheet at room temperature, GPa, the middle of
+ * the range that is printed; ν 0.35 is usual for plastics and matters little (assumption).
+ *
+ *   celluloid            1.3–2.8   plastics handbooks, cellulose nitrate (from memory)
+ *   cellulose acetate    1.0–3.0   Springer Handbook of Condensed Matter and Materials Data (2005), Table 3.3-23 (read)
+ *   ABS                  1.9–2.7   plastics handbooks (from memory)
+ *   vulcanised fibre     4.0–8.0   data sheets, along the sheet (from memory)
  */
 import { WOODS } from '../woods.ts';
 
 export interface SheetMaterial<Id extends string = string> {
   readonly id: Id;
   readonly modulusMPa: number;
-  readonly rangeMPa: readonly [number, number];
-  readonly source: string;
-  readonly mark: 'src' | 'mem';
   /** What harms it at the bench: heat softens it, solvents of glue and lacquer swell it, water makes it grow. */
   readonly harmedBy: readonly ('heat' | 'solvent' | 'water')[];
 }
-
-const HANDBOOK = 'Springer Handbook of Condensed Matter and Materials Data (2005)';
 
 const ROWS = [
   {
     id: 'celluloid',
     modulusMPa: 2000,
-    rangeMPa: [1300, 2800],
-    source: 'plastics handbooks, cellulose nitrate',
-    mark: 'mem',
     harmedBy: ['heat', 'solvent'],
   },
   {
     id: 'cellulose-acetate',
     modulusMPa: 2000,
-    rangeMPa: [1000, 3000],
-    source: `${HANDBOOK}, Table 3.3-23`,
-    mark: 'src',
     harmedBy: ['heat', 'solvent'],
   },
   {
     id: 'abs',
     modulusMPa: 2300,
-    rangeMPa: [1900, 2700],
-    source: 'plastics handbooks, ABS',
-    mark: 'mem',
     harmedBy: ['heat', 'solvent'],
   },
   {
     id: 'fibre',
     modulusMPa: 5000,
-    rangeMPa: [4000, 8000],
-    source: 'data sheets of vulcanised fibre, along the sheet',
-    mark: 'mem',
     harmedBy: ['water'],
   },
 ] as const satisfies readonly SheetMaterial[];

@@ -81,7 +81,7 @@ describe('every value of a build', () => {
     // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, climate, refret, own wood.
     expect(
       missing.every((id) =>
-        /Blank|own|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|bar|Curve|Moisture|starting/i.test(id),
+        /Blank|own|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|clampSlide|bar|Curve|Moisture|starting/i.test(id),
       ),
     ).toBe(true);
     expect(rows.find(({ label }) => label === 'Kerf')).toEqual({ label: 'Kerf', text: '0.580\u00a0mm' });

@@ -188,6 +188,12 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     reason: 'Der Keil des letzten Bundes kann die kurzen Fasern am Ende des Griffbretts abscheren.',
     remedy: 'Das Griffbrett länger lassen, bis die Bünde drin sind, oder den letzten Bund leimen.',
   },
+  'clamps-too-weak': {
+    title: 'Zwingen zu schwach',
+    reason:
+      'Das bundierte Griffbrett hebt sich stärker, als Zwinge an Zwinge es niederdrückt: Es wird mit eigener Biegung aufgeleimt.',
+    remedy: 'In einer Presse mit Zulagen aufleimen, den Schlitz weiter sägen oder den fertigen Hals bundieren.',
+  },
   'strung-too-soon': {
     title: 'Zu früh besaitet',
     reason:

@@ -25,6 +25,7 @@ export const STEP_WORDS: typeof english.STEP_WORDS = {
     press: 'Bünde einpressen',
     straightedge: 'Richtlineal auflegen nach jedem Viertel',
     clamp: 'Spannen',
+    'clamp-board': 'Das bundierte Griffbrett aufleimen',
     trim: 'Enden kürzen und abschrägen',
     rest: 'Hals ruhen lassen',
     level: 'Abrichten, verrunden, polieren',
@@ -52,7 +53,7 @@ export const STEP_TEXTS: typeof english.STEP_TEXTS = {
     'Der Schnitt ist gerade, also an den Kanten um die Wölbung des Griffbretts flacher: Den Anschlag an der Mittellinie einstellen.',
   'floor-follows': 'Der Grund folgt dem Radius: überall gleich tief unter der Oberfläche.',
   'saw-stopped':
-    'Vor den Lagen der Einfassung, die ganz bleiben, mit der Säge anhalten; die Ecken mit einem schmalen Stecheisen oder einem Fräser mit Anschlag fertigmachen.',
+    'Vor dem, was ganz bleibt, mit der Säge anhalten; die Ecken mit einem schmalen Stecheisen oder einem Fräser mit Anschlag fertigmachen.',
   'saw-open': 'Die Schlitze laufen durch beide Kanten hinaus.',
   clean:
     'Mit einem schmalen Haken oder einem alten Sägeblatt jeden Schlitz bis auf den Grund durchziehen: Staub setzt sich in den Ecken fest.',
@@ -91,6 +92,8 @@ export const STEP_TEXTS: typeof english.STEP_TEXTS = {
   'seat-open-time': 'Bund für Bund in der offenen Zeit des Leims arbeiten.',
   straightedge:
     'Die Biegung mit der Tabelle vergleichen. Eilt sie der Vorhersage um mehr als die Spanne voraus, anhalten und tun, was neben der Tabelle steht, bevor der nächste Bund hineingeht.',
+  'clamp-board':
+    'Leim angeben, das Griffbrett auf seine Stifte setzen und auf ganzer Länge flach aufspannen, zuerst in der Mitte, mit einer Zulage, die die Bundköpfe schont. Es hebt sich zwischen den Zwingen wie an den Enden: mit nicht weniger als dem Druck unten spannen und stehen lassen, bis der Leim durchgehärtet ist.',
   clamp:
     'Unter einer Zulage im Radius des Griffbretts spannen, bis der Leim hält. Nicht besaiten, bevor er durchgehärtet ist.',
   trim: 'Die Enden bündig abschneiden und bis an die Kante feilen, ohne Einfassung oder Halsseite zu berühren, dann mit der Feile im Führungsklotz abschrägen und die Spitzen runden.',

@@ -80,6 +80,7 @@ export const PARAMETER_WORDS: typeof english.PARAMETER_WORDS = {
   slotClearanceMm: { label: 'Mindestluft unter dem Bundfuß', hint: 'Wie viel unter dem Bundfuß frei bleiben muss, für Staub, Leim und Füllstoff. Wie viel es ist, sagen die Prüfungen.' },
   slotBottom: { label: 'Schlitzgrund', hint: 'Ein gerader Schnitt in einem gewölbten Griffbrett ist an den Kanten weniger tief als in der Mitte.', options: { radiused: 'folgt dem Radius', flat: 'gerader Sägeschnitt' } },
   chamferMm: { label: 'Fase', hint: 'Breite der Fase an jeder Kante des Schlitzes; sie schont das Griffbrett bei der nächsten Neubundierung.' },
+  workOrder: { label: 'Reihenfolge der Arbeit', hint: 'Ein Griffbrett, das vor dem Aufleimen bundiert wird, wird mit seinen Bünden flach aufgespannt und biegt den Hals um das, was beim Lösen der Zwingen übrig ist.', options: { 'neck-first': 'Bünde in den fertigen Hals', 'board-first': 'Griffbrett bundiert, dann aufgeleimt' } },
   method: { label: 'Sitz', hint: 'Gepresste Bünde verkeilen das Griffbrett. Geleimte füllen den Schlitz. Gepresste und geleimte tun beides.', options: { press: 'gepresst', glue: 'geleimt', both: 'gepresst und geleimt' } },
   seatingTool: { label: 'Eingesetzt mit', hint: 'Davon hängen die Schritte auf dem Werkstattblatt ab, nicht die Kräfte.', options: { hammer: 'Hammer', press: 'Presse mit Zulage' } },
   seatingOrder: { label: 'Reihenfolge der Bünde', hint: 'Verteilt eingesetzt, macht jedes Viertel der Bünde etwa ein Viertel der Biegung, und das Richtlineal zeigt sie früh.', options: { spread: 'jeder vierte, dann dazwischen', 'nut-first': 'vom Sattel an', 'body-first': 'vom letzten Bund an' } },
@@ -128,6 +129,7 @@ export const PARAMETER_WORDS: typeof english.PARAMETER_WORDS = {
   wallStiffnessNMm3: { label: 'Steifigkeit der gesägten Wand', hint: 'Wie fest gesägtes Hirnholz gegen den Steg des Bundfußes zurückdrückt, wenn der Schlitz schmaler ist als er.' },
   friction: { label: 'Reibung von Metall auf Holz', hint: 'Für die Einpresskraft und die Ausziehkraft.' },
   wedgeRelaxation: { label: 'Nachlassen des Keils', hint: 'Wie viel von der Keilkraft vergeht: 0,5 lässt nach drei Monaten zwei Drittel übrig.' },
+  clampSlidePercent: { label: 'Gleiten unter den Zwingen', hint: 'Wie weit ein bundiertes Griffbrett beim Abbinden auf dem Hals gleitet, vom Weg, den es ungehalten ginge. 0 ist, als gingen die Bünde in den fertigen Hals.' },
   biteFactor: { label: 'Greiffaktor', hint: 'Gemessene durch vorhergesagte Rückbiegung Ihrer eigenen Hälse; 1 vor jeder Messung.' },
 };
 

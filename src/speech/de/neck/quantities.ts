@@ -50,6 +50,9 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   glueBeadMm: 'Raupe',
   openTimeMin: 'Offene Zeit',
   clampTimeMin: 'Spannzeit',
+  clampPressureMPa: 'Spanndruck',
+  freeBoardBowMm: 'Buckel des bundierten Griffbretts',
+  clampedForceN: 'Keilkraft unter den Zwingen',
   glueFullHours: 'Besaiten frühestens nach',
   slotOpeningMm: 'Schlitz aufgekeilt um',
 

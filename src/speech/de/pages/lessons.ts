@@ -113,6 +113,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
           'Gepresst: Der Schlitz ist schmaler als der Bundfuß über die Noppen. Die Noppen greifen und halten, und neben dem Bundfuß bleibt Luft.',
           'Geleimt: Der Schlitz ist so breit gesägt, dass der Bundfuß hineinfällt, und mit Leim gefüllt.',
           'Gepresst und geleimt: erst eingepresst, dann der Schlitz gefüllt.',
+          'Das Erste und das Letzte geht auch am bloßen Griffbrett, bevor es aufgeleimt ist. Flach aufgespannt, bis der Leim fest ist, gibt es nur einen Teil seines Buckels an den Hals weiter.',
         ],
       },
       glued: {

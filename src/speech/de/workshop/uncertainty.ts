@@ -17,5 +17,6 @@ export const UNCERTAIN_INPUT_WORDS: typeof uncertainty.UNCERTAIN_INPUT_WORDS = {
   bite: 'wie fest die Noppen greifen',
   slotDepthMm: 'Schlitztiefe',
   acrossGrain: 'Steifigkeit des Griffbretts quer zur Faser',
+  clampSlide: 'wie weit das Griffbrett unter den Zwingen gleitet',
   glueModulus: 'Steifigkeit des Klebers',
 };

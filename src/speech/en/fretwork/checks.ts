@@ -192,6 +192,12 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     reason: 'The wedge of the last fret can shear off the short grain at the end of the board.',
     remedy: 'Leave the board longer until the frets are in, or glue the last fret.',
   },
+  'clamps-too-weak': {
+    title: 'Clamps too weak',
+    reason:
+      'The fretted board pulls up harder than clamps side by side press it down: it is glued on with a bow of its own.',
+    remedy: 'Glue it on in a press or in a vacuum bag with cauls, take a wider kerf, or fret the finished neck.',
+  },
   'strung-too-soon': {
     title: 'Strung too soon',
     reason: 'The strings go on before the glue has set through: it creeps, and the slots stay open.',

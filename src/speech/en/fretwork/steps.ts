@@ -26,6 +26,7 @@ export const STEP_WORDS = words('STEP_WORDS', {
     press: 'Press the frets in',
     straightedge: 'Lay the straightedge on after each quarter',
     clamp: 'Clamp',
+    'clamp-board': 'Glue the fretted board on',
     trim: 'Trim and bevel the ends',
     rest: 'Let the neck rest',
     level: 'Level, crown, polish',
@@ -52,8 +53,7 @@ export const STEP_TEXTS = words('STEP_TEXTS', {
   'floor-flat':
     'The cut is straight, so it is shallower at the edges by the board’s drop: set the stop at the centre line.',
   'floor-follows': 'The floor follows the radius: the same depth everywhere below the surface.',
-  'saw-stopped':
-    'Stop the saw at the binding lines that stay whole; finish the corners with a narrow chisel or a stopped cutter.',
+  'saw-stopped': 'Stop the saw at what stays whole; finish the corners with a narrow chisel or a stopped cutter.',
   'saw-open': 'The slots run out through both edges.',
   clean: 'Run a narrow hook or an old saw blade along every slot to its full depth: dust packs in the corners.',
   'clean-binding': 'Filler and glue from the binding sit in the ends.',
@@ -87,6 +87,8 @@ export const STEP_TEXTS = words('STEP_TEXTS', {
   'seat-open-time': 'Work fret by fret within the open time of the glue.',
   straightedge:
     'Compare the bow with the table. If it runs ahead of the prediction by more than the band, stop and follow the advice beside the table before another fret goes in.',
+  'clamp-board':
+    'Spread the glue, set the board on its pins and clamp it flat along its whole length, first in the middle, with a caul that spares the crowns. It pulls up between the clamps as well as at its ends: press with no less than the pressure below, and leave it until the glue has set through.',
   clamp: 'Clamp under a caul of the board’s radius until the glue holds. Do not string before it has set through.',
   trim: 'Cut the ends flush, file them down to the edge without touching the binding or the side, then bevel with the file held in a block and round the tips.',
   'trim-fill': 'Fill what shows of the slots.',

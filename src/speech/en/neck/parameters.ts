@@ -101,6 +101,7 @@ export const PARAMETER_WORDS = words('PARAMETER_WORDS', {
   slotClearanceMm: { label: 'Least air below the tang', hint: 'How much must stay free under the foot of the tang, for dust, glue and filler. How much there is, the checks say.' },
   slotBottom: { label: 'Slot bottom', hint: 'A flat cut in a radiused board is shallower at the edges than at the centre.', options: { radiused: 'follows the radius', flat: 'flat, straight saw cut' } },
   chamferMm: { label: 'Chamfer', hint: 'Width of the bevel on each edge of the slot; it saves the board at the next refret.' },
+  workOrder: { label: 'Order of work', hint: 'Fretted first, the board is clamped flat with its frets in, and bows the neck by what is left with the clamps off.', options: { 'neck-first': 'frets into the finished neck', 'board-first': 'board fretted, then glued on' } },
   method: { label: 'Seating', hint: 'Pressed frets wedge the board. Glued ones fill the slot. Pressed and glued do both.', options: { press: 'press fit', glue: 'glue fit', both: 'press and glue' } },
   seatingTool: { label: 'Driven by', hint: 'It decides the steps on the bench sheet, not the forces.', options: { hammer: 'a hammer', press: 'a press with a caul' } },
   seatingOrder: { label: 'Order of the frets', hint: 'Spread out, each quarter of the frets makes about a quarter of the bow, so the straightedge shows it early.', options: { spread: 'every fourth, then between', 'nut-first': 'from the nut on', 'body-first': 'from the last fret on' } },
@@ -109,8 +110,8 @@ export const PARAMETER_WORDS = words('PARAMETER_WORDS', {
   glueReachPercent: { label: 'Slot filled to', hint: 'Share of the slot depth, from the top, that the glue reaches.' },
   bindingLineCount: { label: 'Binding lines per side', hint: 'Lines of binding and purfling along each edge of the board. 0 is an unbound board.' },
   linesSawnThrough: { label: 'Inner lines sawn through', hint: 'How many lines, from the wood outwards, the saw passes through. The crown rests on the rest.' },
-  bridgeMm: { label: 'Left whole at each edge', hint: 'The saw stops this far from the edge of the board, bound or not. 0: it goes as far as the binding lets it, or through.' },
-  undercutTangs: { label: 'Tangs nipped short in open slots', hint: 'The tang stops before the edge although the slot goes through, so that it does not show when the board shrinks.' },
+  bridgeMm: { label: 'Left whole at each edge', hint: 'The saw stops this far from the edge, bound or not. 0: as far as the binding lets it, or through.' },
+  undercutTangs: { label: 'Tangs nipped short in open slots', hint: 'The tang stops before the edge, so that it does not show when the board shrinks.' },
   nipClearanceMm: { label: 'Nip clearance', hint: 'Air between the end of the nipped tang and the end of its slot.' },
   endBevelDegrees: { label: 'Fret-end bevel', hint: 'Angle by which the filed fret end leans in from the vertical.' },
   endInsetMm: { label: 'Fret end inset', hint: 'How far the foot of the crown stops short of the edge of the board after filing.' },
@@ -149,6 +150,7 @@ export const PARAMETER_WORDS = words('PARAMETER_WORDS', {
   wallStiffnessNMm3: { label: 'Stiffness of a sawn wall', hint: 'How firmly sawn end grain pushes back on the tang body, where the kerf is narrower than it.' },
   friction: { label: 'Friction of metal on wood', hint: 'For the seating force and the pull-out force.' },
   wedgeRelaxation: { label: 'Wedge relaxation', hint: 'How much of the wedge force fades: 0.5 leaves two thirds after three months.' },
+  clampSlidePercent: { label: 'Slide under the clamps', hint: 'How far a fretted board slides while the glue takes hold, of the way it would go by itself. 0 is as if the finished neck were fretted.' },
   biteFactor: { label: 'Bite factor', hint: 'Measured back-bow of your own necks over the predicted one; 1 until something is measured.' },
 } satisfies ParameterWords);
 

@@ -51,6 +51,9 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   glueBeadMm: 'Bead',
   openTimeMin: 'Open time',
   clampTimeMin: 'Clamped',
+  clampPressureMPa: 'Clamping pressure',
+  freeBoardBowMm: 'Hump of the fretted board',
+  clampedForceN: 'Wedge force under the clamps',
   glueFullHours: 'Strung no sooner than',
   slotOpeningMm: 'Slot wedged open by',
 

@@ -62,6 +62,7 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
           'Press fit: the slot is narrower than the tang over its studs. The studs bite and hold, and air stays beside the tang.',
           'Glue fit: the slot is sawn wide enough for the tang to drop in, and filled with glue.',
           'Press and glue: pressed in first, then the slot is filled.',
+          'The first and the last can also be done on the bare board, before it is glued on. Clamped flat while the glue sets, it hands on to the neck only part of its hump.',
         ],
       },
       glued: {

@@ -19,4 +19,5 @@ export const UNCERTAIN_INPUT_WORDS: Readonly<Record<UncertainInput, string>> = w
   slotDepthMm: 'slot depth',
   acrossGrain: 'stiffness of the board across the grain',
   glueModulus: 'stiffness of the glue',
+  clampSlide: 'how far the board slides under the clamps',
 });
