@@ -13,7 +13,8 @@ import type { Method, Prediction } from '../mechanics/prediction-types.ts';
 import { lineAt } from '../mechanics/states.ts';
 import { glueFullHours, settlingMoveMm, waitDays } from './job-figures.ts';
 import { overMonths, type OverMonths } from './over-months.ts';
-import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
+import type { OwnStrength } from '../playing/own-strength.ts';
+import { setUpFigures, USUAL_DIRECTION, type OwnFigures } from './set-up-figures.ts';
 import type { Strength } from './string-room.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
@@ -54,6 +55,8 @@ export interface ChoiceFacts {
   readonly actionMm: number;
   /** The hardest playing at which no note buzzes; null where some do even softly played. */
   readonly cleanTo: Strength | null;
+  /** What a pluck as hard as the maker's makes of it; null where the device that shows it has not accepted any. */
+  readonly own: Pick<OwnFigures, 'own' | 'buzzing' | 'buzzingAtMost'> | null;
   /** What the first months make of a set-up on the day of stringing. */
   readonly overMonths: OverMonths;
   /** Days from the frets to the strings. */
@@ -118,12 +121,17 @@ export function nickelOf(wireMetal: string): Nickel {
   return nickel === 'released' ? 'contains' : nickel;
 }
 
-export function choiceFacts(build: Build, prediction: Prediction, uncertainty: Uncertainty | null): ChoiceFacts {
+export function choiceFacts(
+  build: Build,
+  prediction: Prediction,
+  uncertainty: Uncertainty | null,
+  accepted: OwnStrength | null = null,
+): ChoiceFacts {
   const predicted = prediction.methods[build.method];
   const bands = uncertainty?.methods[build.method] ?? null;
   const movesMm = settlingMoveMm(predicted);
   const metal = metalById(build.wireMetal);
-  const { actionMm, strengths } = setUpFigures({ build, prediction });
+  const { actionMm, strengths, own } = setUpFigures({ build, prediction }, accepted);
   return {
     method: build.method,
     frettedMm: predicted.fretted.extremeMm,
@@ -139,6 +147,7 @@ export function choiceFacts(build: Build, prediction: Prediction, uncertainty: U
     rodChance: bands?.rodPercentForTarget?.chance ?? null,
     actionMm,
     overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
+    own,
     cleanTo: strengths.findLast(({ buzzing }) => buzzing === 0)?.strength ?? null,
     waitDays: waitDays(build),
     glueHours: glueFullHours(build),

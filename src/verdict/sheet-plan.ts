@@ -16,6 +16,7 @@ import { rodForTarget } from './job-figures.ts';
 import { withKnownLimits } from './known-limits.ts';
 import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
+import type { OwnStrength } from '../playing/own-strength.ts';
 import { setUpFigures, type SetUpFigures } from './set-up-figures.ts';
 import { setUpHeights, type SetUpHeights } from './set-up-heights.ts';
 
@@ -125,8 +126,8 @@ function aheadRows(
 }
 
 /** As the table has them: strings and frets counted from 1. */
-function playedRows({ strengths }: SetUpFigures): PlayedRow[] {
-  return strengths.map(({ strength, forceN, least, buzzing, mayBuzz, lowestActionMm }) => ({
+function playedRows({ strengths, own }: SetUpFigures): PlayedRow[] {
+  return [...strengths, ...(own ? [own] : [])].map(({ strength, forceN, least, buzzing, mayBuzz, lowestActionMm }) => ({
     strength,
     forceN,
     roomMm: least.leastMm,
@@ -139,8 +140,15 @@ function playedRows({ strengths }: SetUpFigures): PlayedRow[] {
   }));
 }
 
-/** @param uncertainty of the same build; null while it is not known */
-export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = null): SheetPlan {
+/**
+ * @param uncertainty of the same build; null while it is not known
+ * @param own the maker's own strength, where one was accepted
+ */
+export function sheetPlan(
+  reckoned: Reckoned,
+  uncertainty: Uncertainty | null = null,
+  own: OwnStrength | null = null,
+): SheetPlan {
   const { build, prediction } = reckoned;
   const { method } = build;
   const bandOf = (moment: Moment): { band?: Band } =>
@@ -149,7 +157,7 @@ export function sheetPlan(reckoned: Reckoned, uncertainty: Uncertainty | null = 
   const quarterLines = quarterMoments.map((moment) => lineAt(prediction, method, moment));
   const quarterBands = quarterMoments.map((moment) => bandOf(moment).band);
   const of = prediction.methods[method];
-  const setUp = setUpFigures(reckoned);
+  const setUp = setUpFigures(reckoned, own);
   const heights = setUpHeights(reckoned);
   const plan = fretworkPlan(build, {
     ...checkNumbersOf(reckoned),

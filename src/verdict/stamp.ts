@@ -18,6 +18,7 @@ import { filedExactly } from '../neck/quantities.ts';
 import { PROGRAM_VERSION } from '../neck/version.ts';
 import { lettersOfText } from '../mechanics/bench-log/identity.ts';
 import { narrowing, type Measured } from '../mechanics/bench-log/standing.ts';
+import type { OwnStrength } from '../playing/own-strength.ts';
 
 export interface Stamp {
   readonly build: string;
@@ -72,6 +73,20 @@ export function stampOf(build: Build, bite?: Pick<BiteReference, 'hash'>, progra
   };
 }
 
+/**
+ * The stamp where a maker's own strength was accepted: papers play with it, so that it counts among the measurements.
+ * @param own null where none was
+ */
+export function playedStamp(
+  build: Build,
+  bite: Pick<BiteReference, 'hash'> | undefined,
+  own: Pick<OwnStrength, 'forceN' | 'p05N' | 'p95N'> | null,
+): Stamp {
+  if (!own) return stampOf(build, bite);
+  const strength = [own.forceN, own.p05N, own.p95N].map(filedExactly).join(' ');
+  return stampOf(build, { hash: `${bite?.hash ?? 'none'} played ${strength}` });
+}
+
 /** Is it the stamp of bands that no measurement narrows? */
 export function isUnmeasured({ measurements }: Stamp): boolean {
   return measurements === part('measurements', 'none');
@@ -82,8 +97,8 @@ export function stampText(stamp: Stamp): string {
 }
 
 /** The stamp of a build with what this device has measured and accepted, as text. */
-export function stampHere(measured: Measured, build: Build): string {
-  return stampText(stampOf(build, narrowing(measured, build)));
+export function stampHere(measured: Measured, build: Build, own: OwnStrength | null = null): string {
+  return stampText(playedStamp(build, narrowing(measured, build), own));
 }
 
 /** Reads a stamp as it was typed: small or large, with whatever between its parts. @returns null when it is none */

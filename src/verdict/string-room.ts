@@ -6,6 +6,7 @@
  */
 import type { TopLine } from '../playing/set-up.ts';
 import { setUp } from '../playing/set-up.ts';
+import type { OwnStrength } from '../playing/own-strength.ts';
 import { leastRoom, roomChart, STRENGTHS_N, type LeastRoom, type NoteRoom, type Playing } from '../playing/room.ts';
 import type { PluckDirection } from '../playing/swing.ts';
 import { below } from '../fretwork/checks/check-making.ts';
@@ -24,6 +25,11 @@ export interface Hand {
   readonly ownForceN?: number | null;
   /** 90 of 100 of it lie between these, N. */
   readonly ownBandN?: readonly [low: number, high: number];
+}
+
+/** A hand that plays as hard as the maker does. */
+export function handOf({ forceN, p05N, p95N }: OwnStrength, direction: PluckDirection): Hand {
+  return { strength: 'medium', direction, ownForceN: forceN, ownBandN: [p05N, p95N] };
 }
 
 /** Distance of the pluck from the saddle over the scale length: about half way between bridge and end of a board. */

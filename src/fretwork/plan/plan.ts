@@ -17,7 +17,7 @@ import { wireOrder, wirePieces, type WireOrder, type WirePiece } from '../wire.t
 
 /** What one strength of playing makes of the neck as it is set up. */
 export interface PlayedRow {
-  readonly strength: 'soft' | 'medium' | 'hard';
+  readonly strength: 'soft' | 'medium' | 'hard' | 'own';
   readonly forceN: number;
   /** Of the note with the least room. Strings and frets count from 1; 0 is an open string. */
   readonly roomMm: number;

@@ -30,7 +30,19 @@ export type ColumnKey = QuantityKey | CodeColumn;
 
 /** Codes that stand in the columns of numbers and in those of few choices; the rest are ids of rows elsewhere. */
 export type CellCode =
-  'soft' | 'medium' | 'hard' | 'flat' | 'straight' | 'spare' | 'open' | 'stopped' | 'yes' | 'no' | 'free' | 'contains';
+  | 'soft'
+  | 'medium'
+  | 'hard'
+  | 'own'
+  | 'flat'
+  | 'straight'
+  | 'spare'
+  | 'open'
+  | 'stopped'
+  | 'yes'
+  | 'no'
+  | 'free'
+  | 'contains';
 
 /** null = blank: does not apply, or to be filled in by hand. A list is shown with spaces between. */
 export type Cell = number | string | readonly (number | string)[] | null;

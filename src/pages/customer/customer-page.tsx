@@ -2,8 +2,10 @@
 import { useEffect, useMemo } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { ScenePalette } from '../../scene/types.ts';
+import type { OwnStrength } from '../../playing/own-strength.ts';
 import { useLanguage } from '../../kit/use-language.ts';
 import { addressOf } from '../../state/share/address.ts';
+import { useKeptStrength } from '../../state/matches/use-kept-strength.ts';
 import { readLink } from '../../state/share/link.ts';
 import type { LinkTrouble, Shared } from '../../state/share/shared.ts';
 import { troubleTexts } from '../share/trouble-text.ts';
@@ -17,7 +19,7 @@ import type { Solved } from '../../state/share/solve-choices.ts';
 import { useSolved } from './use-solved.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import type { Build } from '../../neck/build.ts';
-import { stampOf, stampText } from '../../verdict/stamp.ts';
+import { playedStamp, stampText } from '../../verdict/stamp.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
 import './customer.css';
 
@@ -76,8 +78,8 @@ function Letterhead({ shared }: { readonly shared: Shared }) {
 }
 
 /** Of the build as its bands are shown: narrowed where this device has accepted what it refers to. */
-function stampHere(build: Build, { narrowedBy }: Solved): string {
-  return stampText(stampOf(build, narrowedBy === undefined ? undefined : { hash: narrowedBy }));
+function stampHere(build: Build, { narrowedBy }: Solved, own: OwnStrength | null): string {
+  return stampText(playedStamp(build, narrowedBy === undefined ? undefined : { hash: narrowedBy }, own));
 }
 
 function Opened({ shared, link, palette, system }: PageProps & { readonly shared: Shared; readonly link: string }) {
@@ -85,9 +87,10 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
   const { choices, failed, retry } = useSolved(builds);
   const pictures = usePictures({ builds, choices, palette, units: system, factor: BOW_FACTOR });
   const labels = choiceLabels(builds);
+  const own = useKeptStrength();
   useTitle(builds.length > 1 ? CUSTOMER_WORDS.titleMany : CUSTOMER_WORDS.titleOne);
   const facts = choices.map(({ prediction, uncertainty }, index) =>
-    prediction ? choiceFacts(builds[index], prediction, uncertainty) : null,
+    prediction ? choiceFacts(builds[index], prediction, uncertainty, own) : null,
   );
   const known = facts.filter((one) => one !== null);
   const isKnown = known.length === builds.length;
@@ -141,7 +144,10 @@ function Opened({ shared, link, palette, system }: PageProps & { readonly shared
           {CUSTOMER_WORDS.print}
         </button>
         <span className="quiet">
-          {CUSTOMER_WORDS.made(PROGRAM_VERSION, builds.map((build, at) => stampHere(build, choices[at])).join(' · '))}
+          {CUSTOMER_WORDS.made(
+            PROGRAM_VERSION,
+            builds.map((build, at) => stampHere(build, choices[at], own)).join(' · '),
+          )}
         </span>
       </footer>
       {pictures.maker}

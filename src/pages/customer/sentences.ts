@@ -74,9 +74,18 @@ function riskSentence({ rodTask, rodChance }: ChoiceFacts): string {
   return `${task} ${rodChance >= NEARLY_ALL ? CUSTOMER_WORDS.chanceAll : CUSTOMER_WORDS.chance(Math.round(100 * rodChance))}`;
 }
 
-function stringsSentence({ actionMm, cleanTo }: ChoiceFacts, system: UnitSystem): string {
-  const { action, cleans, handAssumed } = CUSTOMER_WORDS;
-  return `${action(textOf('actionMm', actionMm, system))} ${cleans[cleanTo ?? 'none']} ${handAssumed}`;
+/** As hard as the maker plays, where that was measured. */
+function measuredHand({ own }: ChoiceFacts, system: UnitSystem): string {
+  if (!own) return CUSTOMER_WORDS.handAssumed;
+  const [force, low, high] = [own.own.forceN, own.own.p05N, own.own.p95N].map((n) => textOf('ownForceN', n, system));
+  const is = own.buzzing > 0 ? 'buzzes' : own.buzzingAtMost > 0 ? 'mostly' : 'clean';
+  return `${CUSTOMER_WORDS.handMeasured(force, low, high)} ${CUSTOMER_WORDS.handSays[is]}`;
+}
+
+function stringsSentence(facts: ChoiceFacts, system: UnitSystem): string {
+  const { action, cleans } = CUSTOMER_WORDS;
+  const height = action(textOf('actionMm', facts.actionMm, system));
+  return `${height} ${cleans[facts.cleanTo ?? 'none']} ${measuredHand(facts, system)}`;
 }
 
 /** How low and how clean the strings are after the first months, where nothing is set again. */

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { Build } from '../../neck/build.ts';
 import { planTables } from '../../fretwork/plan/tables.ts';
+import { useKeptStrength } from '../../state/matches/use-kept-strength.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { drawnBowFactor } from '../../state/view-slice.ts';
@@ -69,9 +70,10 @@ interface FilesPageProps {
 
 export function FilesPage({ build, solution, system }: FilesPageProps) {
   const uncertainty = useBackbow(currentBands);
+  const own = useKeptStrength();
   const tables = useMemo(
-    () => (solution ? planTables(sheetPlan(solution, uncertainty).plan) : []),
-    [solution, uncertainty],
+    () => (solution ? planTables(sheetPlan(solution, uncertainty, own).plan) : []),
+    [solution, uncertainty, own],
   );
   const factor = useBackbow(drawnBowFactor);
   const date = useToday();

@@ -4,6 +4,7 @@ import { isolated } from '../../speech/isolate.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import { checkTable, type Table } from '../../fretwork/plan/tables.ts';
+import { useKeptStrength } from '../../state/matches/use-kept-strength.ts';
 import { currentBands, type Solution } from '../../state/solution-slice.ts';
 import { useBackbow } from '../../state/store.ts';
 import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
@@ -32,7 +33,8 @@ interface PlanPageProps {
 
 export function PlanPage({ solution, system }: PlanPageProps) {
   const uncertainty = useBackbow(currentBands);
-  const sheet = useMemo(() => sheetPlan(solution, uncertainty), [solution, uncertainty]);
+  const own = useKeptStrength();
+  const sheet = useMemo(() => sheetPlan(solution, uncertainty, own), [solution, uncertainty, own]);
   const { build, plan } = sheet;
   const date = useToday();
   const stamp = useStamp(build);

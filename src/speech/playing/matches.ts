@@ -1,8 +1,14 @@
-/** Why a reading of a neck that just buzzes cannot be, in words. */
-import type { MatchRefusal } from '../../playing/own-strength.ts';
+/** A maker's own strength in words, and why a reading of a neck that just buzzes cannot be. */
+import type { MatchRefusal, OwnStrength } from '../../playing/own-strength.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { MATCH_WORDS } from '../en/workshop/matches.ts';
 import { textOf } from '../quantity-text.ts';
+
+/** "3 readings together: 1.30 N, 90 % sure: 1.10 to 1.60 N." */
+export function ownStrengthText({ matches, forceN, p05N, p95N }: OwnStrength, system: UnitSystem): string {
+  const force = (value: number) => textOf('ownForceN', value, system);
+  return MATCH_WORDS.joined(matches, force(forceN), force(p05N), force(p95N));
+}
 
 export function matchRefusalText(refusal: MatchRefusal, system: UnitSystem): string {
   switch (refusal.code) {

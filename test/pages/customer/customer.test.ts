@@ -44,6 +44,7 @@ const BASE: ChoiceFacts = {
   rodChance: null,
   actionMm: 1.9,
   cleanTo: 'medium',
+  own: null,
   overMonths: {
     strung: { actionMm: 1.9, roomMm: 0.05, cleanTo: 'medium' },
     settled: { actionMm: 1.98, roomMm: 0.08, cleanTo: 'medium' },

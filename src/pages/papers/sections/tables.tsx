@@ -1,6 +1,7 @@
 /** Slots, seating with its glue, and the levelling budget: one row for each fret. */
 import type { UnitSystem } from '../../../neck/units.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
+import { ownStrengthText } from '../../../speech/playing/matches.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
 import {
   levellingTable,
@@ -100,8 +101,12 @@ export function Heights({ sheet, system, onSave }: TablesProps) {
 }
 
 /** What the set-up is good for, and what was assumed of the player. */
-export function playedText({ setUp: { actionMm, pluckMm } }: Pick<SheetPlan, 'setUp'>, system: UnitSystem): string {
-  return PLAN_WORDS.playing(textOf('actionMm', actionMm, system), textOf('pluckFromSaddleMm', pluckMm, system));
+export function playedText(
+  { setUp: { actionMm, pluckMm, own } }: Pick<SheetPlan, 'setUp'>,
+  system: UnitSystem,
+): string {
+  const said = PLAN_WORDS.playing(textOf('actionMm', actionMm, system), textOf('pluckFromSaddleMm', pluckMm, system));
+  return own ? `${said} ${PLAN_WORDS.ownPlaying(ownStrengthText(own.own, system))}` : said;
 }
 
 export function Played({ sheet, system, onSave }: TablesProps) {

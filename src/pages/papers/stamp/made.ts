@@ -2,6 +2,7 @@
 import type { Build } from '../../../neck/build.ts';
 import type { Made } from '../../../neck/file.ts';
 import { PROGRAM_VERSION } from '../../../neck/version.ts';
+import { keptStrength } from '../../../state/matches/kept-strength.ts';
 import { store } from '../../../state/store.ts';
 import { stampHere } from '../../../verdict/stamp.ts';
 import { isoDate } from '../date.ts';
@@ -12,5 +13,5 @@ export function madeToday(build: Build): Made {
 
 /** The stamp of a build with what this device has measured. */
 export function stampOnDevice(build: Build): string {
-  return stampHere(store.getState(), build);
+  return stampHere(store.getState(), build, keptStrength());
 }

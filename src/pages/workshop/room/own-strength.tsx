@@ -5,9 +5,10 @@ import { newId } from '../../../mechanics/bench-log/identity.ts';
 import { geometryOf, MATCH_NUMBER_IDS, USUAL_ERRORS, type BuzzMatch } from '../../../playing/buzz-match.ts';
 import { matchForce } from '../../../playing/own-strength.ts';
 import { MATCH_WORDS } from '../../../speech/en/workshop/matches.ts';
-import { matchRefusalText } from '../../../speech/playing/matches.ts';
+import { matchRefusalText, ownStrengthText } from '../../../speech/playing/matches.ts';
 import { noteName } from '../../../speech/playing/string-room.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
+import { strengthOf } from '../../../state/matches/kept-strength.ts';
 import {
   acceptedAs,
   keepMatches,
@@ -24,7 +25,7 @@ import { stringLineHeights } from '../../../verdict/set-up-heights.ts';
 import { pluckFromSaddleMm, type Hand } from '../../../verdict/string-room.ts';
 import { MatchField, MatchPlace } from './match-field.tsx';
 import type { NotePlace } from './note-place.ts';
-import { strengthOf, useMatches } from './use-matches.ts';
+import { useMatches } from './use-matches.ts';
 
 type Reading = Omit<BuzzMatch, 'id' | 'date'>;
 
@@ -115,8 +116,7 @@ function Readings({ record, system }: { readonly record: MatchRecord; readonly s
         })}
       </ul>
       <p>
-        <strong>{MATCH_WORDS.joined(own.matches, force(own.forceN), force(own.p05N), force(own.p95N))}</strong>{' '}
-        {stands && `${MATCH_WORDS.accepted} `}
+        <strong>{ownStrengthText(own, system)}</strong> {stands && `${MATCH_WORDS.accepted} `}
         <button
           type="button"
           onClick={() => {

@@ -29,7 +29,7 @@ export function RoomTools() {
         >
           {own && (
             <option value={OWN}>
-              {ROOM_WORDS.withForce(MATCH_WORDS.own, textOf('pluckForceN', own.forceN, system))}
+              {ROOM_WORDS.withForce(MATCH_WORDS.own, textOf('ownForceN', own.forceN, system))}
             </option>
           )}
           {STRENGTHS.map((one) => (

@@ -1,16 +1,9 @@
 /** The necks that just buzzed of this device, and the strength that the accepted ones leave. */
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
-import type { BuzzMatch } from '../../../playing/buzz-match.ts';
-import { joinedStrength, matchForce, type OwnStrength } from '../../../playing/own-strength.ts';
-import {
-  keptMatches,
-  matchRecordOf,
-  standingMatches,
-  watchMatches,
-  type MatchRecord,
-} from '../../../state/matches/match-store.ts';
+import type { OwnStrength } from '../../../playing/own-strength.ts';
+import { keptMatches, matchRecordOf, watchMatches, type MatchRecord } from '../../../state/matches/match-store.ts';
+import { useKeptStrength } from '../../../state/matches/use-kept-strength.ts';
 import { store, useBackbow } from '../../../state/store.ts';
-import { pluckFromSaddleMm } from '../../../verdict/string-room.ts';
 
 /** Null where a newer release keeps them. */
 export function useMatches(): MatchRecord | null {
@@ -18,20 +11,9 @@ export function useMatches(): MatchRecord | null {
   return useMemo(() => matchRecordOf(text), [text]);
 }
 
-/** What readings leave together; those that cannot be are left out. */
-export function strengthOf(matches: readonly BuzzMatch[]): OwnStrength | null {
-  return joinedStrength(
-    matches.flatMap((match) => {
-      const answer = matchForce(match, pluckFromSaddleMm(match.neck));
-      return answer.ok ? [answer] : [];
-    }),
-  );
-}
-
 /** The strength of the accepted matches; the hand takes it, unless somebody has chosen another. */
 export function useOwnStrength(): OwnStrength | null {
-  const record = useMatches();
-  const own = useMemo(() => (record ? strengthOf(standingMatches(record)) : null), [record]);
+  const own = useKeptStrength();
   const inHand = useBackbow((state) => state.hand.ownForceN);
   const forceN = own?.forceN;
   useEffect(() => {

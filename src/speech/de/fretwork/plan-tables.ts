@@ -24,6 +24,7 @@ export const TABLE_WORDS: typeof english.TABLE_WORDS = {
     soft: 'leise',
     medium: 'mittel',
     hard: 'kräftig',
+    own: 'wie ich',
     flat: 'flach',
     straight: 'gerade',
     spare: 'Ersatz',

@@ -91,6 +91,13 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
     none: 'Manche Töne können schon leise gespielt schnarren. Darüber sollten wir sprechen.',
   },
   handAssumed: 'Wie kräftig Sie spielen, ist angenommen: Zeigen Sie es der Werkstatt.',
+  handMeasured: (force, low, high) =>
+    `Die Werkstatt hat gemessen, wie kräftig sie selbst spielt: ${force} an der Saite; zu 90 % sicher sind ${low} bis ${high}.`,
+  handSays: {
+    clean: 'So gespielt bleibt jeder Ton sauber.',
+    mostly: 'So gespielt bleibt jeder Ton sauber; am kräftigeren Ende können manche schnarren.',
+    buzzes: 'So gespielt können manche Töne schnarren.',
+  },
   skin: 'Haut',
   nickels: {
     none: (wire) => `Der Draht der Bünde: ${wire}, ohne Nickel.`,

@@ -134,6 +134,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
 
   playing: (action, place) =>
     `Saitenlage ${action} am 12. Bund. Angenommen: angezupft längs der Griffbrettfläche, ${place} vor der Stegeinlage, so kräftig wie in der Tabelle.`,
+  ownPlaying: (strength) => `„Wie ich“ ist gemessen. ${strength}`,
 
   order: {
     title: 'Draht bestellen',

@@ -16,6 +16,7 @@ export const PREDICT_WORDS: typeof english.PREDICT_WORDS = {
     '',
     'Dateien werden in UTF-8 oder UTF-16 gelesen. Das Ergebnis geht in die Standardausgabe, Meldungen in die Fehlerausgabe.',
     'Jede Größe trägt ihre Einheit im Namen (Mm, N, MPa, Percent, Days); p05, p50 und p95 sind ihr Band.',
+    'Gespielt wird leise, mittel und kräftig; eine eigene Anschlagstärke bleibt auf dem Gerät, auf dem sie gemessen wurde.',
     'Prüfungen sind Kennungen mit ihren Zahlen; sie ändern den Rückgabewert nicht.',
     '',
     'Rückgabewerte: 0 ausgegeben; 1 ein Fehler des Programms, oder es ließ sich nicht einrichten; 2 Aufruf, Datei oder ein Wert darin abgelehnt.',

@@ -25,6 +25,7 @@ export const TABLE_WORDS = words('TABLE_WORDS', {
     soft: 'softly',
     medium: 'medium',
     hard: 'hard',
+    own: 'my own',
     flat: 'flat',
     straight: 'straight',
     spare: 'spare',

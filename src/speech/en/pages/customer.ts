@@ -94,6 +94,13 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
     none: 'Some notes may buzz even when you play softly. Talk about this one.',
   } satisfies Record<Strength | 'none', string>,
   handAssumed: 'How hard you play is assumed: show the workshop.',
+  handMeasured: (force: string, low: string, high: string) =>
+    `The workshop has measured how hard it plays itself: ${force} on the string, and is 90 % sure of ${low} to ${high}.`,
+  handSays: {
+    clean: 'Played like that, every note stays clean.',
+    mostly: 'Played like that, every note stays clean; at the harder end some may buzz.',
+    buzzes: 'Played like that, some notes may buzz.',
+  },
   skin: 'Skin',
   nickels: {
     none: (wire: string) => `The wire is ${wire}, without nickel.`,

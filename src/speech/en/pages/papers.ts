@@ -136,6 +136,7 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
 
   playing: (action: string, place: string) =>
     `Action ${action} at fret 12. Assumed: plucked along the board, ${place} from the saddle, as hard as the table says.`,
+  ownPlaying: (strength: string) => `“My own” is measured. ${strength}`,
 
   order: {
     title: 'Wire to order',

@@ -16,6 +16,7 @@ export const PREDICT_WORDS = words('PREDICT_WORDS', {
     '',
     'Files are read in UTF-8 or UTF-16. The result goes to standard output, messages to standard error.',
     'Every quantity carries its unit in its name (Mm, N, MPa, Percent, Days); p05, p50 and p95 are its band.',
+    'Playing is soft, medium and hard; a maker’s own strength stays on the device that measured it.',
     'Checks are codes with their numbers; a check never changes the exit code.',
     '',
     'Exit codes: 0 printed; 1 a fault of the program, or it could not be installed; 2 the arguments, a file or a value in it were refused.',
