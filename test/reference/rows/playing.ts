@@ -178,8 +178,11 @@ function aimedMm(neck: Neck): number {
 /** Half a step of the relief that can be wanted. */
 const HALF_STEP_MM = 0.005;
 
-/** Published guides to set-up: read on the web for these rows; who wrote them is not told here. */
-const GUIDES = 'guides to set-up that makers and sellers of instruments publish on the web; read, not named';
+/** What was read of guides to set-up are the excerpts that a search gives, none of them whole; who wrote them is not told here. */
+const RELIEF_GUIDES =
+  'search excerpts of guides to set-up on the web, not the guides themselves: two manuals of one seller of kits say straight to 0.012 in, one of them more for a heavier hand; a school starts at 0.02 in';
+const HEIGHT_GUIDES =
+  'steel six-strings: a search excerpt of one guide to set-up on the web, not the guide itself; long four-strings and nylon: common practice, no source, from memory (the one excerpt seen says about 5 mm for nylon)';
 
 const SET_UP: readonly PracticeRow[] = [
   {
@@ -210,7 +213,7 @@ const SET_UP: readonly PracticeRow[] = [
       },
     ]),
     quantity: 'relief for an action',
-    source: GUIDES,
+    source: RELIEF_GUIDES,
   },
   {
     ...practice('set-up-height', 'action at fret 12: steel six-strings 4/64 in treble to 6/64 in bass, long four-strings about the same, nylon 3 to 4 mm', [
@@ -237,7 +240,7 @@ const SET_UP: readonly PracticeRow[] = [
       },
     ]),
     quantity: 'lowest action without a buzz',
-    source: GUIDES,
+    source: HEIGHT_GUIDES,
   },
 ];
 
