@@ -131,12 +131,18 @@ export const roomChart: Surface = ({ build, prediction, report }, house, system,
     const size = house.textOf('stringRoomMm', Math.abs(stringRoomMm), system);
     const bound = house.textOf('stringRoomBoundMm', Math.abs(of.stringRoomBoundMm), system);
     const said = house.noteText(house.stringName(build.strings, string - 1), frettedAt, room.least, system);
-    notes.sentence('room', 'stringRoomMm', said, [size], [bound]);
+    // What rounds to nothing is said in words.
+    const isNothing = size === house.textOf('stringRoomMm', 0, system);
+    notes.sentence('room', 'stringRoomMm', said, isNothing ? [] : [size], [bound]);
     const aim = stringAim({ build, prediction }, hand);
     const texts = [
       house.textOf('lowestActionMm', of.lowestActionMm, system),
       house.textOf('actionMm', report.playing.actionMm, system),
-      ...(of.mostRoom ? [house.textOf('bestRoomMm', Math.abs(of.mostRoom.bestRoomMm), system)] : []),
+      ...(of.mostRoom
+        ? [house.textOf('bestRoomMm', Math.abs(of.mostRoom.bestRoomMm), system)].filter(
+            (text) => text !== house.textOf('bestRoomMm', 0, system),
+          )
+        : []),
     ];
     const more = [
       house.textOf('moreReliefMm', MORE_RELIEF_MM, system),

@@ -19,6 +19,12 @@ test('a string that lies on the fret says by how much, without a sign', () => {
   expect(plain(english.matchRefusalText({ code: 'lies-on', roomMm: -0.05 }, 'inch'))).toContain('0.002 in too low');
 });
 
+test('one that lies on it by what rounds to nothing is not called too low', () => {
+  for (const roomMm of [0, -0.002])
+    expect(plain(english.matchRefusalText({ code: 'lies-on', roomMm }, 'metric'))).toMatch(/touches that fret without/);
+  expect(german.matchRefusalText({ code: 'lies-on', roomMm: 0 }, 'inch')).not.toContain('zu tief');
+});
+
 test('the others say what to do', () => {
   expect(english.matchRefusalText({ code: 'not-beyond' }, 'metric')).toMatch(/beyond/);
   expect(english.matchRefusalText({ code: 'too-unsure' }, 'metric')).toMatch(/more closely/);

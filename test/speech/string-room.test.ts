@@ -31,6 +31,32 @@ test('one that may buzz says both', () => {
   );
 });
 
+test('what rounds to nothing is called neither too low nor clear by nothing', () => {
+  for (const leastMm of [-0.004, -0.0001]) {
+    const room = { ...ROOM, leastMm, boundMm: -0.2 };
+    expect(plain(english.noteText('1', 4, room, 'metric'))).toBe('String 1, fret 4: just touches fret 6.');
+    expect(plain(german.noteText('1', 4, room, 'metric'))).toBe('Saite 1, Bund 4: streift gerade Bund 6.');
+  }
+  // In inches a thousandth is the least that is printed.
+  expect(plain(english.noteText('1', 4, { ...ROOM, leastMm: -0.011, boundMm: -1 }, 'inch'))).toMatch(/just touches/);
+  expect(plain(english.noteText('1', 4, { ...ROOM, leastMm: 0.004, boundMm: 0.001 }, 'metric'))).toBe(
+    'String 1, fret 4: just clears fret 6.',
+  );
+  expect(plain(english.noteText('1', 4, { ...ROOM, boundMm: -0.003 }, 'metric'))).toBe(
+    'String 1, fret 4: clears fret 6 by 0.03 mm, but a stiff string may just touch it.',
+  );
+  expect(plain(english.noteText('1', 4, { ...ROOM, leastMm: 0.003, boundMm: -0.2 }, 'metric'))).toBe(
+    'String 1, fret 4: just clears fret 6, but a stiff string may swing up to 0.20 mm too low.',
+  );
+  for (const leastMm of [-0.004, 0.004, 0.03])
+    for (const boundMm of [-0.2, -0.004, 0.001])
+      for (const house of [english, german])
+        for (const system of ['metric', 'inch'] as const)
+          expect(plain(house.noteText('1', 4, { ...ROOM, leastMm, boundMm }, system))).not.toMatch(
+            /0[.,]00 mm|0[.,]000 in/,
+          );
+});
+
 test('the pluck at which it starts is said where there is one', () => {
   expect(plain(english.buzzForceText(ROOM, 'metric'))).toBe('It starts to buzz at 1.3 N.');
   expect(plain(german.buzzForceText(ROOM, 'metric'))).toBe('Ab 1,3 N beginnt sie zu schnarren.');
@@ -67,8 +93,30 @@ test('the way back says action and relief with their units', () => {
   expect(plain(german.aimText({ ...AIM, relief: { ...BETTER, costMm: null } }, 'metric'))).toBe(
     'Niedrigste Saitenlage für diesen Hals: 1,79 mm am 12. Bund, jetzt 1,90 mm. Am meisten Freiraum: mit 0,25 mm Halskrümmung, 0,04 mm am engsten Ton.',
   );
-  expect(plain(english.aimText({ ...AIM, relief: { ...BETTER, roomMm: -0.61 } }, 'metric'))).toMatch(
+  expect(plain(english.aimText({ ...AIM, relief: { ...BETTER, roomMm: -0.61, costMm: null } }, 'metric'))).toMatch(
     /with 0\.25 mm relief, but the worst note is still 0\.61 mm too low\.$/,
+  );
+});
+
+test('a best relief with which the worst note just touches is not called too low', () => {
+  for (const roomMm of [-0.003, 0.003]) {
+    const best = { ...BETTER, roomMm, costMm: null };
+    expect(plain(english.aimText({ ...AIM, relief: best }, 'metric'))).toMatch(
+      /Most room: with 0\.25 mm relief; the worst note then just touches\.$/,
+    );
+    const fall = { fallAwayMm: 0.1, fromFret: 16, roomMm, change: {}, raised: [] };
+    expect(plain(english.fallText(fall, 'metric'))).toMatch(/the worst note just touches\.$/);
+    expect(plain(german.fallText(fall, 'metric'))).not.toContain('zu tief');
+  }
+});
+
+test('what 0.05 mm more costs is said also where the best relief still buzzes', () => {
+  const best = { ...BETTER, roomMm: -0.61 };
+  expect(plain(english.aimText({ ...AIM, relief: best }, 'metric'))).toMatch(
+    /still 0\.61 mm too low\. 0\.05 mm more relief costs another 0\.01 mm\.$/,
+  );
+  expect(plain(german.aimText({ ...AIM, relief: best }, 'metric'))).toMatch(
+    /0,05 mm mehr Halskrümmung kosten noch einmal 0,01 mm\.$/,
   );
 });
 

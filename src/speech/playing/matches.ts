@@ -17,6 +17,9 @@ export function matchRefusalText(refusal: MatchRefusal, system: UnitSystem): str
     case 'too-unsure':
       return MATCH_WORDS.tooUnsure;
     case 'lies-on':
+      // What rounds to nothing is not too low.
+      if (textOf('stringRoomMm', -refusal.roomMm, system) === textOf('stringRoomMm', 0, system))
+        return MATCH_WORDS.justLiesOn;
       return MATCH_WORDS.liesOn(textOf('stringRoomMm', -refusal.roomMm, system));
     case 'other-first':
       return MATCH_WORDS.otherFirst(

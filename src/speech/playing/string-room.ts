@@ -1,6 +1,7 @@
 /** Where a string buzzes, in words. */
 import type { NoteRoom } from '../../playing/room.ts';
 import type { StringSpec } from '../../neck/strings.ts';
+import type { QuantityKey } from '../../neck/quantities.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { buzzVerdict, type BuzzVerdict, type StringRoom } from '../../verdict/string-room.ts';
 import { MORE_RELIEF_MM, type FallAim, type ReliefAim, type StringAim } from '../../verdict/string-aim.ts';
@@ -31,6 +32,11 @@ export function roomSummary({ notes, buzzing, mayBuzz }: Pick<StringRoom, 'notes
   return mayBuzz > 0 ? ROOM_WORDS.mayBuzz(mayBuzz, notes) : ROOM_WORDS.allClear(notes);
 }
 
+/** Nothing of it would be printed. */
+function isNothing(key: QuantityKey, value: number, system: UnitSystem): boolean {
+  return textOf(key, Math.abs(value), system) === textOf(key, 0, system);
+}
+
 /**
  * What one note does.
  * @param string as `stringName` has it; @param note 0 = open
@@ -38,18 +44,19 @@ export function roomSummary({ notes, buzzing, mayBuzz }: Pick<StringRoom, 'notes
 export function noteText(string: string, note: number, room: NoteRoom, system: UnitSystem): string {
   const name = note === 0 ? ROOM_WORDS.openNote(string) : ROOM_WORDS.note(string, note);
   const mm = (value: number) => textOf('stringRoomMm', value, system);
+  const isNear = isNothing('stringRoomMm', room.leastMm, system);
+  const clear = isNear
+    ? ROOM_WORDS.justClears(name, room.atFret)
+    : ROOM_WORDS.clears(name, room.atFret, mm(room.leastMm));
   switch (buzzVerdict(room)) {
     case 'clear':
-      return ROOM_WORDS.clears(name, room.atFret, mm(room.leastMm));
+      return ROOM_WORDS.clearOnly(clear);
     case 'may-buzz':
-      return ROOM_WORDS.mayTouch(
-        name,
-        room.atFret,
-        mm(room.leastMm),
-        textOf('stringRoomBoundMm', -room.boundMm, system),
-      );
+      return isNothing('stringRoomBoundMm', room.boundMm, system)
+        ? ROOM_WORDS.mayJustTouch(clear)
+        : ROOM_WORDS.mayTouch(clear, textOf('stringRoomBoundMm', -room.boundMm, system));
     case 'buzzes':
-      return ROOM_WORDS.hits(name, room.atFret, mm(-room.leastMm));
+      return isNear ? ROOM_WORDS.justTouches(name, room.atFret) : ROOM_WORDS.hits(name, room.atFret, mm(-room.leastMm));
   }
 }
 
@@ -58,7 +65,6 @@ export function buzzForceText({ buzzForceN }: Pick<NoteRoom, 'buzzForceN'>, syst
   return Number.isFinite(buzzForceN) ? ROOM_WORDS.buzzesFrom(textOf('buzzForceN', buzzForceN, system)) : '';
 }
 
-/** The relief that leaves the most room, and what a little more of it would take. */
 /** For which plucks the relief lies where; nothing where it is the same to what is printed. */
 function bandText({ lowMm, highMm, fromN, toN }: ReliefAim['band'], system: UnitSystem): string {
   const [low, high] = [bowText(lowMm, system), bowText(highMm, system)];
@@ -67,20 +73,27 @@ function bandText({ lowMm, highMm, fromN, toN }: ReliefAim['band'], system: Unit
   return ` ${ROOM_WORDS.reliefBand(force(fromN), force(toN), low, high)}`;
 }
 
+/** The relief that leaves the most room, and what a little more of it would take. */
 function reliefText({ reliefMm, roomMm, costMm, band }: ReliefAim, system: UnitSystem): string {
   const bow = bowText(reliefMm, system);
   const room = textOf('bestRoomMm', Math.abs(roomMm), system);
-  const most = roomMm < 0 ? ROOM_WORDS.bestBuzzes(bow, room) : ROOM_WORDS.bestClear(bow, room);
+  const most = isNothing('bestRoomMm', roomMm, system)
+    ? ROOM_WORDS.bestTouches(bow)
+    : roomMm < 0
+      ? ROOM_WORDS.bestBuzzes(bow, room)
+      : ROOM_WORDS.bestClear(bow, room);
   const best = `${most}${bandText(band, system)}`;
-  const taken = textOf('roomCostMm', costMm ?? 0, system);
   // What would be printed as nothing is not worth a sentence.
-  if (roomMm < 0 || taken === textOf('roomCostMm', 0, system)) return best;
-  return `${best} ${ROOM_WORDS.cost(textOf('moreReliefMm', MORE_RELIEF_MM, system), taken)}`;
+  if (costMm === null || isNothing('roomCostMm', costMm, system)) return best;
+  const hasRoom = roomMm > 0 && !isNothing('bestRoomMm', roomMm, system);
+  const cost = hasRoom ? ROOM_WORDS.cost : ROOM_WORDS.costMore;
+  return `${best} ${cost(textOf('moreReliefMm', MORE_RELIEF_MM, system), textOf('roomCostMm', costMm, system))}`;
 }
 
 /** What filing the last frets lower gains. */
 export function fallText({ fallAwayMm, fromFret, roomMm }: FallAim, system: UnitSystem): string {
   const [depth, room] = [textOf('fallAwayMm', fallAwayMm, system), textOf('bestRoomMm', Math.abs(roomMm), system)];
+  if (isNothing('bestRoomMm', roomMm, system)) return ROOM_WORDS.fallTouches(depth, fromFret);
   return roomMm < 0 ? ROOM_WORDS.fallBuzzes(depth, fromFret, room) : ROOM_WORDS.fallClear(depth, fromFret, room);
 }
 

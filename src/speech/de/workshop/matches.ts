@@ -32,6 +32,8 @@ export const MATCH_WORDS: typeof english.MATCH_WORDS = {
   notBeyond: 'Getroffen wird nur ein Bund jenseits dessen, an dem gegriffen wird.',
   liesOn: (room) =>
     `Mit dieser Halskrümmung und Saitenlage liegt die Saite dort schon ohne Anschlag ${room} zu tief. Gerade schnarren kann sie dort bei keiner Stärke. Bitte beides noch einmal messen.`,
+  justLiesOn:
+    'Mit dieser Halskrümmung und Saitenlage liegt die Saite dort schon ohne Anschlag an. Gerade schnarren kann sie dort bei keiner Stärke. Bitte beides noch einmal messen.',
   otherFirst: (fret, force, would) =>
     `Dort kann dieser Hals bei keiner Stärke gerade schnarren: Er trifft zuerst Bund ${fret}, ab ${force}, und jenen erst ab ${would}. Ein Bund steht vor, oder Halskrümmung oder Saitenlage sind andere als eingegeben.`,
   tooUnsure: 'Die Fehler sind so groß wie die Stärke selbst. Bitte Halskrümmung und Saitenlage genauer messen.',

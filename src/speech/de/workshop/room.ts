@@ -22,13 +22,17 @@ export const ROOM_WORDS: typeof english.ROOM_WORDS = {
   lowest: (lowest, now) => `Niedrigste Saitenlage für diesen Hals: ${lowest} am 12. Bund, jetzt ${now}.`,
   bestClear: (bow, room) => `Am meisten Freiraum: mit ${bow}, ${room} am engsten Ton.`,
   bestBuzzes: (bow, short) => `Am meisten Freiraum: mit ${bow}, aber der engste Ton liegt noch ${short} zu tief.`,
+  bestTouches: (bow) => `Am meisten Freiraum: mit ${bow}; der engste Ton streift dann gerade.`,
   cost: (more, room) => `${more} mehr Halskrümmung kosten davon ${room}.`,
+  costMore: (more, room) => `${more} mehr Halskrümmung kosten noch einmal ${room}.`,
   reliefBand: (from, to, low, high) =>
     `Bei einem Anschlag von ${from} bis ${to} liegt sie zwischen ${low} und ${high}.`,
   fallClear: (depth, fret, room) =>
     `Mit einem Abfall der letzten Bünde nach Bund ${fret}, am letzten ${depth}: ${room} Freiraum am engsten Ton.`,
   fallBuzzes: (depth, fret, short) =>
     `Mit einem Abfall der letzten Bünde nach Bund ${fret}, am letzten ${depth}, liegt der engste Ton noch ${short} zu tief.`,
+  fallTouches: (depth, fret) =>
+    `Mit einem Abfall der letzten Bünde nach Bund ${fret}, am letzten ${depth}, streift der engste Ton gerade.`,
   takeFall: (depth) => `Letzten Bund ${depth} tiefer feilen`,
   stepFall: (depth) => `Abfall der letzten Bünde: ${depth}`,
   asIs: 'Keine andere Halskrümmung lässt mehr Freiraum.',
@@ -36,9 +40,12 @@ export const ROOM_WORDS: typeof english.ROOM_WORDS = {
   step: (bow) => `Gewünschte Halskrümmung: ${bow}`,
   openNote: (string) => `Saite ${string}, leer`,
   note: (string, fret) => `Saite ${string}, Bund ${fret}`,
-  clears: (note, fret, room) => `${note}: geht ${room} über Bund ${fret} frei.`,
-  mayTouch: (note, fret, room, short) =>
-    `${note}: geht ${room} über Bund ${fret} frei, aber eine steife Saite kann bis zu ${short} zu tief schwingen.`,
+  clears: (note, fret, room) => `${note}: geht ${room} über Bund ${fret} frei`,
+  justClears: (note, fret) => `${note}: geht gerade noch über Bund ${fret} frei`,
+  clearOnly: (clear) => `${clear}.`,
+  mayTouch: (clear, short) => `${clear}, aber eine steife Saite kann bis zu ${short} zu tief schwingen.`,
+  mayJustTouch: (clear) => `${clear}, aber eine steife Saite kann ihn gerade streifen.`,
+  justTouches: (note, fret) => `${note}: streift gerade Bund ${fret}.`,
   hits: (note, fret, short) => `${note}: schnarrt an Bund ${fret}, ${short} zu tief.`,
   pick: 'Einen Ton wählen, um seine Schwingung im Bild zu sehen.',
   swingOf: (note, bow) => `Im Bild: ${note}, ×${bow} wie die Biegung.`,

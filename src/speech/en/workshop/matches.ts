@@ -35,6 +35,8 @@ export const MATCH_WORDS = words('MATCH_WORDS', {
   notBeyond: 'A fret can only be hit beyond the one at which the string is stopped.',
   liesOn: (room: string) =>
     `With this relief and action the string lies ${room} too low over that fret without being plucked. It cannot just buzz there at any strength. Measure both again.`,
+  justLiesOn:
+    'With this relief and action the string touches that fret without being plucked. It cannot just buzz there at any strength. Measure both again.',
   otherFirst: (fret: number, force: string, would: string) =>
     `This neck cannot just buzz there at any strength: it hits fret ${fret} first, from ${force}, and that fret only from ${would}. A fret stands proud, or relief or action are not what was entered.`,
   tooUnsure: 'The errors are as large as the strength. Measure relief and action more closely.',

@@ -22,13 +22,17 @@ export const ROOM_WORDS = words('ROOM_WORDS', {
   lowest: (lowest: string, now: string) => `Lowest action for this neck: ${lowest} at fret 12, now ${now}.`,
   bestClear: (bow: string, room: string) => `Most room: with ${bow}, ${room} at the worst note.`,
   bestBuzzes: (bow: string, short: string) => `Most room: with ${bow}, but the worst note is still ${short} too low.`,
+  bestTouches: (bow: string) => `Most room: with ${bow}; the worst note then just touches.`,
   cost: (more: string, room: string) => `${more} more relief takes ${room} of it.`,
+  costMore: (more: string, room: string) => `${more} more relief costs another ${room}.`,
   reliefBand: (from: string, to: string, low: string, high: string) =>
     `For a pluck of ${from} to ${to} it lies between ${low} and ${high}.`,
   fallClear: (depth: string, fret: number, room: string) =>
     `With the last frets falling away after fret ${fret}, ${depth} at the last: ${room} of room at the worst note.`,
   fallBuzzes: (depth: string, fret: number, short: string) =>
     `With the last frets falling away after fret ${fret}, ${depth} at the last, the worst note is still ${short} too low.`,
+  fallTouches: (depth: string, fret: number) =>
+    `With the last frets falling away after fret ${fret}, ${depth} at the last, the worst note just touches.`,
   takeFall: (depth: string) => `File the last frets ${depth} lower`,
   stepFall: (depth: string) => `Fall-away: ${depth}`,
   asIs: 'No other relief leaves more room.',
@@ -36,9 +40,12 @@ export const ROOM_WORDS = words('ROOM_WORDS', {
   step: (bow: string) => `Relief wanted: ${bow}`,
   openNote: (string: string) => `String ${string}, open`,
   note: (string: string, fret: number) => `String ${string}, fret ${fret}`,
-  clears: (note: string, fret: number, room: string) => `${note}: clears fret ${fret} by ${room}.`,
-  mayTouch: (note: string, fret: number, room: string, short: string) =>
-    `${note}: clears fret ${fret} by ${room}, but a stiff string may swing up to ${short} too low.`,
+  clears: (note: string, fret: number, room: string) => `${note}: clears fret ${fret} by ${room}`,
+  justClears: (note: string, fret: number) => `${note}: just clears fret ${fret}`,
+  clearOnly: (clear: string) => `${clear}.`,
+  mayTouch: (clear: string, short: string) => `${clear}, but a stiff string may swing up to ${short} too low.`,
+  mayJustTouch: (clear: string) => `${clear}, but a stiff string may just touch it.`,
+  justTouches: (note: string, fret: number) => `${note}: just touches fret ${fret}.`,
   hits: (note: string, fret: number, short: string) => `${note}: buzzes on fret ${fret}, ${short} too low.`,
   pick: 'Choose a note to see its swing in the picture.',
   swingOf: (note: string, bow: string) => `In the picture: ${note}, ×${bow} like the bow.`,
