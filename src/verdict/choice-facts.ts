@@ -15,7 +15,8 @@ import { glueFullHours, settlingMoveMm, waitDays } from './job-figures.ts';
 import { overMonths, type OverMonths } from './over-months.ts';
 import type { OwnStrength } from '../playing/own-strength.ts';
 import { setUpFigures, USUAL_DIRECTION, type OwnFigures } from './set-up-figures.ts';
-import type { Strength } from './string-room.ts';
+import { reliefAim, type StringAim } from './string-aim.ts';
+import { handOf, type Strength } from './string-room.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
@@ -57,6 +58,8 @@ export interface ChoiceFacts {
   readonly cleanTo: Strength | null;
   /** What a pluck as hard as the maker's makes of it; null where the device that shows it has not accepted any. */
   readonly own: Pick<OwnFigures, 'own' | 'buzzing' | 'buzzingAtMost'> | null;
+  /** The relief that leaves the most room: as hard as the maker plays where that is known, else played medium. */
+  readonly mostRoom: StringAim['relief'];
   /** What the first months make of a set-up on the day of stringing. */
   readonly overMonths: OverMonths;
   /** Days from the frets to the strings. */
@@ -148,6 +151,10 @@ export function choiceFacts(
     actionMm,
     overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
     own,
+    mostRoom: reliefAim(
+      { build, prediction },
+      accepted ? handOf(accepted, USUAL_DIRECTION) : { strength: 'medium', direction: USUAL_DIRECTION },
+    ),
     cleanTo: strengths.findLast(({ buzzing }) => buzzing === 0)?.strength ?? null,
     waitDays: waitDays(build),
     glueHours: glueFullHours(build),

@@ -12,6 +12,7 @@ import type { RodSettingBand, Uncertainty } from '../mechanics/uncertainty/types
 import { refretOf, type Refret } from './choice-facts.ts';
 import { overMonths, type OverMonths } from './over-months.ts';
 import { USUAL_DIRECTION } from './set-up-figures.ts';
+import { reliefAim, type StringAim } from './string-aim.ts';
 import { stringRoom } from './string-room.ts';
 import { meanOfFrets, rodForTarget, waitDays } from './job-figures.ts';
 
@@ -49,6 +50,9 @@ export interface NeckNumbers {
   /** Action at fret 12, room of the worst note played medium: settled and set, and what the first months do to a set-up. */
   readonly actionMm: number;
   readonly leastRoomMm: number;
+  /** The relief with the most room at that action, played medium, and the one at hand, mm. */
+  readonly mostRoom: StringAim['relief'];
+  readonly playedMm: number;
   readonly overMonths: OverMonths;
   /** What the settled state keeps of the wedges, and how many times the strings' first pull it has. */
   readonly wedgesLeft: number;
@@ -77,6 +81,19 @@ export interface NeckNumbers {
   readonly chamferMm: number;
   /** Id of the glue; null where none is used. */
   readonly glue: Build['glueKind'] | null;
+}
+
+/** Played as the rows are. */
+const MEDIUM = { strength: 'medium', direction: USUAL_DIRECTION } as const;
+const aims = new WeakMap<Prediction, { readonly build: Build; readonly aim: StringAim['relief'] }>();
+
+/** It does not depend on the rail, which moves while the table is looked at. */
+function mostRoomOf(build: Build, prediction: Prediction): StringAim['relief'] {
+  const known = aims.get(prediction);
+  if (known?.build === build) return known.aim;
+  const aim = reliefAim({ build, prediction }, MEDIUM);
+  aims.set(prediction, { build, aim });
+  return aim;
 }
 
 /** Bow of all wedges together, the rest left out. */
@@ -141,7 +158,9 @@ export function neckNumbers(
     frictionN: 2 * build.friction * wedgeForceN,
     stringPullN: prediction.stringPullN,
     actionMm: build.stringHeightFret12Mm - build.crownHeightMm,
-    leastRoomMm: stringRoom({ build, prediction }, { strength: 'medium', direction: USUAL_DIRECTION }).least.leastMm,
+    leastRoomMm: stringRoom({ build, prediction }, MEDIUM).least.leastMm,
+    mostRoom: mostRoomOf(build, prediction),
+    playedMm: of.rodSet.extremeMm,
     overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
     wedgesLeft: shares.wedges,
     stringsGrown: shares.strings,

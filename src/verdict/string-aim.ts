@@ -132,12 +132,17 @@ function fallAim(reckoned: Reckoned, playing: Playing, roomNowMm: number): FallA
   return { fallAwayMm, fromFret, roomMm: best.roomMm, change, raised };
 }
 
-function reliefAim(reckoned: Reckoned, hand: Hand, playing: Playing, roomNowMm: number): StringAim['relief'] {
+const roomNow = (reckoned: Reckoned, playing: Playing) =>
+  leastClearanceMm(setUp(reckoned.build, playedLine(reckoned)), playing);
+
+/** The relief that leaves the most room at the action of the build. */
+export function reliefAim(reckoned: Reckoned, hand: Hand): StringAim['relief'] {
   const { build, prediction } = reckoned;
   if (prediction.rod.kind === 'none') return { status: 'no-rod' };
+  const playing = playingOf(build, hand);
   const reliefMm = bestReliefMm(reckoned, playing);
   const { roomMm } = roomFor(reckoned, reliefMm, playing);
-  if (roomMm - roomNowMm < LEAST_GAIN_MM) return { status: 'as-is' };
+  if (roomMm - roomNow(reckoned, playing) < LEAST_GAIN_MM) return { status: 'as-is' };
   // A rod that was set by hand is set for the relief wanted from then on.
   const change = { targetReliefMm: reliefMm, ...(build.rodSettingPercent === 0 ? {} : { rodSettingPercent: 0 }) };
   return {
@@ -162,10 +167,9 @@ export function actionsOf(reckoned: Reckoned, hand: Hand): Pick<StringAim, 'acti
 export function stringAim(reckoned: Reckoned, hand: Hand): StringAim {
   const { build } = reckoned;
   const playing = playingOf(build, hand);
-  const roomNowMm = leastClearanceMm(setUp(build, playedLine(reckoned)), playing);
   return {
     ...actionsOf(reckoned, hand),
-    fall: fallAim(reckoned, playing, roomNowMm),
-    relief: reliefAim(reckoned, hand, playing, roomNowMm),
+    fall: fallAim(reckoned, playing, roomNow(reckoned, playing)),
+    relief: reliefAim(reckoned, hand),
   };
 }

@@ -1,12 +1,21 @@
 /** The customer's page and the comparison: sentences and cells made of the same numbers. */
 import { choiceFacts } from '../../src/verdict/choice-facts.ts';
 import { neckNumbers, type NeckNumbers } from '../../src/verdict/compared-numbers.ts';
+import type { StringAim } from '../../src/verdict/string-aim.ts';
 import type { Surface } from './hold.ts';
 import type { Truth } from './truth.ts';
 import type { House } from './house.ts';
 import type { UnitSystem } from '../../src/neck/units.ts';
 
-export const customer: Surface = ({ build, prediction, uncertainty, chosen, report }, house, system, notes) => {
+/** What `predict` has of the relief with the most room, and the band that its chart gives it. */
+function mostRoomTexts(truth: Truth, aim: StringAim['relief'], house: House, system: UnitSystem) {
+  const told = truth.report.playing.strengths.find(({ strength }) => strength === 'medium')!.mostRoom;
+  if (!told || aim.status !== 'better') return { told: null, band: [] };
+  return { told, band: [aim.band.lowMm, aim.band.highMm].map((mm) => house.bowSize(mm, system)) };
+}
+
+export const customer: Surface = (truth, house, system, notes) => {
+  const { build, prediction, uncertainty, chosen, report } = truth;
   const facts = choiceFacts(build, prediction, uncertainty);
   const sentences = house.choiceSentences(facts, system);
   const { frettedReliefMm: fretted, strungReliefMm: strung } = chosen;
@@ -25,7 +34,10 @@ export const customer: Surface = ({ build, prediction, uncertainty, chosen, repo
     [moves],
     [house.textOf('actionChangeMm', Math.abs(report.playing.overMonths.actionChangeMm), system)],
   );
-  notes.sentence('customer', 'actionMm', sentences.strings, [house.textOf('actionMm', actionMm, system)]);
+  const most = mostRoomTexts(truth, facts.mostRoom, house, system);
+  const best = most.told && !isFlat(most.told.targetReliefMm) ? [size(most.told.targetReliefMm)] : [];
+  const action = house.textOf('actionMm', actionMm, system);
+  notes.sentence('customer', 'actionMm', sentences.strings, [action, ...best], most.band);
   const clean = strengths.findLast(({ notesBuzzing }) => notesBuzzing === 0)?.strength ?? 'none';
   const said = house.CUSTOMER_WORDS.cleans[clean];
   notes.same('customer', 'notesBuzzing', sentences.strings.includes(said) ? said : sentences.strings, said);
@@ -111,6 +123,9 @@ export function comparison(first: Truth, second: Truth): Surface {
         cell('glue').value,
         glue ? house.textOf('glueTotalMm3', glue.value, system) : house.CELL_WORDS.dry,
       );
+      const most = mostRoomTexts(truths[index], necks[index].mostRoom, house, system);
+      if (most.told)
+        notes.same('comparison', 'mostRoom', cell('mostRoom').value, house.bowText(most.told.targetReliefMm, system));
       const percent = house.textOf('extraFlexibilityPercent', Math.abs(chosen.extraFlexibilityPercent), system);
       if (percent !== house.textOf('extraFlexibilityPercent', 0, system)) {
         notes.sentence('comparison', 'extraFlexibilityPercent', cell('flexibility').value, [percent]);

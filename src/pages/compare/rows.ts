@@ -29,6 +29,7 @@ export type RowId =
   | 'rod'
   | 'action'
   | 'room'
+  | 'mostRoom'
   | 'months'
   | 'flexibility'
   | 'pullOut'
@@ -86,6 +87,19 @@ function settledLabel(necks: readonly NeckNumbers[]): string {
   return isOne ? ROW_WORDS.settledAfter(timeText(first.settleDays)) : ROW_WORDS.settled;
 }
 
+/** The relief with the most room, as the chart of where it buzzes says it, and for which plucks it lies where. */
+function mostRoomCell({ mostRoom, playedMm }: NeckNumbers, system: UnitSystem): Cell {
+  if (mostRoom.status !== 'better') {
+    const isSet = mostRoom.status === 'as-is';
+    return { value: isSet ? CELL_WORDS.asSet(bowText(playedMm, system)) : CELL_WORDS.noRod, band: null };
+  }
+  const { reliefMm, band } = mostRoom;
+  const value = bowText(reliefMm, system);
+  if (bowText(band.lowMm, system) === bowText(band.highMm, system)) return { value, band: null };
+  const [from, to] = [band.fromN, band.toN].map((force) => textOf('pluckForceN', force, system));
+  return { value, band: bowBandText(band.lowMm, band.highMm, system), note: CELL_WORDS.plucks(from, to) };
+}
+
 /** How low, how clean, and how it changes. */
 function playedMakers(): readonly RowMaker[] {
   return [
@@ -99,6 +113,7 @@ function playedMakers(): readonly RowMaker[] {
       label: ROW_WORDS.room,
       cell: ({ leastRoomMm }, system) => ({ value: textOf('stringRoomMm', leastRoomMm, system), band: null }),
     },
+    { id: 'mostRoom', label: ROW_WORDS.mostRoom, cell: mostRoomCell },
     {
       id: 'months',
       label: ROW_WORDS.months,

@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatNumber } from '../../speech/quantity.ts';
 import { textOf } from '../../speech/quantity-text.ts';
-import { bowKind, bowSize } from '../../speech/bow.ts';
+import { bowKind, bowSize, enteredBowText } from '../../speech/bow.ts';
 import { STRENGTHS, type Strength } from '../../verdict/string-room.ts';
 import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
@@ -82,10 +82,21 @@ function measuredHand({ own }: ChoiceFacts, system: UnitSystem): string {
   return `${CUSTOMER_WORDS.handMeasured(force, low, high)} ${CUSTOMER_WORDS.handSays[is]}`;
 }
 
+/** The bend of the neck with which the strings have the most room, and how far that depends on the player. */
+function mostRoomSentences({ mostRoom, own }: ChoiceFacts, system: UnitSystem): readonly string[] {
+  const { rooms, roomBand, roomBandMeasured } = CUSTOMER_WORDS;
+  if (mostRoom.status !== 'better') return mostRoom.status === 'as-is' ? [rooms.asSet] : [];
+  const { reliefMm, band } = mostRoom;
+  const said = rooms[bowKind(reliefMm, system)](bowSize(reliefMm, system));
+  const [low, high] = [band.lowMm, band.highMm].map((mm) => enteredBowText(mm, system));
+  return low === high ? [said] : [said, (own ? roomBandMeasured : roomBand)(low, high)];
+}
+
 function stringsSentence(facts: ChoiceFacts, system: UnitSystem): string {
   const { action, cleans } = CUSTOMER_WORDS;
   const height = action(textOf('actionMm', facts.actionMm, system));
-  return `${height} ${cleans[facts.cleanTo ?? 'none']} ${measuredHand(facts, system)}`;
+  const played = [cleans[facts.cleanTo ?? 'none'], measuredHand(facts, system)];
+  return [height, ...mostRoomSentences(facts, system), ...played].join(' ');
 }
 
 /** How low and how clean the strings are after the first months, where nothing is set again. */

@@ -16,6 +16,7 @@ import {
 } from '../../../src/verdict/choice-facts.ts';
 import { choiceLabels } from '../../../src/pages/customer/labels.ts';
 import { choiceSentences, daysText, sharedMeans, wearSentence } from '../../../src/pages/customer/sentences.ts';
+import { stringAim } from '../../../src/verdict/string-aim.ts';
 import { stringRoom, type Strength } from '../../../src/verdict/string-room.ts';
 import { CUSTOMER_WORDS } from '../../../src/speech/en/pages/customer.ts';
 import { metalShortName } from '../../../src/speech/names.ts';
@@ -45,6 +46,7 @@ const BASE: ChoiceFacts = {
   actionMm: 1.9,
   cleanTo: 'medium',
   own: null,
+  mostRoom: { status: 'as-is' },
   overMonths: {
     strung: { actionMm: 1.9, roomMm: 0.05, cleanTo: 'medium' },
     settled: { actionMm: 1.98, roomMm: 0.08, cleanTo: 'medium' },
@@ -80,6 +82,39 @@ describe('the strings', () => {
     for (const sentence of said) expect(sentence).toMatch(/1\.90\smm above the twelfth fret/);
     expect(said[1]).toContain(CUSTOMER_WORDS.cleans.medium);
     expect(said[3]).toContain(CUSTOMER_WORDS.cleans.none);
+  });
+});
+
+describe('the bend with the most room', () => {
+  const better = {
+    status: 'better',
+    reliefMm: 0.2,
+    roomMm: 0.04,
+    costMm: 0.01,
+    band: { lowMm: 0.15, highMm: 0.26, fromN: 0.71, toN: 1.41 },
+    change: {},
+    raised: [],
+  } as const;
+  const said = (mostRoom: ChoiceFacts['mostRoom']) => choiceSentences({ ...BASE, mostRoom }, 'metric').strings;
+
+  test('is said in the words for the customer, with its band', () => {
+    expect(said(better)).toMatch(/a hollow of 0\.20.mm in the neck\. .* from 0\.15.mm hollow to 0\.26.mm hollow\./);
+    expect(said({ ...better, reliefMm: -0.05 })).toMatch(/a hump of 0\.05.mm/);
+    expect(said({ ...better, reliefMm: 0.001 })).toContain('with the neck straight.');
+    expect(said({ ...better, band: { ...better.band, highMm: 0.15 } })).not.toContain('softer or harder');
+  });
+
+  test('is that of the neck where none leaves more, and nothing without a rod', () => {
+    expect(said({ status: 'as-is' })).toContain('as it is set');
+    expect(said({ status: 'no-rod' })).not.toContain('room to swing');
+  });
+
+  test('is that of the chart of where it buzzes', () => {
+    for (const { build } of PRESETS) {
+      const prediction = predictor.predict(build);
+      const { relief } = stringAim({ build, prediction }, { strength: 'medium', direction: 'along' });
+      expect(choiceFacts(build, prediction, null).mostRoom).toEqual(relief);
+    }
   });
 });
 

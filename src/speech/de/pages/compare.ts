@@ -70,6 +70,7 @@ export const ROW_WORDS: typeof english.ROW_WORDS = {
   rod: 'Spannstab für die gewünschte Halskrümmung',
   action: 'Saitenlage am 12. Bund',
   room: 'Freiraum am engsten Ton, mittel gespielt',
+  mostRoom: 'Halskrümmung mit dem meisten Freiraum, mittel gespielt',
   months: 'Derselbe, beim Besaiten eingestellt, und nach den ersten Monaten',
   flexibility: 'Schlitze, unter den Saiten',
   pullOut: 'Kraft, um einen Bund zu ziehen',
@@ -96,6 +97,8 @@ export const SLOT_WORDS: typeof english.SLOT_WORDS = {
 export const CELL_WORDS: typeof english.CELL_WORDS = {
   noRod: 'kein Spannstab',
   outOfReach: 'unerreichbar',
+  asSet: (bow) => `${bow}, wie eingestellt`,
+  plucks: (from, to) => `bei einem Anschlag von ${from} bis ${to}`,
   fromTo: (from, to) => `${from} → ${to}`,
   chance: (percent) => `bei ${percent} möglich`,
   perFret: 'Mittel der Bünde',

@@ -84,6 +84,14 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   noRodMonths: 'Ohne Spannstab lässt sich nur die Höhe der Saiten nachstellen.',
   strings: 'Die Saiten',
   action: (height) => `Wenn der Hals zur Ruhe gekommen ist, liegen die Saiten ${height} über dem zwölften Bund.`,
+  rooms: {
+    relief: (size) => `Am meisten Platz zum Schwingen haben sie mit einer Mulde von ${size} im Hals.`,
+    'back-bow': (size) => `Am meisten Platz zum Schwingen haben sie mit einem Buckel von ${size} im Hals.`,
+    flat: () => 'Am meisten Platz zum Schwingen haben sie mit geradem Hals.',
+    asSet: 'Am meisten Platz zum Schwingen haben sie mit dem Hals, wie er eingestellt ist.',
+  },
+  roomBand: (low, high) => `Etwas leiser oder kräftiger gespielt, wären es: ${low} bis ${high}.`,
+  roomBandMeasured: (low, high) => `So sicher, wie die Werkstatt ihren Anschlag kennt, sind es: ${low} bis ${high}.`,
   cleans: {
     hard: 'Jeder Ton bleibt sauber, auch wenn Sie kräftig spielen.',
     medium: 'Jeder Ton bleibt sauber, wenn Sie spielen wie üblich; kräftig gespielt können manche schnarren.',

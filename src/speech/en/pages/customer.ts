@@ -87,6 +87,15 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   noRodMonths: 'Without a rod it is set by the height of the strings alone.',
   strings: 'The strings',
   action: (height: string) => `Once the neck has come to rest, the strings are ${height} above the twelfth fret.`,
+  rooms: {
+    relief: (size: string) => `They have the most room to swing with a hollow of ${size} in the neck.`,
+    'back-bow': (size: string) => `They have the most room to swing with a hump of ${size} in the neck.`,
+    flat: (_size: string) => 'They have the most room to swing with the neck straight.',
+    asSet: 'They have the most room to swing with the neck as it is set.',
+  },
+  roomBand: (low: string, high: string) => `Played a little softer or harder, that is from ${low} to ${high}.`,
+  roomBandMeasured: (low: string, high: string) =>
+    `As sure as the workshop is of its playing, that is from ${low} to ${high}.`,
   cleans: {
     hard: 'Every note stays clean, even when you play hard.',
     medium: 'Every note stays clean in ordinary playing; played hard, some may buzz.',
