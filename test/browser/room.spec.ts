@@ -33,9 +33,10 @@ describe('on a desk', () => {
     );
     expect(cells).toHaveLength(6 * 22);
     for (const { verdict, sign, room, says } of cells) {
-      const buzzes = says.includes('buzzes on fret');
+      // What rounds to nothing is said to just touch.
+      const buzzes = says.includes('buzzes on fret') || says.includes('just touches fret');
       expect([verdict === 'buzzes', sign === '!', room <= 0 && buzzes]).toEqual([buzzes, buzzes, buzzes]);
-      expect(sign === '?').toBe(says.includes('may swing'));
+      expect(sign === '?').toBe(says.includes('may swing') || says.includes('may just touch it'));
     }
     const [buzzing, may] = [await count(app, 'buzzes'), await count(app, 'may-buzz')];
     expect(buzzing).toBeGreaterThan(20);
