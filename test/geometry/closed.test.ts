@@ -37,7 +37,33 @@ function solids(build: Build): [string, Mesh][] {
   ];
 }
 
-const all: Corner[] = [...corners(), ...PRESETS.map(({ id, build }) => ({ label: id, build }))];
+const LEFT: Build = { ...PRESETS[0].build, leftHanded: true };
+const all: Corner[] = [
+  ...corners(),
+  ...PRESETS.map(({ id, build }) => ({ label: id, build })),
+  { label: 'left-handed', build: LEFT },
+];
+
+test('a left-handed neck is the mirror image of a right-handed one, and nothing but strings and marks is another', () => {
+  /** Corners of a mesh as text, each once. */
+  const places = ({ positions }: Mesh, side: 1 | -1) => {
+    const found = new Set<string>();
+    for (let i = 0; i < positions.length; i += 3)
+      found.add(
+        [positions[i], positions[i + 1], side * positions[i + 2]]
+          .map((mm) => (mm + 0).toFixed(3).replace('-0.000', '0.000'))
+          .join(),
+      );
+    return [...found].toSorted();
+  };
+  const right = { ...LEFT, leftHanded: false, bassHigherMm: 0.4 };
+  const left = { ...right, leftHanded: true };
+  for (const make of [stringsMesh, (build: Build) => markersMesh(build, '#ffffff')]) {
+    expect(places(make(left), 1)).toEqual(places(make(right), -1));
+    expect(places(make(left), 1)).not.toEqual(places(make(right), 1));
+  }
+  for (const make of [neckMesh, nutMesh]) expect(make(left)).toEqual(make(right));
+});
 
 test('the corners reach most ends of the ranges', () => {
   expect(all.length).toBeGreaterThan(80);
