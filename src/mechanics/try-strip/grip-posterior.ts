@@ -249,12 +249,28 @@ function rodTimesOf(own: OwnNeck | undefined, places: Places, weighted: Weighted
 }
 
 /** ln of the likelihood of everything that speaks, for many samples. */
+/**
+ * How many times as wide the shape of the studs is taken to spread where a strip is heard: ±1 about a ridge, so that block and
+ * point are both one standard deviation off. Nothing that is read on a strip tells shape from bite well, and what is assumed of
+ * it would go on speaking in the narrowed band: with ±0.5 that held of 81 % of the workshops whose studs are points.
+ */
+const SHAPE_WIDER = 2;
+
+/** Adds ln N(z; 0, k)/N(z; 0, 1) of each wire's shape. */
+function widenShapes(places: Places, deviates: Float64Array, logs: Float64Array): void {
+  const found = [places.neck.studShape, ...places.strips.map(({ inputs }) => inputs.studShape)];
+  const slope = (1 - 1 / SHAPE_WIDER ** 2) / 2;
+  for (const place of new Set(found.filter((one) => one !== undefined)))
+    for (let i = 0; i < logs.length; i += 1) logs[i] += slope * deviates[place * logs.length + i] ** 2;
+}
+
 function likelihoodOfAll(
   { likelihoods, own, places }: Heard,
   necks: readonly NeckLikelihood[],
 ): (deviates: Float64Array, count: number) => Float64Array {
   return (deviates, count) => {
     const logs = new Float64Array(count);
+    if (likelihoods.length > 0) widenShapes(places, deviates, logs);
     likelihoods.forEach((likelihood, strip) => likelihood.add(deviatesAt(places.strips[strip], deviates, count), logs));
     necks.forEach((likelihood) => likelihood.add(deviates, count, logs));
     if (own) addNeck(own, places, deviates, count, logs);
