@@ -1,5 +1,5 @@
 /**
- * The project file: JSON of our own, `{ "format": "backbow project", "version": 5, "build": { … }, "measurements": { … } }`.
+ * The project file: JSON of our own, `{ "format": "backbow project", "version": 3, "build": { … }, "measurements": { … } }`.
  *
  * `measurements` holds what the build refers to, for each quantity that was measured: `bite` and `grip`, as in
  * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
@@ -9,7 +9,7 @@ import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
 export const PROJECT_FORMAT = 'backbow project';
-export const PROJECT_VERSION = 5;
+export const PROJECT_VERSION = 3;
 export const PROJECT_EXTENSION = '.backbow.json';
 /** Larger files are no project files: notes, the longest entry, take a few kilobytes. */
 export const MOST_PROJECT_BYTES = 1_000_000;
@@ -20,32 +20,35 @@ export const EARLIER_GRIP: Pick<Build, 'studShape' | 'studSoftnessMm'> = { studS
 export const isEarlierGrip = ({ studShape, studSoftnessMm }: typeof EARLIER_GRIP): boolean =>
   studShape === EARLIER_GRIP.studShape && studSoftnessMm === EARLIER_GRIP.studSoftnessMm;
 
-/** Until version 3 all strings had one action, and all frets one line. */
-export const EARLIER_SET_UP: Pick<Build, 'bassHigherMm' | 'fallAwayMm' | 'fallAwayFromFret'> = {
+/**
+ * Until version 3 all strings had one action and all frets one line, the saw went as far as the binding let it and a tang to the
+ * edge where its slot did, all frets went into a finished neck, and every neck was right-handed.
+ */
+export const BEFORE_3: Pick<
+  Build,
+  | 'bassHigherMm'
+  | 'fallAwayMm'
+  | 'fallAwayFromFret'
+  | 'bridgeMm'
+  | 'undercutTangs'
+  | 'workOrder'
+  | 'clampSlidePercent'
+  | 'leftHanded'
+> = {
   bassHigherMm: 0,
   fallAwayMm: 0,
   fallAwayFromFret: 12,
-};
-
-/** Until version 4 the saw went as far as the binding let it, a tang to the edge where its slot did, and all were right-handed. */
-const EARLIER_ENDS: Pick<Build, 'bridgeMm' | 'undercutTangs' | 'leftHanded'> = {
   bridgeMm: 0,
   undercutTangs: false,
-  leftHanded: false,
-};
-
-/** Until version 5 all frets went into a finished neck. */
-const EARLIER_ORDER: Pick<Build, 'workOrder' | 'clampSlidePercent'> = {
   workOrder: 'neck-first',
   clampSlidePercent: 50,
+  leftHanded: false,
 };
 
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
-  (build) => ({ ...build, ...EARLIER_SET_UP }),
-  (build) => ({ ...build, ...EARLIER_ENDS }),
-  (build) => ({ ...build, ...EARLIER_ORDER }),
+  (build) => ({ ...build, ...BEFORE_3 }),
 ];
 
 /** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */

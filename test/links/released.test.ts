@@ -18,7 +18,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { EARLIER_GRIP, EARLIER_SET_UP, PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
+import { EARLIER_GRIP, BEFORE_3, PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { isId } from '../../src/mechanics/bench-log/identity.ts';
@@ -46,8 +46,8 @@ const expectedOf = (folder: string) => JSON.parse(textOf(folder, 'expected.json'
 /** A build of an old release as this one has it: what did not exist then has its default, or what it was until then. */
 function nowadays(build: Build): Build {
   // Project version 1 knew no shape of the studs: all were blocks.
-  // Until version 3 all strings had one action, and all frets one line.
-  const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...EARLIER_SET_UP };
+  // Version 3 brought the set-up of strings, ends of slots, the order of work and left-handed necks.
+  const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...BEFORE_3 };
   return { ...defaultBuild(), ...before, ...build };
 }
 
