@@ -27,7 +27,7 @@ import {
 } from './workshops.ts';
 
 /** Workshops of a kind. */
-export const NECKS_READ = 300;
+export const NECKS_READ = 500;
 const FIRST_SEED = 50_000;
 const GAUGE_MM = 0.02;
 

@@ -64,7 +64,7 @@ export function studySection(study: Study): string[] {
     '## Try strips: how often the bands hold',
     'Made by `npm run study` (`test/study`), seeded. Synthetic workshops, each with a truth drawn from the spreads of the inputs, a strip of 300 × 60 × 6 mm with twelve frets from the board of its neck (the first preset, press fit), readings with the errors that are assumed, and a strip that differs by 3 % (one standard deviation) from the library’s. The neck of the truth lies in the 90 % band that the readings leave in so many of them:',
     coverageTable(study),
-    'Of 500 workshops with a true 90 %, between 87 and 93 % lie inside 95 times in 100; of 200 between 86 and 94 %. A shape of 0 or 2 is two standard deviations from what is assumed: bands that hold of 90 in 100 of all workshops need not hold of as many of those. With points (2) they hold of somewhat fewer, because a hundredth of kerf then moves a fret’s force twice as far as with ridges, and neither the neck’s kerf nor the strip’s is known better than that; a lens on a stud mends it.',
+    'Of 500 workshops with a true 90 %, between 87 and 93 % lie inside 95 times in 100; of 200 between 86 and 94 %. A shape of 0 or 2 is two standard deviations from what a neck’s band assumes; where a strip is heard, its shape is let in as one, and the bands hold of blocks and points too. A lens on a stud narrows them further.',
     'Width of the 90 % bands of the first preset when everything is read as stated:',
     widthTable(study),
   ];
