@@ -2,6 +2,7 @@
  * Influence vectors: what each unit load case does to the line of the neck and to the slots. Everything that does not
  * change the mesh (wire, kerf, method, tuning, rod setting, time) is a combination of these.
  */
+import { linearAt } from './description.ts';
 import { assemble, hold, withSlots, type Assembly } from './elements/assembly.ts';
 import { isPositive } from './elements/dense.ts';
 import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './elements/banded.ts';
@@ -129,8 +130,8 @@ function reader(assembly: Assembly) {
 
 /**
  * The influence vectors of load cases, from the factor of the matrix. What a wedge opens its own slot beyond the plane model is
- * the give of an empty slot: one that is filled opens by what fills it. W gives W/(1 + kW) beside a filling k, so of a change
- * of W little more than its thousandth part is left.
+ * the give of an empty slot. Beside a filling k a give W becomes W/(1 + kW), so that a change of W comes to (1 − s)² of itself,
+ * s = kW/(1 + kW) being the share of the wedge's force that the filling takes.
  */
 export function influenceOf(
   assembly: Assembly,
@@ -157,12 +158,24 @@ export function influenceOf(
       );
     });
   });
-  if (assembly.holds && loads.wedges > 0 && filling.kind === 'empty')
+  if (assembly.holds && loads.wedges > 0)
     giveOwn(
       openingMm,
-      assembly.holds.map(({ ownMm }) => ownMm),
+      assembly.holds.map(({ ownMm }, slot) => {
+        const taken = takenByFilling(assembly, filling, slot, openingMm[slot * slots + slot]);
+        return ownMm * (1 - taken) ** 2;
+      }),
     );
   return { stationXMm: mesh.columnXMm, slots, wedges: loads.wedges, lineMm, openingMm, rodWorkNmm };
+}
+
+/** Share of a wedge's force that what fills its slot takes, when 1 N opens it by so much. */
+function takenByFilling({ mesh }: Assembly, filling: SlotFilling, slot: number, openingMm: number): number {
+  if (filling.kind !== 'filled') return filling.kind === 'empty' ? 0 : 1;
+  const { fretXMm, widthMm, slot: cut, ends } = mesh.section.description;
+  const lengthMm = linearAt(widthMm, fretXMm[slot]) - 2 * (ends?.slotShortMm ?? 0);
+  const stiffness = (filling.modulusMPa * filling.reach * cut.depthMm * lengthMm) / cut.kerfMm;
+  return Math.min(1, Math.max(0, stiffness * openingMm));
 }
 
 /** Least share of what the ends take from a slot's own give that is tried before it is left out. */

@@ -227,6 +227,11 @@ function tuningOf(id: string): Tuning {
   return tuning;
 }
 
+/** A string of a set at a pitch; its keys stand as the schema has them. */
+export function tuned({ besidePreviousMm, ...string }: StringSet['strings'][number], pitch: number): StringSpec {
+  return { ...string, pitch, ...(besidePreviousMm === undefined ? {} : { besidePreviousMm }) };
+}
+
 /** Strings of a set in a tuning with the same number of strings. @throws {RangeError} on unknown ids or a mismatch. */
 export function stringsOf(setId: string, tuningId: string): StringSpec[] {
   const set = STRING_SETS.find((candidate) => candidate.id === setId);
@@ -237,7 +242,7 @@ export function stringsOf(setId: string, tuningId: string): StringSpec[] {
       `string set "${setId}" has ${set.strings.length} strings, tuning "${tuningId}" ${tuning.pitches.length}`,
     );
   }
-  return set.strings.map((string, index) => ({ ...string, pitch: tuning.pitches[index] }));
+  return set.strings.map((string, index) => tuned(string, tuning.pitches[index]));
 }
 
 /** How far a note may lie from the one that a string is made for, half steps: dropped and slackened tunings do. */

@@ -15,7 +15,7 @@ import type { EstimateOptions, Estimator } from '../mechanics/uncertainty/estima
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import type { Build } from '../neck/build.ts';
 import { checkBuild } from '../neck/schema.ts';
-import { STRING_SETS, suits, type StringSetId } from '../neck/strings.ts';
+import { STRING_SETS, suits, tuned, type StringSetId } from '../neck/strings.ts';
 import { raisedBy } from './raised-by.ts';
 import type { Reckoned } from './reckoned.ts';
 
@@ -99,7 +99,7 @@ function byStrings({ strings }: Build): Change[] {
       ? [
           {
             lever: { kind: 'strings', set: found.set.id } as const,
-            change: { strings: found.set.strings.map((string, i) => ({ ...string, pitch: strings[i].pitch })) },
+            change: { strings: found.set.strings.map((string, i) => tuned(string, strings[i].pitch)) },
           },
         ]
       : [],

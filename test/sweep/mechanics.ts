@@ -128,6 +128,8 @@ export const EQUILIBRIUM: readonly Invariant[] = [
     name: 'each tang is in equilibrium with its slot',
     every: 1,
     check: ({ build, prediction }) => {
+      // Off the clamps a fretted board gives way, and its tangs with it along what they have been through: see board-first.test.ts.
+      if (prediction.frettedBoard) return;
       const { wedgeForceN, openingMm } = prediction.methods.press;
       contactsOf(build, AS_STATED).forEach((contact, i) => {
         const { forceN } = contactForce(contact, openingMm[i]);
@@ -202,7 +204,8 @@ export const STATES: readonly Invariant[] = [
     name: 'each further fret bows a new neck further back',
     every: 4,
     check: ({ build, prediction }) => {
-      if (build.job === 'refret') return;
+      // A board that is fretted first is never on the neck with some of its frets.
+      if (build.job === 'refret' || prediction.frettedBoard) return;
       const all = prediction.fretXMm.map((_, index) => index + 1);
       const whole = Math.abs(prediction.methods.press.fretted.extremeMm);
       let before = 0;

@@ -502,7 +502,8 @@ function stripFor(cell: SlotCell, coupleCouple: number): number {
     [known, offKnown] = [strip, off];
     strip = 1 / inverse;
     off = offAt(strip);
-    if (strip === known) break;
+    // As near as the difference of the two compliances can tell.
+    if (strip === known || off === offKnown) break;
   }
   return strip;
 }

@@ -4,6 +4,7 @@ import {
   STRING_SETS,
   stringsOf,
   suits,
+  tuned,
   TUNINGS,
   type StringSet,
   type StringSetId,
@@ -43,7 +44,7 @@ export function withSet(strings: readonly StringSpec[], setId: string): StringSp
   const set = STRING_SETS.find((known) => known.id === setId);
   if (!set) throw new RangeError(`string set "${setId}" is not known`);
   if (!suits(set, strings)) return stringsOf(set.id, set.tuning);
-  return set.strings.map((string, index) => ({ ...string, pitch: strings[index].pitch }));
+  return set.strings.map((string, index) => tuned(string, strings[index].pitch));
 }
 
 /** A usual distance of two strings of a course, mm (common practice, no source). */
