@@ -54,7 +54,9 @@ export const fretCard: Surface = (truth, house, system, notes) => {
   notes.same('card of a fret', 'fretXMm', facts[0], wanted[0]);
   notes.same('card of a fret', 'boardWidthMm', facts[1], wanted[1]);
   notes.same('card of a fret', 'wedgeForceN', facts[3], wanted[2]);
-  if (csv.get('slots')!.get('slotEnds')![fret - 1] === 'stopped') {
-    notes.same('card of a fret', 'nipMm', facts[4], house.textOf('nipMm', field('wire', 'nipMm'), system));
+  // Nothing to nip is said in a word.
+  const nipMm = field('wire', 'nipMm');
+  if (csv.get('slots')!.get('slotEnds')![fret - 1] === 'stopped' && nipMm !== 0) {
+    notes.same('card of a fret', 'nipMm', facts[4], house.textOf('nipMm', nipMm, system));
   }
 };

@@ -23,7 +23,7 @@ import { checks, expected, files, given, roomChart, setUp, steps, tables } from 
 import { comparison, customer } from './told.ts';
 import { truthOf } from './truth.ts';
 
-const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? draw(10_000, 200));
+const BUILDS = Number(process.env['SAMENESS_BUILDS'] ?? draw(1000, 200));
 const FIRST_SEED = 300_000;
 /** So many of the first say all of it in both languages and both units, those after them in one of the four, in turn. */
 const IN_ALL = 400;
