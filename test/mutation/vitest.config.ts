@@ -9,6 +9,7 @@ export default defineConfig({
       'test/mechanics/rod*.test.ts',
       'test/fretwork/**/*.test.ts',
     ],
+    env: { DRAW: 'few' },
     testTimeout: 60_000,
   },
 });
