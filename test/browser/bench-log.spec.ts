@@ -332,6 +332,6 @@ test('read on the neck itself: a wrong way is asked about, and what it leaves is
   await log.getByRole('button', { name: 'Use this for the neck' }).click();
   await log.getByText(/^This neck uses the measured grip/).waitFor();
   const band = app.page.locator('[data-figure="fretted"] .figure-band');
-  await expect.poll(async () => told.includes(await band.innerText()), { timeout: 20_000 }).toBe(true);
+  await expect.poll(async () => told.includes(await band.innerText()), { timeout: 90_000 }).toBe(true);
   expect(app.troubles).toEqual([]);
 });
