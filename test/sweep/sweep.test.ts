@@ -27,7 +27,7 @@ test(
     // Every law has been tried, the dear ones too.
     expect(counts.filter(({ checked }) => checked === 0).map(({ invariant }) => invariant)).toEqual([]);
   },
-  draw(1_800_000, 300_000),
+  draw(3_000_000, 600_000),
 );
 
 test.each(MENDED)('mended/%i: %s', async (seed, name) => {
