@@ -82,7 +82,8 @@ describe('read as it is predicted', () => {
     // Of the strings' factor 5 % of the model and the dial's 0.01 mm in 0.3 mm are left, of some 15 %.
     expect(scatter(after)).toBeLessThan(0.5 * scatter(BEFORE));
     expect(width(after.strung)).toBeLessThan(width(BEFORE.strung));
-    expectNear(width(after.wedgeForceN), width(BEFORE.wedgeForceN), 0.06, 'the pull says next to nothing of the grip');
+    // Both widths come from 2,000 samples: some 4 % each.
+    expectNear(width(after.wedgeForceN), width(BEFORE.wedgeForceN), 0.1, 'the pull says next to nothing of the grip');
   });
 
   test('the rod tells of stiffness no better than a turn of it is known', () => {
