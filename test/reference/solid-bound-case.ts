@@ -2,35 +2,22 @@
  * Bound necks as solid finite elements: every file of the folder solid-fe-bound, read strictly, and what the library makes
  * of it. A case is added by dropping its file in. Slots may stop before the edge with a binding or without one.
  */
-import { readdirSync, readFileSync } from 'node:fs';
 import * as z from 'zod/mini';
-import { fretPositionsMm } from '../../src/neck/neck-shape.ts';
-import { EMPTY, UNCUT, type Linear, type NeckDescription, type NeckWood } from '../../src/mechanics/description.ts';
+import { EMPTY, UNCUT, type NeckDescription, type NeckWood } from '../../src/mechanics/description.ts';
 import { combineLine, createNeckModel, solveInfluence, stringCases, type Influence } from '../../src/mechanics/influence.ts';
 import type { Refinement } from '../../src/mechanics/elements/mesh.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
+import { describeGeometry, failing, GEOMETRY, MATERIALS, readFolder, readStrictly, size, woodOf } from './solid-case.ts';
 
 export const SOLID_BOUND_FOLDER = new URL('solid-fe-bound/', import.meta.url);
 
-const size = z.number().check(z.positive());
 const room = z.number().check(z.minimum(0));
 
 const caseSchema = z.object({
   id: z.string(),
   method: z.string(),
   geometry: z.object({
-    scaleLengthMm: size,
-    frets: z.int().check(z.minimum(12), z.maximum(36)),
-    widthNutMm: size,
-    widthLastFretMm: size,
-    boardThicknessCentreMm: size,
-    boardRadiusMm: z.nullable(size),
-    totalThicknessFret1Mm: size,
-    totalThicknessFret12Mm: size,
-    backShoulderMm: size,
-    backExponent: size,
-    modelLengthMm: size,
-    slot: z.object({ kerfMm: size, depthMm: size, contactDepthMm: size }),
+    ...GEOMETRY,
     binding: z.optional(
       z.nullable(
         z.object({
@@ -45,16 +32,7 @@ const caseSchema = z.object({
     ),
   }),
   woods: z.object({ boardE: size, neckE: size }),
-  materials: z.object({
-    EyOverEx: size,
-    EzOverEx: size,
-    GxyOverEx: size,
-    GxzOverEx: size,
-    GyzOverEx: size,
-    nuXy: size,
-    nuXz: size,
-    nuYz: size,
-  }),
+  materials: z.object({ ...MATERIALS, GxzOverEx: size, GyzOverEx: size }),
   wedgeN: size,
   strings: z.object({ pullN: size, aboveCrownMm: size }),
   results: z.object({
@@ -68,36 +46,17 @@ export type SolidBoundCase = z.infer<typeof caseSchema> & { readonly file: strin
 
 /** @throws {Error} naming the file and the field that it cannot read. */
 export function readSolidBoundCase(file: string, content: string): SolidBoundCase {
-  const fail = (field: string, why: string): never => {
-    throw new Error(`solid-fe-bound/${file}: ${field} ${why}`);
-  };
-  let data: unknown;
-  try {
-    data = JSON.parse(content);
-  } catch (error) {
-    return fail('the file', `is not JSON (${(error as Error).message})`);
-  }
-  const parsed = z.safeParse(caseSchema, data);
-  if (!parsed.success) {
-    const [issue] = parsed.error.issues;
-    return fail(issue.path.map(String).join('.') || 'the file', `cannot be read: ${issue.message}`);
-  }
-  const { binding } = parsed.data.geometry;
+  const fail = failing('solid-fe-bound', file);
+  const solid = readStrictly(caseSchema, content, fail);
+  const { binding } = solid.geometry;
   if (typeof binding?.E === 'number' && typeof binding.nu !== 'number') fail('geometry.binding.nu', 'is missing');
-  if (Object.values(parsed.data.results).every((value) => value === null)) fail('results', 'has no number');
-  return { ...parsed.data, file };
+  if (Object.values(solid.results).every((value) => value === null)) fail('results', 'has no number');
+  return { ...solid, file };
 }
 
 /** Every case of the folder, by file name. @throws {Error} when there is none, or one that cannot be read. */
 export function readSolidBoundCases(): SolidBoundCase[] {
-  const files = readdirSync(SOLID_BOUND_FOLDER).toSorted();
-  if (files.length === 0) throw new Error('the folder of bound solid cases is empty');
-  return files.map((file) => readSolidBoundCase(file, readFileSync(new URL(file, SOLID_BOUND_FOLDER), 'utf8')));
-}
-
-function through(x1: number, value1: number, x2: number, value2: number): Linear {
-  const slope = (value2 - value1) / (x2 - x1);
-  return { atNut: value1 - slope * x1, slope };
+  return readFolder(SOLID_BOUND_FOLDER, 'bound solid cases', readSolidBoundCase);
 }
 
 function endsOf({ geometry: g, materials: m }: SolidBoundCase): Pick<NeckDescription, 'ends'> {
@@ -131,36 +90,13 @@ function isotropic(modulusMPa: number, nu: number): NeckWood {
 }
 
 export function describeSolidBoundCase(solid: SolidBoundCase): NeckDescription {
-  const { geometry: g, woods, materials: m } = solid;
-  const frets = fretPositionsMm(g.scaleLengthMm, g.frets);
-  const wood = (modulusMPa: number): NeckWood => ({
-    modulusMPa,
-    depthRatio: m.EyOverEx,
-    widthRatio: m.EzOverEx,
-    shearRatio: m.GxyOverEx,
-    poisson: m.nuXy,
-    poissonWidth: m.nuXz,
-    poissonDepthWidth: m.nuYz,
-  });
+  const { geometry, woods, materials } = solid;
   return {
-    lengthMm: g.modelLengthMm,
-    jointMm: g.modelLengthMm,
-    support: 'plane',
-    fretXMm: frets,
-    widthMm: through(0, g.widthNutMm, frets.at(-1)!, g.widthLastFretMm),
-    boardThicknessMm: g.boardThicknessCentreMm,
-    boardRadiusMm: g.boardRadiusMm === null ? null : { atNut: g.boardRadiusMm, slope: 0 },
-    totalThicknessMm: through(frets[0], g.totalThicknessFret1Mm, frets[11], g.totalThicknessFret12Mm),
-    backShoulderMm: g.backShoulderMm,
-    backExponent: g.backExponent,
-    heel: null,
-    channel: null,
-    bars: null,
-    board: wood(woods.boardE),
-    neck: [{ toHalfWidthFraction: 1, wood: wood(woods.neckE) }],
+    ...describeGeometry(geometry, {
+      board: woodOf(woods.boardE, materials),
+      neck: [{ toHalfWidthFraction: 1, wood: woodOf(woods.neckE, materials) }],
+    }),
     ...endsOf(solid),
-    slot: { ...g.slot, bottom: 'radiused' },
-    rod: null,
   };
 }
 

@@ -2,35 +2,22 @@
  * The solid finite-element cases: every file of the folder solid-fe, read strictly, and what the library makes of it.
  * A case is added by dropping its file in.
  */
-import { readdirSync, readFileSync } from 'node:fs';
 import * as z from 'zod/mini';
-import { fretPositionsMm } from '../../src/neck/neck-shape.ts';
-import { EMPTY, UNCUT, type Linear, type NeckDescription, type NeckWood } from '../../src/mechanics/description.ts';
+import { EMPTY, UNCUT, type NeckDescription, type NeckWood } from '../../src/mechanics/description.ts';
 import { combineLine, combineOpening, createNeckModel, solveInfluence, stringCases, type Influence } from '../../src/mechanics/influence.ts';
 import type { Refinement } from '../../src/mechanics/elements/mesh.ts';
 import { extremeRelief, reliefFromDepth } from '../../src/mechanics/relief.ts';
+import { describeGeometry, failing, GEOMETRY, readFolder, readStrictly, size } from './solid-case.ts';
 
 export const SOLID_FE_FOLDER = new URL('solid-fe/', import.meta.url);
 
-const size = z.number().check(z.positive());
 const text = z.string();
 
 const caseSchema = z.object({
   id: text,
   method: text,
   geometry: z.object({
-    scaleLengthMm: size,
-    frets: z.int().check(z.minimum(12), z.maximum(36)),
-    widthNutMm: size,
-    widthLastFretMm: size,
-    boardThicknessCentreMm: size,
-    boardRadiusMm: z.nullable(size),
-    totalThicknessFret1Mm: size,
-    totalThicknessFret12Mm: size,
-    backShoulderMm: size,
-    backExponent: size,
-    modelLengthMm: size,
-    slot: z.object({ kerfMm: size, depthMm: size, contactDepthMm: size }),
+    ...GEOMETRY,
     rodChannel: z.nullable(z.object({ widthAtMidNeckMm: size, depthBelowBoardMm: size, depthRule: text })),
   }),
   woods: z.object({
@@ -63,21 +50,8 @@ export type SolidFeCase = z.infer<typeof caseSchema> & {
 
 /** @throws {Error} naming the file and the field that it cannot read. */
 export function readSolidFeCase(file: string, content: string): SolidFeCase {
-  const fail = (field: string, why: string): never => {
-    throw new Error(`solid-fe/${file}: ${field} ${why}`);
-  };
-  let data: unknown;
-  try {
-    data = JSON.parse(content);
-  } catch (error) {
-    return fail('the file', `is not JSON (${(error as Error).message})`);
-  }
-  const parsed = z.safeParse(caseSchema, data);
-  if (!parsed.success) {
-    const [issue] = parsed.error.issues;
-    return fail(issue.path.map(String).join('.') || 'the file', `cannot be read: ${issue.message}`);
-  }
-  const solid = parsed.data;
+  const fail = failing('solid-fe', file);
+  const solid = readStrictly(caseSchema, content, fail);
   const find = (field: string, sentence: string, pattern: RegExp): number => {
     const value = Number(pattern.exec(sentence)?.[1]);
     return Number.isFinite(value) ? value : fail(field, `does not say ${pattern.source}: "${sentence}"`);
@@ -115,9 +89,7 @@ export function readSolidFeCase(file: string, content: string): SolidFeCase {
 
 /** Every case of a folder, by file name. @throws {Error} when there is none, or one that cannot be read. */
 export function readSolidFeCases(folder: URL = SOLID_FE_FOLDER): SolidFeCase[] {
-  const files = readdirSync(folder).toSorted();
-  if (files.length === 0) throw new Error('the folder of solid finite-element cases is empty');
-  return files.map((file) => readSolidFeCase(file, readFileSync(new URL(file, folder), 'utf8')));
+  return readFolder(folder, 'solid finite-element cases', readSolidFeCase);
 }
 
 /** One of the cases that stand in the folder, by its id. @throws {Error} when it does not. */
@@ -127,27 +99,14 @@ export function solidFeCase(id: string): SolidFeCase {
   return solid;
 }
 
-function through(x1: number, value1: number, x2: number, value2: number): Linear {
-  const slope = (value2 - value1) / (x2 - x1);
-  return { atNut: value1 - slope * x1, slope };
-}
-
 export function describeSolidFeCase({ geometry: g, woods, ratios, channelMostShare }: SolidFeCase): NeckDescription {
-  const frets = fretPositionsMm(g.scaleLengthMm, g.frets);
   const wood = (modulusMPa: number): NeckWood => ({ modulusMPa, ...ratios });
   const laminates = woods.neckLaminates ?? [{ toHalfWidthFraction: 1, E: woods.neckE! }];
   return {
-    lengthMm: g.modelLengthMm,
-    jointMm: g.modelLengthMm,
-    support: 'plane',
-    fretXMm: frets,
-    widthMm: through(0, g.widthNutMm, frets.at(-1)!, g.widthLastFretMm),
-    boardThicknessMm: g.boardThicknessCentreMm,
-    boardRadiusMm: g.boardRadiusMm === null ? null : { atNut: g.boardRadiusMm, slope: 0 },
-    totalThicknessMm: through(frets[0], g.totalThicknessFret1Mm, frets[11], g.totalThicknessFret12Mm),
-    backShoulderMm: g.backShoulderMm,
-    backExponent: g.backExponent,
-    heel: null,
+    ...describeGeometry(g, {
+      board: wood(woods.boardE),
+      neck: laminates.map((laminate) => ({ toHalfWidthFraction: laminate.toHalfWidthFraction, wood: wood(laminate.E) })),
+    }),
     channel: g.rodChannel && {
       widthAtMidMm: g.rodChannel.widthAtMidNeckMm,
       depthMm: g.rodChannel.depthBelowBoardMm,
@@ -155,11 +114,6 @@ export function describeSolidFeCase({ geometry: g, woods, ratios, channelMostSha
       fromMm: 0,
       toMm: g.modelLengthMm,
     },
-    bars: null,
-    board: wood(woods.boardE),
-    neck: laminates.map((laminate) => ({ toHalfWidthFraction: laminate.toHalfWidthFraction, wood: wood(laminate.E) })),
-    slot: { ...g.slot, bottom: 'radiused' },
-    rod: null,
   };
 }
 
