@@ -112,9 +112,10 @@ export function frettedBoard(
   const n = contacts.length;
   const stations = empty.stationXMm.length;
   const clamped = seat(contacts, mixed(unit.clampedSlideMm, unit.clampedStickMm, share));
-  const seated = contacts.map((contact, i) => seatedAt(contact, clamped.openingMm[i], 1));
+  const standing = (forceLeft: number) =>
+    contacts.map((contact, i) => seatedAt(contact, clamped.openingMm[i], forceLeft));
   const flexibility = symmetric(mixed(unit.releasedMm, pressedMm, share), n);
-  const { forceN, openingMm, stiffnessNMm } = seat(contacts, flexibility, undefined, seated, clamped.forceN);
+  const { forceN, openingMm, stiffnessNMm } = seat(contacts, flexibility, undefined, standing(1), clamped.forceN);
   const free = seat(contacts, unit.freeMm);
 
   const wedgeMm = new Float64Array(n * stations);
@@ -125,20 +126,16 @@ export function frettedBoard(
     forceN,
     openingMm,
     stiffnessNMm,
-    standing: (forceLeft) => contacts.map((contact, i) => seatedAt(contact, clamped.openingMm[i], forceLeft)),
+    standing,
     clampedForceN: clamped.forceN,
     freeBowMm: freeBowMm(unit.freeLineMm, free.forceN, empty.stationXMm, fretXMm),
-    clampPressureMPa: Math.max(
-      0,
-      ...mostPull(unit.pullMPa.slide, clamped.forceN).map(
-        (slide, gap) => share * slide + (1 - share) * mostPull(unit.pullMPa.stick, clamped.forceN)[gap],
-      ),
-    ),
+    clampPressureMPa: Math.max(0, ...pullOf(mixed(unit.pullMPa.slide, unit.pullMPa.stick, share), clamped.forceN)),
     wedgeMm,
   };
 }
 
-function mostPull(pullMPa: Float64Array, forceN: Float64Array): number[] {
+/** Pressure of the pull between neighbouring slots under all wedges, MPa. */
+function pullOf(pullMPa: Float64Array, forceN: Float64Array): number[] {
   const gaps = forceN.length - 1;
   return Array.from({ length: gaps }, (_, gap) =>
     forceN.reduce((sum, force, j) => sum + force * pullMPa[j * gaps + gap], 0),

@@ -207,13 +207,10 @@ const RULES: readonly Rule[] = [
   },
   (b) => {
     if (b.strings.length === coursesOf(b.strings).length) return undefined;
-    const half = b.widthNutMm / 2;
-    const outermost = Math.max(...stringPlacesMm(b, 0).map(Math.abs));
     const places = stringPlacesMm(b, 0);
     const inOrder = places.every((place, index) => index === 0 || place > places[index - 1]);
-    return inOrder && outermost < half
-      ? undefined
-      : list('strings', b.strings.length, 'courses-at-nut', [mm(b.widthNutMm)]);
+    const onNut = places.every((place) => Math.abs(place) < b.widthNutMm / 2);
+    return inOrder && onNut ? undefined : list('strings', b.strings.length, 'courses-at-nut', [mm(b.widthNutMm)]);
   },
 ];
 

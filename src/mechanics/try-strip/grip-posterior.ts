@@ -248,7 +248,6 @@ function rodTimesOf(own: OwnNeck | undefined, places: Places, weighted: Weighted
   return rods.reduce((sum, { reading, expectedMm }) => sum + reading.measuredMm / expectedMm, 0) / rods.length;
 }
 
-/** ln of the likelihood of everything that speaks, for many samples. */
 /**
  * How many times as wide the shape of the studs is taken to spread where a strip is heard: ±1 about a ridge, so that block and
  * point are both one standard deviation off. Nothing that is read on a strip tells shape from bite well, and what is assumed of
@@ -264,6 +263,7 @@ function widenShapes(places: Places, deviates: Float64Array, logs: Float64Array)
     for (let i = 0; i < logs.length; i += 1) logs[i] += slope * deviates[place * logs.length + i] ** 2;
 }
 
+/** ln of the likelihood of everything that speaks, for many samples. */
 function likelihoodOfAll(
   { likelihoods, own, places }: Heard,
   necks: readonly NeckLikelihood[],
