@@ -3,32 +3,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
-import { buzzMatchOf, geometryOf, matchHash, USUAL_ERRORS, type BuzzMatch } from '../../src/playing/buzz-match.ts';
+import { buzzMatchOf, geometryOf, matchHash, type BuzzMatch } from '../../src/playing/buzz-match.ts';
 import { joinedStrength, matchForce } from '../../src/playing/own-strength.ts';
 import { roomChart } from '../../src/playing/room.ts';
 import { setUp } from '../../src/playing/set-up.ts';
+import { matchOf } from './matches.ts';
 import { expectNear } from '../expect-near.ts';
 import { arcLine } from './necks.ts';
 
 const BUILD = defaultBuild();
 const PLUCK = 130;
-
-function matchOf(build: Build, change: Partial<BuzzMatch>): BuzzMatch {
-  return {
-    id: 'bcdfghjklmnpqr',
-    date: '2026-11-01',
-    name: 'No. 7',
-    neck: geometryOf(build),
-    string: 1,
-    note: 3,
-    fret: 8,
-    direction: 'along',
-    reliefMm: 0.2,
-    actionMm: 1.6,
-    ...USUAL_ERRORS,
-    ...change,
-  };
-}
 
 /** What the chart says of a neck with this relief and action: where the note buzzes first, and at which force. */
 function chartSays(build: Build, { reliefMm, actionMm, string, note, direction }: BuzzMatch) {
@@ -48,7 +32,7 @@ describe('a neck that just buzzes', () => {
         fc.integer({ min: 1, max: 6 }),
         fc.constantFrom('along' as const, 'away' as const, 'towards' as const),
         (reliefMm, actionMm, string, note, direction) => {
-          const match = matchOf(BUILD, { reliefMm, actionMm, string, note, direction });
+          const match = matchOf({ reliefMm, actionMm, string, note, direction });
           const { atFret, buzzForceN } = chartSays(BUILD, match);
           // Which fret has the least room at 1 N is not where it buzzes first: of those the least force is.
           const answer = matchForce({ ...match, fret: atFret }, PLUCK);
@@ -67,7 +51,7 @@ describe('a neck that just buzzes', () => {
   });
 
   test('says what relief, action and fret tops leave of error, and all together by their squares', () => {
-    const match = matchOf(BUILD, {});
+    const match = matchOf();
     const answer = matchForce({ ...match, fret: chartSays(BUILD, match).atFret }, PLUCK);
     if (!answer.ok) throw new Error(answer.refusal.code);
     const { forceN, errorN, fromReliefN, fromActionN, fromFretsN } = answer;
@@ -79,7 +63,7 @@ describe('a neck that just buzzes', () => {
 
   test('is the same whatever the strength is that it was made to buzz at: more action, more strength', () => {
     const at = (actionMm: number) => {
-      const match = matchOf(BUILD, { actionMm });
+      const match = matchOf({ actionMm });
       const answer = matchForce({ ...match, fret: chartSays(BUILD, match).atFret }, PLUCK);
       return answer.ok ? answer.forceN : Number.NaN;
     };
@@ -89,7 +73,7 @@ describe('a neck that just buzzes', () => {
 
 describe('a reading that cannot be', () => {
   const refusal = (change: Partial<BuzzMatch>) => {
-    const answer = matchForce(matchOf(BUILD, change), PLUCK);
+    const answer = matchForce(matchOf(change), PLUCK);
     return answer.ok ? null : answer.refusal;
   };
 
@@ -111,7 +95,7 @@ describe('a reading that cannot be', () => {
   });
 
   test('is not refused for a neighbour that comes first within the errors', () => {
-    const match = matchOf(BUILD, {});
+    const match = matchOf();
     const first = chartSays(BUILD, match).atFret;
     expect(matchForce({ ...match, fret: first + 1 }, PLUCK).ok).toBe(true);
     expect(
@@ -121,7 +105,7 @@ describe('a reading that cannot be', () => {
   });
 
   test('whose errors are as large as the strength', () => {
-    const match = matchOf(BUILD, { actionErrorMm: 0.5, reliefErrorMm: 0.5, actionMm: 0.9 });
+    const match = matchOf({ actionErrorMm: 0.5, reliefErrorMm: 0.5, actionMm: 0.9 });
     expect(refusal({ ...match, fret: chartSays(BUILD, match).atFret })).toEqual({ code: 'too-unsure' });
   });
 });
@@ -150,7 +134,7 @@ describe('several matches joined', () => {
 
 describe('the document', () => {
   test.each(PRESETS.map(({ id, build }) => [id, build] as const))('on %s comes back as it was kept', (_id, build) => {
-    const match = matchOf(build, {});
+    const match = matchOf({ neck: geometryOf(build) });
     expect(buzzMatchOf(JSON.parse(JSON.stringify(match)))).toEqual(match);
   });
 
@@ -162,11 +146,11 @@ describe('the document', () => {
     ['a neck that cannot be', { neck: { ...geometryOf(BUILD), fretCount: 3 } }],
     ['no id', { id: '' }],
   ])('with %s is none', (_what, change) => {
-    expect(buzzMatchOf({ ...matchOf(BUILD, {}), ...change })).toBeNull();
+    expect(buzzMatchOf({ ...matchOf(), ...change })).toBeNull();
   });
 
   test('has a hash of what it says, whatever its id', () => {
-    const match = matchOf(BUILD, {});
+    const match = matchOf();
     expect(matchHash({ ...match, id: 'another' })).toBe(matchHash(match));
     expect(matchHash({ ...match, reliefMm: 0.21 })).not.toBe(matchHash(match));
   });

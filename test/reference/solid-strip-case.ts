@@ -7,10 +7,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import * as z from 'zod/mini';
 import { humpMm, stripInfluence, type StripDescription } from '../../src/mechanics/strip/strip.ts';
 import type { StripRefinement } from '../../src/mechanics/strip/strip-mesh.ts';
+import { failing, MATERIALS, readStrictly, size } from './solid-case.ts';
 
 export const SOLID_STRIPS_FOLDER = new URL('solid-fe-strips/', import.meta.url);
-
-const size = z.number().check(z.positive());
 
 const caseSchema = z.object({
   id: z.string(),
@@ -32,14 +31,7 @@ const caseSchema = z.object({
     oneFretBetweenEndSlotsMm: z.number(),
     slotOpeningUmPerKN: z.array(z.number()),
   }),
-  materials: z.object({
-    EyOverEx: size,
-    EzOverEx: size,
-    GxyOverEx: size,
-    nuXy: size,
-    nuXz: size,
-    nuYz: size,
-  }),
+  materials: z.object(MATERIALS),
   wedgeN: size,
 });
 
@@ -48,15 +40,11 @@ export type SolidStripResults = SolidStripCase['results'];
 
 /** @throws {Error} naming the file and what it cannot read. */
 export function readSolidStripCase(file: string, content: string): SolidStripCase {
-  const parsed = z.safeParse(caseSchema, JSON.parse(content));
-  if (!parsed.success) {
-    const [issue] = parsed.error.issues;
-    throw new Error(`solid-fe-strips/${file}: ${issue.path.map(String).join('.')} cannot be read: ${issue.message}`);
-  }
-  const slot = Number(/slot (\d+)/.exec(parsed.data.loads.oneFret)?.[1]);
-  if (!(slot >= 1 && slot <= parsed.data.geometry.slots))
-    throw new Error(`solid-fe-strips/${file}: loads.oneFret names no slot of the strip`);
-  return { ...parsed.data, file, slot };
+  const fail = failing('solid-fe-strips', file);
+  const solid = readStrictly(caseSchema, content, fail);
+  const slot = Number(/slot (\d+)/.exec(solid.loads.oneFret)?.[1]);
+  if (!(slot >= 1 && slot <= solid.geometry.slots)) fail('loads.oneFret', 'names no slot of the strip');
+  return { ...solid, file, slot };
 }
 
 /** Every case of a folder, by file name. @throws {Error} when there is none, or one that cannot be read. */

@@ -4,7 +4,6 @@ import { PRESETS } from '../../src/neck/presets.ts';
 import { defaultBuild } from '../../src/neck/build.ts';
 import { planTables } from '../../src/fretwork/plan/tables.ts';
 import { tableCsv } from '../../src/fretwork/plan/csv.ts';
-import { geometryOf, USUAL_ERRORS, type BuzzMatch } from '../../src/playing/buzz-match.ts';
 import { choiceFacts } from '../../src/verdict/choice-facts.ts';
 import { USUAL_DIRECTION } from '../../src/verdict/set-up-figures.ts';
 import { sheetPlan } from '../../src/verdict/sheet-plan.ts';
@@ -22,6 +21,7 @@ import {
 import { strengthIn } from '../../src/state/matches/kept-strength.ts';
 import { inBothLanguages } from '../speech/house.ts';
 import { textStorage } from '../state/library/memory.ts';
+import { matchOf } from '../playing/matches.ts';
 import { solutionOf } from '../verdict/solution.ts';
 
 const houses = await inBothLanguages(async () => ({
@@ -33,20 +33,7 @@ const houses = await inBothLanguages(async () => ({
   ...(await import('../../src/pages/customer/sentences.ts')),
 }));
 
-const match = (id: string, actionMm: number): BuzzMatch => ({
-  id,
-  date: '2026-11-01',
-  name: 'No. 7',
-  neck: geometryOf(defaultBuild()),
-  string: 1,
-  note: 3,
-  fret: 8,
-  direction: 'along',
-  reliefMm: 0.2,
-  actionMm,
-  ...USUAL_ERRORS,
-});
-const TWO = withMatch(withMatch(matchRecordOf(null)!, match('one', 1.6)), match('two', 1.62));
+const TWO = withMatch(withMatch(matchRecordOf(null)!, matchOf({ id: 'one' })), matchOf({ id: 'two', actionMm: 1.62 }));
 const NOTHING = { benchLog: [], adoptedBites: [], earlierBites: [] };
 
 /** As the device keeps it. */

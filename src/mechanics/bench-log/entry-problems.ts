@@ -95,7 +95,7 @@ function textFault(entry: EntryContent, { id, options }: LogText): EntryFault | 
 }
 
 /** Everything that can be measured. */
-const MEASURED = [
+export const MEASURED = [
   'measuredFrettedMm',
   'measuredStrungMm',
   'measuredPullMm',

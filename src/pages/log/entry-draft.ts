@@ -8,7 +8,7 @@ import {
   type EntryContent,
   type FurtherReadings,
 } from '../../mechanics/bench-log/entry.ts';
-import { contentProblems } from '../../mechanics/bench-log/entry-problems.ts';
+import { contentProblems, MEASURED } from '../../mechanics/bench-log/entry-problems.ts';
 import type { PredictedFurther, PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import { bowSize } from '../../speech/bow.ts';
@@ -25,18 +25,9 @@ import { logProblemText } from '../../speech/measured/log-problems.ts';
 import { BOW_ENTRY_WORDS } from '../../speech/en/workshop/bow.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
 
-export const DRAFT_BOWS = [
-  'measuredFrettedMm',
-  'measuredStrungMm',
-  'measuredPullMm',
-  'measuredRodMm',
-  'measuredQuarter1Mm',
-  'measuredQuarter2Mm',
-  'measuredQuarter3Mm',
-] as const;
-export type DraftBow = (typeof DRAFT_BOWS)[number];
+export type DraftBow = (typeof MEASURED)[number];
 export const DRAFT_NUMBERS = [
-  ...DRAFT_BOWS,
+  ...MEASURED,
   'gaugeErrorMm',
   'humidityPercent',
   'days',
@@ -71,7 +62,7 @@ export const USUAL_GAUGE_ERROR_MM = 0.02;
 export type StoredNumbers = Readonly<Record<DraftNumber, number | null>>;
 export const NOTHING_STORED = Object.fromEntries(DRAFT_NUMBERS.map((id) => [id, null])) as StoredNumbers;
 
-const BOWS: ReadonlySet<DraftNumber> = new Set(DRAFT_BOWS);
+const BOWS: ReadonlySet<DraftNumber> = new Set(MEASURED);
 const isBow = (id: DraftNumber): id is DraftBow => BOWS.has(id);
 
 const WHOLE: ReadonlySet<DraftNumber> = new Set<DraftNumber>(['days', 'humidityPercent', 'dialFret']);
@@ -145,7 +136,7 @@ export function readDraft(draft: EntryDraft, system: UnitSystem, stored: StoredN
 /** The ways of an entry's bows. */
 export function waysOf(entry: Pick<EntryContent, DraftBow> | null): EntryDraft['ways'] {
   const way = (relief: number | null | undefined) => (relief === null || relief === undefined ? null : wayOf(relief));
-  return Object.fromEntries(DRAFT_BOWS.map((id) => [id, way(entry?.[id])])) as EntryDraft['ways'];
+  return Object.fromEntries(MEASURED.map((id) => [id, way(entry?.[id])])) as EntryDraft['ways'];
 }
 
 export type Made =

@@ -7,15 +7,13 @@ import { othersIn } from '../../mechanics/neck-readings/grip-reference.ts';
 import { hasFurther } from '../../mechanics/neck-readings/readings.ts';
 import { GRIP_STANDING_WORDS } from '../../speech/en/pages/grip-standing.ts';
 import { LOG_WORDS } from '../../speech/en/pages/log.ts';
-import { stripDoubtText } from '../../speech/measured/strips.ts';
 import { formatNumber } from '../../speech/quantity.ts';
 import { useSpokenFor } from '../../state/bench-log/use-grip.ts';
-import { useAnswer } from '../../state/answers/use-answer.ts';
 import type { NeckBands } from '../../state/strips/neck-bands.ts';
 import { BAND_STATES } from '../../state/strips/states.ts';
 import { useBackbow } from '../../state/store.ts';
-import { Asking } from '../answers/wanted/asking.tsx';
-import { GripStandingLine, GripUse } from '../strips/grip-use.tsx';
+import { GripAnswer, GripDoubts } from '../strips/grip-answer.tsx';
+import { GripStandingLine } from '../strips/grip-use.tsx';
 import { bandText } from '../answers/wanted/goal.ts';
 
 /** Half of a tenth of what the model says: less is not worth a word. */
@@ -73,11 +71,7 @@ function OwnFound({ found, isBeside, system }: FoundProps) {
       <BandsTable found={found} isBeside={isBeside} system={system} />
       {isOff && <p>{LOG_WORDS.rodSays(formatNumber(rodTimes, 2))}</p>}
       {quarterGrips && <p>{LOG_WORDS.quartersSay(quarterGrips.map(({ p50 }) => formatNumber(p50, 2)).join(' · '))}</p>}
-      {[...new Set(doubts.map((doubt) => stripDoubtText(doubt, system)))].map((text) => (
-        <p key={text} className="bite-doubt">
-          {text}
-        </p>
-      ))}
+      <GripDoubts doubts={doubts} />
     </>
   );
 }
@@ -99,11 +93,7 @@ export function OwnSection({ entries, system }: OwnSectionProps) {
     chosen ?? new Set(offered.filter(({ neck, id }) => spokenIds.has(id) || neck === build.name).map(({ id }) => id));
   const own = offered.filter(({ id }) => counting.has(id));
   const evidence: Evidence = { strips: spoken.strips, entries: othersIn(spoken.entries, own), own };
-  // What the neck took over before is in no row.
-  const studShape = spoken.strips.length > 0 ? 0 : build.studShape;
-  const asIs = { ...build, name: '', notes: '', biteFactor: 1, studShape, gripReference: 0, biteReference: 0 };
-  const key = own.length === 0 ? null : JSON.stringify([asIs, evidence]);
-  const asked = useAnswer<NeckBands>(key, (api, told) => api.neckBands(build, evidence, told));
+  const isAsked = own.length > 0;
   if (offered.length === 0) return null;
   const beside = evidence.strips.length + evidence.entries.length;
   const toggled = (id: string) =>
@@ -121,17 +111,10 @@ export function OwnSection({ entries, system }: OwnSectionProps) {
           </label>
         ))}
       </fieldset>
-      {key !== null && beside > 0 && <p className="quiet">{GRIP_STANDING_WORDS.beside(beside)}</p>}
-      {key !== null && <Asking {...asked} working={LOG_WORDS.ownWorking} />}
-      {asked.value && <OwnFound found={asked.value} isBeside={beside > 0} system={system} />}
-      {asked.value && (
-        <GripUse
-          build={build}
-          evidence={evidence}
-          found={asked.value}
-          isCurrent={asked.status === 'done' && asked.key === key}
-        />
-      )}
+      {isAsked && beside > 0 && <p className="quiet">{GRIP_STANDING_WORDS.beside(beside)}</p>}
+      <GripAnswer build={build} evidence={evidence} isAsked={isAsked} working={LOG_WORDS.ownWorking}>
+        {(found) => <OwnFound found={found} isBeside={beside > 0} system={system} />}
+      </GripAnswer>
       <GripStandingLine />
     </section>
   );

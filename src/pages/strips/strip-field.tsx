@@ -1,10 +1,7 @@
 /** A number of a try strip: named, with its unit, empty until somebody enters it. */
-import { useId } from 'react';
-import { TypedNumber } from '../../kit/typed-number.tsx';
-import { useRefusal } from '../../kit/use-refusal.ts';
+import { LabelledNumber } from '../../kit/labelled-number.tsx';
 import { STRIP_NUMBERS, type StripNumber } from '../../mechanics/try-strip/document.ts';
 import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
-import { displayScale } from '../../speech/scale.ts';
 import { useBackbow } from '../../state/store.ts';
 
 type Shown =
@@ -48,42 +45,24 @@ interface StripFieldProps {
 }
 
 export function StripField({ name, value, set }: StripFieldProps) {
-  const id = useId();
   const system = useBackbow((state) => state.unitSystem);
-  const [message, setMessage] = useRefusal();
   const [step, digits] = STEPS[name];
-  const label = name === 'sizeMm' ? STRIP_WORDS.size : STRIP_WORDS[name];
   const parameter = {
     ...STRIP_NUMBERS[name],
     step,
     digits,
-    label,
+    label: name === 'sizeMm' ? STRIP_WORDS.size : STRIP_WORDS[name],
     ...(name === 'frets' ? { integer: true as const } : {}),
   };
-  const { unitLabel } = displayScale(parameter, system);
   return (
-    <div className="strip-field">
-      <label htmlFor={id}>
-        {label}
-        {unitLabel !== '' && name !== 'days' && <span className="quiet">, {unitLabel}</span>}
-      </label>
-      <TypedNumber
-        id={id}
-        parameter={parameter}
-        value={value}
-        system={system}
-        describedBy={`${id}-message`}
-        invalid={message !== undefined}
-        change={(wanted) => {
-          set(wanted);
-          return { ok: true };
-        }}
-        empty={() => set(null)}
-        refused={setMessage}
-      />
-      <p id={`${id}-message`} className="refusal" role="alert">
-        {message}
-      </p>
-    </div>
+    <LabelledNumber
+      className="strip-field"
+      parameter={parameter}
+      hideUnit={name === 'days'}
+      value={value}
+      system={system}
+      set={set}
+      empty={() => set(null)}
+    />
   );
 }

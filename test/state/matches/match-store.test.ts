@@ -1,7 +1,6 @@
 /** Necks that just buzzed, as a device keeps them: what speaks for the strength, what comes back from a backup. */
 import { describe, expect, test } from 'vitest';
-import { defaultBuild } from '../../../src/neck/build.ts';
-import { geometryOf, USUAL_ERRORS, type BuzzMatch } from '../../../src/playing/buzz-match.ts';
+import type { BuzzMatch } from '../../../src/playing/buzz-match.ts';
 import {
   acceptedAs,
   MATCHES_KEY,
@@ -13,22 +12,10 @@ import {
   writeMatches,
 } from '../../../src/state/matches/match-store.ts';
 import { matchesPart } from '../../../src/state/backup/matches-part.ts';
+import { matchOf } from '../../playing/matches.ts';
 import { textStorage } from '../library/memory.ts';
 
-const match = (id: string, change: Partial<BuzzMatch> = {}): BuzzMatch => ({
-  id,
-  date: '2026-11-01',
-  name: 'No. 7',
-  neck: geometryOf(defaultBuild()),
-  string: 1,
-  note: 3,
-  fret: 8,
-  direction: 'along',
-  reliefMm: 0.2,
-  actionMm: 1.6,
-  ...USUAL_ERRORS,
-  ...change,
-});
+const match = (id: string, change: Partial<BuzzMatch> = {}) => matchOf({ id, ...change });
 const EMPTY = matchRecordOf(null)!;
 const TWO = withMatch(withMatch(EMPTY, match('one')), match('two'));
 

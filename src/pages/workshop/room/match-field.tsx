@@ -1,12 +1,9 @@
 /** The fields of a reading: which note buzzes on which fret, and the numbers that were measured. */
-import { useId } from 'react';
-import { displayScale } from '../../../speech/scale.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import { MATCH_NUMBERS, type BuzzMatch, type MatchNumber } from '../../../playing/buzz-match.ts';
 import { MATCH_WORDS } from '../../../speech/en/workshop/matches.ts';
 import { stringName } from '../../../speech/playing/string-room.ts';
-import { TypedNumber } from '../../../kit/typed-number.tsx';
-import { useRefusal } from '../../../kit/use-refusal.ts';
+import { LabelledNumber } from '../../../kit/labelled-number.tsx';
 
 type Place = Pick<BuzzMatch, 'neck' | 'string' | 'note' | 'fret'>;
 
@@ -73,30 +70,6 @@ export function MatchField({
   readonly system: UnitSystem;
   readonly set: (value: number) => void;
 }) {
-  const id = useId();
-  const [message, setMessage] = useRefusal();
   const parameter = { ...MATCH_NUMBERS[name], step: 0.01, digits: 3, label: MATCH_WORDS.numbers[name] };
-  return (
-    <div className="match-field">
-      <label htmlFor={id}>
-        {parameter.label}, <span className="quiet">{displayScale(parameter, system).unitLabel}</span>
-      </label>
-      <TypedNumber
-        id={id}
-        parameter={parameter}
-        value={value}
-        system={system}
-        describedBy={`${id}-message`}
-        invalid={message !== undefined}
-        change={(wanted) => {
-          set(wanted);
-          return { ok: true };
-        }}
-        refused={setMessage}
-      />
-      <p id={`${id}-message`} className="refusal" role="alert">
-        {message}
-      </p>
-    </div>
-  );
+  return <LabelledNumber className="match-field" parameter={parameter} value={value} system={system} set={set} />;
 }
