@@ -5,21 +5,21 @@
 import { linearAt } from './description.ts';
 import { assemble, hold, withSlots, type Assembly } from './elements/assembly.ts';
 import { isPositive } from './elements/dense.ts';
-import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './elements/banded.ts';
+import { blockIndex, type BandFactor } from './elements/banded.ts';
 import { EMPTY, type NeckDescription, type SlotFilling } from './description.ts';
 import {
   CASES,
   caseColumn,
   createLoads,
   namedLoads,
-  wedgeWeights,
   type CaseName,
   type LoadBlock,
   type NodalForces,
 } from './elements/loads.ts';
-import { createMesh, nodeAt, type Refinement } from './elements/mesh.ts';
+import { createMesh, type Refinement } from './elements/mesh.ts';
 import { addRows } from './elements/rows.ts';
 import { createSection } from './elements/section.ts';
+import { caseReader, solveCases } from './elements/solve-cases.ts';
 
 export interface NeckModel {
   readonly assembly: Assembly;
@@ -64,34 +64,6 @@ export function solveInfluence(model: NeckModel, filling: SlotFilling, which: 'a
   return influenceOf(model.assembly, which === 'all' ? model.loads : namedLoads(model.loads), factor, filling);
 }
 
-/**
- * Solves load cases a block at a time, in a buffer that stays in the processor's cache: of the displacements only the few
- * that are wanted are kept.
- * @param take is given the displacements of each case: those of degree of freedom d are `block[blockIndex(d, lane)]`.
- */
-export function solveCases(
-  { shape, held }: Assembly,
-  { cases }: LoadBlock,
-  factor: BandFactor,
-  take: (loadCase: number, block: Float64Array, lane: number) => void,
-): void {
-  const block = createBlock(shape.order);
-  for (let first = 0; first < cases.length; first += LANES) {
-    const together = cases.slice(first, first + LANES);
-    let firstRow = shape.order;
-    block.fill(0);
-    together.forEach(({ freedoms, forceN }, lane) => {
-      for (let k = 0; k < freedoms.length; k += 1) {
-        block[blockIndex(freedoms[k], lane)] += forceN[k];
-        firstRow = Math.min(firstRow, freedoms[k]);
-      }
-    });
-    for (const dof of held) block.fill(0, blockIndex(dof, 0), blockIndex(dof + 1, 0));
-    solveBlock(factor, block, firstRow);
-    together.forEach((_, lane) => take(first + lane, block, lane));
-  }
-}
-
 /** Lines and openings of any load cases with the slots empty: cases × stations, cases × slots. */
 export function solveCasesOnEmpty(
   { assembly }: NeckModel,
@@ -99,33 +71,11 @@ export function solveCasesOnEmpty(
 ): Pick<Influence, 'lineMm' | 'openingMm'> {
   const { mesh } = assembly;
   const factor = hold(assembly, withSlots(assembly, EMPTY, roomFor(assembly.band)));
-  const read = reader(assembly);
+  const read = caseReader(assembly);
   const lineMm = new Float64Array(cases.length * mesh.columnXMm.length);
   const openingMm = new Float64Array(cases.length * mesh.slotLeftColumn.length);
-  solveCases(assembly, { wedges: 0, cases }, factor, (loadCase, block, lane) =>
-    read(loadCase, block, lane, lineMm, openingMm),
-  );
+  solveCases(assembly, { cases }, factor, (loadCase, block, lane) => read(loadCase, block, lane, lineMm, openingMm));
   return { lineMm, openingMm };
-}
-
-/** Reads the line of the glue and the openings of the slots out of the displacements of a case. */
-function reader(assembly: Assembly) {
-  const { mesh } = assembly;
-  const stations = mesh.columnXMm.length;
-  const slots = mesh.slotLeftColumn.length;
-  const weights = Array.from({ length: slots }, (_, slot) => wedgeWeights(assembly, slot));
-  return (loadCase: number, block: Float64Array, lane: number, lineMm: Float64Array, openingMm: Float64Array): void => {
-    const at = (node: number, axis: 0 | 1) => block[blockIndex(2 * node + axis, lane)];
-    for (let station = 0; station < stations; station += 1)
-      lineMm[loadCase * stations + station] = at(nodeAt(mesh, station, mesh.boardRows), 1);
-    for (let slot = 0; slot < slots; slot += 1) {
-      const left = mesh.slotLeftColumn[slot];
-      let opening = 0;
-      for (let row = 0; row <= mesh.slotRows; row += 1)
-        opening += weights[slot][row] * (at(nodeAt(mesh, left + 1, row), 0) - at(nodeAt(mesh, left, row), 0));
-      openingMm[loadCase * slots + slot] = opening;
-    }
-  };
 }
 
 /**
@@ -142,7 +92,7 @@ export function influenceOf(
   const { mesh } = assembly;
   const stations = mesh.columnXMm.length;
   const slots = mesh.slotLeftColumn.length;
-  const read = reader(assembly);
+  const read = caseReader(assembly);
   const lineMm = new Float64Array(loads.cases.length * stations);
   const openingMm = new Float64Array(loads.cases.length * slots);
   const rodWorkNmm = new Float64Array(ROD_CASES.length ** 2);

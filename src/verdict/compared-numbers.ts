@@ -85,15 +85,21 @@ export interface NeckNumbers {
 
 /** Played as the rows are. */
 const MEDIUM = { strength: 'medium', direction: USUAL_DIRECTION } as const;
-const aims = new WeakMap<Prediction, { readonly build: Build; readonly aim: StringAim['relief'] }>();
+type Played = Pick<NeckNumbers, 'leastRoomMm' | 'mostRoom' | 'overMonths'>;
+const played = new WeakMap<Prediction, { readonly build: Build; readonly of: Played }>();
 
 /** It does not depend on the rail, which moves while the table is looked at. */
-function mostRoomOf(build: Build, prediction: Prediction): StringAim['relief'] {
-  const known = aims.get(prediction);
-  if (known?.build === build) return known.aim;
-  const aim = reliefAim({ build, prediction }, MEDIUM);
-  aims.set(prediction, { build, aim });
-  return aim;
+function playedOf(build: Build, prediction: Prediction): Played {
+  const known = played.get(prediction);
+  if (known?.build === build) return known.of;
+  const reckoned = { build, prediction };
+  const of = {
+    leastRoomMm: stringRoom(reckoned, MEDIUM).least.leastMm,
+    mostRoom: reliefAim(reckoned, MEDIUM),
+    overMonths: overMonths(reckoned, USUAL_DIRECTION),
+  };
+  played.set(prediction, { build, of });
+  return of;
 }
 
 /** Bow of all wedges together, the rest left out. */
@@ -158,10 +164,8 @@ export function neckNumbers(
     frictionN: 2 * build.friction * wedgeForceN,
     stringPullN: prediction.stringPullN,
     actionMm: build.stringHeightFret12Mm - build.crownHeightMm,
-    leastRoomMm: stringRoom({ build, prediction }, MEDIUM).least.leastMm,
-    mostRoom: mostRoomOf(build, prediction),
+    ...playedOf(build, prediction),
     playedMm: of.rodSet.extremeMm,
-    overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
     wedgesLeft: shares.wedges,
     stringsGrown: shares.strings,
     targetMm: build.targetReliefMm,

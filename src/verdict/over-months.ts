@@ -24,16 +24,16 @@ export interface OverMonths {
 }
 
 function thenOf(reckoned: Reckoned, neck: SetUp, direction: Hand['direction']): Then {
-  const roomOf = (strength: Strength) => roomChart(neck, playingOf(reckoned.build, { strength, direction }));
-  const isClean = (strength: Strength) =>
-    roomOf(strength)
-      .flat()
-      .every((note) => buzzVerdict(note) !== 'buzzes');
+  const charts = STRENGTHS.map((strength) => ({
+    strength,
+    rooms: roomChart(neck, playingOf(reckoned.build, { strength, direction })),
+  }));
+  const isClean = ({ rooms }: (typeof charts)[number]) => rooms.flat().every((note) => buzzVerdict(note) !== 'buzzes');
   const outer = [neck.strings[0], neck.strings.at(-1)!].map((string) => actionMm(neck, string, 12));
   return {
     actionMm: (outer[0] + outer[1]) / 2,
-    roomMm: leastRoom(roomOf('medium')).leastMm,
-    cleanTo: STRENGTHS.findLast(isClean) ?? null,
+    roomMm: leastRoom(charts[STRENGTHS.indexOf('medium')].rooms).leastMm,
+    cleanTo: charts.findLast(isClean)?.strength ?? null,
   };
 }
 

@@ -1,8 +1,8 @@
 /** Load cases and what they do as full vectors: for checks of the solver's parts. */
 import type { Assembly } from '../../src/mechanics/elements/assembly.ts';
 import { blockIndex, type BandFactor } from '../../src/mechanics/elements/banded.ts';
-import { solveCases } from '../../src/mechanics/influence.ts';
 import type { LoadBlock } from '../../src/mechanics/elements/loads.ts';
+import { solveCases } from '../../src/mechanics/elements/solve-cases.ts';
 
 /** Nodal forces of a load case, one for each degree of freedom, N. */
 export function forcesOf({ cases }: LoadBlock, loadCase: number, order: number): Float64Array {

@@ -12,10 +12,11 @@
  * held by s times `slide` and 1 − s times `stick`: prescribed displacements add up as loads do.
  */
 import { assemble, hold, multiply, withSlots, type Assembly } from './assembly.ts';
-import { blockIndex, createBlock, LANES, solveBlock, type BandFactor } from './banded.ts';
+import { blockIndex, type BandFactor } from './banded.ts';
 import { EMPTY } from '../description.ts';
-import { wedgeWeights, type NodalForces } from './loads.ts';
+import { wedgeLoads, type NodalForces } from './loads.ts';
 import { nodeAt, type Mesh } from './mesh.ts';
+import { caseReader, solveCases } from './solve-cases.ts';
 
 /** What the board does under 1 N in each slot, held in one way: row j, wedge j. */
 export interface BoardHeld {
@@ -62,47 +63,26 @@ export function boardAlone(neck: Assembly): (kind: BoardHold) => BoardHeld {
 }
 
 function wedged(assembly: Assembly, band: Float64Array, factor: BandFactor): BoardHeld {
-  const { mesh, shape, held } = assembly;
+  const { mesh, shape } = assembly;
   const columns = mesh.columnXMm.length;
   const slots = mesh.slotLeftColumn.length;
-  const weights = Array.from({ length: slots }, (_, slot) => wedgeWeights(assembly, slot));
   const out: BoardHeld = {
     openingMm: new Float64Array(slots * slots),
     reactionN: new Float64Array(slots * 2 * columns),
     lineMm: new Float64Array(slots * columns),
   };
-  const wall = (slot: number, row: number, side: 0 | 1) => 2 * nodeAt(mesh, mesh.slotLeftColumn[slot] + side, row);
-  const block = createBlock(shape.order);
+  const read = caseReader(assembly);
   const u = new Float64Array(shape.order);
-  for (let first = 0; first < slots; first += LANES) {
-    block.fill(0);
-    const together = Math.min(LANES, slots - first);
-    for (let lane = 0; lane < together; lane += 1)
-      weights[first + lane].forEach((weight, row) => {
-        block[blockIndex(wall(first + lane, row, 0), lane)] -= weight;
-        block[blockIndex(wall(first + lane, row, 1), lane)] += weight;
-      });
-    for (const dof of held) block.fill(0, blockIndex(dof, 0), blockIndex(dof + 1, 0));
-    solveBlock(factor, block);
-    for (let lane = 0; lane < together; lane += 1) {
-      const j = first + lane;
-      for (let dof = 0; dof < shape.order; dof += 1) u[dof] = block[blockIndex(dof, lane)];
-      for (let i = 0; i < slots; i += 1) {
-        const opened = weights[i].reduce(
-          (sum, weight, row) => sum + weight * (u[wall(i, row, 1)] - u[wall(i, row, 0)]),
-          0,
-        );
-        out.openingMm[j * slots + i] = opened;
-      }
-      // No wedge reaches the underside: what the matrix makes of the displacements there is the hold.
-      const force = multiply(shape, band, u);
-      for (let column = 0; column < columns; column += 1) {
-        const under = 2 * nodeAt(mesh, column, mesh.rows);
-        out.reactionN.set([force[under], force[under + 1]], 2 * (j * columns + column));
-        out.lineMm[j * columns + column] = u[under + 1];
-      }
+  solveCases(assembly, { cases: wedgeLoads(assembly) }, factor, (j, block, lane) => {
+    read(j, block, lane, out.lineMm, out.openingMm);
+    for (let dof = 0; dof < shape.order; dof += 1) u[dof] = block[blockIndex(dof, lane)];
+    // No wedge reaches the underside: what the matrix makes of the displacements there is the hold.
+    const force = multiply(shape, band, u);
+    for (let column = 0; column < columns; column += 1) {
+      const under = 2 * nodeAt(mesh, column, mesh.rows);
+      out.reactionN.set([force[under], force[under + 1]], 2 * (j * columns + column));
     }
-  }
+  });
   return out;
 }
 

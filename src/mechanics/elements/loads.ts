@@ -136,15 +136,24 @@ function pushAlongRod(mesh: Mesh, start: number, end: number, push: (node: numbe
   }
 }
 
+/** A wedge of 1 N over the tang in each slot. */
+export function wedgeLoads(assembly: Pick<Assembly, 'mesh' | 'holds'>): NodalForces[] {
+  const { mesh } = assembly;
+  return Array.from(mesh.slotLeftColumn, (left, slot) => {
+    const weights = [...wedgeWeights(assembly, slot)];
+    return {
+      freedoms: weights.flatMap((_, row) => [2 * nodeAt(mesh, left, row), 2 * nodeAt(mesh, left + 1, row)]),
+      forceN: weights.flatMap((weight) => [-weight, weight]),
+    };
+  });
+}
+
 export function createLoads(assembly: Assembly): LoadBlock {
   const { mesh } = assembly;
-  const slots = mesh.slotLeftColumn.length;
-  const cases = Array.from({ length: slots + CASES.length }, () => ({
-    freedoms: [] as number[],
-    forceN: [] as number[],
-  }));
+  const wedges = wedgeLoads(assembly);
+  const namedCases = CASES.map(() => ({ freedoms: [] as number[], forceN: [] as number[] }));
   const add = (node: number, axis: 0 | 1, loadCase: number, value: number) => {
-    const { freedoms, forceN } = cases[loadCase];
+    const { freedoms, forceN } = namedCases[loadCase];
     freedoms.push(2 * node + axis);
     forceN.push(value);
   };
@@ -178,17 +187,9 @@ export function createLoads(assembly: Assembly): LoadBlock {
     for (const p of points) add(p.node, 1, loadCase, (force * p.shear) / total);
   };
 
-  for (let slot = 0; slot < slots; slot += 1) {
-    const left = mesh.slotLeftColumn[slot];
-    wedgeWeights(assembly, slot).forEach((weight, row) => {
-      add(nodeAt(mesh, left, row), 0, slot, -weight);
-      add(nodeAt(mesh, left + 1, row), 0, slot, weight);
-    });
-  }
-
   const joint = mesh.jointColumn;
   const span = mesh.columnXMm[joint];
-  const named = (name: CaseName) => caseColumn(slots, name);
+  const named = (name: CaseName) => caseColumn(0, name);
   axial(named('pull'), 0, 1, 0);
   axial(named('pull'), joint, -1, 0);
   axial(named('couple'), 0, 0, 1);
@@ -213,7 +214,7 @@ export function createLoads(assembly: Assembly): LoadBlock {
   assembly.boardStrainForce.forEach((force, row) => {
     if (force !== 0) add(row >> 1, (row & 1) as 0 | 1, strain, force);
   });
-  return { wedges: slots, cases };
+  return { wedges: wedges.length, cases: [...wedges, ...namedCases] };
 }
 
 /** The named cases of a block alone, for meshes in which nothing is pressed. */
