@@ -144,10 +144,12 @@ export function slotShortMm(build: EndsOf): number {
   );
 }
 
+/** Are the tangs nipped short? In slots that stop before the edge, and where that is wanted in open ones. */
+export const areNippedShort = (build: EndsOf): boolean => slotShortMm(build) > 0 || build.undercutTangs;
+
 /** How far from either edge the tangs end, mm: the nip clearance before the slot does, where they are nipped short. */
 export function tangShortMm(build: EndsOf): number {
-  const slot = slotShortMm(build);
-  return slot > 0 || build.undercutTangs ? slot + build.nipClearanceMm : 0;
+  return areNippedShort(build) ? slotShortMm(build) + build.nipClearanceMm : 0;
 }
 
 /** Length of tang that stands in its slot at x, mm. */
@@ -160,9 +162,8 @@ export const bassSide = ({ leftHanded }: Pick<Build, 'leftHanded'>): 1 | -1 => (
 
 /**
  * Lateral place of each string's middle at x, counted from the centre line towards the bass side, from the treble string
- * on, mm: the outer strings at their
- * distance from the edge, those of a course as far apart as they are said to be, and equal gaps between the sides of the
- * courses.
+ * on, mm: the outer strings at their distance from the edge, those of a course as far apart as they are said to be, and
+ * equal gaps between the sides of the courses.
  */
 export function stringPlacesMm(build: Build, xMm: number): number[] {
   const { strings } = build;
@@ -195,12 +196,15 @@ export interface FallAway {
 
 export const NO_FALL_AWAY: FallAway = { fromFret: 0, atLastFretMm: 0 };
 
+function fallenMm(xMm: number, fromMm: number, lastMm: number, atLastFretMm: number): number {
+  if (atLastFretMm === 0 || xMm <= fromMm || lastMm <= fromMm) return 0;
+  return (atLastFretMm * (xMm - fromMm)) / (lastMm - fromMm);
+}
+
 /** How far each fret is filed lower, mm. */
 export function fallAwayMm(fretXMm: readonly number[], { fromFret, atLastFretMm }: FallAway): number[] {
-  const from = fretXMm[fromFret - 1];
-  const last = fretXMm.at(-1);
-  if (atLastFretMm === 0 || from === undefined || last === undefined || last <= from) return fretXMm.map(() => 0);
-  return fretXMm.map((x) => (x <= from ? 0 : (atLastFretMm * (x - from)) / (last - from)));
+  const from = fretXMm[fromFret - 1] ?? Infinity;
+  return fretXMm.map((x) => fallenMm(x, from, fretXMm[fretXMm.length - 1], atLastFretMm));
 }
 
 type Falling = Pick<Build, 'scaleLengthMm' | 'fretCount' | 'fallAwayMm' | 'fallAwayFromFret'>;
@@ -213,6 +217,5 @@ export const fallAwayOf = ({ fallAwayMm: atLastFretMm, fallAwayFromFret }: Falli
 /** How far the line of the fret tops of a build is filed lower at a place, mm. */
 export function fallAwayAtMm(build: Falling, xMm: number): number {
   const from = fretPositionMm(build.scaleLengthMm, build.fallAwayFromFret);
-  if (build.fallAwayMm === 0 || xMm <= from) return 0;
-  return (build.fallAwayMm * (xMm - from)) / (lastFretMm(build) - from);
+  return fallenMm(xMm, from, lastFretMm(build), build.fallAwayMm);
 }

@@ -5,6 +5,7 @@
 import type { Build } from './build.ts';
 import { GLUES } from './glues.ts';
 import { METALS } from './metals.ts';
+import { areNippedShort } from './neck-shape.ts';
 import type {
   ChoiceParameter,
   FlagParameter,
@@ -250,10 +251,7 @@ export function parameterById(id: string): Parameter {
 const RESTS_ON: Partial<Record<ParameterId, (build: Build) => boolean>> = {
   linesSawnThrough: (build) => build.bindingLineCount > 0,
   // Only a tang that is nipped short ends before its slot does.
-  nipClearanceMm: (build) =>
-    build.bindingLineCount > Math.min(build.linesSawnThrough, build.bindingLineCount) ||
-    build.bridgeMm > 0 ||
-    build.undercutTangs,
+  nipClearanceMm: areNippedShort,
 };
 
 /** Is the control for this parameter of use in this build? (Its `when` conditions hold.) */
