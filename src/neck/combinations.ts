@@ -11,7 +11,7 @@ import {
   totalThicknessMm,
 } from './neck-shape.ts';
 import { parameterById, type ParameterId } from './parameters.ts';
-import { coursesOf } from './strings.ts';
+import { areInCourses } from './strings.ts';
 import type { ImpossibleReason, Problem, Quantity } from './problems.ts';
 import type { Unit } from './units.ts';
 
@@ -206,7 +206,7 @@ const RULES: readonly Rule[] = [
     ]);
   },
   (b) => {
-    if (b.strings.length === coursesOf(b.strings).length) return undefined;
+    if (!areInCourses(b.strings)) return undefined;
     const places = stringPlacesMm(b, 0);
     const inOrder = places.every((place, index) => index === 0 || place > places[index - 1]);
     const onNut = places.every((place) => Math.abs(place) < b.widthNutMm / 2);

@@ -47,6 +47,10 @@ export interface StringSpec {
   readonly besidePreviousMm?: number;
 }
 
+/** Do any of them share a course? */
+export const areInCourses = (strings: readonly Pick<StringSpec, 'besidePreviousMm'>[]): boolean =>
+  strings.some(({ besidePreviousMm }) => besidePreviousMm !== undefined);
+
 /** Strings by their courses, from the treble side on; a string that stands by itself is a course of one. */
 export function coursesOf(strings: readonly StringSpec[]): (readonly [StringSpec, ...StringSpec[]])[] {
   const courses: [StringSpec, ...StringSpec[]][] = [];
@@ -77,7 +81,7 @@ const nylon = (mm: number) => ({ construction: 'nylon-plain' as const, diameterM
 const flossed = (mm: number, coreMm: number) => ({ construction: 'nylon-wound' as const, diameterMm: mm, coreMm });
 
 /** Middle to middle of the two strings of a course (common practice, no source). */
-const PAIR_MM = 2.3;
+export const PAIR_MM = 2.3;
 /** Each second string in one course with the one before it. */
 function paired<const S extends StringSet['strings'][number]>(strings: readonly S[]) {
   return strings.map((string, index) => (index % 2 === 0 ? string : { ...string, besidePreviousMm: PAIR_MM }));

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { boardWidthMm, stringPlacesMm } from '../../src/neck/neck-shape.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
-import { coursesOf, stringsOf } from '../../src/neck/strings.ts';
+import { areInCourses, coursesOf, stringsOf } from '../../src/neck/strings.ts';
 import { stringPlaceChecks } from '../../src/fretwork/checks/checks-of-strings.ts';
-import { isPaired, withPairs } from '../../src/pages/workshop/lists/string-choices.ts';
+import { withPairs } from '../../src/pages/workshop/lists/string-choices.ts';
 import { expectNear } from '../expect-near.ts';
 
 const twelve = (): Build => ({
@@ -61,7 +61,7 @@ describe('putting strings in pairs and back', () => {
   it('changes nothing else, and what comes out can be', () => {
     const strings = stringsOf('six-10-46', 'six-standard');
     const paired = withPairs(strings, true);
-    expect(isPaired(paired)).toBe(true);
+    expect(areInCourses(paired)).toBe(true);
     expect(coursesOf(paired).map(({ length }) => length)).toEqual([2, 2, 2]);
     expect(withPairs(paired, false)).toEqual(strings);
     expect(checkBuild({ ...defaultBuild(), strings: paired }).ok).toBe(true);

@@ -1,6 +1,7 @@
 /** Which known set and tuning a list of strings is, and what choosing another one makes of it. */
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import {
+  PAIR_MM,
   STRING_SETS,
   stringsOf,
   suits,
@@ -47,20 +48,15 @@ export function withSet(strings: readonly StringSpec[], setId: string): StringSp
   return set.strings.map((string, index) => tuned(string, strings[index].pitch));
 }
 
-/** A usual distance of two strings of a course, mm (common practice, no source). */
-const BESIDE_MM = 2.3;
 /** Least air between them, mm. */
 const LEAST_AIR_MM = 0.3;
-
-export const isPaired = (strings: readonly StringSpec[]): boolean =>
-  strings.some(({ besidePreviousMm }) => besidePreviousMm !== undefined);
 
 /** The same strings in courses of two, or each by itself. */
 export function withPairs(strings: readonly StringSpec[], paired: boolean): StringSpec[] {
   return strings.map(({ besidePreviousMm: _beside, ...string }, index) => {
     if (!paired || index % 2 === 0) return string;
     const touch = (strings[index - 1].diameterMm + string.diameterMm) / 2;
-    return { ...string, besidePreviousMm: Math.max(BESIDE_MM, Number((touch + LEAST_AIR_MM).toFixed(2))) };
+    return { ...string, besidePreviousMm: Math.max(PAIR_MM, Number((touch + LEAST_AIR_MM).toFixed(2))) };
   });
 }
 

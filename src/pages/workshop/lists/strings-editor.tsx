@@ -1,5 +1,6 @@
 /** The strings: a set, a tuning, and every string by itself. */
 import {
+  areInCourses,
   CONSTRUCTION_IDS,
   STRING_SETS,
   TUNINGS,
@@ -16,7 +17,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListEditor, ListTable, useListEdit, type ListEdit } from '../../../kit/list-editor.tsx';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
-import { isPaired, lowerString, setOf, tuningOf, withPairs, withSet, withTuning } from './string-choices.ts';
+import { lowerString, setOf, tuningOf, withPairs, withSet, withTuning } from './string-choices.ts';
 import { CONSTRUCTION_WORDS, STRING_SET_WORDS, TUNING_WORDS } from '../../../speech/en/neck/necks.ts';
 import { pitchName } from '../../../speech/names.ts';
 
@@ -96,7 +97,7 @@ function StringRow({ strings, index, edit: { system, change } }: StringRowProps)
         </select>
       </td>
       <Pull index={index} />
-      {isPaired(strings) && (
+      {areInCourses(strings) && (
         <td>
           {string.besidePreviousMm === undefined ? (
             '–'
@@ -128,7 +129,7 @@ function StringTable({ strings, edit }: Pick<StringRowProps, 'strings' | 'edit'>
         `${core}, ${unit}`,
         pitch,
         pull,
-        ...(isPaired(strings) ? [`${beside}, ${unit}`] : []),
+        ...(areInCourses(strings) ? [`${beside}, ${unit}`] : []),
       ]}
     >
       {strings.map((_string, index) => (
@@ -163,7 +164,7 @@ export function StringsEditor() {
         <label className="tick">
           <input
             type="checkbox"
-            checked={isPaired(strings)}
+            checked={areInCourses(strings)}
             onChange={({ currentTarget: { checked } }) =>
               change(withPairs(strings, checked), LIST_WORDS.strings.paired)
             }
