@@ -44,8 +44,10 @@ export function LeftNecks({ open, discarded }: LeftNecksProps) {
       isHere = false;
     };
   }, [looked, entries]);
+  // Until the cards above are there, a finger that aims here would hit one of them.
+  const isReading = useLibrary((state) => state.entries === null && state.trouble === null);
   const readable = left.flatMap((neck) => (neck.latest.ok ? [{ neck, build: neck.latest.build }] : []));
-  if (readable.length === 0) return null;
+  if (isReading || readable.length === 0) return null;
   const lookAgain = (): void => setLooked((count) => count + 1);
   return (
     <details className="more-necks">
