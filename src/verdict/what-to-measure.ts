@@ -21,6 +21,7 @@ import {
 } from '../mechanics/uncertainty/narrowing.ts';
 import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
 import { modelErrorOf, QUARTER_LOG_SPREAD, USUAL_DIAL_ERROR_MM } from '../mechanics/neck-readings/spreads.ts';
+import { nextTask, runSteps } from '../mechanics/steps.ts';
 import { STRIP_MODEL_ERROR } from '../mechanics/try-strip/spreads.ts';
 import { countedTest } from '../neck/blanks.ts';
 import type { Build } from '../neck/build.ts';
@@ -188,10 +189,6 @@ function knowing(build: Build, ids: readonly MeasurementId[]): Knowledge {
   };
 }
 
-function nextTask(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
-}
-
 /**
  * @param done counted as measured already
  * @param shouldStop asked between steps; when it says so the result is null
@@ -205,16 +202,12 @@ export async function whatToMeasure(
   shouldStop: () => boolean = () => false,
   told: (share: number) => void = () => undefined,
 ): Promise<WhatToMeasure | null> {
-  const drawing = estimator.drawing(build, options);
-  let step = drawing.next();
-  while (!step.done) {
-    told(step.value.done / step.value.total / 2);
-    await nextTask();
-    if (shouldStop()) return null;
-    step = drawing.next();
-  }
+  const drawn = await runSteps(estimator.drawing(build, options), shouldStop, ({ done: steps, total }) =>
+    told(steps / total / 2),
+  );
+  if (!drawn) return null;
   const question = {
-    ...step.value,
+    ...drawn.value,
     method: build.method,
     moment: { strung: true, days: build.settleDays, rodPercent: 0 },
   };

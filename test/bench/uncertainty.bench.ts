@@ -7,18 +7,14 @@ import { solveRod } from '../../src/mechanics/inversion/rod.ts';
 import { goalOf } from '../../src/mechanics/inversion/goal.ts';
 import { solveTarget } from '../mechanics/inversion/every-way.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
+import { runAtOnce } from '../../src/mechanics/steps.ts';
 import { bandAt } from '../../src/mechanics/uncertainty/band-at.ts';
 import { createEstimator, type Estimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { Uncertainty } from '../../src/mechanics/uncertainty/types.ts';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
 import { measure, type BenchRow } from './measure.ts';
 
-function run(estimator: Estimator, build: Build): Uncertainty {
-  const steps = estimator.steps(build);
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
-}
+const run = (estimator: Estimator, build: Build): Uncertainty => runAtOnce(estimator.steps(build));
 
 export default async function bench(): Promise<BenchRow[]> {
   const build: Build = { ...defaultBuild(), fretCount: 24 };

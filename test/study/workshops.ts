@@ -25,6 +25,7 @@ import { modelSteps, type ResponseModel } from '../../src/mechanics/uncertainty/
 import { normalQuantile, seededRandom } from '../../src/mechanics/uncertainty/normal.ts';
 import { withQuarters, type QuarterGrips } from '../../src/mechanics/uncertainty/quarters.ts';
 import { drawSamples, factorsOf, type Draws, type KnownDeviates } from '../../src/mechanics/uncertainty/sampling.ts';
+import { runAtOnce } from '../../src/mechanics/steps.ts';
 
 export const NECK = defaultBuild();
 const SAMPLES = 2000;
@@ -35,10 +36,7 @@ const TRUE_MODEL_ERROR = 0.03;
 
 const predictor = createPredictor();
 function solve(): ResponseModel {
-  const steps = modelSteps(NECK, spreadsOf(NECK), predictor, createPredictor());
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
+  return runAtOnce(modelSteps(NECK, spreadsOf(NECK), predictor, createPredictor()));
 }
 let solved: ResponseModel | undefined;
 /** Of the neck; solved when it is first asked for. */

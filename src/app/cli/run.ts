@@ -8,10 +8,10 @@ import type { LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { gripStanding } from '../../mechanics/bench-log/standing.ts';
 import type { Evidence } from '../../mechanics/neck-readings/evidence.ts';
 import { resolveGrip } from '../../mechanics/neck-readings/grip-reference.ts';
-import { hear, narrowedBy, ownNeck } from '../../mechanics/neck-readings/heard.ts';
+import { hearingSteps, narrowedBy } from '../../mechanics/neck-readings/heard.ts';
+import { runAtOnce } from '../../mechanics/steps.ts';
 import { readStrips } from '../../mechanics/try-strip/document-file.ts';
 import type { TryStrip } from '../../mechanics/try-strip/document.ts';
-import { asUnmeasured } from '../../mechanics/try-strip/grip-posterior.ts';
 import type { GripReference } from '../../neck/bite-reference.ts';
 import { stripProblemText } from '../../speech/measured/strips.ts';
 import type { MeasuredFor } from '../../verdict/report-bands.ts';
@@ -89,12 +89,6 @@ function evidenceFrom(build: Build, reference: GripReference, log?: string, stri
   return standing.evidence;
 }
 
-function finish<Result>(steps: Generator<unknown, Result>): Result {
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
-}
-
 /** What the band of the build is made with, and what is said of that. */
 function narrowedFor(
   estimator: Estimator,
@@ -105,9 +99,7 @@ function narrowedFor(
   if (strips !== undefined && !reference) throw new Refusal([PREDICT_WORDS.noStripReference(nameOf(strips))]);
   if (reference && (log !== undefined || strips !== undefined)) {
     const evidence = evidenceFrom(build, reference, log, strips);
-    const solved =
-      evidence.own.length > 0 ? finish(estimator.drawing(asUnmeasured(build, evidence.strips))) : undefined;
-    const heard = hear(build, evidence, solved && ownNeck(build, evidence, solved.model));
+    const heard = runAtOnce(hearingSteps(estimator, build, evidence));
     return { options: narrowedBy(heard), measured: { measurements: reference.measured } };
   }
   const bite = log === undefined ? undefined : biteFrom(log, build);

@@ -11,7 +11,7 @@ import type { Build } from '../../neck/build.ts';
 import { informs } from '../bench-log/likelihood.ts';
 import { asUnmeasured, gripPosterior, type GripPosterior } from '../try-strip/grip-posterior.ts';
 import { wireDifferences } from '../try-strip/places.ts';
-import type { EstimateOptions } from '../uncertainty/estimate.ts';
+import type { EstimateOptions, Estimator, Progress } from '../uncertainty/estimate.ts';
 import type { ResponseModel } from '../uncertainty/model.ts';
 import type { Evidence } from './evidence.ts';
 import type { OwnNeck } from './likelihood.ts';
@@ -65,6 +65,17 @@ export function hear(build: Build, evidence: Evidence, own: OwnNeck | undefined,
     own,
   });
   return { posterior, taken: takenFrom(build, evidence, posterior) };
+}
+
+/** The same from the evidence alone: the neck is solved first where something was read on it. */
+export function* hearingSteps(
+  estimator: Pick<Estimator, 'drawing'>,
+  build: Build,
+  evidence: Evidence,
+): Generator<Progress, Heard> {
+  if (evidence.own.length === 0) return hear(build, evidence, undefined);
+  const { model } = yield* estimator.drawing(asUnmeasured(build, evidence.strips));
+  return hear(build, evidence, ownNeck(build, evidence, model));
 }
 
 /** What the band of a build is made with when so much was heard. */

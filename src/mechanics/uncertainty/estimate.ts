@@ -6,6 +6,7 @@ import { Refused } from '../refusal.ts';
 import type { Build } from '../../neck/build.ts';
 import { createPredictor, type Predictor } from '../predict.ts';
 import { METHODS, type Method } from '../prediction-types.ts';
+import { nextTask, runSteps } from '../steps.ts';
 import { spreadsOf } from './inputs.ts';
 import { MODEL_STEPS, modelSteps, type ResponseModel } from './model.ts';
 import { withQuarters, type QuarterGrips } from './quarters.ts';
@@ -64,10 +65,6 @@ export interface Estimator {
 
 const TOTAL_STEPS = MODEL_STEPS + 2 + METHODS.length;
 
-function nextTask(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
-}
-
 /**
  * @param predictor predicts the build itself and its contacts; necks with other moduli are kept apart, so that they do
  * not push out the necks that it keeps.
@@ -122,14 +119,8 @@ export function createEstimator(predictor: Predictor): Estimator {
     breathe: () => Promise<void> = nextTask,
     onProgress: (progress: Progress) => void = () => undefined,
   ): Promise<Uncertainty | null> {
-    const running = steps(build, options);
-    for (;;) {
-      if (shouldStop()) return null;
-      const step = running.next();
-      if (step.done) return step.value;
-      onProgress(step.value);
-      await breathe();
-    }
+    const run = await runSteps(steps(build, options), shouldStop, onProgress, breathe);
+    return run && run.value;
   }
 
   return { drawing, steps, estimate };

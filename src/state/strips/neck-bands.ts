@@ -1,10 +1,18 @@
 /** What a worker answers about everything that was measured for a neck: what each of it leaves of the neck's bands. */
 import type { Build } from '../../neck/build.ts';
 import { NO_EVIDENCE, type Evidence } from '../../mechanics/neck-readings/evidence.ts';
-import { hear, isSilent, narrowedBy, ownNeck, type TakenGrip } from '../../mechanics/neck-readings/heard.ts';
+import {
+  hear,
+  hearingSteps,
+  isSilent,
+  narrowedBy,
+  ownNeck,
+  type TakenGrip,
+} from '../../mechanics/neck-readings/heard.ts';
 import type { OwnNeck } from '../../mechanics/neck-readings/likelihood.ts';
 import { READING_KINDS, type ReadingKind } from '../../mechanics/neck-readings/readings.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
+import { nextTask, runSteps } from '../../mechanics/steps.ts';
 import { asUnmeasured, type GripPosterior } from '../../mechanics/try-strip/grip-posterior.ts';
 import { sampleExtremes } from '../../mechanics/uncertainty/band-at.ts';
 import { bandOf, type Band } from '../../mechanics/uncertainty/band.ts';
@@ -35,26 +43,6 @@ export interface NeckBands {
   readonly after: StateBands;
 }
 
-const breathe = (): Promise<void> =>
-  new Promise((resolve) => {
-    setTimeout(resolve, 0);
-  });
-
-/** Runs steps to their end, unless something newer comes. */
-async function run<Result>(
-  steps: Generator<Progress, Result>,
-  isStale: () => boolean,
-  told: (progress: Progress) => void = () => undefined,
-): Promise<{ readonly value: Result } | null> {
-  for (;;) {
-    if (isStale()) return null;
-    const step = steps.next();
-    if (step.done) return { value: step.value };
-    told(step.value);
-    await breathe();
-  }
-}
-
 /** The bands of a neck that is solved, with what is known of it. */
 function bandsOf(model: ResponseModel, method: Method, { grip, quarters }: EstimateOptions = {}): StateBands {
   const draws = withQuarters(drawSamples(model, STANDARD_SEED, STANDARD_SAMPLES, grip), quarters);
@@ -83,7 +71,7 @@ export async function neckBands(
     (from: number, part: number) =>
     ({ done, total }: Progress) =>
       told(from + (part * done) / total);
-  const solved = await run(estimator.drawing(unmeasured), isStale, tellOf(0, 0.4));
+  const solved = await runSteps(estimator.drawing(unmeasured), isStale, tellOf(0, 0.4));
   if (!solved) return null;
   const { model } = solved.value;
   const own = ownNeck(build, evidence, model);
@@ -91,17 +79,17 @@ export async function neckBands(
   const kinds = kindsIn(own);
   const each: { kind: ReadingKind; bands: StateBands }[] = [];
   for (const kind of kinds.length > 1 ? kinds : []) {
-    await breathe();
+    await nextTask();
     if (isStale()) return null;
     const alone = { ...NO_EVIDENCE, own: evidence.own };
     const heard = hear(unmeasured, alone, ownNeck(unmeasured, alone, model, [kind]));
     each.push({ kind, bands: bandsOf(model, method, narrowedBy(heard)) });
   }
-  await breathe();
+  await nextTask();
   const heard = hear(unmeasured, evidence, own);
   const taken: Build = { ...build, ...heard.taken };
   const narrowed = narrowedBy(hear(taken, evidence, own));
-  const after = await estimator.estimate(taken, narrowed, isStale, breathe, tellOf(0.6, 0.4));
+  const after = await estimator.estimate(taken, narrowed, isStale, nextTask, tellOf(0.6, 0.4));
   if (!after) return null;
   const { fretted, strung, settled } = after.methods[method];
   const { deviates: _deviates, quarters: _quarters, ...posterior } = heard.posterior;
@@ -120,13 +108,9 @@ export async function heardOptions(
   if (isSilent(evidence, build)) return {};
   const key = JSON.stringify([build, evidence]);
   if (kept?.key === key) return kept.options;
-  let own: OwnNeck | undefined;
-  if (evidence.own.length > 0) {
-    const solved = await run(estimator.drawing(asUnmeasured(build, evidence.strips)), isStale);
-    if (!solved) return null;
-    own = ownNeck(build, evidence, solved.value.model);
-  }
-  const options = narrowedBy(hear(build, evidence, own));
+  const heard = await runSteps(hearingSteps(estimator, build, evidence), isStale);
+  if (!heard) return null;
+  const options = narrowedBy(heard.value);
   kept = { key, options };
   return options;
 }

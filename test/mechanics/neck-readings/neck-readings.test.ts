@@ -1,12 +1,11 @@
 /** What readings on a neck itself say of it: each of its own part of the model, a wrong one told as doubtful. */
 import { describe, expect, test } from 'vitest';
-import { defaultBuild, type Build } from '../../../src/neck/build.ts';
-import { ORDINARY_SCATTER, UNSAID, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
-import { predictedFurther, predictedPart } from '../../../src/mechanics/bench-log/predicted.ts';
+import type { Build } from '../../../src/neck/build.ts';
+import type { LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
+import { predictedFurther } from '../../../src/mechanics/bench-log/predicted.ts';
 import { NO_EVIDENCE } from '../../../src/mechanics/neck-readings/evidence.ts';
 import { hear, isSilent, narrowedBy, ownNeck, type Heard } from '../../../src/mechanics/neck-readings/heard.ts';
 import { READING_KINDS, readingsOf, type ReadingKind } from '../../../src/mechanics/neck-readings/readings.ts';
-import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { sampleExtremes } from '../../../src/mechanics/uncertainty/band-at.ts';
 import { bandOf, type Band } from '../../../src/mechanics/uncertainty/band.ts';
 import type { EstimateOptions } from '../../../src/mechanics/uncertainty/estimate.ts';
@@ -15,39 +14,9 @@ import { withQuarters } from '../../../src/mechanics/uncertainty/quarters.ts';
 import { drawSamples } from '../../../src/mechanics/uncertainty/sampling.ts';
 import { modelOf } from '../uncertainty/model-of.ts';
 import { expectNear } from '../../expect-near.ts';
+import { NECK, predictor, prediction, SETTING, predicted, ENTRY, PULL, ROD, QUARTERS } from './read-neck.ts';
 
-const NECK = defaultBuild();
-const predictor = createPredictor();
-const prediction = predictor.predict(NECK);
 const MODEL = modelOf(NECK, predictor);
-const SETTING = { dialFret: 7, rodTurns: 0.5, rodWay: 'clockwise' } as const;
-const predicted = {
-  ...predictedPart(prediction, 'press', NECK),
-  ...predictedFurther(prediction, 'press', NECK, SETTING),
-};
-const ENTRY: LogEntry = {
-  ...UNSAID,
-  ...ORDINARY_SCATTER,
-  ...predicted,
-  ...SETTING,
-  id: 'bcdfghjklmnpqr',
-  date: '2026-05-04',
-  neck: 'Number 12',
-  method: 'press',
-  gaugeErrorMm: 0.02,
-  dialErrorMm: 0.01,
-  measuredFrettedMm: null,
-  measuredStrungMm: null,
-};
-const PULL: LogEntry = { ...ENTRY, measuredPullMm: predicted.predictedPullMm };
-const ROD: LogEntry = { ...ENTRY, measuredRodMm: predicted.predictedRodMm };
-const QUARTERS: LogEntry = {
-  ...ENTRY,
-  measuredQuarter1Mm: predicted.predictedQuarter1Mm,
-  measuredQuarter2Mm: predicted.predictedQuarter2Mm,
-  measuredQuarter3Mm: predicted.predictedQuarter3Mm,
-  measuredFrettedMm: predicted.predictedFrettedMm,
-};
 
 function heardOf(entry: LogEntry, kinds: readonly ReadingKind[] = READING_KINDS, neck: Build = NECK): Heard {
   const evidence = { ...NO_EVIDENCE, own: [entry] };

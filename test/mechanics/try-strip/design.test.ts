@@ -13,6 +13,7 @@ import { draw } from '../../draw.ts';
 import { expectNear } from '../../expect-near.ts';
 import { modelOf } from '../uncertainty/model-of.ts';
 import { STRIP } from './strips.ts';
+import { runAtOnce } from '../../../src/mechanics/steps.ts';
 
 const NECK = defaultBuild();
 const NECK_MODEL = modelOf(NECK);
@@ -30,9 +31,7 @@ function design(plan: Partial<StripPlan>, neck = NECK) {
     stiffness: null,
     ...plan,
   });
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
+  return runAtOnce(steps);
 }
 
 /** So many frets in one kerf, evenly along the strip. */
@@ -105,9 +104,7 @@ describe('what a strip will leave of the bands', () => {
       'press',
       false,
     );
-    let step = steps.next();
-    while (!step.done) step = steps.next();
-    expect(step.value.widthAfter.settled.p50).toBeGreaterThan(own);
+    expect(runAtOnce(steps).widthAfter.settled.p50).toBeGreaterThan(own);
   });
 });
 

@@ -12,6 +12,7 @@ import { spreadsOf } from '../../../src/mechanics/uncertainty/inputs.ts';
 import { expectNear } from '../../expect-near.ts';
 import { ENTRY } from '../bench-log/entries.ts';
 import { STRIP } from './strips.ts';
+import { runAtOnce } from '../../../src/mechanics/steps.ts';
 
 const NECK = defaultBuild();
 const STATED = stripModel(STRIP, NECK, false).statedHumpMm;
@@ -34,10 +35,7 @@ const GROUPS = having([1, 2, 3].map((at) => reading(STATED[at], { over: at - 1 }
 
 const estimator = createEstimator(createPredictor());
 function bandsOf(build: Build, options: EstimateOptions) {
-  const steps = estimator.steps(build, options);
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value.methods.press;
+  return runAtOnce(estimator.steps(build, options)).methods.press;
 }
 
 describe('one strip', () => {

@@ -5,15 +5,10 @@ import { createEstimator, type EstimateOptions } from '../../../src/mechanics/un
 import { spreadsOf } from '../../../src/mechanics/uncertainty/inputs.ts';
 import { modelSteps, type ResponseModel } from '../../../src/mechanics/uncertainty/model.ts';
 import type { Uncertainty } from '../../../src/mechanics/uncertainty/types.ts';
-
-function finish<Result>(steps: Generator<unknown, Result>): Result {
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
-}
+import { runAtOnce } from '../../../src/mechanics/steps.ts';
 
 export function modelOf(build: Build, predictor: Predictor = createPredictor()): ResponseModel {
-  return finish(modelSteps(build, spreadsOf(build), predictor, createPredictor()));
+  return runAtOnce(modelSteps(build, spreadsOf(build), predictor, createPredictor()));
 }
 
 export function uncertaintyOf(
@@ -21,5 +16,5 @@ export function uncertaintyOf(
   options: EstimateOptions = {},
   predictor: Predictor = createPredictor(),
 ): Uncertainty {
-  return finish(createEstimator(predictor).steps(build, options));
+  return runAtOnce(createEstimator(predictor).steps(build, options));
 }
