@@ -6,7 +6,7 @@ import { LabelledSelect } from '../../kit/labelled-select.tsx';
 import type { Instrument, StripReading, TryStrip } from '../../mechanics/try-strip/document.ts';
 import type { StripQuestion } from '../../mechanics/try-strip/predicted.ts';
 import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
-import { stripQuestionText } from '../../speech/measured/strips.ts';
+import { instrumentText, stripQuestionText } from '../../speech/measured/strips.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';
 import { useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
@@ -70,6 +70,7 @@ function Question({ questions, correct, keep }: QuestionProps) {
 }
 
 export function ReadingForm({ build, strip, ownBoard, add }: ReadingFormProps) {
+  const system = useBackbow((state) => state.unitSystem);
   const [draft, setDraft] = useState(EMPTY);
   const [missing, setMissing] = useState<string>();
   const [coming, setComing] = useState<StripReading>();
@@ -126,7 +127,7 @@ export function ReadingForm({ build, strip, ownBoard, add }: ReadingFormProps) {
           value={draft.instrument}
           options={(['feelers', 'ruler', 'own'] as const).map((value) => ({
             value,
-            label: STRIP_WORDS.instruments[value],
+            label: instrumentText(value, system),
           }))}
           choose={(instrument) => set({ instrument })}
         />

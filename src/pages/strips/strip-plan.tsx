@@ -7,9 +7,10 @@ import { MOST_GROUPS, type TryStrip } from '../../mechanics/try-strip/document.t
 import { withEntry } from '../../kit/edit-list.ts';
 import { LabelledSelect } from '../../kit/labelled-select.tsx';
 import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
-import { humpBandText, sizeText, stripProblemText } from '../../speech/measured/strips.ts';
+import { humpBandText, instrumentText, sizeText, stripProblemText } from '../../speech/measured/strips.ts';
 import { woodName } from '../../speech/names.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
+import { shortTextOf } from '../../speech/quantity-text.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';
 import { useBackbow } from '../../state/store.ts';
 import { Asking } from '../answers/wanted/asking.tsx';
@@ -126,16 +127,16 @@ export function StripPlan({ build, keep }: { readonly build: Build; readonly kee
   const [[id, date]] = useState(() => [newId(), isoDate(new Date())] as const);
   const set = (change: Partial<StripDraft>) => setDraft({ ...draft, ...change });
   const checked = useMemo(() => documentOf(draft, build, id, date), [draft, build, id, date]);
-  const mm = (value: number, digits: number) => formatQuantity(value, 'mm', digits, system);
+  const asGiven = (id: 'tangWidthMm' | 'studWidthMm' | 'slotDepthMm') => shortTextOf(id, build[id], system);
   return (
     <section className="strip-part" aria-label={STRIP_WORDS.plan}>
       <h3>{STRIP_WORDS.plan}</h3>
       <p className="quiet">
         {STRIP_WORDS.asNeck(
           woodName(build.boardWood),
-          mm(build.tangWidthMm, 2),
-          mm(build.studWidthMm, 2),
-          mm(build.slotDepthMm, 1),
+          asGiven('tangWidthMm'),
+          asGiven('studWidthMm'),
+          asGiven('slotDepthMm'),
         )}
       </p>
       <div className="strip-fields">
@@ -157,7 +158,7 @@ export function StripPlan({ build, keep }: { readonly build: Build; readonly kee
       <LabelledSelect
         label={STRIP_WORDS.instrument}
         value={draft.instrument}
-        options={(['feelers', 'ruler'] as const).map((value) => ({ value, label: STRIP_WORDS.instruments[value] }))}
+        options={(['feelers', 'ruler'] as const).map((value) => ({ value, label: instrumentText(value, system) }))}
         choose={(instrument) => set({ instrument })}
       />
       <LabelledSelect

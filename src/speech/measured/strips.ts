@@ -1,7 +1,12 @@
 /** Try strips in words: their bows, what is asked about, what is doubtful, what is wrong. */
 import type { Unit, UnitSystem } from '../../neck/units.ts';
 import type { StripProblem } from '../../mechanics/try-strip/document-problems.ts';
-import type { StripStiffness, TryStrip } from '../../mechanics/try-strip/document.ts';
+import {
+  INSTRUMENT_ERROR_MM,
+  type Instrument,
+  type StripStiffness,
+  type TryStrip,
+} from '../../mechanics/try-strip/document.ts';
 import type { GripDoubt } from '../../mechanics/try-strip/grip-posterior.ts';
 import type { StripQuestion } from '../../mechanics/try-strip/predicted.ts';
 import type { FarStiffness } from '../../mechanics/try-strip/stiffness.ts';
@@ -23,7 +28,16 @@ export const sizeText = (mm: number, system: UnitSystem): string =>
   formatQuantity(mm, 'mm', Math.abs(mm) < 1 ? 2 : 1, system);
 
 export function humpBandText({ p05, p50, p95 }: Band, system: UnitSystem): string {
-  return STRIP_WORDS.aheadHump(sizeText(p50, system), sizeText(p05, system), sizeText(p95, system));
+  const digits = Math.abs(p50) < 1 ? 2 : 1;
+  const [middle, low, high] = [p50, p05, p95].map((mm) => formatQuantity(mm, 'mm', digits, system));
+  return STRIP_WORDS.aheadHump(middle, low, high);
+}
+
+/** "feelers, ±0.05 mm". */
+export function instrumentText(instrument: Instrument, system: UnitSystem): string {
+  if (instrument === 'own') return STRIP_WORDS.ownInstrument;
+  const digits = instrument === 'ruler' ? 1 : 2;
+  return STRIP_WORDS[instrument](formatQuantity(INSTRUMENT_ERROR_MM[instrument], 'mm', digits, system));
 }
 
 export function stripQuestionText({ measuredMm, bandMm, biteTimes }: StripQuestion, system: UnitSystem): string {

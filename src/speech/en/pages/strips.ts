@@ -45,7 +45,9 @@ export const STRIP_WORDS = words('STRIP_WORDS', {
   removeGroupName: (number: number) => `Remove kerf ${number}`,
   twoKerfs: 'Two kerfs on one strip also show the shape of your studs.',
   instrument: 'Read with',
-  instruments: { ruler: 'a ruler, ±0.5 mm', feelers: 'feelers, ±0.05 mm', own: 'your own instrument' },
+  ruler: (error: string) => `a ruler, ±${error}`,
+  feelers: (error: string) => `feelers, ±${error}`,
+  ownInstrument: 'your own instrument',
   needsSizes: 'Enter length, width and thickness, and you see what the strip will tell.',
   aheadTitle: 'What it will tell',
   aheadHump: (middle: string, low: string, high: string) =>
