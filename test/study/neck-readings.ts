@@ -40,7 +40,7 @@ const PULL: NeckReading = { ...DIALLED, kind: 'pull' };
 const ROD: NeckReading = { ...DIALLED, kind: 'rod', turns: 0.5 };
 const BY_QUARTERS: readonly NeckReading[] = [
   ...([1, 2, 3] as const).map((quarter): NeckReading => {
-    return { ...FELT, kind: 'quarter', quarter, fretsIn: afterQuarters[quarter - 1] };
+    return { ...FELT, kind: 'quarter', fretsIn: afterQuarters[quarter - 1] };
   }),
   { ...FELT, kind: 'fretted' },
 ];

@@ -20,7 +20,7 @@ export type NeckReading = Read &
     | { readonly kind: 'pull'; readonly fret: number }
     /** Turns clockwise; negative = anticlockwise. */
     | { readonly kind: 'rod'; readonly fret: number; readonly turns: number }
-    | { readonly kind: 'quarter'; readonly quarter: Quarter; readonly fretsIn: readonly number[] }
+    | { readonly kind: 'quarter'; readonly fretsIn: readonly number[] }
     | { readonly kind: 'fretted' }
     | { readonly kind: 'strung'; readonly days: number }
   );
@@ -60,7 +60,7 @@ export function readingsOf(
     for (const quarter of QUARTERS) {
       const measuredMm = measuredQuarter(entry, quarter);
       const fretsIn = afterQuarters[quarter - 1];
-      if (measuredMm !== null) readings.push({ kind: 'quarter', quarter, fretsIn, measuredMm, errorMm });
+      if (measuredMm !== null) readings.push({ kind: 'quarter', fretsIn, measuredMm, errorMm });
     }
     const { measuredFrettedMm, measuredStrungMm, strungDays } = entry;
     if (measuredFrettedMm !== null) readings.push({ kind: 'fretted', measuredMm: measuredFrettedMm, errorMm });

@@ -1,0 +1,151 @@
+/**
+ * Go on, or stop and do what with the rest: every choice taken to the end with the whole model, given all that was read of this
+ * neck and all that is known of its workshop.
+ *
+ *   p(z | readings)                grip-posterior.ts: the frets between two readings have a grip of their own, those to come too
+ *   choice                         the neck with the rest seated so, solved anew; its samples with the deviates of the posterior
+ *   within                         share of the samples whose relief, strung and settled, can be brought to within 0.05 mm of
+ *                                  the relief wanted with the rod no further than 30 % of its range either way
+ *   within by rod                  the same with all of the rod's range
+ *
+ * A choice beside going on is advised when it is within for at least a tenth more of such necks: less is not worth taking up
+ * another tool, and no more than the samples tell. Where a choice differs in nothing but effort, the earlier one is taken.
+ */
+import type { Build } from '../../neck/build.ts';
+import { gripPosterior, asUnmeasured, type GripPosterior } from '../try-strip/grip-posterior.ts';
+import type { Evidence } from '../neck-readings/evidence.ts';
+import { ownNeck } from '../neck-readings/heard.ts';
+import { sampleExtremes } from '../uncertainty/band-at.ts';
+import { bandOf, type Band } from '../uncertainty/band.ts';
+import type { EstimateOptions, Estimator } from '../uncertainty/estimate.ts';
+import type { ResponseModel } from '../uncertainty/model.ts';
+import type { Draws } from '../uncertainty/sampling.ts';
+import { readNeckOf, splitAt, withRest, type BowReading, type RestChange } from './job.ts';
+
+/** How far from the relief wanted a neck may end, mm: what a maker tells with feelers under a string (common practice, no source). */
+export const CLOSE_MM = 0.05;
+/** Share of its range that the rod should at most need, per cent: the rest is for weather and other strings (assumption). */
+export const ROD_SHARE_PERCENT = 30;
+/** By how much another choice must be surer than going on. */
+export const WORTH_IT = 0.1;
+
+export interface FrettingJob {
+  /** As it is being fretted: what was changed for frets that are in already is in its regions. */
+  readonly build: Build;
+  readonly readings: readonly BowReading[];
+  /** Strips, other necks of the log, and what else was read on this neck. */
+  readonly evidence: Evidence;
+  /** Beside going on, in order of effort. */
+  readonly choices: readonly RestChange[];
+  /** Relief wanted, strung and settled, mm. */
+  readonly wantedMm: number;
+}
+
+export interface Outcome {
+  readonly change: RestChange;
+  /** Bow with all frets in, and relief strung and settled with the rod neutral, mm. */
+  readonly frettedMm: Band;
+  readonly settledMm: Band;
+  /** Shares of such necks, 0 to 1. */
+  readonly within: number;
+  readonly withinByRod: number;
+}
+
+export interface Advice {
+  /** Frets that were in at the last reading. */
+  readonly seated: number;
+  /** The first is going on. */
+  readonly outcomes: readonly Outcome[];
+  /** Which of them is advised. */
+  readonly advised: number;
+  readonly posterior: GripPosterior;
+}
+
+export interface AdviceOptions {
+  readonly seed?: number;
+  readonly samples?: number;
+}
+
+/** Relief strung and settled of every sample, with the rod at a setting. */
+function settledAt(draws: Draws, build: Build, rodPercent: number): Float64Array {
+  return sampleExtremes(draws, build.method, { strung: true, days: build.settleDays, rodPercent });
+}
+
+/** Share of the samples that come close with the rod somewhere in a range. */
+function shareWithin(draws: Draws, build: Build, wantedMm: number, least: number, most: number): number {
+  const [one, other] = [settledAt(draws, build, least), settledAt(draws, build, most)];
+  let count = 0;
+  for (let i = 0; i < one.length; i += 1) {
+    const [low, high] = one[i] < other[i] ? [one[i], other[i]] : [other[i], one[i]];
+    if (low - CLOSE_MM <= wantedMm && wantedMm <= high + CLOSE_MM) count += 1;
+  }
+  return count / one.length;
+}
+
+function outcomeOf(change: RestChange, build: Build, model: ResponseModel, draws: Draws, wantedMm: number): Outcome {
+  const { leastPercent, mostPercent } = model.rodRange ?? { leastPercent: 0, mostPercent: 0 };
+  return {
+    change,
+    frettedMm: bandOf(sampleExtremes(draws, build.method, { strung: false, days: 0, rodPercent: 0 })),
+    settledMm: bandOf(settledAt(draws, build, 0)),
+    within: shareWithin(
+      draws,
+      build,
+      wantedMm,
+      Math.max(leastPercent, -ROD_SHARE_PERCENT),
+      Math.min(mostPercent, ROD_SHARE_PERCENT),
+    ),
+    withinByRod: shareWithin(draws, build, wantedMm, leastPercent, mostPercent),
+  };
+}
+
+/** Which outcome is advised. */
+export function advisedOf(outcomes: readonly Pick<Outcome, 'within'>[]): number {
+  let best = 0;
+  for (let index = 1; index < outcomes.length; index += 1) {
+    const than = best === 0 ? WORTH_IT : 0;
+    if (outcomes[index].within >= outcomes[best].within + than && outcomes[index].within > outcomes[best].within)
+      best = index;
+  }
+  return best;
+}
+
+/**
+ * In steps, one for each prediction or choice.
+ * @throws {RangeError} where nothing was read
+ */
+export function* adviceSteps(
+  estimator: Pick<Estimator, 'drawing'>,
+  { build, readings, evidence, choices, wantedMm }: FrettingJob,
+  { seed = 1, samples = 2000 }: AdviceOptions = {},
+): Generator<undefined, Advice> {
+  const { model } = yield* silently(estimator.drawing(asUnmeasured(build, evidence.strips)));
+  const before = ownNeck(build, evidence, model);
+  const own = {
+    build: asUnmeasured(build, evidence.strips),
+    model,
+    read: [...(before?.read ?? []).map((read) => ({ ...read, quarters: undefined })), readNeckOf(build, readings)],
+  };
+  const posterior = gripPosterior(build, evidence.strips, evidence.entries, { seed, samples, own });
+  yield;
+  const options: EstimateOptions = { seed, samples, grip: posterior.deviates, quarters: posterior.quarters };
+  const seated = Math.max(...readings.map((reading) => reading.seated));
+  const { rest } = splitAt(build, seated);
+  const outcomes: Outcome[] = [];
+  for (const change of [{ code: 'go-on' } as const, ...choices]) {
+    const then = withRest(build, rest, change);
+    const drawn = yield* silently(estimator.drawing(then, options));
+    outcomes.push(outcomeOf(change, then, drawn.model, drawn.draws, wantedMm));
+    yield;
+  }
+  return { seated, outcomes, advised: advisedOf(outcomes), posterior };
+}
+
+/** The same steps, without what they tell. */
+function* silently<Result>(steps: Generator<unknown, Result>): Generator<undefined, Result> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield;
+  }
+}
