@@ -23,6 +23,10 @@ import type { StripQuestion } from '../mechanics/try-strip/predicted.ts';
 import type { StripDesign, StripPlan } from '../mechanics/try-strip/design.ts';
 import type { StripContent } from '../mechanics/try-strip/document.ts';
 import type { Evidence } from '../mechanics/neck-readings/evidence.ts';
+import type { FrettingJob } from '../mechanics/while-fretting/advice.ts';
+import type { BowReading } from '../mechanics/while-fretting/job.ts';
+import type { FrettingQuestion } from '../mechanics/while-fretting/question.ts';
+import type { FrettingAdvice, StockForRest } from '../verdict/fretting-advice.ts';
 import type { NeckBands } from './strips/neck-bands.ts';
 import { throwRefusals } from './refusals-across.ts';
 import { createEstimator, type EstimateOptions } from '../mechanics/uncertainty/estimate.ts';
@@ -37,6 +41,8 @@ const estimator = createEstimator(predictor);
 const strips = () => import('./strips/strip-answers.ts');
 /** Loaded when something was measured. */
 const heard = () => import('./strips/neck-bands.ts');
+/** Loaded when frets go in. */
+const whileFretting = () => import('./fretting-answers.ts');
 /** What a band is made with: what was measured is heard first. Null when something newer came meanwhile. */
 async function ready(
   build: Build,
@@ -96,6 +102,13 @@ export interface SolverApi {
   stripQuestions(build: Build, strip: StripContent, ownBoard: boolean): Promise<StripQuestion[]>;
   /** What everything that was measured leaves of a neck's bands, each by itself and together; null as above. */
   neckBands(build: Build, evidence: Evidence, onProgress?: (share: number) => void): Promise<NeckBands | null>;
+  /** While frets go in: go on, or what to do with the rest, each choice taken to its end; null as above. */
+  fretting(job: Omit<FrettingJob, 'choices'>, stock: StockForRest): Promise<FrettingAdvice | null>;
+  /** What there is to ask about a reading before it counts; null as above. */
+  frettingQuestion(
+    job: Pick<FrettingJob, 'build' | 'readings' | 'evidence'>,
+    reading: BowReading,
+  ): Promise<{ readonly question: FrettingQuestion | null } | null>;
   /** What a file of the bench log holds beside the entries that are there; it makes nothing give up. */
   bringIn(bytes: Uint8Array, present: readonly LogEntry[], onProgress?: (share: number) => void): BroughtIn;
 }
@@ -158,6 +171,16 @@ const api: SolverApi = {
     const mine = (latest += 1);
     const { neckBands } = await heard();
     return neckBands(estimator, build, evidence, () => mine !== latest, onProgress);
+  },
+  async fretting(job, stock) {
+    const mine = (latest += 1);
+    const { frettingAdvice } = await whileFretting();
+    return frettingAdvice(predictor, estimator, job, stock, () => mine !== latest);
+  },
+  async frettingQuestion(job, reading) {
+    const mine = (latest += 1);
+    const { frettingQuestion } = await whileFretting();
+    return frettingQuestion(estimator, job, reading, () => mine !== latest);
   },
   bringIn: (bytes, present, onProgress) => bringIn(bytes, present, onProgress),
 };

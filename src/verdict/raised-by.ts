@@ -37,7 +37,7 @@ function changedNeck(predictor: Predicts, now: Reckoned, change: Partial<Build>)
 }
 
 /** `raisedBy` of a change that has to be predicted first; nothing of one that cannot exist, which is refused anyway. */
-function raisedByChange(predictor: Predicts, now: Reckoned, change: Partial<Build>): Check[] {
+export function raisedByChange(predictor: Predicts, now: Reckoned, change: Partial<Build>): Check[] {
   const changed = changedNeck(predictor, now, change);
   return changed ? raisedBy(now, changed) : [];
 }

@@ -48,10 +48,11 @@ const FATTER_STUDS_MM = 0.06;
 
 function stockFor(build: Build): RestChange[] {
   const { kerfMm, tangWidthMm, studWidthMm } = build;
-  const kerfs = [...WIDER_BLADES_MM.map((wider) => kerfMm + wider).filter((kerf) => kerf < studWidthMm), studWidthMm];
+  const kerfs = WIDER_BLADES_MM.map((wider) => kerfMm + wider).filter((kerf) => kerf < studWidthMm);
   return [
     ...kerfs.map((kerf): RestChange => ({ code: 'kerf', kerfMm: kerf })),
     { code: 'wire', tangWidthMm, studWidthMm: studWidthMm + FATTER_STUDS_MM },
+    { code: 'glue' },
   ];
 }
 
@@ -73,7 +74,7 @@ function drawTruth(build: Build, index: number): Truth {
     return id === 'studShape' && shape !== null ? (shape - build.studShape) / spreads.studShape : z;
   });
   const model = 1 + TRUE_MODEL_ERROR * normal();
-  const grip = new Array<number>(build.fretCount);
+  const grip = Array.from({ length: build.fretCount }, () => model);
   for (const frets of seatingQuarters(build)) {
     const factor = model * Math.exp(QUARTER_LOG_SPREAD * normal());
     for (const fret of frets) grip[fret - 1] = factor;
@@ -139,7 +140,7 @@ function ruleOfThree(wantedFrettedMm: number, tolerance: number): Policy {
       kerfMm: build.kerfMm,
       studWidthMm: build.studWidthMm,
     });
-    if (advice === 'glue-the-rest' || advice === 'past-target') return { code: 'kerf', kerfMm: build.studWidthMm };
+    if (advice === 'glue-the-rest' || advice === 'past-target') return { code: 'glue' };
     if (kerfMm === undefined) return { code: 'go-on' };
     const blades = stockFor(build).flatMap((choice) => (choice.code === 'kerf' ? [choice.kerfMm] : []));
     const nearest = [build.kerfMm, ...blades].toSorted((a, b) => Math.abs(a - kerfMm) - Math.abs(b - kerfMm))[0];

@@ -1,6 +1,7 @@
 /** A neck while its frets go in: what has been read so far, and what may be done with the frets that are still to come. */
 import { seatingSequence } from '../../fretwork/plan/seating-order.ts';
 import type { Build, FretRegion } from '../../neck/build.ts';
+import { workingKerfMm } from '../../neck/kerf.ts';
 import type { ReadNeck } from '../neck-readings/readings.ts';
 
 /** The bow under the straightedge once so many frets are in. */
@@ -18,7 +19,9 @@ export type RestChange =
   | { readonly code: 'go-on' }
   /** The slots that are still empty are opened with another blade. */
   | { readonly code: 'kerf'; readonly kerfMm: number }
-  | { readonly code: 'wire'; readonly tangWidthMm: number; readonly studWidthMm: number };
+  | { readonly code: 'wire'; readonly tangWidthMm: number; readonly studWidthMm: number }
+  /** They are opened to the width over the studs and glued: no fret of the rest wedges. */
+  | { readonly code: 'glue' };
 
 type Order = Pick<Build, 'seatingOrder' | 'fretCount'>;
 
@@ -56,18 +59,30 @@ export function readNeckOf(build: Build, readings: readonly BowReading[]): ReadN
   };
 }
 
-/** The build with the rest of its frets seated otherwise; those that are in stay as they are. */
+/**
+ * The build with the rest of its frets seated otherwise; those that are in stay as they are. Frets that are glued in stand for
+ * themselves as empty slots do: what the glue stiffens the neck by under the strings is left out, and the relief that is told is
+ * a little too great.
+ */
 export function withRest(build: Build, rest: readonly number[], change: RestChange): Build {
   if (change.code === 'go-on') return build;
   const regions = rest.map((fret): FretRegion => {
     const here = build.regions.findLast(({ fromFret, toFret }) => fret >= fromFret && fret <= toFret) ?? build;
     const { kerfMm, tangWidthMm, studWidthMm } = here;
-    const as = change.code === 'kerf' ? { kerfMm: change.kerfMm } : change;
-    return { kerfMm, tangWidthMm, studWidthMm, ...pick(as), fromFret: fret, toFret: fret };
+    return { kerfMm, tangWidthMm, studWidthMm, ...seatedBy(change, here), fromFret: fret, toFret: fret };
   });
   return { ...build, regions: [...build.regions, ...regions] };
 }
 
-function pick(as: { kerfMm: number } | Pick<FretRegion, 'tangWidthMm' | 'studWidthMm'>): Partial<FretRegion> {
-  return 'kerfMm' in as ? { kerfMm: as.kerfMm } : { tangWidthMm: as.tangWidthMm, studWidthMm: as.studWidthMm };
+type Slot = Pick<FretRegion, 'kerfMm' | 'studWidthMm'>;
+
+function seatedBy(change: Exclude<RestChange, { code: 'go-on' }>, here: Slot): Partial<FretRegion> {
+  switch (change.code) {
+    case 'kerf':
+      return { kerfMm: change.kerfMm };
+    case 'wire':
+      return { tangWidthMm: change.tangWidthMm, studWidthMm: change.studWidthMm };
+    case 'glue':
+      return { kerfMm: workingKerfMm(here, 'glue') };
+  }
 }

@@ -18,6 +18,8 @@ export interface AnsweringWorker {
   readonly api: Pick<
     Remote<SolverApi>,
     | 'bringIn'
+    | 'fretting'
+    | 'frettingQuestion'
     | 'estimate'
     | 'measure'
     | 'moves'
