@@ -1,23 +1,20 @@
 /** The shell: head, picture with its numbers, rail and chart, and the controls. */
 import { lazy, Suspense } from 'react';
-import { ChecksList } from '../pages/workshop/checks/checks-list.tsx';
-import { BowChart } from '../pages/workshop/chart/bow-chart.tsx';
-import { HelpDialog } from '../pages/about/help/help-dialog.tsx';
 import { Notices } from '../kit/notices/notices.tsx';
 import { NewVersion } from '../pages/workshop/offline/new-version.tsx';
 import { ProjectBar } from '../pages/workshop/project/project-bar.tsx';
 import { useLanguage } from '../kit/use-language.ts';
+import { isFirstVisit } from '../pages/workshop/welcome/visit.ts';
 import { useFileDrop } from '../kit/use-drop.ts';
 import { Rail } from '../pages/workshop/rail/rail.tsx';
-import { Readouts } from '../pages/workshop/readouts/readouts.tsx';
 import { useSheet } from '../pages/papers/route.ts';
-import { Welcome } from '../pages/workshop/welcome/welcome.tsx';
 import { CONTROL_WORDS } from '../speech/en/workshop/controls.ts';
 import { PROJECT_WORDS } from '../speech/en/workshop/workshop.ts';
 import { SHEETS_WORDS } from '../speech/en/pages/sheets.ts';
 import { Dialogs } from './dialogs.tsx';
 import { LiveDescription } from './live-description.tsx';
 import { PartBoundary } from './part-boundary.tsx';
+import { PictureBar } from './picture-tools.tsx';
 import { Picture } from './picture.tsx';
 import { useAppearance } from './use-appearance.ts';
 import { readProjectFile } from '../pages/workshop/project/project-file.ts';
@@ -26,6 +23,11 @@ import { APP_WORDS } from '../speech/en/workshop/app.ts';
 
 const Sheets = lazy(() => import('../pages/papers/sheets.tsx'));
 const LessonPanel = lazy(async () => ({ default: (await import('../pages/lessons/lesson-panel.tsx')).LessonPanel }));
+// Asked for at once, beside the picture.
+const evidence = import('./evidence.tsx');
+const Evidence = lazy(() => evidence);
+const HelpDialog = lazy(async () => ({ default: (await import('../pages/about/help/help-dialog.tsx')).HelpDialog }));
+const Welcome = lazy(async () => ({ default: (await import('../pages/workshop/welcome/welcome.tsx')).Welcome }));
 const Controls = lazy(() => import('../pages/workshop/controls/controls.tsx'));
 
 const openDropped = (file: File) => void readProjectFile(store, file);
@@ -37,6 +39,7 @@ export function App() {
   const isOver = useFileDrop(openDropped);
   const sheet = useSheet();
   const isInLesson = useBackbow((state) => state.lesson !== null);
+  const isHelping = useBackbow((state) => state.helpOpen);
   const isGuessing = useBackbow((state) => state.lesson?.asking ?? false);
   return (
     <>
@@ -45,30 +48,41 @@ export function App() {
           {APP_WORDS.skip}
         </a>
         <ProjectBar />
-        {isInLesson ? (
-          <PartBoundary>
-            <Suspense>
-              <LessonPanel />
-            </Suspense>
-          </PartBoundary>
-        ) : (
-          <Welcome />
-        )}
         <main className="stage">
-          <Readouts />
-          <ChecksList />
-          <Picture palette={palette} />
-          <Rail />
-          <BowChart />
+          <div className="hero">
+            <Picture palette={palette} />
+          </div>
+          <PictureBar />
+          <div className="evidence">
+            <Rail />
+            <PartBoundary>
+              <Suspense>
+                <Evidence />
+              </Suspense>
+            </PartBoundary>
+          </div>
+          <div className="side" data-lesson={isInLesson || undefined}>
+            {isInLesson ? (
+              <PartBoundary>
+                <Suspense>
+                  <LessonPanel />
+                </Suspense>
+              </PartBoundary>
+            ) : (
+              <PartBoundary>
+                <Suspense>{isFirstVisit() && <Welcome />}</Suspense>
+              </PartBoundary>
+            )}
+            <section id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>
+              <h2 className="visually-hidden">{CONTROL_WORDS.title}</h2>
+              <PartBoundary>
+                <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
+                  <Controls />
+                </Suspense>
+              </PartBoundary>
+            </section>
+          </div>
         </main>
-        <aside id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>
-          <h2 className="visually-hidden">{CONTROL_WORDS.title}</h2>
-          <PartBoundary>
-            <Suspense fallback={<p className="quiet">{APP_WORDS.loading}</p>}>
-              <Controls />
-            </Suspense>
-          </PartBoundary>
-        </aside>
       </div>
       {sheet !== null && (
         <PartBoundary>
@@ -80,8 +94,8 @@ export function App() {
       <Notices>
         <NewVersion />
       </Notices>
-      <HelpDialog />
       <PartBoundary>
+        <Suspense>{isHelping && <HelpDialog />}</Suspense>
         <Dialogs />
       </PartBoundary>
       <LiveDescription />

@@ -1,4 +1,4 @@
-/** What lies over the picture: views at the top, the factor of the bow and the fret in view at the bottom. */
+/** The bar under the picture: its views, the factor of the bow, what else is shown, and the fret in view. */
 import { SCENE_VIEWS } from '../scene/types.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { isCutOpen } from '../state/stress-view.ts';
@@ -28,7 +28,7 @@ function FretInView() {
 }
 
 /** Which view of the neck the picture shows. */
-export function PictureViews() {
+function PictureViews() {
   return (
     <fieldset className="views">
       <legend className="visually-hidden">{PICTURE_WORDS.views}</legend>
@@ -39,11 +39,12 @@ export function PictureViews() {
   );
 }
 
-/** What else it shows, and how much larger than life the bow is. */
-export function PictureTools() {
+/** Nothing of it lies over the picture. */
+export function PictureBar() {
   const view = useBackbow((state) => state.view);
   return (
-    <div className="picture-foot">
+    <section className="picture-bar" data-keep-clear aria-label={PICTURE_WORDS.shownGroup}>
+      <PictureViews />
       <BowFactor />
       <fieldset className="shown button-row">
         <legend className="visually-hidden">{PICTURE_WORDS.shownGroup}</legend>
@@ -57,6 +58,6 @@ export function PictureTools() {
         {view === 'slot' && <ActionButton id="stress">{PICTURE_WORDS.stress}</ActionButton>}
       </fieldset>
       <FretInView />
-    </div>
+    </section>
   );
 }

@@ -3,7 +3,7 @@ import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react
 import type { ScenePalette, SceneShows, Unavailable } from '../scene/types.ts';
 import { createFretDrop } from '../state/fret-drop.ts';
 import { store, useBackbow } from '../state/store.ts';
-import { currentStress, isCutOpen } from '../state/stress-view.ts';
+import { currentStress } from '../state/stress-view.ts';
 import { Boundary } from '../kit/boundary.tsx';
 import { keepPicture } from '../pages/papers/picture-source.ts';
 import { hasWebGl } from '../pages/workshop/picture/web-gl.ts';
@@ -11,7 +11,6 @@ import { useMedia } from '../kit/use-media.ts';
 import { SCENE_WORDS } from '../speech/en/workshop/scene.ts';
 import { PICTURE_WORDS } from '../speech/en/workshop/workshop.ts';
 import { NotComputed } from '../pages/workshop/not-computed.tsx';
-import { PictureTools, PictureViews } from './picture-tools.tsx';
 import { probe } from './probe.ts';
 import { useDescription } from './use-description.ts';
 
@@ -80,17 +79,10 @@ const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
 
 export function Picture({ palette }: { readonly palette: ScenePalette }) {
   const [reason, setReason] = useState<Unavailable | null>(() => (hasWebGl() ? null : 'noWebGl'));
-  const view = useBackbow((state) => state.view);
   // Without WebGL there is nothing to mount; a lost context may come back, so the scene stays mounted under the notice.
   const [canDraw] = useState(reason === null);
   return (
-    <section
-      className="picture"
-      data-keep-clear
-      aria-label={PICTURE_WORDS.title}
-      data-cut={isCutOpen(view) || undefined}
-    >
-      <PictureViews />
+    <section className="picture" data-keep-clear aria-label={PICTURE_WORDS.title}>
       <div className="picture-frame">
         {canDraw && (
           <Boundary
@@ -123,7 +115,6 @@ export function Picture({ palette }: { readonly palette: ScenePalette }) {
           </Placeholder>
         )}
       </div>
-      <PictureTools />
     </section>
   );
 }

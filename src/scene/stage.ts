@@ -1,15 +1,15 @@
 /** Everything that stands in the picture and is not React's business: models, camera, overlay, and how one frame is drawn. */
-import { Color, Group, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
-import { homeOf, type Frame, type StandingNeck } from './camera/views.ts';
+import { Color, Group, Vector3, type DataTexture, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three';
+import { homeOf, neckPoints, type Frame, type StandingNeck } from './camera/views.ts';
 import { createDirector, type Director } from './camera/director.ts';
 import { createComparedNecks } from './compared-necks.ts';
 import { createGrainTexture } from './grain-texture.ts';
 import { createNeckModel, type NeckModel } from './neck-model.ts';
 import { drawBeside, drawOnCut } from './overlay/beside.ts';
-import { drawBowLabel } from './overlay/bow-label.ts';
+import { drawBowLabel, freeCorner } from './overlay/bow-label.ts';
 import { createPointing } from './overlay/pointing.ts';
 import { closeFret, type Standing } from './overlay/standing.ts';
-import type { Ink } from './overlay/ink.ts';
+import type { Ink, Place } from './overlay/ink.ts';
 import type { CutPlane } from '../geometry/cut.ts';
 import type { Annotations } from './section/annotations.ts';
 import { endAnnotations, fretAnnotations } from './section/fret-annotations.ts';
@@ -127,6 +127,18 @@ function statsOf(
   };
 }
 
+const STEPS_AROUND = 24;
+const point = new Vector3();
+
+/** Where all around the necks is in the picture, px. */
+function placesOf(necks: readonly StandingNeck[], camera: PerspectiveCamera, { width, height }: Ink): Place[] {
+  const points = neckPoints(necks, 6, STEPS_AROUND);
+  return Array.from({ length: points.length / 3 }, (_, i) => {
+    point.fromArray(points, 3 * i).project(camera);
+    return [((point.x + 1) / 2) * width, ((1 - point.y) / 2) * height];
+  });
+}
+
 /** What the props show, drawn and written: the models as they stand, and the numbers on a cut. */
 function createShowing(standing: Standing, props: () => NeckSceneProps) {
   const { model, section, compared } = standing;
@@ -181,7 +193,9 @@ function createShowing(standing: Standing, props: () => NeckSceneProps) {
         drawBeside(standing, now, { ink, camera }, { pointed, liftMm: liftNow() });
       }
       if (!travelling) pointing.draw(now, ink, camera);
-      drawBowLabel(ink, now.build, model.reader, now.lineSource.read().factor, plane !== null);
+      const corner = plane ? 'bottom-left' : freeCorner(ink, placesOf(this.necks(), camera, ink));
+      const { factor } = now.lineSource.read();
+      drawBowLabel(ink, { build: now.build, reader: model.reader, factor, corner, isCut: plane !== null });
     },
   };
 }

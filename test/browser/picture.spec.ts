@@ -101,7 +101,7 @@ test('a canvas of a new size is drawn before the page shows it', async () => {
           if (seen.length === 2) {
             observer.disconnect();
             resolve(seen);
-          } else frame.style.marginBottom = '40px';
+          } else frame.style.blockSize = `${frame.clientHeight - 40}px`;
         });
         observer.observe(frame.querySelector('.neck-scene > div')!);
       }),

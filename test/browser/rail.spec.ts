@@ -98,6 +98,7 @@ test('playing puts in fret after fret and stops at the end', async () => {
 test('pointing at the chart names the fret and its bow', async () => {
   const app = await openApp(DESK);
   const tick = app.page.locator('.chart .axis text', { hasText: /^12$/ });
+  await tick.scrollIntoViewIfNeeded();
   const box = (await tick.boundingBox())!;
   // With all that lies over it: hiding that would take the chart from under the pointer.
   const picture = async () => PNG.sync.read(await app.page.locator('.picture-frame').screenshot());

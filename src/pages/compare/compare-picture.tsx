@@ -123,7 +123,7 @@ export function ComparePicture({ necks }: { readonly necks: readonly PicturedNec
   const [isLost, setLost] = useState(false);
   const without = <p className="quiet">{COMPARE_WORDS.noPicture}</p>;
   return (
-    <section aria-label={COMPARE_WORDS.picture}>
+    <section className="compare-sight" aria-label={COMPARE_WORDS.picture}>
       {canDraw && !isLost ? (
         <Boundary fallback={() => without}>
           <Views view={view} setView={setView} />

@@ -31,25 +31,31 @@ export interface StandingNeck {
   readonly offset: readonly [number, number, number];
 }
 
-/** Points around all necks as drawn. */
-function neckPoints(necks: readonly StandingNeck[], above: number): number[] {
+/**
+ * Points around all necks as drawn, x, y, z after each other, mm.
+ *
+ * @param above how far over the board they lie
+ * @param steps along the board; with more of them they are close together all around, and not at the corners alone
+ */
+export function neckPoints(necks: readonly StandingNeck[], above: number, steps = 4): number[] {
   return necks.flatMap(({ build, reader, offset }) => {
-    const points = pointsOf(build, reader, above);
+    const points = pointsOf(build, reader, above, steps);
     return points.map((value, i) => value + offset[i % 3]);
   });
 }
 
-function pointsOf(build: Build, reader: BowReader, above: number): number[] {
+function pointsOf(build: Build, reader: BowReader, above: number, steps: number): number[] {
   const points: number[] = [];
   const end = boardEndMm(build);
-  const joint = bodyJointMm(build);
-  for (const x of [-HEAD_STUB_MM, 0, end * 0.25, end * 0.5, end * 0.75, joint, end]) {
-    const head = x < 0 ? 1.42 : 1;
-    const half = (boardWidthMm(build, Math.max(0, x)) / 2) * head;
+  const along = Array.from({ length: steps + 1 }, (_, i) => (end * i) / steps);
+  const head = steps > 4 ? [-HEAD_STUB_MM, -HEAD_STUB_MM * 0.7, -HEAD_STUB_MM * 0.35] : [-HEAD_STUB_MM];
+  for (const x of [...head, ...along, bodyJointMm(build)]) {
+    const half = (boardWidthMm(build, Math.max(0, x)) / 2) * (x < 0 ? 1.42 : 1);
     const depth = totalThicknessMm(build, Math.max(0, x)) + heelDepthMm(build, x);
     for (const z of [-half, half]) {
       pushBowed(points, reader, x, above, z);
       pushBowed(points, reader, x, -depth, z);
+      if (steps > 4) pushBowed(points, reader, x, -depth / 2, z);
     }
   }
   return points;
@@ -83,10 +89,15 @@ export interface Frame {
   readonly height: number;
 }
 
-/** Pixels that belong to what is written in the picture: tabs at the top, the factor of the bow at the bottom. */
-const HEAD_PX = 34;
+/** Pixels of a cut that belong to the factor of the bow, at the bottom: there it has no corner of its own. */
 const FOOT_PX = 74;
 const MOST_MARGIN = 0.26;
+/** Shares of the picture that stay free around a whole neck. */
+const BESIDE = 0.04;
+const ABOVE = 0.06;
+/** From this share of width to height on the neck is turned to lie along the picture; at the second it lies flattest. */
+const WIDE_FROM = 2.2;
+const WIDEST = 4.2;
 
 /**
  * The home place of a view for a picture of this size.
@@ -111,10 +122,13 @@ export function homeOf(
   });
   const room = (side: number, top: number, bottom: number): Margins => ({ left: side, right: side, top, bottom });
   const foot = Math.min(MOST_MARGIN, Math.max(0.1, FOOT_PX / frame.height));
-  const head = Math.min(MOST_MARGIN / 2, Math.max(0.06, HEAD_PX / frame.height));
+  const head = 0.06;
   // The narrower the picture, the more the neck is turned into its depth.
   const turn = Math.min(1, Math.max(0, (1.9 - aspect) / 1.3));
-  const lean = (wide: number, narrow: number): number => wide + (narrow - wide) * turn;
+  const along = Math.min(1, Math.max(0, (aspect - WIDE_FROM) / (WIDEST - WIDE_FROM)));
+  const lean = (widest: number, wide: number, narrow: number): number =>
+    wide + (narrow - wide) * turn + (widest - wide) * along;
+  const whole = room(BESIDE, ABOVE, ABOVE);
   // A left-handed neck is looked at as in a mirror, from its own bass side.
   const fromBass = (azimuth: number): number => (bassSide(build) > 0 ? azimuth : 180 - azimuth);
   const fret = shownFret(build, selected);
@@ -123,12 +137,12 @@ export function homeOf(
   const edge = surfaceHeightMm(build, x, half);
   switch (view) {
     case 'neck': {
-      const orbit = start(fromBass(lean(-24, -58)), lean(33, 42), lean(20, 26));
-      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, head, foot));
+      const orbit = start(fromBass(lean(-13, -24, -58)), lean(27, 33, 42), lean(18, 20, 26));
+      return fitted(orbit, neckPoints(necks, 6), aspect, whole);
     }
     case 'back': {
-      const orbit = start(fromBass(lean(-20, -58)), lean(-38, -44), lean(20, 26));
-      return fitted(orbit, neckPoints(necks, 6), aspect, room(0.04, head, foot));
+      const orbit = start(fromBass(lean(-12, -20, -58)), lean(-30, -38, -44), lean(18, 20, 26));
+      return fitted(orbit, neckPoints(necks, 6), aspect, whole);
     }
     case 'edge':
       return fitted(start(0, 1.5, 4), neckPoints(necks, 26), aspect, room(0.04, head, foot));

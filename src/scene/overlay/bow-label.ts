@@ -7,7 +7,7 @@ import { boardEndMm, heelDepthMm, totalThicknessMm } from '../../neck/neck-shape
 import { withDecimalSign } from '../../speech/quantity.ts';
 import type { BowReader } from '../../geometry/bend.ts';
 import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
-import { textWidth, write, type Ink } from './ink.ts';
+import { textWidth, write, type Ink, type Place } from './ink.ts';
 
 /** 40 → "40", 2.5 → "2.5". */
 export function factorText(factor: number): string {
@@ -16,23 +16,69 @@ export function factorText(factor: number): string {
 
 const STEPS = 60;
 
-/** @param isCut lays a plate of the ground's colour under it: in a cut all of it lies over wood and steel */
-export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: number, isCut: boolean): void {
+type Corner = 'bottom-left' | 'bottom-right' | 'top-left' | 'top-right';
+const CORNERS: readonly Corner[] = ['bottom-left', 'bottom-right', 'top-left', 'top-right'];
+
+interface Size {
+  readonly small: boolean;
+  readonly margin: number;
+  /** Of the outline. */
+  readonly length: number;
+  /** Of outline and words together. */
+  readonly across: number;
+  readonly high: number;
+}
+
+function sizeOf(ink: Ink): Size {
+  const small = ink.width < 560;
+  const length = Math.min(200, ink.width * (small ? 0.34 : 0.18));
+  const outline = length + 8 + textWidth(ink, SCENE_WORDS.trueScale, ASIDE);
+  const factor = textWidth(ink, SCENE_WORDS.bowShown('000'), { size: small ? 13 : 15, weight: 600 });
+  return { small, margin: small ? 12 : 20, length, across: Math.max(outline, factor), high: small ? 46 : 54 };
+}
+
+const ASIDE = { size: 12 } as const;
+const AIR_PX = 8;
+
+/**
+ * A corner of the picture in which nothing of the necks lies under the label; the first where there is none.
+ *
+ * @param places - of the necks in the picture, closer together than the label is large
+ */
+export function freeCorner(ink: Ink, places: readonly Place[]): Corner {
+  const { across, high, margin } = sizeOf(ink);
+  const isFree = (corner: Corner): boolean => {
+    const far = { x: margin + across + AIR_PX, y: margin + high + AIR_PX };
+    return !places.some(([x, y]) => {
+      const [inX, inY] = [corner.endsWith('left') ? x : ink.width - x, corner.startsWith('top') ? y : ink.height - y];
+      return inX < far.x && inY < far.y;
+    });
+  };
+  return CORNERS.find(isFree) ?? CORNERS[0];
+}
+
+interface BowLabel {
+  readonly build: Build;
+  readonly reader: BowReader;
+  readonly factor: number;
+  readonly corner: Corner;
+  /** Lays a plate of the ground's colour under it: in a cut all of it lies over wood and steel. */
+  readonly isCut: boolean;
+}
+
+export function drawBowLabel(ink: Ink, { build, reader, factor, corner, isCut }: BowLabel): void {
   const { context, palette, height, width } = ink;
-  const small = width < 560;
-  const left = small ? 12 : 20;
-  const bottom = height - (small ? 12 : 18);
-  // Beside it and its words there is room for the tools that lie over the picture.
-  const length = Math.min(200, width * (small ? 0.34 : 0.18));
+  const { small, margin, length, across, high } = sizeOf(ink);
+  const left = corner.endsWith('left') ? margin : width - margin - across;
+  const bottom = corner.startsWith('top') ? margin + high : height - margin;
   const end = boardEndMm(build);
   const top = bottom - (small ? 20 : 24);
   const depth = (x: number): number => totalThicknessMm(build, x) + heelDepthMm(build, x);
   // A short neck with a deep heel is drawn shorter, so that all of it is in the picture.
-  const scale = Math.min(length / end, (height - 4 - top) / depth(end));
+  const scale = Math.min(length / end, (bottom + margin - 4 - top) / depth(end));
   const head = bottom - (small ? 30 : 36);
-  const aside = { size: 12 };
   if (isCut) {
-    const right = left + length + 8 + textWidth(ink, SCENE_WORDS.trueScale, aside);
+    const right = left + length + 8 + textWidth(ink, SCENE_WORDS.trueScale, ASIDE);
     const above = head - 18;
     context.save();
     context.fillStyle = palette.ground;
@@ -65,5 +111,5 @@ export function drawBowLabel(ink: Ink, build: Build, reader: BowReader, factor: 
   context.lineWidth = 1;
   context.stroke();
   context.restore();
-  write(ink, SCENE_WORDS.trueScale, [left + length + 8, top + 9], aside);
+  write(ink, SCENE_WORDS.trueScale, [left + length + 8, top + 9], ASIDE);
 }

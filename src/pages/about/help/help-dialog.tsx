@@ -48,11 +48,10 @@ function Keys() {
   );
 }
 
+/** Open for as long as it is mounted. */
 export function HelpDialog() {
-  const open = useBackbow((state) => state.helpOpen);
   const singleKeys = useBackbow((state) => state.singleKeys);
   const { setHelpOpen, setSingleKeys } = store.getState();
-  if (!open) return null;
   return (
     <Dialog title={HELP_WORDS.title} className="help" onClose={() => setHelpOpen(false)}>
       {HELP_WORDS.intro.map((text) => (

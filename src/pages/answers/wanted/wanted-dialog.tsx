@@ -40,7 +40,7 @@ export function WantedDialog() {
   const isStale = asked.key !== key;
   const parts = answer && { build, answer, system, isStale, use };
   return (
-    <Dialog title={WANTED_WORDS.title} onClose={store.getState().closeDialog} className="wanted">
+    <Dialog title={WANTED_WORDS.title} onClose={store.getState().closeDialog} className="wanted under-picture">
       <p className="quiet">{WANTED_WORDS.intro}</p>
       <GoalForm goal={goal} setGoal={setGoal} withRod />
       <PlayerAim system={system} aimFor={(reliefMm) => setGoal({ ...goal, reliefMm })} />

@@ -17,6 +17,10 @@ import { groupName } from '../../../speech/names.ts';
 /** The kerf decides most, so its group greets the newcomer. */
 const OPEN_AT_FIRST: ReadonlySet<GroupId> = new Set<GroupId>(['slots', 'seating']);
 
+/** Where there is room they stand in two columns: what is sawn and seated, and what comes after. */
+const AFTER_SEATING = GROUPS.indexOf('seating') + 1;
+const COLUMNS: readonly (readonly GroupId[])[] = [GROUPS.slice(0, AFTER_SEATING), GROUPS.slice(AFTER_SEATING)];
+
 /** Lists that belong to a group and do not fit one control. */
 const LISTS: Partial<Record<GroupId, () => ReactNode>> = {
   neck: () => <LaminatesEditor />,
@@ -89,8 +93,12 @@ export default function Controls() {
   return (
     <>
       <div className="groups">
-        {GROUPS.map((id) => (
-          <Group key={id} id={id} label={groupName(id)} />
+        {COLUMNS.map((ids) => (
+          <div key={ids[0]} className="group-column">
+            {ids.map((id) => (
+              <Group key={id} id={id} label={groupName(id)} />
+            ))}
+          </div>
         ))}
       </div>
       <Hint />

@@ -2,26 +2,8 @@
 import { useEffect, useState } from 'react';
 import { store } from '../../../state/store.ts';
 import { WELCOME_WORDS } from '../../../speech/en/pages/welcome.ts';
+import { isFirstVisit, rememberVisit } from './visit.ts';
 import './welcome.css';
-
-const KEY = 'backbow.welcomed';
-
-/** Where nothing can be remembered, nobody is welcomed again and again. */
-function isFirstVisit(): boolean {
-  try {
-    return localStorage.getItem(KEY) === null;
-  } catch {
-    return false;
-  }
-}
-
-function rememberVisit(): void {
-  try {
-    localStorage.setItem(KEY, '1');
-  } catch {
-    // The welcome may come again; it can be ignored again.
-  }
-}
 
 export function Welcome() {
   const [isShown, setShown] = useState(isFirstVisit);
