@@ -2,7 +2,8 @@
 import type { Build } from '../neck/build.ts';
 import type { Check } from '../fretwork/checks/check-types.ts';
 import { fretworkPlan, type FretworkPlan, type PlayedRow } from '../fretwork/plan/plan.ts';
-import { runAhead, type RunAhead } from '../fretwork/plan/run-ahead.ts';
+import { splitAt, withRest } from '../mechanics/while-fretting/job.ts';
+import { runAhead, type RunAhead } from '../mechanics/while-fretting/run-ahead.ts';
 import { fretsInAfterQuarters } from '../fretwork/plan/seating-order.ts';
 import type { Moment, Prediction, ReliefLine } from '../mechanics/prediction-types.ts';
 import { sampleLine } from '../mechanics/relief.ts';
@@ -37,6 +38,8 @@ export interface AheadRow {
   readonly fretsIn: number;
   readonly ratio: number;
   readonly measuredMm: number;
+  /** With all frets in, when the rest goes in unchanged. */
+  readonly expectedFullMm: number;
   readonly result: RunAhead;
   /** What a kerf for the rest would raise among the checks of the slots, worst first; empty where none is advised. */
   readonly raised: readonly Check[];
@@ -99,27 +102,27 @@ function aheadRows(
   tolerance: number,
 ): AheadRow[] {
   const full = quarterLines.at(-1)!;
-  const at = (line: ReliefLine) => sampleLine(prediction.stationXMm, line.reliefMm, full.extremeXMm);
-  const start = sampleLine(prediction.stationXMm, prediction.startingMm, full.extremeXMm);
+  const { extremeXMm: xMm } = full;
+  const at = (line: ReliefLine) => sampleLine(prediction.stationXMm, line.reliefMm, xMm);
+  const start = sampleLine(prediction.stationXMm, prediction.startingMm, xMm);
   const predictedFullMm = at(full) - start;
-  const counts = fretsInAfterQuarters(build).map((frets) => frets.length);
   return [0, 1].flatMap((quarter) => {
     const predictedSoFarMm = at(quarterLines[quarter]) - start;
     if (Math.abs(predictedSoFarMm) < LEAST_TOLD_MM || predictedSoFarMm * predictedFullMm <= 0) return [];
+    const { seated, rest } = splitAt(build, fretsInAfterQuarters(build)[quarter].length);
     return RATIOS.map((ratio): AheadRow => {
-      const measured = ratio * predictedSoFarMm;
-      const { kerfMm, studWidthMm } = build;
-      const input = { predictedSoFarMm, measuredSoFarMm: measured, predictedFullMm, tolerance, kerfMm, studWidthMm };
-      const result = runAhead(input);
+      const result = runAhead(build, prediction, { seated, rest, ratio, xMm, tolerance });
+      const { kerfMm } = result;
       return {
-        fretsIn: counts[quarter],
+        fretsIn: seated.length,
         ratio,
-        measuredMm: start + measured,
+        measuredMm: start + ratio * predictedSoFarMm,
+        expectedFullMm: start + result.expectedFullMm,
         result,
         raised:
-          result.kerfMm === undefined
+          kerfMm === undefined
             ? []
-            : raisedBy({ build, prediction }, { build: { ...build, kerfMm: result.kerfMm }, prediction }),
+            : raisedBy({ build, prediction }, { build: withRest(build, rest, { code: 'kerf', kerfMm }), prediction }),
       };
     });
   });

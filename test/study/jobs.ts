@@ -6,7 +6,6 @@
  * `jobs.json`; the validation page shows it, a test makes some again.
  */
 import { readFileSync } from 'node:fs';
-import { runAhead } from '../../src/fretwork/plan/run-ahead.ts';
 import { fretsInAfterQuarters, seatingQuarters } from '../../src/fretwork/plan/seating-order.ts';
 import { slotAndTang, type Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
@@ -20,6 +19,7 @@ import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import { deviationsAt, INPUTS, spreadsOf } from '../../src/mechanics/uncertainty/inputs.ts';
 import { adviceSteps, CLOSE_MM, ROD_SHARE_PERCENT } from '../../src/mechanics/while-fretting/advice.ts';
 import { splitAt, withRest, type BowReading, type RestChange } from '../../src/mechanics/while-fretting/job.ts';
+import { inProportion } from './rule-of-three.ts';
 import { normals } from './workshops.ts';
 
 export const JOBS = 500;
@@ -131,7 +131,7 @@ function ruleOfThree(wantedFrettedMm: number, tolerance: number): Policy {
     const predictedSoFarMm = bowAt(stated, build, withFrets(splitAt(build, last.seated).seated));
     const predictedFullMm = bowAt(stated, build, { strung: false, days: 0, rodPercent: 0 });
     if (predictedSoFarMm * predictedFullMm <= 0) return { code: 'go-on' };
-    const { advice, kerfMm } = runAhead({
+    const { advice, kerfMm } = inProportion({
       predictedSoFarMm,
       measuredSoFarMm: last.measuredMm,
       predictedFullMm,

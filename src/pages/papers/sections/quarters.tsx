@@ -29,11 +29,11 @@ function WhenAhead({ rows, system }: { readonly rows: readonly AheadRow[]; reado
         caption={PLAN_WORDS.quarters.aheadCaption}
         className="table-ahead"
         columns={columns}
-        rows={rows.map(({ fretsIn, ratio, measuredMm, result }) => [
+        rows={rows.map(({ fretsIn, ratio, measuredMm, expectedFullMm, result }) => [
           fretsIn,
           bowText(measuredMm, system),
           formatNumber(ratio, 2),
-          bowText(result.expectedFullMm, system),
+          bowText(expectedFullMm, system),
           result.kerfMm === undefined ? '' : textOf('kerfMm', result.kerfMm, system),
           RUN_AHEAD_TEXTS[result.advice].label,
         ])}

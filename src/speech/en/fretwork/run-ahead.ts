@@ -1,5 +1,5 @@
 /** What to do when the first frets bow the neck otherwise than was predicted. */
-import type { RunAheadAdvice } from '../../../fretwork/plan/run-ahead.ts';
+import type { RunAheadAdvice } from '../../../mechanics/while-fretting/run-ahead.ts';
 import { words } from '../../language.ts';
 
 export const RUN_AHEAD_TEXTS = words('RUN_AHEAD_TEXTS', {

@@ -1,5 +1,5 @@
 /**
- * What to do when the bow of the first frets is not the bow that was predicted.
+ * The rule of three, which the advice of the library is held against: everything in proportion to the first quarters.
  *
  *   neck over prediction       m = measured so far/predicted so far
  *   expected at the end        e = measured + m·(predicted full − predicted so far)
@@ -11,7 +11,7 @@
  * Source: superposition; the linear step is an engineering approximation.
  */
 
-export type RunAheadAdvice =
+export type ProportionAdvice =
   /** Within the band: go on. */
   | 'go-on'
   /** Widen the kerf of the slots that are still empty. */
@@ -23,7 +23,7 @@ export type RunAheadAdvice =
   /** Less bow than predicted: nothing to mend now, look at the studs' bite. */
   | 'behind';
 
-export interface RunAhead {
+export interface InProportion {
   readonly ratio: number;
   /** Bow when the rest goes in unchanged. */
   readonly expectedFullMm: number;
@@ -31,10 +31,10 @@ export interface RunAhead {
   readonly restShare: number;
   /** Kerf for the remaining slots; undefined where no kerf does it. */
   readonly kerfMm?: number;
-  readonly advice: RunAheadAdvice;
+  readonly advice: ProportionAdvice;
 }
 
-export interface RunAheadInput {
+export interface ProportionInput {
   /** Bow after the frets that are in, predicted and measured, and with all in as predicted; sign of the relief. */
   readonly predictedSoFarMm: number;
   readonly measuredSoFarMm: number;
@@ -48,7 +48,7 @@ export interface RunAheadInput {
 }
 
 /** @throws {RangeError} when the prediction so far is zero or of another sign than the whole, or a number is not finite. */
-export function runAhead(input: RunAheadInput): RunAhead {
+export function inProportion(input: ProportionInput): InProportion {
   const { predictedSoFarMm, measuredSoFarMm, predictedFullMm, tolerance, kerfMm, studWidthMm } = input;
   const targetFullMm = input.targetFullMm ?? predictedFullMm;
   for (const [name, value] of Object.entries({ ...input, targetFullMm })) {
@@ -68,7 +68,7 @@ export function runAhead(input: RunAheadInput): RunAhead {
   const excess = (expectedFullMm - targetFullMm) * sense;
   const allowed = tolerance * Math.abs(predictedFullMm);
   const overNow = (measuredSoFarMm - targetFullMm) * sense;
-  const advice: RunAheadAdvice =
+  const advice: ProportionAdvice =
     Math.abs(excess) <= allowed
       ? 'go-on'
       : excess < 0
