@@ -32,7 +32,7 @@ export function splitAt(build: Order, seated: number): { readonly seated: number
 }
 
 /** Readings in the order of the work; of two after the same fret the later one counts. */
-export function inOrder(readings: readonly BowReading[]): BowReading[] {
+export function inOrder<Reading extends BowReading>(readings: readonly Reading[]): Reading[] {
   return [...new Map(readings.map((reading) => [reading.seated, reading])).values()].toSorted(
     (a, b) => a.seated - b.seated,
   );

@@ -25,11 +25,11 @@ function useChanges(choose: (id: string) => void) {
   const [said, say] = useState<Said | null>(null);
   const system = useBackbow((state) => state.unitSystem);
   async function change(out: readonly TryStrip[], into: readonly TryStrip[], title: string): Promise<void> {
-    await stripStore.change(out, into);
+    await stripStore.put(out, into);
     say({
       title,
       undo: async () => {
-        await stripStore.change(into, out);
+        await stripStore.put(into, out);
         choose(out[0]?.id ?? FRESH);
       },
     });
@@ -43,7 +43,7 @@ function useChanges(choose: (id: string) => void) {
       say({ title: STRIP_WORDS.notBroughtIn(file.name, why) });
       return;
     }
-    const here = new Set(stripStore.now().strips?.map(({ id }) => id));
+    const here = new Set(stripStore.now().items?.map(({ id }) => id));
     const fresh = read.strips.filter(({ id }) => !here.has(id));
     await change([], fresh, STRIP_WORDS.broughtIn(fresh.length, read.strips.length - fresh.length));
     if (fresh[0]) choose(fresh[0].id);
@@ -77,7 +77,7 @@ function Counting({ strips, counting, set }: CountingProps) {
 }
 
 export function StripDialog() {
-  const { strips, unreadable, trouble } = useStrips();
+  const { items: strips, unreadable, trouble } = useStrips();
   const build = useBackbow((state) => state.build);
   const [chosen, setChosen] = useState(FRESH);
   const spoken = useSpokenFor();

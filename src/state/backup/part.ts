@@ -2,7 +2,17 @@
 import { digestOf } from '../../neck/digest.ts';
 import type { StorageTrouble } from '../device/trouble.ts';
 
-export const PART_IDS = ['log', 'accepted', 'strips', 'matches', 'necks', 'bench', 'settings'] as const;
+export const PART_IDS = [
+  'log',
+  'accepted',
+  'strips',
+  'jobs',
+  'stock',
+  'matches',
+  'necks',
+  'bench',
+  'settings',
+] as const;
 export type PartId = (typeof PART_IDS)[number];
 
 /** What becomes of what a file holds. */

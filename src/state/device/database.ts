@@ -2,7 +2,7 @@
  * A table of the browser's own database. A database may never answer: its opening hangs, or waits for a page with another
  * release. After a while the asking is given up, so that the page can say so and go on.
  */
-import { createStore, type UseStore } from 'idb-keyval';
+import { createStore, get, update, type UseStore } from 'idb-keyval';
 import { NoAnswer } from './trouble.ts';
 
 /** How long an answer may take, ms; and the next one, once one has not come. */
@@ -63,5 +63,21 @@ export function deviceTable(database: string, table: string, patienceMs = PATIEN
       void askToKeep();
       return value;
     },
+  };
+}
+
+/** A record by itself. */
+export interface RecordStorage {
+  read(): Promise<unknown>;
+  /** Changes the record in one step that no other window can come between. */
+  change(change: (stored: unknown) => unknown): Promise<void>;
+}
+
+/** @param key of the record, and name of its table */
+export function deviceRecord(database: string, key: string): RecordStorage {
+  const table = deviceTable(database, key);
+  return {
+    read: () => table.read((open) => get<unknown>(key, open)),
+    change: (change) => table.write((open) => update<unknown>(key, change, open)),
   };
 }

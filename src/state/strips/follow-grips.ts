@@ -20,7 +20,7 @@ function standing({ get }: Pick<Following, 'get'>, reference: GripReference): Gr
   const accepted = acceptedGrips.find(({ hash }) => hash === reference.hash);
   // A link names none: those that go with its hash are known where it was accepted.
   const documents = reference.documents.length > 0 ? reference.documents : (accepted?.documents ?? []);
-  const resolved = resolveGrip(documents, stripStore.now().strips ?? [], benchLog ?? []);
+  const resolved = resolveGrip(documents, stripStore.now().items ?? [], benchLog ?? []);
   if (resolved.code === 'here') return { ...resolved, accepted: accepted !== undefined };
   // What was accepted here was here: it has been deleted since.
   const isGone = resolved.code === 'not-here' && accepted !== undefined;
@@ -29,7 +29,7 @@ function standing({ get }: Pick<Following, 'get'>, reference: GripReference): Gr
 
 function lookAgain({ get, set }: Pick<Following, 'get' | 'set'>): void {
   const references = followed.get(get);
-  if (!references || get().benchLog === null || stripStore.now().strips === null) return;
+  if (!references || get().benchLog === null || stripStore.now().items === null) return;
   const found: GripsHere = Object.fromEntries(
     [...references.values()].map((reference) => [reference.hash, standing({ get }, reference)]),
   );

@@ -1,8 +1,10 @@
 /** The try strips of this device, read when a component first shows them. */
 import { useEffect, useSyncExternalStore } from 'react';
-import { stripStore, type KeptStrips } from './strip-store.ts';
+import type { TryStrip } from '../../mechanics/try-strip/document.ts';
+import type { KeptItems } from '../device/kept-list.ts';
+import { stripStore } from './strip-store.ts';
 
-export function useStrips(): KeptStrips {
+export function useStrips(): KeptItems<TryStrip> {
   useEffect(() => {
     void stripStore.read();
   }, []);

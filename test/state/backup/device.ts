@@ -6,6 +6,7 @@ import { writeProject } from '../../../src/neck/file.ts';
 import type { LibraryEntry } from '../../../src/state/library/types.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore } from '../../../src/state/store.ts';
+import { JobStore } from '../../../src/state/jobs/job-store.ts';
 import { StripStore } from '../../../src/state/strips/strip-store.ts';
 import { PRESETS } from '../../tools/presets.ts';
 import { memoryStorage, textStorage } from '../library/memory.ts';
@@ -37,8 +38,10 @@ export function kit(texts: TextStorage = textStorage()) {
   const store = createBackbowStore(STANDARD_PREFERENCES, log);
   const storage = logMemory();
   const strips = { storage, store: new StripStore(storage) };
-  const parts = createParts({ store, library, log, strips, texts: () => texts });
-  return { library, log, strips: storage, texts, store, parts };
+  const jobStorage = logMemory();
+  const jobs = { storage: jobStorage, store: new JobStore(jobStorage) };
+  const parts = createParts({ store, library, log, strips, jobs, texts: () => texts });
+  return { library, log, strips: storage, jobs: jobStorage, texts, store, parts };
 }
 
 export type Kit = ReturnType<typeof kit>;

@@ -4,6 +4,7 @@ import { createParts } from '../../../src/state/backup/parts.ts';
 import { PART_IDS } from '../../../src/state/backup/part.ts';
 import { STANDARD_PREFERENCES } from '../../../src/state/preferences.ts';
 import { createBackbowStore } from '../../../src/state/store.ts';
+import { JobStore } from '../../../src/state/jobs/job-store.ts';
 import { StripStore } from '../../../src/state/strips/strip-store.ts';
 import { readFiles } from '../../tools/source-files.ts';
 import { memoryStorage, textStorage } from '../library/memory.ts';
@@ -29,7 +30,7 @@ function placesIn(text: string): string[] {
 }
 
 /** What gives a page somewhere to keep things. */
-const STORAGE = /\b(localStorage|sessionStorage|indexedDB|deviceTable)\b/;
+const STORAGE = /\b(localStorage|sessionStorage|indexedDB|deviceTable|deviceRecord)\b/;
 
 const parts = () =>
   createParts({
@@ -37,6 +38,7 @@ const parts = () =>
     library: memoryStorage(),
     log: logMemory(),
     strips: { storage: logMemory(), store: new StripStore(logMemory()) },
+    jobs: { storage: logMemory(), store: new JobStore(logMemory()) },
     texts: () => textStorage(),
   });
 

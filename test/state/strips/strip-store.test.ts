@@ -35,13 +35,13 @@ describe('the store', () => {
     const device = logMemory();
     const store = new StripStore(device);
     const [one, other] = [strip(), strip()];
-    await store.change([], [one, other]);
+    await store.put([], [one, other]);
     const changed = { ...one, readings: [READING] };
-    await store.change([one], [changed]);
+    await store.put([one], [changed]);
     const second = new StripStore(device);
     await second.read();
     expect(second.now()).toMatchObject({ unreadable: 0, trouble: null });
-    expect(new Set(second.now().strips)).toEqual(new Set([changed, other]));
+    expect(new Set(second.now().items)).toEqual(new Set([changed, other]));
   });
 
   test('leaves what it cannot read where it is, and a newer record alone', async () => {
@@ -49,15 +49,15 @@ describe('the store', () => {
     const store = new StripStore(damaged);
     await store.read();
     expect(store.now()).toMatchObject({ unreadable: 1, trouble: null });
-    await store.change(store.now().strips!, []);
+    await store.put(store.now().items!, []);
     expect(damaged.stored).toEqual({ version: 1, strips: [{ id: 'x' }] });
 
     const newer = { version: 2, strips: [] };
     const device = logMemory(newer);
     const page = new StripStore(device);
     const own = strip();
-    await page.change([], [own]);
-    expect(page.now()).toMatchObject({ trouble: 'newer', strips: [own] });
+    await page.put([], [own]);
+    expect(page.now()).toMatchObject({ trouble: 'newer', items: [own] });
     expect(device.stored).toEqual(newer);
   });
 
@@ -66,8 +66,8 @@ describe('the store', () => {
     device.fail = 'QuotaExceededError';
     const store = new StripStore(device);
     const own = strip();
-    await store.change([], [own]);
-    expect(store.now()).toMatchObject({ trouble: 'full', strips: [own] });
+    await store.put([], [own]);
+    expect(store.now()).toMatchObject({ trouble: 'full', items: [own] });
   });
 });
 

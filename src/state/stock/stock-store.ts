@@ -1,0 +1,114 @@
+/** The stock of this device. What cannot be read in its record stays as it is. */
+import type { TextStorage } from '../journal/journal.ts';
+import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
+import { stockItemOf, type StockItem } from './stock-item.ts';
+
+export const STOCK_KEY = 'backbow.stock';
+const VERSION = 1;
+/** A device keeps no more. */
+export const MOST_STOCK = 300;
+
+export interface StockRecord {
+  /** As they are stored, those of a later release among them. */
+  readonly items: readonly unknown[];
+}
+
+const EMPTY: StockRecord = { items: [] };
+
+/** @returns null for a record of a newer release, or of something else: it must not be written over */
+export function stockRecordOf(text: string | null): StockRecord | null {
+  if (text === null) return EMPTY;
+  try {
+    const { version, items } = JSON.parse(text) as Partial<Record<string, unknown>>;
+    return version === VERSION && Array.isArray(items) ? { items: items as readonly unknown[] } : null;
+  } catch {
+    return null;
+  }
+}
+
+const textOfStock = (record: StockRecord): string => JSON.stringify({ version: VERSION, ...record });
+
+/** @throws what the device throws */
+export function writeStock(texts: TextStorage, record: StockRecord): void {
+  texts.setItem(STOCK_KEY, textOfStock(record));
+}
+
+/** Those that can be used, as they were entered. */
+export function readableStock({ items }: StockRecord): StockItem[] {
+  return items.map((each) => stockItemOf(each)).filter((each) => each !== null);
+}
+
+const idOf = (value: unknown): unknown =>
+  typeof value === 'object' && value !== null ? (value as { id?: unknown }).id : undefined;
+
+/** Takes items out and puts others in; one that comes in under the id of one that goes takes its place. */
+export function changedStock(record: StockRecord, out: readonly StockItem[], into: readonly StockItem[]): StockRecord {
+  const gone = new Set<unknown>(out.map(({ id }) => id));
+  const coming = new Map<unknown, StockItem>(into.map((each) => [each.id, each]));
+  const items = record.items.flatMap((each) => {
+    const id = idOf(each);
+    const next = gone.has(id) ? coming.get(id) : each;
+    coming.delete(id);
+    return next === undefined ? [] : [next];
+  });
+  return { items: [...items, ...coming.values()] };
+}
+
+export interface KeptStock {
+  readonly items: readonly StockItem[];
+  /** Stored ones that this release cannot read. */
+  readonly unreadable: number;
+  /** Null while they are kept. */
+  readonly trouble: StorageTrouble | 'newer' | null;
+}
+
+const watching = new Set<() => void>();
+/** What the device did not take lives as long as the page. */
+let unkept: { readonly record: StockRecord; readonly trouble: StorageTrouble | 'newer' } | null = null;
+
+function stored(): { readonly record: StockRecord; readonly trouble: KeptStock['trouble'] } {
+  if (unkept) return unkept;
+  try {
+    const record = stockRecordOf(localStorage.getItem(STOCK_KEY));
+    return record ? { record, trouble: null } : { record: EMPTY, trouble: 'newer' };
+  } catch (error) {
+    return { record: EMPTY, trouble: troubleOf(error) };
+  }
+}
+
+let last: { readonly key: string; readonly kept: KeptStock } | undefined;
+
+/** The same object for as long as nothing has changed. */
+export function keptStock(): KeptStock {
+  const { record, trouble } = stored();
+  const key = `${trouble} ${textOfStock(record)}`;
+  if (last?.key !== key) {
+    const items = readableStock(record);
+    last = { key, kept: { items, unreadable: record.items.length - items.length, trouble } };
+  }
+  return last.kept;
+}
+
+/** Tells of changes, in other windows too. @returns what ends it */
+export function watchStock(told: () => void): () => void {
+  watching.add(told);
+  window.addEventListener('storage', told);
+  return () => {
+    watching.delete(told);
+    window.removeEventListener('storage', told);
+  };
+}
+
+/** Takes items out and puts others in. */
+export function changeStock(out: readonly StockItem[], into: readonly StockItem[]): void {
+  const { record, trouble } = stored();
+  const changed = changedStock(record, out, into);
+  if (trouble === null) {
+    try {
+      writeStock(localStorage, changed);
+    } catch (error) {
+      unkept = { record: changed, trouble: troubleOf(error) };
+    }
+  } else unkept = { record: changed, trouble };
+  for (const told of watching) told();
+}
