@@ -7,7 +7,7 @@ import { useLanguage } from '../kit/use-language.ts';
 import { isFirstVisit } from '../pages/workshop/welcome/visit.ts';
 import { useFileDrop } from '../kit/use-drop.ts';
 import { Rail } from '../pages/workshop/rail/rail.tsx';
-import { useSheet } from '../pages/papers/route.ts';
+import { usePlace } from '../pages/papers/route.ts';
 import { CONTROL_WORDS } from '../speech/en/workshop/controls.ts';
 import { PROJECT_WORDS } from '../speech/en/workshop/workshop.ts';
 import { SHEETS_WORDS } from '../speech/en/pages/sheets.ts';
@@ -22,6 +22,7 @@ import { store, useBackbow } from '../state/store.ts';
 import { APP_WORDS } from '../speech/en/workshop/app.ts';
 
 const Sheets = lazy(() => import('../pages/papers/sheets.tsx'));
+const BenchPage = lazy(async () => ({ default: (await import('../pages/bench/bench-page.tsx')).BenchPage }));
 const LessonPanel = lazy(async () => ({ default: (await import('../pages/lessons/lesson-panel.tsx')).LessonPanel }));
 // Asked for at once, beside the picture.
 const evidence = import('./evidence.tsx');
@@ -37,13 +38,13 @@ export function App() {
   useLanguage();
   const palette = useAppearance();
   const isOver = useFileDrop(openDropped);
-  const sheet = useSheet();
+  const place = usePlace();
   const isInLesson = useBackbow((state) => state.lesson !== null);
   const isHelping = useBackbow((state) => state.helpOpen);
   const isGuessing = useBackbow((state) => state.lesson?.asking ?? false);
   return (
     <>
-      <div className="workbench" data-away={sheet !== null || undefined} data-guessing={isGuessing || undefined}>
+      <div className="workbench" data-away={place !== null || undefined} data-guessing={isGuessing || undefined}>
         <a className="skip" href="#controls">
           {APP_WORDS.skip}
         </a>
@@ -84,10 +85,10 @@ export function App() {
           </div>
         </main>
       </div>
-      {sheet !== null && (
+      {place !== null && (
         <PartBoundary>
           <Suspense fallback={<p className="quiet">{SHEETS_WORDS.loading}</p>}>
-            <Sheets sheet={sheet} />
+            {place.at === 'bench' ? <BenchPage job={place.job} /> : <Sheets sheet={place.at} />}
           </Suspense>
         </PartBoundary>
       )}

@@ -2,6 +2,8 @@
  * What another language has to have: every table under its id, with the type of the English one. A table
  * or an entry that is missing does not compile; a test holds that no table of the source is missing here.
  */
+import type * as bench from './en/bench/bench.ts';
+import type * as stock from './en/bench/stock.ts';
 import type * as materials from './en/neck/materials.ts';
 import type * as necks from './en/neck/necks.ts';
 import type * as parameters from './en/neck/parameters.ts';
@@ -68,6 +70,8 @@ type TablesOf<Module> = Pick<
 
 export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof blanks> &
+  TablesOf<typeof bench> &
+  TablesOf<typeof stock> &
   TablesOf<typeof quantity> &
   TablesOf<typeof parameters> &
   TablesOf<typeof materials> &

@@ -7,6 +7,7 @@ import {
   type AdviceOptions,
   type FrettingJob,
   type Outcome,
+  type ReadLines,
 } from '../mechanics/while-fretting/advice.ts';
 import { splitAt, withRest, type RestChange } from '../mechanics/while-fretting/job.ts';
 import type { Estimator } from '../mechanics/uncertainty/estimate.ts';
@@ -23,6 +24,7 @@ export interface AdvisedOutcome extends Outcome {
 
 export interface FrettingAdvice {
   readonly seated: number;
+  readonly lines: ReadLines;
   /** The first is going on. */
   readonly outcomes: readonly AdvisedOutcome[];
   /** Index of the outcome that is advised. */
@@ -50,6 +52,8 @@ function restChoices(build: Build, rest: readonly number[], stock: StockForRest)
   const slots = rest.map((fret) => slotAndTang(build, fret));
   const kerfMm = Math.max(...slots.map((slot) => slot.kerfMm));
   const studs = Math.min(...slots.map((slot) => slot.studWidthMm));
+  // Glued in already.
+  if (kerfMm >= studs) return [];
   const free = Array.from({ length: MOST_KERFS }, (_, step) => Number((kerfMm + (step + 1) * KERF_STEP_MM).toFixed(3)));
   const blades = (stock.bladesMm.length > 0 ? stock.bladesMm : free).filter(
     (blade) => blade > kerfMm + SAME_MM && blade < studs,
@@ -65,6 +69,12 @@ function restChoices(build: Build, rest: readonly number[], stock: StockForRest)
   ];
 }
 
+/** Studs of frets that are glued in are not to bite; going on raises nothing new. */
+function raisedIn({ code }: RestChange, raised: readonly Check[]): readonly Check[] {
+  if (code === 'go-on') return [];
+  return code === 'glue' ? raised.filter((check) => check.code !== 'no-bite' && check.code !== 'weak-bite') : raised;
+}
+
 /** In steps, as `adviceSteps`. */
 export function* frettingSteps(
   predictor: Pick<Predictor, 'predict'>,
@@ -75,18 +85,19 @@ export function* frettingSteps(
 ): Generator<undefined, FrettingAdvice> {
   const { rest } = splitAt(job.build, Math.max(...job.readings.map(({ seated }) => seated)));
   const choices = restChoices(job.build, rest, stock);
-  const { outcomes, seated, posterior } = yield* adviceSteps(estimator, { ...job, choices }, options);
+  const { outcomes, seated, lines, posterior } = yield* adviceSteps(estimator, { ...job, choices }, options);
   const now = { build: job.build, prediction: predictor.predict(job.build) };
   const told = outcomes.map((outcome): AdvisedOutcome => {
     const { regions } = withRest(job.build, rest, outcome.change);
-    const raised = outcome.change.code === 'go-on' ? [] : raisedByChange(predictor, now, { regions });
+    const raised = raisedIn(outcome.change, raisedByChange(predictor, now, { regions }));
     return { ...outcome, raised, isOffered: isOffered(raised) };
   });
   const offered = told.filter((outcome) => outcome.isOffered);
   return {
     seated,
+    lines,
     outcomes: told,
-    advised: told.indexOf(offered[advisedOf(offered)]),
+    advised: told.indexOf(offered[advisedOf(offered, job.wantedMm)]),
     bite: posterior.bite,
     doubts: posterior.doubts,
   };

@@ -9,13 +9,15 @@
  *   within by rod                  the same with all of the rod's range
  *
  * A choice beside going on is advised when it is within for at least a tenth more of such necks: less is not worth taking up
- * another tool, and no more than the samples tell. Where a choice differs in nothing but effort, the earlier one is taken.
+ * another tool, and no more than the samples tell. Where none is, the same is asked of within by rod; and where none of them is
+ * surer of that either, the one that settles nearer to what is wanted by more than 0.05 mm. Where a choice differs in nothing but
+ * effort, the earlier one is taken.
  */
 import type { Build } from '../../neck/build.ts';
 import { gripPosterior, asUnmeasured, type GripPosterior } from '../try-strip/grip-posterior.ts';
 import type { Evidence } from '../neck-readings/evidence.ts';
 import { ownNeck } from '../neck-readings/heard.ts';
-import { sampleExtremes } from '../uncertainty/band-at.ts';
+import { bandAt, sampleExtremes, type LineBand } from '../uncertainty/band-at.ts';
 import { bandOf, type Band } from '../uncertainty/band.ts';
 import type { EstimateOptions, Estimator } from '../uncertainty/estimate.ts';
 import type { ResponseModel } from '../uncertainty/model.ts';
@@ -51,9 +53,18 @@ export interface Outcome {
   readonly withinByRod: number;
 }
 
+/** The neck's line as it is known after the readings. */
+export interface ReadLines {
+  /** With the frets that are in. */
+  readonly now: LineBand;
+  /** With all of them in, when it is gone on. */
+  readonly end: LineBand;
+}
+
 export interface Advice {
   /** Frets that were in at the last reading. */
   readonly seated: number;
+  readonly lines: ReadLines;
   /** The first is going on. */
   readonly outcomes: readonly Outcome[];
   /** Which of them is advised. */
@@ -99,15 +110,43 @@ function outcomeOf(change: RestChange, build: Build, model: ResponseModel, draws
   };
 }
 
-/** Which outcome is advised. */
-export function advisedOf(outcomes: readonly Pick<Outcome, 'within'>[]): number {
-  let best = 0;
-  for (let index = 1; index < outcomes.length; index += 1) {
-    const than = best === 0 ? WORTH_IT : 0;
-    if (outcomes[index].within >= outcomes[best].within + than && outcomes[index].within > outcomes[best].within)
-      best = index;
-  }
-  return best;
+function linesOf(draws: Draws, build: Build, seated: number): ReadLines {
+  const unstrung = { strung: false, days: 0, rodPercent: 0 } as const;
+  const { seated: fretsIn } = splitAt(build, seated);
+  return { now: bandAt(draws, build.method, { ...unstrung, fretsIn }), end: bandAt(draws, build.method, unstrung) };
+}
+
+type Compared = Pick<Outcome, 'within' | 'withinByRod'> & { readonly settledMm: Pick<Band, 'p50'> };
+
+/** Place of the greatest, the first of equals; 0 where it is not greater than the first one by so much. */
+function ahead(values: readonly number[], by: number): number {
+  const best = values.indexOf(Math.max(...values));
+  return values[best] >= values[0] + by ? best : 0;
+}
+
+/** Which outcome is advised; the first is going on. @param wantedMm relief wanted, strung and settled */
+export function advisedOf(outcomes: readonly Compared[], wantedMm: number): number {
+  const [goOn] = outcomes;
+  const surer = ahead(
+    outcomes.map(({ within }) => within),
+    WORTH_IT,
+  );
+  if (surer > 0) return surer;
+  // What is less sure of the better end than going on is no way out.
+  const asSure = (outcome: Compared, value: number) => (outcome.within >= goOn.within ? value : -Infinity);
+  const byRod = ahead(
+    outcomes.map((outcome) => asSure(outcome, outcome.withinByRod)),
+    WORTH_IT,
+  );
+  if (byRod > 0) return byRod;
+  return ahead(
+    outcomes.map((outcome) =>
+      outcome.withinByRod >= goOn.withinByRod
+        ? asSure(outcome, -Math.abs(outcome.settledMm.p50 - wantedMm))
+        : -Infinity,
+    ),
+    CLOSE_MM,
+  );
 }
 
 /**
@@ -132,13 +171,15 @@ export function* adviceSteps(
   const seated = Math.max(...readings.map((reading) => reading.seated));
   const { rest } = splitAt(build, seated);
   const outcomes: Outcome[] = [];
+  let lines: ReadLines | undefined;
   for (const change of [{ code: 'go-on' } as const, ...choices]) {
     const then = withRest(build, rest, change);
     const drawn = yield* silently(estimator.drawing(then, options));
+    lines ??= linesOf(drawn.draws, build, seated);
     outcomes.push(outcomeOf(change, then, drawn.model, drawn.draws, wantedMm));
     yield;
   }
-  return { seated, outcomes, advised: advisedOf(outcomes), posterior };
+  return { seated, lines: lines!, outcomes, advised: advisedOf(outcomes, wantedMm), posterior };
 }
 
 /** The same steps, without what they tell. */

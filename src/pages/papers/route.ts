@@ -1,23 +1,31 @@
 /**
- * Which of the papers is open: it stands in the address after "#", so that going back in the browser closes it, and a
- * bookmark opens it.
+ * What is open in place of the neck: it stands in the address after "#", so that going back in the browser closes it, and a
+ * bookmark or a reload opens it.
  *
  *   #/plan       the fretwork plan, which prints as the bench sheet
  *   #/template   the cutting template at 1:1
  *   #/files      files to take along
+ *   #/bench      at the bench; with the id of a job behind it that job
  */
 import { useSyncExternalStore } from 'react';
 
 export const SHEETS = ['plan', 'template', 'files'] as const;
 export type SheetId = (typeof SHEETS)[number];
 
-/** The paper that a fragment names; null for any other fragment. */
-export function sheetOf(hash: string): SheetId | null {
-  const name = /^#\/([a-z]+)$/.exec(hash)?.[1];
-  return SHEETS.find((known) => known === name) ?? null;
+/** A paper, or the bench with the job that is open there. */
+export type Place = { readonly at: SheetId } | { readonly at: 'bench'; readonly job: string | null };
+export type PlaceId = Place['at'];
+
+/** What a fragment names; null for any other fragment. */
+export function placeOf(hash: string): Place | null {
+  const [, name, job] = /^#\/([a-z]+)(?:\/([a-z]+))?$/.exec(hash) ?? [];
+  if (name === 'bench') return { at: 'bench', job: job ?? null };
+  const sheet = SHEETS.find((known) => known === name);
+  return sheet && job === undefined ? { at: sheet } : null;
 }
 
-export const hrefOf = (sheet: SheetId): string => `#/${sheet}`;
+/** @param job that is to be open at the bench */
+export const hrefOf = (place: PlaceId, job?: string): string => `#/${place}${job === undefined ? '' : `/${job}`}`;
 
 const listeners = new Set<() => void>();
 
@@ -32,29 +40,30 @@ function subscribe(changed: () => void): () => void {
   };
 }
 
-/** The paper that is open now. */
-export function openSheet(): SheetId | null {
-  return sheetOf(window.location.hash);
+/** What is open now. */
+export function openPlace(): Place | null {
+  return placeOf(window.location.hash);
 }
 
-export function useSheet(): SheetId | null {
-  return useSyncExternalStore(subscribe, openSheet);
+export function usePlace(): Place | null {
+  const hash = useSyncExternalStore(subscribe, () => window.location.hash);
+  return placeOf(hash);
 }
 
-/** What had the focus when a paper was opened over the neck. */
+/** What had the focus when it was opened over the neck. */
 let leftFrom: Element | null = null;
 
-/** Gives the focus back to where a paper was opened from, as far as that is still there. */
+/** Gives the focus back to where it was opened from, as far as that is still there. */
 export function returnFocus(): void {
   if (leftFrom instanceof HTMLElement && leftFrom.isConnected) leftFrom.focus({ preventScroll: true });
   leftFrom = null;
 }
 
-/** Opens a paper, or with null goes back to the neck. */
-export function goTo(sheet: SheetId | null): void {
-  if (sheet !== null) {
-    if (openSheet() === null) leftFrom = document.activeElement;
-    window.location.hash = hrefOf(sheet);
+/** Opens a paper or the bench, or with null goes back to the neck. */
+export function goTo(place: PlaceId | null, job?: string): void {
+  if (place !== null) {
+    if (openPlace() === null) leftFrom = document.activeElement;
+    window.location.hash = hrefOf(place, job);
     return;
   }
   window.history.pushState(null, '', window.location.pathname + window.location.search);

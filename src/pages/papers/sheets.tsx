@@ -1,5 +1,4 @@
 /** The room of the papers: a head with the way back, and the paper that is open. Loaded when it is first opened. */
-import { useEffect, useLayoutEffect } from 'react';
 import type { UnitSystem } from '../../neck/units.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { SETTING_WORDS } from '../../speech/en/workshop/workshop.ts';
@@ -9,7 +8,8 @@ import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { useNotComputed } from '../workshop/not-computed.tsx';
 import { FilesPage } from './files-page.tsx';
 import { PlanPage } from './plan-page.tsx';
-import { goTo, hrefOf, returnFocus, SHEETS, type SheetId } from './route.ts';
+import { usePlaceManners } from './manners.ts';
+import { goTo, hrefOf, SHEETS, type SheetId } from './route.ts';
 import { TemplatePage } from './template-page.tsx';
 import './sheets.css';
 import './sheet-screen.css';
@@ -47,36 +47,6 @@ function Head({ sheet, system }: { readonly sheet: SheetId; readonly system: Uni
   );
 }
 
-/** While the papers are open: their name on the window (a saved PDF takes it), their top in view, Escape leads back. */
-function usePaperManners(sheet: SheetId, name: string): void {
-  useEffect(() => {
-    const before = document.title;
-    document.title = SHEETS_WORDS.documentTitle(name, SHEETS_WORDS[sheet]);
-    return () => {
-      document.title = before;
-    };
-  }, [sheet, name]);
-  useLayoutEffect(() => {
-    const { scrollX, scrollY } = window;
-    return () => window.scrollTo(scrollX, scrollY);
-  }, []);
-  // Once the neck is in sight again.
-  useEffect(() => returnFocus, []);
-  useLayoutEffect(() => {
-    window.scrollTo(0, 0);
-    document.getElementById('sheet-title')?.focus({ preventScroll: true });
-  }, [sheet]);
-  useEffect(() => {
-    function onKey(event: KeyboardEvent): void {
-      if (event.key !== 'Escape' || event.defaultPrevented || document.querySelector('dialog[open]')) return;
-      if (event.target instanceof HTMLElement && event.target.matches('select, input, textarea')) return;
-      goTo(null);
-    }
-    window.addEventListener('keydown', onKey);
-    return () => window.removeEventListener('keydown', onKey);
-  }, []);
-}
-
 export default function Sheets({ sheet }: { readonly sheet: SheetId }) {
   const solution = useBackbow((state) => state.solution);
   const stale = useBackbow((state) => state.solution !== null && state.solution.build !== state.build);
@@ -84,7 +54,7 @@ export default function Sheets({ sheet }: { readonly sheet: SheetId }) {
   const build = useBackbow((state) => state.solution?.build ?? state.build);
   const name = useBackbow((state) => state.build.name);
   const reason = useNotComputed();
-  usePaperManners(sheet, name);
+  usePlaceManners(sheet, SHEETS_WORDS.documentTitle(name, SHEETS_WORDS[sheet]), 'sheet-title');
   return (
     <div className="sheets">
       <Head sheet={sheet} system={system} />

@@ -29,6 +29,8 @@ import * as materials from './neck/materials.ts';
 import * as necks from './neck/necks.ts';
 import * as parameters from './neck/parameters.ts';
 import * as problems from './neck/problems.ts';
+import * as bench from './bench/bench.ts';
+import * as stock from './bench/stock.ts';
 import * as page from './workshop/page.ts';
 import * as panels from './workshop/panels.ts';
 import * as papers from './pages/papers.ts';
@@ -54,6 +56,8 @@ export const GERMAN: Catalogue = {
   ...steps,
   ...wire,
   ...blanks,
+  ...bench,
+  ...stock,
   ...compare,
   ...controls,
   ...customer,

@@ -25,10 +25,10 @@ export interface HandedOver {
 /** Digits after the point that a prediction keeps: a nanometre. */
 const DIGITS = 6;
 const rounded = (value: number): number => Number(value.toFixed(DIGITS)) + 0;
-const roundedAll = (line: Float64Array): number[] => Array.from(line, rounded);
+const roundedAll = (line: Float64Array): number[] => Array.from(line).map(rounded);
 
 function roundedNumbers<Values extends object>(values: Values): Values {
-  const entries = Object.entries(values).map(([key, value]) => [
+  const entries = Object.entries(values).map(([key, value]: [string, unknown]) => [
     key,
     typeof value === 'number' ? rounded(value) : value,
   ]);
@@ -46,6 +46,7 @@ function predictedNow({ build, prediction, uncertainty, made, at }: HandedOver):
     return { ...state(lineAt(prediction, method, moment).extremeMm, band.extreme), line };
   });
   const { fretted, strung, settled } = prediction.methods[method];
+  const board = prediction.frettedBoard;
   return {
     program: made.program,
     stamp: made.stamp,
@@ -57,6 +58,7 @@ function predictedNow({ build, prediction, uncertainty, made, at }: HandedOver):
     fretted: state(fretted.extremeMm, of.fretted),
     strung: state(strung.extremeMm, of.strung),
     settled: state(settled.extremeMm, of.settled),
+    frettedBoard: board && roundedNumbers({ freeBowMm: board.freeBowMm, clampPressureMPa: board.clampPressureMPa }),
     forLog: roundedNumbers({
       ...predictedPart(prediction, method, build, 0, of.scatter),
       ...predictedFurther(prediction, method, build, { dialFret: null, rodTurns: null, rodWay: 'clockwise' }),

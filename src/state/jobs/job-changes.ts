@@ -21,6 +21,17 @@ export const withoutReading =
   (job) =>
     entered(job, { readings: job.now.readings.filter((each) => !isSame(each, reading)) });
 
+/** Nothing is entered by it: it is as it was read, and counts. */
+export const assured =
+  (reading: JobReading): JobChange =>
+  (job) => ({
+    ...job,
+    now: {
+      ...job.now,
+      readings: job.now.readings.map((each) => (isSame(each, reading) ? { ...each, isSure: true } : each)),
+    },
+  });
+
 /** Another way for the frets to come; what was decided for them at the same fret before gives way. */
 export const withRestChange =
   (seated: number, rest: AcceptedChange, at: number): JobChange =>

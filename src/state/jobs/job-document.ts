@@ -46,6 +46,8 @@ const reading = z.strictObject({
   errorMm: within(GAUGE_ERROR),
   instrument: z.enum(GAUGES),
   note: text(MOST_READING_NOTE),
+  /** It lies where such a neck may, or whoever read it says that it is right: until then nothing is advised from it. */
+  isSure: z.boolean(),
   /** ms since 1970. */
   at: moment,
 });
@@ -117,6 +119,8 @@ const predicted = z.strictObject({
   fretted: state,
   strung: state,
   settled: state,
+  /** The board of a neck that is glued on with its frets in. */
+  frettedBoard: z.nullable(z.strictObject({ freeBowMm: finite, clampPressureMPa: finite })),
   forLog,
 });
 
@@ -177,10 +181,14 @@ export function jobOf(value: unknown): BenchJob | null {
 /** The neck as it was handed over. @param job as `jobOf` found it sound */
 export const neckOf = (job: Pick<BenchJob, 'neck'>): Build => readNeck(job.neck)!;
 
-/** The neck as it is being fretted: with what was changed for the frets to come. */
-export function neckNow(job: Pick<BenchJob, 'neck' | 'now'>): Build {
-  return job.now.changes.reduce(
-    (build, { seated, rest }) => withRest(build, splitAt(build, seated).rest, rest),
+/** The neck with what was changed for the frets to come while fewer than so many were in. */
+export function neckBefore(job: Pick<BenchJob, 'neck' | 'now'>, seated: number): Build {
+  const changes = job.now.changes.filter((change) => change.seated < seated);
+  return changes.reduce(
+    (build, { seated: then, rest }) => withRest(build, splitAt(build, then).rest, rest),
     neckOf(job),
   );
 }
+
+/** The neck as it is being fretted: with everything that was changed for the frets to come. */
+export const neckNow = (job: Pick<BenchJob, 'neck' | 'now'>): Build => neckBefore(job, Infinity);

@@ -8,12 +8,11 @@ import { inOrder } from '../../mechanics/while-fretting/job.ts';
 import { workingKerfMm } from '../../neck/kerf.ts';
 import { neckOf, type BenchJob, type Gauge } from './job-document.ts';
 
-/** @param date yyyy-mm-dd @param instrumentName what an instrument is called @returns null where nothing is for the log */
+/** All but its date. @param instrumentName what an instrument is called @returns null where nothing is for the log */
 export function logEntryOf(
   job: Pick<BenchJob, 'neck' | 'now' | 'predicted' | 'isTry'>,
-  date: string,
   instrumentName: (gauge: Gauge) => string,
-): EntryContent | null {
+): Omit<EntryContent, 'date'> | null {
   const build = neckOf(job);
   const changedAt = Math.min(Infinity, ...job.now.changes.map(({ seated }) => seated));
   const telling = inOrder(job.now.readings).filter(({ seated }) => seated <= changedAt);
@@ -30,7 +29,6 @@ export function logEntryOf(
   return {
     ...UNSAID,
     ...forLog,
-    date,
     neck: build.name,
     method,
     wood: boardWood,

@@ -104,7 +104,12 @@ describe('advice while frets go in', () => {
 });
 
 describe('which choice is advised', () => {
-  const from = (...within: number[]) => advisedOf(within.map((share) => ({ within: share })));
+  const settled = (p50: number) => ({ settledMm: { p50 } });
+  const from = (...within: number[]) =>
+    advisedOf(
+      within.map((share) => ({ within: share, withinByRod: share, ...settled(0.2) })),
+      0.2,
+    );
 
   test('going on, unless another is surer by a tenth', () => {
     expect(from(0.8, 0.89)).toBe(0);
@@ -114,5 +119,16 @@ describe('which choice is advised', () => {
   test('of those the surest, and of equals the first', () => {
     expect(from(0.5, 0.7, 0.9, 0.9)).toBe(2);
     expect(from(0.5, 0.5)).toBe(0);
+  });
+
+  test('where a third of the rod brings none of them home: what all of it does, then what comes nearer', () => {
+    const none = { within: 0, withinByRod: 0 };
+    const ends = (...p50: number[]) => p50.map((mm) => ({ ...none, ...settled(mm) }));
+    const byRod = (withinByRod: number, p50: number) => ({ within: 0.02, withinByRod, ...settled(p50) });
+    expect(advisedOf([byRod(0.1, -0.9), byRod(0.19, -0.6), byRod(0.7, -0.4)], 0.2)).toBe(2);
+    expect(advisedOf(ends(-0.9, -0.6, -0.4, 0.9), 0.2)).toBe(2);
+    expect(advisedOf(ends(-0.9, -0.87), 0.2)).toBe(0);
+    // Going on is surer of the better end.
+    expect(advisedOf([{ ...byRod(0.3, -0.2), within: 0.1 }, byRod(0.7, -0.1)], 0.2)).toBe(0);
   });
 });

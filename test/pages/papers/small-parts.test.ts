@@ -5,14 +5,16 @@ import { PARAMETERS } from '../../../src/neck/parameters.ts';
 import { PRESETS } from '../../tools/presets.ts';
 import { isoDate } from '../../../src/pages/papers/date.ts';
 import { cssString, sheetPageRules, templatePageRules } from '../../../src/pages/papers/page-rules.ts';
-import { hrefOf, sheetOf, SHEETS } from '../../../src/pages/papers/route.ts';
+import { hrefOf, placeOf, SHEETS } from '../../../src/pages/papers/route.ts';
 import { valueRows } from '../../../src/pages/papers/value-text.ts';
 import { routeOf } from '../../../src/state/share/address.ts';
 import { parameterName } from '../../../src/speech/names.ts';
 
 describe('the address', () => {
-  test('names the papers and nothing else', () => {
-    for (const sheet of SHEETS) expect(sheetOf(hrefOf(sheet))).toBe(sheet);
+  test('names the papers, the bench with its job, and nothing else', () => {
+    for (const sheet of SHEETS) expect(placeOf(hrefOf(sheet))).toEqual({ at: sheet });
+    expect(placeOf(hrefOf('bench'))).toEqual({ at: 'bench', job: null });
+    expect(placeOf(hrefOf('bench', 'bcdfghjklmnpqr'))).toEqual({ at: 'bench', job: 'bcdfghjklmnpqr' });
     for (const other of [
       '',
       '#',
@@ -20,16 +22,19 @@ describe('the address', () => {
       '#/',
       '#/nothing',
       '#/plan/',
+      '#/plan/bcd',
+      '#/bench/',
+      '#/bench/BCD',
       '#neck=1.abc',
       '#customer=1.abc',
       '#controls',
     ]) {
-      expect(sheetOf(other)).toBeNull();
+      expect(placeOf(other)).toBeNull();
     }
   });
 
   test('is never taken for a link, nor a link for it', () => {
-    for (const sheet of SHEETS) expect(routeOf(hrefOf(sheet))).toBeNull();
+    for (const place of [...SHEETS, 'bench' as const]) expect(routeOf(hrefOf(place))).toBeNull();
   });
 });
 

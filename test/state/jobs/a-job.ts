@@ -27,6 +27,7 @@ export const aReading = (seated: number, measuredMm: number, change: Partial<Job
   errorMm: 0.02,
   instrument: 'feelers',
   note: '',
+  isSure: true,
   at: 2_000_000 + seated,
   ...change,
 });

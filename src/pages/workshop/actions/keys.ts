@@ -1,6 +1,6 @@
 /** From a pressed key to an action. */
 import type { BackbowStore } from '../../../state/store.ts';
-import { openSheet } from '../../papers/route.ts';
+import { openPlace } from '../../papers/route.ts';
 import { ACTIONS } from './table.ts';
 import { KEY_WORDS } from '../../../speech/en/workshop/keys.ts';
 import type { Action, KeyCombo } from './types.ts';
@@ -38,8 +38,10 @@ export function listenToKeys(store: BackbowStore, target: Pick<Window, 'addEvent
     if (!action || isTyping(event.target, isMod)) return;
     if (!isMod && !state.singleKeys && action.id !== 'help') return;
     if ((state.helpOpen && action.id !== 'help') || state.dialog !== null) return;
-    // Over a paper nothing of the picture or the rail is in sight.
-    if (openSheet() !== null && (action.group === 'view' || action.group === 'job')) return;
+    // Over a paper nothing of the picture or the rail is in sight, and at the bench nothing of the neck in the workshop.
+    const place = openPlace();
+    if (place !== null && (action.group === 'view' || action.group === 'job')) return;
+    if (place?.at === 'bench' && action.group !== 'page') return;
     event.preventDefault();
     if (action.enabled?.(state) === false) return;
     void action.run(store);

@@ -83,6 +83,7 @@ export const ACTIONS: readonly Action[] = [
     label: () => OPENING_WORDS.refret,
     run: (store) => store.getState().openDialog('refret'),
   }),
+  action('project', 'at-the-bench', ['O'], { label: () => OPENING_WORDS.bench, run: () => goTo('bench') }),
   action('project', 'plan', ['F'], { label: () => SHEETS_WORDS.open, run: () => goTo('plan') }),
   action('project', 'template', ['K'], { label: () => SHEETS_WORDS.template, run: () => goTo('template') }),
   action('project', 'files', ['D'], { label: () => SHEETS_WORDS.files, run: () => goTo('files') }),

@@ -51,6 +51,7 @@ export const OPENING_WORDS: typeof actions.OPENING_WORDS = {
   compare: 'Vergleichen …',
   wanted: 'Vom Ziel her rechnen …',
   log: 'Messprotokoll …',
+  bench: 'An der Werkbank …',
   refret: 'Bundfüße für eine Neubundierung …',
   proof: 'Wie gut es rechnet …',
   lessons: 'Lektionen …',

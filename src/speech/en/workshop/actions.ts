@@ -9,6 +9,7 @@ export const OPENING_WORDS = words('OPENING_WORDS', {
   compare: 'Compare …',
   wanted: 'Aim for a relief …',
   log: 'Bench log …',
+  bench: 'At the bench …',
   refret: 'Tangs for a refret …',
   proof: 'Accuracy and proof …',
   lessons: 'Lessons …',
