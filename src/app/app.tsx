@@ -26,7 +26,8 @@ const BenchPage = lazy(async () => ({ default: (await import('../pages/bench/ben
 const LessonPanel = lazy(async () => ({ default: (await import('../pages/lessons/lesson-panel.tsx')).LessonPanel }));
 // Asked for at once, beside the picture.
 const evidence = import('./evidence.tsx');
-const Evidence = lazy(() => evidence);
+const Verdict = lazy(async () => ({ default: (await evidence).Verdict }));
+const Evidence = lazy(async () => ({ default: (await evidence).Evidence }));
 const HelpDialog = lazy(async () => ({ default: (await import('../pages/about/help/help-dialog.tsx')).HelpDialog }));
 const Welcome = lazy(async () => ({ default: (await import('../pages/workshop/welcome/welcome.tsx')).Welcome }));
 const Controls = lazy(() => import('../pages/workshop/controls/controls.tsx'));
@@ -51,6 +52,11 @@ export function App() {
         <ProjectBar />
         <main className="stage">
           <div className="hero">
+            <PartBoundary>
+              <Suspense fallback={<div className="verdict-room" />}>
+                <Verdict />
+              </Suspense>
+            </PartBoundary>
             <Picture palette={palette} />
           </div>
           <PictureBar />

@@ -38,6 +38,7 @@ import type * as course from './en/workshop/course.ts';
 import type * as proof from './en/pages/proof.ts';
 import type * as refret from './en/pages/refret.ts';
 import type * as predict from './en/workshop/predict.ts';
+import type * as verdict from './en/workshop/verdict.ts';
 import type * as measure from './en/pages/measure.ts';
 import type * as strips from './en/pages/strips.ts';
 import type * as share from './en/pages/share.ts';
@@ -110,6 +111,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof project> &
   TablesOf<typeof refret> &
   TablesOf<typeof predict> &
+  TablesOf<typeof verdict> &
   TablesOf<typeof measure> &
   TablesOf<typeof share> &
   TablesOf<typeof wanted> &

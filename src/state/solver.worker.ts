@@ -16,6 +16,7 @@ import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import { advised, advisedTangs, type AdvisedAnswer, type AdvisedTangs } from '../verdict/raised-by.ts';
+import { leastChange, type LeastChangeFound } from '../verdict/least-change.ts';
 import { whatMoves, type WhatMoves } from '../verdict/what-moves.ts';
 import { whatToMeasure, type MeasurementId, type WhatToMeasure } from '../verdict/what-to-measure.ts';
 import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.ts';
@@ -75,6 +76,8 @@ export interface SolverApi {
     options?: BandOptions,
     onProgress?: (share: number) => void,
   ): Promise<AdvisedAnswer | null>;
+  /** The least change with which the neck comes out as wanted; null as above. */
+  leastChange(build: Build): Promise<LeastChangeFound | null>;
   /** What else could be done with this neck, and how far it moves the bow; null as above. */
   moves(build: Build, options?: BandOptions, onProgress?: (share: number) => void): Promise<WhatMoves | null>;
   /**
@@ -137,6 +140,10 @@ const api: SolverApi = {
     if (!known) return null;
     const answer = await answerWanted(predictor, estimator, build, goal, known, isStale, onProgress);
     return answer && advised(predictor, estimator, build, answer, known, isStale);
+  },
+  async leastChange(build) {
+    const mine = (latest += 1);
+    return leastChange(predictor, { build, prediction: predictor.predict(build) }, () => mine !== latest);
   },
   async moves(build, options = {}, onProgress) {
     const mine = (latest += 1);

@@ -157,6 +157,34 @@ export const REPORT_SHAPE = z.strictObject({
   stamp: told(z.string(), 'of the build, the program and the measurements that narrow its bands, as sheets have it'),
   program: told(z.string(), 'version of the program'),
   method: told(z.enum(METHODS), 'the way of seating that the build has chosen'),
+  verdict: told(
+    z.strictObject({
+      comesOutAsWanted: z.boolean(),
+      stoppedBy: told(z.nullable(CHECK), 'the check that stops it; null: none does'),
+      rodStatus: told(
+        z.nullable(z.string()),
+        'why the rod does not bring it there; null: it does, or a check stops it',
+      ),
+      leastChange: z.optional(
+        told(
+          z.nullable(
+            z.strictObject({
+              kerfMm: z.optional(z.number()),
+              slotDepthMm: z.optional(z.number()),
+              method: z.optional(z.enum(METHODS)),
+            }),
+          ),
+          'with this one entry changed it comes out as wanted and raises nothing to heed; null: none alone does it',
+        ),
+      ),
+      slotsAreSawn: told(z.boolean(), 'false: the slots are there and stay as they are'),
+      nipMm: told(z.strictObject({ least: z.number(), most: z.number() }), `${about('nipMm')}; of all frets`),
+      decidesMost: z.optional(
+        told(z.nullable(z.string()), 'input that makes most of the band of the settled neck; null: it has no width'),
+      ),
+    }),
+    'what to do, and whether it comes out as wanted; its other numbers stand where they belong',
+  ),
   checks: told(z.array(CHECK), 'worst first'),
   straightedge: told(z.strictObject({ fromFret: count, toFret: count }), 'the frets under its ends'),
   targetReliefMm: quantity('targetReliefMm'),

@@ -20,6 +20,8 @@ import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
 import { setUpHeights } from './set-up-heights.ts';
 import { stampOf, stampText } from './stamp.ts';
 import { stringAim } from './string-aim.ts';
+import { changeOf, type LeastChangeFound } from './least-change.ts';
+import { verdictOf } from './verdict.ts';
 import { PROGRAM_VERSION } from '../neck/version.ts';
 
 export const REPORT_FORMAT = 'backbow prediction';
@@ -178,12 +180,32 @@ function reportMethod(id: Method, reckoned: Reckoned, uncertainty: Uncertainty |
   };
 }
 
+/** What the verdict says beside the numbers that stand elsewhere in the report. */
+function reportVerdict(reckoned: Reckoned, uncertainty?: Uncertainty, least?: LeastChangeFound | null) {
+  const { obstacle, saw, nip, decides } = verdictOf(reckoned, uncertainty);
+  return {
+    comesOutAsWanted: obstacle === null,
+    stoppedBy: obstacle?.kind === 'check' ? reportCheck(obstacle.check) : null,
+    rodStatus: obstacle?.kind === 'rod' ? obstacle.status : null,
+    ...(least ? { leastChange: least.change && changeOf(least.change) } : {}),
+    slotsAreSawn: saw.isSawn,
+    nipMm: { least: filedQuantity('nipMm', nip.leastMm), most: filedQuantity('nipMm', nip.mostMm) },
+    ...(decides === undefined ? {} : { decidesMost: decides }),
+  };
+}
+
 /**
  * Positive relief is forward bow, negative is back-bow; the straightedge lies on the two frets that are named.
  * @param uncertainty of the build, for its bands; without it there are none in the report
  * @param measured what narrowed the bands, where something did
+ * @param least the least change that helps, where it was looked for
  */
-export function predictionReport(reckoned: Reckoned, uncertainty?: Uncertainty, measured?: MeasuredFor) {
+export function predictionReport(
+  reckoned: Reckoned,
+  uncertainty?: Uncertainty,
+  measured?: MeasuredFor,
+  least?: LeastChangeFound | null,
+) {
   const { build, prediction } = reckoned;
   const reference = measured && 'measurements' in measured ? build.gripReference : build.biteReference;
   return {
@@ -193,6 +215,7 @@ export function predictionReport(reckoned: Reckoned, uncertainty?: Uncertainty, 
     stamp: stampText(stampOf(build, measured && reference)),
     program: PROGRAM_VERSION,
     method: build.method,
+    verdict: reportVerdict(reckoned, uncertainty, least),
     checks: checksOf(reckoned).map(reportCheck),
     straightedge: prediction.straightedge,
     targetReliefMm: build.targetReliefMm,

@@ -20,6 +20,7 @@ import type { Reckoned } from './reckoned.ts';
 import type { OwnStrength } from '../playing/own-strength.ts';
 import { setUpFigures, type SetUpFigures } from './set-up-figures.ts';
 import { setUpHeights, type SetUpHeights } from './set-up-heights.ts';
+import { verdictOf, type Verdict } from './verdict.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
 export type StateId = 'bare' | 'fretted' | 'strung' | 'settled' | 'rodNow' | 'rodWanted';
@@ -48,6 +49,7 @@ export interface AheadRow {
 export interface SheetPlan {
   readonly build: Build;
   readonly prediction: Prediction;
+  readonly verdict: Verdict;
   readonly plan: FretworkPlan;
   /** The line after each quarter of the frets. */
   readonly quarterLines: readonly ReliefLine[];
@@ -179,6 +181,7 @@ export function sheetPlan(
   return {
     build,
     prediction,
+    verdict: verdictOf(reckoned, uncertainty),
     plan: { ...plan, checks: withKnownLimits(plan.checks, reckoned) },
     quarterLines,
     states: momentsOf(build, rod).map(([id, moment]) => ({

@@ -1,5 +1,8 @@
 /** The page: its large numbers and the card of a fret. */
-import type { Surface } from './hold.ts';
+import { USUAL_DIRECTION } from '../../src/verdict/set-up-figures.ts';
+import { feelOf, verdictOf } from '../../src/verdict/verdict.ts';
+import { measuresIn, type Surface } from './hold.ts';
+import { csvNumbers } from './truth.ts';
 
 export const readouts: Surface = ({ build, prediction, uncertainty, report, chosen }, house, system, notes) => {
   const figures = house.figuresOf({ build, prediction, version: 1 }, uncertainty, system);
@@ -59,4 +62,39 @@ export const fretCard: Surface = (truth, house, system, notes) => {
   if (csv.get('slots')!.get('slotEnds')![fret - 1] === 'stopped' && nipMm !== 0) {
     notes.same('card of a fret', 'nipMm', facts[4], house.textOf('nipMm', nipMm, system));
   }
+};
+
+/** The verdict over the picture, and the same at the head of the sheet. */
+export const verdict: Surface = (truth, house, system, notes) => {
+  const { build, prediction, uncertainty, chosen, report, sheet } = truth;
+  const reckoned = { build, prediction };
+  const feel = feelOf(reckoned, { strength: 'medium', direction: USUAL_DIRECTION });
+  const clauses = house.verdictClauses(verdictOf(reckoned, uncertainty), feel, system);
+  const said = (id: string) => clauses.find((clause) => clause.id === id)?.text ?? '';
+  const size = (mm: number) => house.bowSize(mm, system);
+  const bows = (...all: readonly number[]) => all.filter((mm) => house.bowKind(mm, system) !== 'flat').map(size);
+  const depth = report.verdict.slotsAreSawn ? [house.textOf('slotDepthMm', build.slotDepthMm, system)] : [];
+  notes.sentence('verdict', 'kerfMm', said('saw'), [house.textOf('kerfMm', chosen.kerfMm, system), ...depth]);
+  const force = house.textOf('meanSeatingForceN', chosen.meanSeatingForceN, system);
+  const isByHand = force === house.textOf('meanSeatingForceN', 0, system);
+  notes.sentence('verdict', 'meanSeatingForceN', said('seat'), isByHand ? [] : [force]);
+  const nips = csvNumbers(truth, 'wire', 'nipMm');
+  const most = Math.max(...nips);
+  notes.sentence('verdict', 'nipMm', said('nip'), most === 0 ? [] : [house.textOf('nipMm', most, system)]);
+  notes.same('verdict', 'nipMm', report.verdict.nipMm, { least: Math.min(...nips), most });
+  const { frettedReliefMm: fretted, settledReliefMm: settled } = chosen;
+  const band = uncertainty ? [settled.p05!, settled.p95!] : [];
+  const inBand = uncertainty ? measuresIn(house.bowBandText(settled.p05!, settled.p95!, system)) : [];
+  notes.sentence('verdict', 'settledReliefMm', said('expect'), bows(fretted.value, settled.value), [
+    ...inBand,
+    ...band.map(size),
+  ]);
+  if (said('rod') !== '') {
+    notes.sentence('verdict', 'rodSetReliefMm', said('rod'), bows(chosen.rodForTarget.rodSetReliefMm));
+  }
+  notes.same('verdict', 'comesOutAsWanted', said('not') === '', report.verdict.comesOutAsWanted);
+  notes.sentence('verdict', 'actionMm', said('feel'), [house.textOf('actionMm', report.playing.actionMm, system)]);
+  const onSheet = house.sheetVerdict(sheet.verdict, system);
+  for (const { id, text } of clauses)
+    if (id !== 'feel') notes.same('verdict', id, onSheet.includes(text) ? text : onSheet, text);
 };

@@ -18,7 +18,7 @@ import { waysOf } from '../../src/verdict/ways.ts';
 import { buildOfSeed } from '../sweep/sweep.ts';
 import { Notes, type Difference, type Surface } from './hold.ts';
 import { loadBoth, type Known } from './house.ts';
-import { fretCard, readouts } from './page.ts';
+import { fretCard, readouts, verdict } from './page.ts';
 import { checks, expected, files, given, roomChart, setUp, steps, tables } from './sheet.ts';
 import { comparison, customer } from './told.ts';
 import { truthOf } from './truth.ts';
@@ -56,6 +56,7 @@ async function sayKnown(of: Known, notes: Notes, manners = MANNERS): Promise<voi
   const otherWay = waysOf(build).builds.find(({ method }) => method !== build.method);
   const surfaces: Surface[] = [
     readouts,
+    verdict,
     fretCard,
     tables,
     files,
@@ -98,6 +99,7 @@ function summary({ differences }: Notes): string[] {
 
 const SURFACES = [
   'page',
+  'verdict',
   'card of a fret',
   'tables',
   'csv',

@@ -15,7 +15,9 @@ import type { Band } from '../../src/mechanics/uncertainty/band.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import type { ReadoutBand } from '../../src/mechanics/uncertainty/types.ts';
 import { checksOf } from '../../src/verdict/checks.ts';
-import { advised } from '../../src/verdict/raised-by.ts';
+import { changeOf, leastChange } from '../../src/verdict/least-change.ts';
+import { advised, raisedBy } from '../../src/verdict/raised-by.ts';
+import { verdictOf } from '../../src/verdict/verdict.ts';
 import { momentOf, railStops } from '../../src/verdict/rail.ts';
 import type { Reckoned } from '../../src/verdict/reckoned.ts';
 import { stringAim } from '../../src/verdict/string-aim.ts';
@@ -113,6 +115,29 @@ export const ANSWERS: readonly Invariant[] = [
           () => `${method}: a kerf of ${kerfMm} mm gives ${reached} mm for ${goal.reliefMm} mm`,
         );
       }
+    },
+  },
+  {
+    name: 'the least change of the verdict helps, raises nothing to heed, and there is one only where one is wanted',
+    every: 40,
+    check: async ({ build, prediction, predictor }) => {
+      const now = { build, prediction };
+      if (verdictOf(now).obstacle === null) return;
+      const { change } = (await leastChange(predictor, now))!;
+      if (!change) return;
+      const checked = checkBuild({ ...build, ...changeOf(change) });
+      hold(checked.ok, () => `a neck that cannot be: ${JSON.stringify(change)}`);
+      if (!checked.ok) return;
+      const changed = { build: checked.build, prediction: predictor.predict(checked.build) };
+      const bad = checksOf(changed).filter(({ severity }) => severity === 'stop');
+      hold(bad.length === 0, () => `${JSON.stringify(change)}: ${bad.map(({ code }) => code).join(', ')}`);
+      const raised = raisedBy(now, changed).filter(({ severity }) => severity !== 'note');
+      hold(raised.length === 0, () => `${JSON.stringify(change)}: ${raised.map(({ code }) => code).join(', ')}`);
+      const rod = solveRod(changed.prediction, checked.build.method, goalOf(checked.build));
+      hold(
+        rod.status !== 'too-weak' && !rod.status.startsWith('cannot'),
+        () => `${JSON.stringify(change)}: ${rod.status}`,
+      );
     },
   },
   {

@@ -97,7 +97,7 @@ it('says whether the state of levelling is the build’s or an assumption', () =
 describe('the shape', () => {
   /** Keys of a report that are no quantities: how it is made, ends of bands, numbers of a check. */
   const OTHERS = new Set(
-    'format version build stamp program method checks raisedChecks code variant severity parameter quantity value limit limitKind unit frets about straightedge fromFret toFret levelledIn levelledInIsAssumed strings rod kind limitN limitedBy leastPercent mostPercent torqueAtLimitNm nutWay bands seed samples bite benchLog measurements necks biteLogSpread methods press glue both p05 p50 p95 mostlyFrom input sharePercent withinReachPercent rodForTarget status fromStartPercent notInTenYearsPercent frettedBoard playing pluckDirection isAssumed strengths strength mostRoom rooms overMonths'.split(
+    'format version build stamp program method checks raisedChecks code variant severity parameter quantity value limit limitKind unit frets about straightedge fromFret toFret levelledIn levelledInIsAssumed strings rod kind limitN limitedBy leastPercent mostPercent torqueAtLimitNm nutWay bands seed samples bite benchLog measurements necks biteLogSpread methods press glue both p05 p50 p95 mostlyFrom input sharePercent withinReachPercent rodForTarget status fromStartPercent notInTenYearsPercent frettedBoard playing pluckDirection isAssumed strengths strength mostRoom rooms overMonths verdict comesOutAsWanted stoppedBy rodStatus leastChange slotsAreSawn least most decidesMost'.split(
       ' ',
     ),
   );

@@ -20,6 +20,8 @@ import { PREDICT_WORDS } from '../../speech/en/workshop/predict.ts';
 import { logProblemTexts } from '../../speech/measured/log-problems.ts';
 import { problemTexts } from '../../speech/problems.ts';
 import { biteFactorOf, informing, resolveReference } from '../../mechanics/bench-log/reference.ts';
+import { leastChange } from '../../verdict/least-change.ts';
+import { verdictOf } from '../../verdict/verdict.ts';
 import { predictionReport } from '../../verdict/report.ts';
 import { reportSchema } from '../../verdict/report-shape.ts';
 import { readArguments, type Asked } from './arguments.ts';
@@ -132,8 +134,9 @@ async function predict({ project, ...files }: Extract<Asked, { kind: 'predict' }
   const estimator = createEstimator(predictor);
   const { options, measured } = narrowedFor(estimator, build, files);
   const uncertainty = await estimator.estimate(build, options);
-  const prediction = predictor.predict(build);
-  return json(predictionReport({ build, prediction }, uncertainty ?? undefined, measured));
+  const reckoned = { build, prediction: predictor.predict(build) };
+  const least = verdictOf(reckoned).obstacle ? await leastChange(predictor, reckoned) : null;
+  return json(predictionReport(reckoned, uncertainty ?? undefined, measured, least));
 }
 
 async function answer(given: readonly string[]): Promise<Answer> {

@@ -48,7 +48,7 @@ export function PlanPage({ solution, system }: PlanPageProps) {
   const shared = { sheet, system, onSave };
   return (
     <article className="sheet" aria-labelledby="sheet-title">
-      <SheetHeading build={build} system={system} date={date} stamp={stamp} />
+      <SheetHeading verdict={sheet.verdict} build={build} system={system} date={date} stamp={stamp} />
       <CheckStamp build={build} system={system} stamp={stamp} />
       <Contents />
       <Expected sheet={sheet} system={system} />

@@ -24,6 +24,7 @@ import * as gripStanding from './pages/grip-standing.ts';
 import * as log from './pages/log.ts';
 import * as hearing from './pages/hearing.ts';
 import * as logProblems from './pages/log-problems.ts';
+import * as verdict from './workshop/verdict.ts';
 import * as measure from './pages/measure.ts';
 import * as materials from './neck/materials.ts';
 import * as necks from './neck/necks.ts';
@@ -75,6 +76,7 @@ export const GERMAN: Catalogue = {
   ...strips,
   ...logProblems,
   ...materials,
+  ...verdict,
   ...measure,
   ...necks,
   ...parameters,

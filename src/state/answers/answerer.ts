@@ -22,6 +22,7 @@ export interface AnsweringWorker {
     | 'frettingQuestion'
     | 'estimate'
     | 'measure'
+    | 'leastChange'
     | 'moves'
     | 'posterior'
     | 'stripAhead'

@@ -10,6 +10,8 @@ import { writeLink } from '../../../state/share/link.ts';
 import { EMPTY_PAGE } from '../../../state/share/shared.ts';
 import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { MOST_FOR_QR, qrPath } from '../../share/qr-code.tsx';
+import type { Verdict } from '../../../verdict/verdict.ts';
+import { verdictClauses } from '../../../speech/verdict.ts';
 import { SHEETS_WORDS } from '../../../speech/en/pages/sheets.ts';
 import { PLAN_WORDS, STAMP_WORDS } from '../../../speech/en/pages/papers.ts';
 import { groupName } from '../../../speech/names.ts';
@@ -34,13 +36,21 @@ function OpensAgain({ build }: { readonly build: Build }) {
 }
 
 interface HeadingProps {
+  readonly verdict: Verdict;
   readonly build: Build;
   readonly system: UnitSystem;
   readonly date: string;
   readonly stamp: string;
 }
 
-export function SheetHeading({ build, system, date, stamp }: HeadingProps) {
+/** The verdict as the page says it; how it feels has a table of its own further down. */
+export function sheetVerdict(verdict: Verdict, system: UnitSystem): string {
+  return verdictClauses(verdict, null, system)
+    .map(({ text }) => text)
+    .join(' ');
+}
+
+export function SheetHeading({ verdict, build, system, date, stamp }: HeadingProps) {
   return (
     <header className="sheet-head">
       <div>
@@ -51,6 +61,7 @@ export function SheetHeading({ build, system, date, stamp }: HeadingProps) {
           {SHEETS_WORDS.version(PROGRAM_VERSION)}, {PLAN_WORDS.made.toLowerCase()} {date}, {STAMP_WORDS.before}{' '}
           <b className="stamp">{stamp}</b>
         </p>
+        <p className="sheet-verdict">{sheetVerdict(verdict, system)}</p>
         <h2 className="visually-hidden">{PLAN_WORDS.build}</h2>
         <dl className="sheet-summary">
           {GROUPS.filter((id) => id !== 'assumptions' && (id !== 'existing' || build.job === 'refret')).map((id) => (
