@@ -17,6 +17,7 @@ export function LiveDescription() {
         state.rail === before.rail &&
         state.view === before.view &&
         state.bowFactor === before.bowFactor &&
+        state.chosenFactor === before.chosenFactor &&
         state.trueScale === before.trueScale &&
         state.unitSystem === before.unitSystem;
       if (sameShown) return;

@@ -14,7 +14,7 @@ const STRAIGHT: DrawnLine = { xMm: [0, 1], reliefMm: [0, 0], factor: 1 };
 
 /** What a line is drawn from: the store, or a part of it that stands in its place. */
 export interface DrawnFrom {
-  readonly getState: () => Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
+  readonly getState: () => Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'chosenFactor' | 'trueScale'>;
   readonly subscribe: (listener: () => void) => () => void;
 }
 

@@ -5,6 +5,7 @@ import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { Failure } from '../speech/failures.ts';
+import { chosenBowFactor } from './bow-factor.ts';
 import type { BackbowState } from './store.ts';
 
 /** A prediction together with the build that it is true of. */
@@ -84,8 +85,15 @@ export const createSolutionSlice: StateCreator<BackbowState, [], [], SolutionSli
     solverStatus: 'working',
     notComputed: null,
     notices: [],
-    setSolution: (build, prediction) =>
-      set({ solution: { build, prediction, version: (lastVersion += 1) }, notComputed: null }),
+    setSolution: (build, prediction) => {
+      const { gesture, chosenFactor } = get();
+      set({
+        solution: { build, prediction, version: (lastVersion += 1) },
+        notComputed: null,
+        // Under a thumb it stays, so that what moves is the bow.
+        chosenFactor: gesture ? chosenFactor : chosenBowFactor(chosenFactor, build, prediction),
+      });
+    },
     setBands: (build, uncertainty) => set({ bands: { build, uncertainty } }),
     setStress: (stress) => set({ stress }),
     setSolverStatus: (solverStatus) => {

@@ -3,10 +3,9 @@ import type { StateCreator } from 'zustand/vanilla';
 import type { UnitSystem } from '../neck/units.ts';
 import type { DrawnSwing, SceneView } from '../scene/types.ts';
 import type { Hand } from '../verdict/string-room.ts';
+import { BOW_FACTOR } from './bow-factor.ts';
 import { savePreferences, type Appearance, type Preferences } from './preferences.ts';
 import type { BackbowState } from './store.ts';
-
-export const BOW_FACTOR = { min: 1, max: 200, standard: 40 } as const;
 
 /** What the chart shows: the line along the neck, the relief against time, or where the strings buzz. */
 export type ChartShown = 'line' | 'time' | 'room';
@@ -21,8 +20,10 @@ export interface ViewSlice extends Preferences {
   readonly view: SceneView;
   /** Every choice of a view counts, so that choosing the same one again brings the camera back. */
   readonly viewChosen: number;
-  /** How many times larger than life the bow is drawn, 1 to 200. */
-  readonly bowFactor: number;
+  /** How many times larger than life the bow is drawn, 1 to 200, as a hand has set it; null: as is chosen from the bow. */
+  readonly bowFactor: number | null;
+  /** Chosen from the bow. */
+  readonly chosenFactor: number;
   /** Draws the bow at its true size, whatever the factor. */
   readonly trueScale: boolean;
   /** Are all three methods drawn in the chart, or only the chosen one? */
@@ -46,8 +47,8 @@ export interface ViewSlice extends Preferences {
   readonly showStress: boolean;
   readonly helpOpen: boolean;
   readonly setView: (view: SceneView) => void;
-  /** @throws {RangeError} outside 1 to 200 */
-  readonly setBowFactor: (factor: number) => void;
+  /** @param factor null: as is chosen from the bow. @throws {RangeError} outside 1 to 200 */
+  readonly setBowFactor: (factor: number | null) => void;
   readonly setTrueScale: (on: boolean) => void;
   readonly setComparing: (on: boolean) => void;
   readonly setChart: (chart: ChartShown) => void;
@@ -80,7 +81,8 @@ export const createViewSlice =
       ...preferences,
       view: 'neck',
       viewChosen: 0,
-      bowFactor: BOW_FACTOR.standard,
+      bowFactor: null,
+      chosenFactor: BOW_FACTOR.standard,
       trueScale: false,
       comparing: true,
       chart: 'line',
@@ -96,7 +98,7 @@ export const createViewSlice =
       helpOpen: false,
       setView: (view) => set({ view, viewChosen: get().viewChosen + 1 }),
       setBowFactor: (factor) => {
-        if (!(factor >= BOW_FACTOR.min && factor <= BOW_FACTOR.max)) {
+        if (factor !== null && !(factor >= BOW_FACTOR.min && factor <= BOW_FACTOR.max)) {
           throw new RangeError(`bow factor ${factor}: it takes ${BOW_FACTOR.min} to ${BOW_FACTOR.max}`);
         }
         set({ bowFactor: factor, trueScale: false });
@@ -126,6 +128,6 @@ export const createViewSlice =
   };
 
 /** The factor with which the bow is drawn now. */
-export function drawnBowFactor(state: Pick<ViewSlice, 'bowFactor' | 'trueScale'>): number {
-  return state.trueScale ? 1 : state.bowFactor;
+export function drawnBowFactor(state: Pick<ViewSlice, 'bowFactor' | 'chosenFactor' | 'trueScale'>): number {
+  return state.trueScale ? 1 : (state.bowFactor ?? state.chosenFactor);
 }

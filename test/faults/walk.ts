@@ -26,7 +26,8 @@ import { MAX_STEPS, sameBuild } from '../../src/state/history.ts';
 import { linesOf } from '../../src/state/lines.ts';
 import { railStops, stopIndex } from '../../src/verdict/rail.ts';
 import type { BackbowStore } from '../../src/state/store.ts';
-import { BOW_FACTOR } from '../../src/state/view-slice.ts';
+import { BOW_FACTOR } from '../../src/state/bow-factor.ts';
+import { drawnBowFactor } from '../../src/state/view-slice.ts';
 import { hold, holdFinite, holdText } from '../sweep/invariant.ts';
 import { HOSTILE_TEXTS } from './hostile.ts';
 import { parameterName } from '../../src/speech/names.ts';
@@ -257,7 +258,8 @@ export function holdSound(store: BackbowStore): void {
   const stops = railStops(build);
   const stop = stopIndex(stops, rail);
   hold(stop >= 0 && stop < stops.length, () => `stop ${stop} of ${stops.length}`);
-  hold(state.bowFactor >= BOW_FACTOR.min && state.bowFactor <= BOW_FACTOR.max, () => `factor ${state.bowFactor}`);
+  const factor = drawnBowFactor(state);
+  hold(factor >= BOW_FACTOR.min && factor <= BOW_FACTOR.max, () => `factor ${factor}`);
   for (const id of GROUPS) holdText(groupSummary(id, build, unitSystem), id);
   for (const parameter of NUMBERS) {
     const value = build[parameter.id as keyof Build] as number;

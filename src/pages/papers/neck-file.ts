@@ -16,7 +16,7 @@ import { isoDate } from './date.ts';
 import { stampOnDevice } from './stamp/made.ts';
 import { metalName, woodName } from '../../speech/names.ts';
 
-type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'trueScale'>;
+type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'chosenFactor' | 'trueScale'>;
 
 /** @throws {Error} before the first prediction */
 export async function neckFile(state: Shown): Promise<Uint8Array> {

@@ -8,7 +8,7 @@ import { drawAnnotations } from './annotate.ts';
 import { drawForces } from './arrows.ts';
 import { drawGap } from './gap.ts';
 import type { Ink } from './ink.ts';
-import { drawFlatLine, drawNeckLabel } from './neck-labels.ts';
+import { drawFlatLine, drawNeckLabel, drawThread } from './neck-labels.ts';
 import { drawOutlines } from './outlines.ts';
 import { createProjector } from './project.ts';
 import { closeFret, type Standing } from './standing.ts';
@@ -45,6 +45,8 @@ export function drawBeside(
       drawNeckLabel(ink, beside, neck.label);
     }
   }
+  // With others in the picture each has its flat line.
+  else if (props.view === 'neck') drawThread(ink, projector, build);
   if (props.swing) drawSwing(ink, projector, { build, reader: model.reader, factor: line.factor }, props.swing);
   if (shows.straightedge) {
     drawGap(ink, projector, build, model.reader, gapUnder(build, line), straightedge.place(), units);

@@ -9,8 +9,8 @@ export function createNeckLine(store: BackbowStore, build: Build, prediction: Pr
   const solution = { build, prediction, version: 1 };
   return createDrawnLine({
     getState: () => {
-      const { rail, bowFactor, trueScale } = store.getState();
-      return { solution, rail, bowFactor, trueScale };
+      const { rail, bowFactor, chosenFactor, trueScale } = store.getState();
+      return { solution, rail, bowFactor, chosenFactor, trueScale };
     },
     subscribe: (listener) => store.subscribe(() => listener()),
   });

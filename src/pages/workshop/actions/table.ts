@@ -3,7 +3,8 @@ import { METHODS } from '../../../mechanics/prediction-types.ts';
 import { SCENE_VIEWS } from '../../../scene/types.ts';
 import type { BackbowState } from '../../../state/store.ts';
 import { canShowStress, isCutOpen } from '../../../state/stress-view.ts';
-import { BOW_FACTOR, type ChartShown } from '../../../state/view-slice.ts';
+import { BOW_FACTOR } from '../../../state/bow-factor.ts';
+import type { ChartShown } from '../../../state/view-slice.ts';
 import { openProject, saveProject } from '../project/project-file.ts';
 import { PROGRAM_WORDS } from '../../../speech/en/pages/licences.ts';
 import { goTo } from '../../papers/route.ts';
@@ -22,7 +23,7 @@ import type { Action, ActionGroup } from './types.ts';
 const FACTORS = [1, 2, 5, 10, 20, 30, 40, 60, 80, 100, 150, 200] as const;
 
 function factorAfter(state: BackbowState, direction: 1 | -1): number {
-  const { bowFactor } = state;
+  const bowFactor = state.bowFactor ?? state.chosenFactor;
   return direction > 0
     ? (FACTORS.find((factor) => factor > bowFactor) ?? BOW_FACTOR.max)
     : (FACTORS.findLast((factor) => factor < bowFactor) ?? BOW_FACTOR.min);

@@ -1,13 +1,15 @@
-/** How many times larger than life pictures draw the bow. */
+/** How many times larger than life pictures draw the bow: chosen from the bow until a hand sets it. */
 import { useId } from 'react';
 import { Slider } from '../../../kit/slider/slider.tsx';
 import { store, useBackbow } from '../../../state/store.ts';
-import { BOW_FACTOR, drawnBowFactor } from '../../../state/view-slice.ts';
+import { BOW_FACTOR } from '../../../state/bow-factor.ts';
+import { drawnBowFactor } from '../../../state/view-slice.ts';
 import { PICTURE_WORDS } from '../../../speech/en/workshop/workshop.ts';
 
 export function BowFactor() {
   const id = useId();
   const trueScale = useBackbow((state) => state.trueScale);
+  const isByHand = useBackbow((state) => state.bowFactor !== null);
   const drawn = useBackbow(drawnBowFactor);
   return (
     <div className="bow-factor">
@@ -21,6 +23,11 @@ export function BowFactor() {
         aria-valuetext={PICTURE_WORDS.times(String(drawn))}
         slide={(factor) => store.getState().setBowFactor(factor)}
       />
+      {isByHand && (
+        <button type="button" className="link" onClick={() => store.getState().setBowFactor(null)}>
+          {PICTURE_WORDS.chosenFactor}
+        </button>
+      )}
       <label className="tick">
         <input
           type="checkbox"

@@ -123,6 +123,7 @@ export const PICTURE_WORDS: typeof english.PICTURE_WORDS = {
   views: 'Ansicht',
   enlarged: (factor) => `Biegung ×${factor}`,
   trueSize: 'wahre Größe',
+  chosenFactor: 'passend',
   times: (factor) => `×${factor}`,
   shown: (factor) => `Biegung ×${factor} gezeichnet`,
   trueShown: 'Biegung in wahrer Größe',

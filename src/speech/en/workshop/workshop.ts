@@ -119,6 +119,8 @@ export const PICTURE_WORDS = words('PICTURE_WORDS', {
   views: 'View',
   enlarged: (factor: string) => `bow ×${factor}`,
   trueSize: 'true size',
+  /** Lets the factor be chosen from the bow again. */
+  chosenFactor: 'as fits',
   times: (factor: string) => `×${factor}`,
   shown: (factor: string) => `bow shown ×${factor}`,
   trueShown: 'bow at true size',
