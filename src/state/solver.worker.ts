@@ -16,7 +16,7 @@ import { createPredictor } from '../mechanics/predict.ts';
 import type { Prediction } from '../mechanics/prediction-types.ts';
 import type { StressField } from '../mechanics/elements/stress.ts';
 import { advised, advisedTangs, type AdvisedAnswer, type AdvisedTangs } from '../verdict/raised-by.ts';
-import { leastChange, type LeastChangeFound } from '../verdict/least-change.ts';
+import { leastChange, type LeastChangeFound } from '../verdict/in-short/least-change.ts';
 import { whatMoves, type WhatMoves } from '../verdict/what-moves.ts';
 import { whatToMeasure, type MeasurementId, type WhatToMeasure } from '../verdict/what-to-measure.ts';
 import { answerTangs, type TangWish } from '../mechanics/seating/refret-answers.ts';

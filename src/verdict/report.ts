@@ -20,8 +20,8 @@ import { setUpFigures, USUAL_DIRECTION } from './set-up-figures.ts';
 import { setUpHeights } from './set-up-heights.ts';
 import { stampOf, stampText } from './stamp.ts';
 import { stringAim } from './string-aim.ts';
-import { changeOf, type LeastChangeFound } from './least-change.ts';
-import { verdictOf } from './verdict.ts';
+import { changeOf, type LeastChangeFound } from './in-short/least-change.ts';
+import { verdictOf } from './in-short/verdict.ts';
 import { PROGRAM_VERSION } from '../neck/version.ts';
 
 export const REPORT_FORMAT = 'backbow prediction';

@@ -20,7 +20,7 @@ import type { Reckoned } from './reckoned.ts';
 import type { OwnStrength } from '../playing/own-strength.ts';
 import { setUpFigures, type SetUpFigures } from './set-up-figures.ts';
 import { setUpHeights, type SetUpHeights } from './set-up-heights.ts';
-import { verdictOf, type Verdict } from './verdict.ts';
+import { verdictOf, type Verdict } from './in-short/verdict.ts';
 
 /** In the order of the job; `rodNow` is the rod as the build has it, `rodWanted` the setting for the relief wanted or nearest to it. */
 export type StateId = 'bare' | 'fretted' | 'strung' | 'settled' | 'rodNow' | 'rodWanted';

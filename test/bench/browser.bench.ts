@@ -12,7 +12,7 @@ import { launch, openPage, type App, type OpenOptions } from '../browser/open-pa
 import { byteRows } from './browser/bytes.ts';
 import { coldStartRows, startServer } from './browser/cold-start.ts';
 import { pictureRows } from './browser/picture.ts';
-import { railRows, sliderRows } from './browser/scripting.ts';
+import { railRows, slowedRows, sliderRows } from './browser/scripting.ts';
 import type { BenchRow } from './measure.ts';
 
 export default async function bench(): Promise<BenchRow[]> {
@@ -42,6 +42,7 @@ export default async function bench(): Promise<BenchRow[]> {
     try {
       await visit({}, (app) => sliderRows(browser, app, 'kerf', 'kerfMm', events));
       await visit({}, (app) => sliderRows(browser, app, 'thickness', 'thicknessFret12Mm', events));
+      await visit({}, (app) => slowedRows(browser, app, 'kerf', 'kerfMm', events));
       await visit({}, (app) => railRows(browser, app, events));
       await visit({ prepare: countGpuObjects }, (app) => pictureRows(app, quick ? 32 : 1000));
     } finally {

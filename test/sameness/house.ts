@@ -14,7 +14,7 @@ async function loadHouse() {
     ...(await import('../../src/speech/times.ts')),
     ...(await import('../../src/speech/tables.ts')),
     ...(await import('../../src/speech/shown-apart.ts')),
-    ...(await import('../../src/speech/verdict.ts')),
+    ...(await import('../../src/speech/answers/verdict.ts')),
     ...(await import('../../src/pages/papers/sections/heading.tsx')),
     ...(await import('../../src/pages/workshop/readouts/figures.ts')),
     ...(await import('../../src/pages/papers/sections/expected.tsx')),

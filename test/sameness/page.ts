@@ -1,6 +1,6 @@
 /** The page: its large numbers and the card of a fret. */
 import { USUAL_DIRECTION } from '../../src/verdict/set-up-figures.ts';
-import { feelOf, verdictOf } from '../../src/verdict/verdict.ts';
+import { feelOf, verdictOf } from '../../src/verdict/in-short/verdict.ts';
 import { measuresIn, type Surface } from './hold.ts';
 import { csvNumbers } from './truth.ts';
 

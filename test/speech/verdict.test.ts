@@ -4,7 +4,7 @@ import { createPredictor } from '../../src/mechanics/predict.ts';
 import { createEstimator } from '../../src/mechanics/uncertainty/estimate.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { presetBuild } from '../../src/speech/names.ts';
-import { feelOf, verdictOf } from '../../src/verdict/verdict.ts';
+import { feelOf, verdictOf } from '../../src/verdict/in-short/verdict.ts';
 import { inBothLanguages } from './house.ts';
 
 const predictor = createPredictor();
@@ -14,7 +14,7 @@ const uncertainty = await createEstimator(predictor).estimate(build, { samples: 
 const verdict = verdictOf(reckoned, uncertainty);
 const feel = feelOf(reckoned, { strength: 'medium', direction: 'along' });
 
-const both = await inBothLanguages(async () => import('../../src/speech/verdict.ts'));
+const both = await inBothLanguages(async () => import('../../src/speech/answers/verdict.ts'));
 
 test('in English and mm: what to do, what to expect, what the rod does', () => {
   const clauses = both.english.verdictClauses(verdict, feel, 'metric');

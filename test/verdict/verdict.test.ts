@@ -8,8 +8,8 @@ import type { Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { presetBuild } from '../../src/speech/names.ts';
 import { checksOf } from '../../src/verdict/checks.ts';
-import { changeOf, changesOf, helps, leastChange } from '../../src/verdict/least-change.ts';
-import { verdictOf } from '../../src/verdict/verdict.ts';
+import { changeOf, changesOf, helps, leastChange } from '../../src/verdict/in-short/least-change.ts';
+import { verdictOf } from '../../src/verdict/in-short/verdict.ts';
 
 const predictor = createPredictor();
 const reckon = (build: Build) => ({ build, prediction: predictor.predict(build) });

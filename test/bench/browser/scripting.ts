@@ -55,6 +55,18 @@ function rowsOf(what: string, events: readonly Scripting[]): BenchRow[] {
   ];
 }
 
+/** A slider that can be dragged, and where its thumb is, as a share of its length. */
+async function readySlider(app: App, id: ParameterId): Promise<{ locator: Locator; middle: number }> {
+  await openGroupOf(app.page, id);
+  const locator = sliderOf(app.page, id);
+  await locator.scrollIntoViewIfNeeded();
+  const middle = await locator.evaluate((input) => {
+    const { valueAsNumber, min, max } = input as HTMLInputElement;
+    return (valueAsNumber - Number(min)) / (Number(max) - Number(min));
+  });
+  return { locator, middle };
+}
+
 /** Scripting for each event of a slider that is dragged. */
 export async function sliderRows(
   browser: Browser,
@@ -63,17 +75,39 @@ export async function sliderRows(
   id: ParameterId,
   events: number,
 ): Promise<BenchRow[]> {
-  await openGroupOf(app.page, id);
-  const slider = sliderOf(app.page, id);
-  await slider.scrollIntoViewIfNeeded();
-  const middle = await slider.evaluate((input) => {
-    const { valueAsNumber, min, max } = input as HTMLInputElement;
-    return (valueAsNumber - Number(min)) / (Number(max) - Number(min));
-  });
-  await drag(app, slider, middle, WARM_UP);
+  const { locator, middle } = await readySlider(app, id);
+  await drag(app, locator, middle, WARM_UP);
   await app.settle();
-  const trace = await traced(browser, app, () => drag(app, slider, middle, events));
-  return rowsOf(`scripting per event of the ${name} slider`, scriptingPerEvent(trace, 'input'));
+  const trace = await traced(browser, app, () => drag(app, locator, middle, events));
+  return rowsOf(`scripting per event of the ${name} slider`, scriptingPerEvent(trace, 'pointermove'));
+}
+
+/** Aims for one step of a slider while the processor is as slow as that of a phone: by how many times, and ms. */
+const SLOWED = [
+  { times: 4, aimMs: 30 },
+  { times: 6, aimMs: 50 },
+] as const;
+
+/** What one step of a slider costs the page's thread where the processor is slowed; the chart and the bands may follow. */
+export async function slowedRows(
+  browser: Browser,
+  app: App,
+  name: string,
+  id: ParameterId,
+  events: number,
+): Promise<BenchRow[]> {
+  const slider = await readySlider(app, id);
+  const session = await app.context.newCDPSession(app.page);
+  const rows: BenchRow[] = [];
+  for (const { times, aimMs } of SLOWED) {
+    await session.send('Emulation.setCPUThrottlingRate', { rate: times });
+    await drag(app, slider.locator, slider.middle, events);
+    const trace = await traced(browser, app, () => drag(app, slider.locator, slider.middle, events));
+    const steps = scriptingPerEvent(trace, 'pointermove').map(({ processorMs }) => processorMs);
+    rows.push(timed(`page’s thread per step of the ${name} slider, processor slowed ${times} times`, steps, aimMs));
+  }
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  return rows;
 }
 
 /** Scripting for each step along the job with the arrow keys, and the part of it that draws the frame. */

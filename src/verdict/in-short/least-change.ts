@@ -3,14 +3,14 @@
  * else deeper or shallower slots; else another way of seating. Only what the checks let pass: with it nothing stops the neck,
  * and it raises no warning.
  */
-import type { Predictor } from '../mechanics/predict.ts';
-import { kerfRange } from '../mechanics/inversion/kerf.ts';
-import { sawableKerfMm } from '../mechanics/inversion/answers.ts';
-import { METHODS } from '../mechanics/prediction-types.ts';
-import type { Build } from '../neck/build.ts';
-import { checkBuild } from '../neck/schema.ts';
-import { raisedBy } from './raised-by.ts';
-import type { Reckoned } from './reckoned.ts';
+import type { Predictor } from '../../mechanics/predict.ts';
+import { kerfRange } from '../../mechanics/inversion/kerf.ts';
+import { sawableKerfMm } from '../../mechanics/inversion/answers.ts';
+import { METHODS } from '../../mechanics/prediction-types.ts';
+import type { Build } from '../../neck/build.ts';
+import { checkBuild } from '../../neck/schema.ts';
+import { raisedBy } from '../raised-by.ts';
+import type { Reckoned } from '../reckoned.ts';
 import { verdictOf } from './verdict.ts';
 
 export type LeastChange =

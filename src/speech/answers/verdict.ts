@@ -1,17 +1,17 @@
 /** The verdict in words: clause by clause, each with what it rests on, and in one short sentence to be read aloud. */
-import type { ComputedKey } from '../neck/quantities.ts';
-import type { UnitSystem } from '../neck/units.ts';
-import { isWithinReach } from '../mechanics/inversion/rod.ts';
-import type { LeastChange } from '../verdict/least-change.ts';
-import type { Feel, Verdict } from '../verdict/verdict.ts';
-import { bowBandText, bowText } from './bow.ts';
-import { checkNumbers, checkTitle } from './checks.ts';
-import { METHOD_WORDS } from './en/workshop/workshop.ts';
-import { UNCERTAIN_INPUT_WORDS } from './en/workshop/uncertainty.ts';
-import { VERDICT_WORDS } from './en/workshop/verdict.ts';
-import { formatRange } from './quantity.ts';
-import { numberOf, textOf } from './quantity-text.ts';
-import { nutText } from './rod.ts';
+import type { ComputedKey } from '../../neck/quantities.ts';
+import type { UnitSystem } from '../../neck/units.ts';
+import { isWithinReach } from '../../mechanics/inversion/rod.ts';
+import type { LeastChange } from '../../verdict/in-short/least-change.ts';
+import type { Feel, Verdict } from '../../verdict/in-short/verdict.ts';
+import { bowBandText, bowText } from '../bow.ts';
+import { checkNumbers, checkTitle } from '../checks.ts';
+import { METHOD_WORDS } from '../en/workshop/workshop.ts';
+import { UNCERTAIN_INPUT_WORDS } from '../en/workshop/uncertainty.ts';
+import { VERDICT_WORDS } from '../en/workshop/verdict.ts';
+import { formatRange } from '../quantity.ts';
+import { numberOf, textOf } from '../quantity-text.ts';
+import { nutText } from '../rod.ts';
 
 /** What a clause opens: where a computed number comes from, or the control of a given one. */
 export type Opens = { readonly origin: ComputedKey } | { readonly control: string };
@@ -32,8 +32,9 @@ function notText({ obstacle }: Verdict, system: UnitSystem): string {
 
 function seatText({ seat }: Verdict, system: UnitSystem): string {
   const { method, seatingTool, meanSeatingForceN } = seat;
-  const isNone = Number(numberOf('meanSeatingForceN', meanSeatingForceN, 'metric').replace(',', '.')) === 0;
-  return VERDICT_WORDS.seat(method, seatingTool, isNone ? '' : textOf('meanSeatingForceN', meanSeatingForceN, system));
+  const force = textOf('meanSeatingForceN', meanSeatingForceN, system);
+  const isNone = force === textOf('meanSeatingForceN', 0, system);
+  return VERDICT_WORDS.seat(method, seatingTool, isNone ? '' : force);
 }
 
 function nipText({ nip: { leastMm, mostMm } }: Verdict, system: UnitSystem): string {

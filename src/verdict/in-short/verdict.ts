@@ -3,19 +3,19 @@
  * before all of that why it cannot come out as wanted, where it cannot. Every number is one that the figures, the plan or
  * `predict` have as well.
  */
-import type { Check } from '../fretwork/checks/check-types.ts';
-import { fretEnds } from '../fretwork/ends.ts';
-import { isWithinReach, type RodAnswer } from '../mechanics/inversion/rod.ts';
-import type { Band } from '../mechanics/uncertainty/band.ts';
-import type { UncertainInput } from '../mechanics/uncertainty/inputs.ts';
-import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
-import type { Build } from '../neck/build.ts';
-import { workingKerfMm } from '../neck/kerf.ts';
-import { checksOf } from './checks.ts';
-import { meanOfFrets, rodForTarget } from './job-figures.ts';
-import type { Reckoned } from './reckoned.ts';
-import { actionsOf } from './string-aim.ts';
-import { stringRoom, type Hand } from './string-room.ts';
+import type { Check } from '../../fretwork/checks/check-types.ts';
+import { fretEnds } from '../../fretwork/ends.ts';
+import { isWithinReach, type RodAnswer } from '../../mechanics/inversion/rod.ts';
+import type { Band } from '../../mechanics/uncertainty/band.ts';
+import type { UncertainInput } from '../../mechanics/uncertainty/inputs.ts';
+import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
+import type { Build } from '../../neck/build.ts';
+import { workingKerfMm } from '../../neck/kerf.ts';
+import { checksOf } from '../checks.ts';
+import { meanOfFrets, rodForTarget } from '../job-figures.ts';
+import type { Reckoned } from '../reckoned.ts';
+import { actionsOf } from '../string-aim.ts';
+import { stringRoom, type Hand } from '../string-room.ts';
 
 /** Why a neck cannot come out as wanted: what a check stops, or what the rod does not reach. */
 export type Obstacle =
