@@ -8,7 +8,7 @@
  *                                  the relief wanted with the rod no further than 30 % of its range either way
  *   within by rod                  the same with all of the rod's range
  *
- * A choice beside going on is advised when it is within for at least a tenth more of such necks: less is not worth taking up
+ * A choice beside going on is advised when it is within for at least a twentieth more of such necks: less is not worth taking up
  * another tool, and no more than the samples tell. Where none is, the same is asked of within by rod; and where none of them is
  * surer of that either, the one that settles nearer to what is wanted by more than 0.05 mm. Where a choice differs in nothing but
  * effort, the earlier one is taken.
@@ -29,7 +29,7 @@ export const CLOSE_MM = 0.05;
 /** Share of its range that the rod should at most need, per cent: the rest is for weather and other strings (assumption). */
 export const ROD_SHARE_PERCENT = 30;
 /** By how much another choice must be surer than going on. */
-export const WORTH_IT = 0.1;
+export const WORTH_IT = 0.05;
 
 export interface FrettingJob {
   /** As it is being fretted: what was changed for frets that are in already is in its regions. */

@@ -111,9 +111,9 @@ describe('which choice is advised', () => {
       0.2,
     );
 
-  test('going on, unless another is surer by a tenth', () => {
-    expect(from(0.8, 0.89)).toBe(0);
-    expect(from(0.8, 0.905)).toBe(1);
+  test('going on, unless another is surer by a twentieth', () => {
+    expect(from(0.8, 0.84)).toBe(0);
+    expect(from(0.8, 0.855)).toBe(1);
   });
 
   test('of those the surest, and of equals the first', () => {
