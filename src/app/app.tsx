@@ -1,10 +1,10 @@
 /** The shell: head, picture with its numbers, rail and chart, and the controls. */
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useCallback, useState } from 'react';
 import { Notices } from '../kit/notices/notices.tsx';
 import { NewVersion } from '../pages/workshop/offline/new-version.tsx';
 import { ProjectBar } from '../pages/workshop/project/project-bar.tsx';
 import { useLanguage } from '../kit/use-language.ts';
-import { isFirstVisit } from '../pages/workshop/welcome/visit.ts';
+import { isFirstVisit, rememberVisit } from '../pages/workshop/welcome/visit.ts';
 import { useFileDrop } from '../kit/use-drop.ts';
 import { Rail } from '../pages/workshop/rail/rail.tsx';
 import { usePlace } from '../pages/papers/route.ts';
@@ -41,6 +41,11 @@ export function App() {
   const isOver = useFileDrop(openDropped);
   const place = usePlace();
   const isInLesson = useBackbow((state) => state.lesson !== null);
+  const [isWelcoming, setWelcoming] = useState(isFirstVisit);
+  const leaveWelcome = useCallback(() => {
+    rememberVisit();
+    setWelcoming(false);
+  }, []);
   const isHelping = useBackbow((state) => state.helpOpen);
   const isGuessing = useBackbow((state) => state.lesson?.asking ?? false);
   return (
@@ -77,7 +82,7 @@ export function App() {
               </PartBoundary>
             ) : (
               <PartBoundary>
-                <Suspense>{isFirstVisit() && <Welcome />}</Suspense>
+                <Suspense>{isWelcoming && <Welcome leave={leaveWelcome} />}</Suspense>
               </PartBoundary>
             )}
             <section id="controls" className="controls" aria-label={CONTROL_WORDS.title} tabIndex={-1}>

@@ -20,9 +20,10 @@ export function linesOf(state: Pick<BackbowState, 'solution' | 'rail'>): Lines |
 }
 
 /** The same for a component. */
-export function useLines(): Lines | null {
-  const solution = useBackbow((state) => state.solution);
-  const rail = useBackbow((state) => state.rail);
+/** @param useState the state, or what follows it */
+export function useLines(useState: typeof useBackbow = useBackbow): Lines | null {
+  const solution = useState((state) => state.solution);
+  const rail = useState((state) => state.rail);
   return useMemo(() => linesOf({ solution, rail }), [solution, rail]);
 }
 
@@ -36,10 +37,10 @@ export interface LineBands {
   readonly room: LineBand | null;
 }
 
-export function useLineBands(): LineBands {
-  const solution = useBackbow((state) => state.solution);
-  const bands = useBackbow((state) => state.bands);
-  const rail = useBackbow((state) => state.rail);
+export function useLineBands(useState: typeof useBackbow = useBackbow): LineBands {
+  const solution = useState((state) => state.solution);
+  const bands = useState((state) => state.bands);
+  const rail = useState((state) => state.rail);
   const method = solution?.build.method;
   const frets = solution?.prediction.fretXMm.length;
   // At the moment of its own build, so that it is computed once while a slider moves on from that build.

@@ -34,7 +34,36 @@ test('in the dark, on a phone', async () => {
   );
 });
 
-test('a first visit is welcomed; the welcome goes with the first change, and does not come again', async () => {
+test('on a first visit a neck is chosen by its picture, three things are said, and the verdict answers', async () => {
+  const app = await openApp({ ...DESK, firstVisit: true });
+  const { page } = app;
+  const welcome = page.getByRole('region', { name: 'Welcome' });
+  const verdict = () => page.locator('.hero .verdict-line').innerText();
+  await welcome.waitFor();
+  const first = await verdict();
+  // Each neck has a picture of its own, and none of them has to be opened first.
+  const pictures = await welcome.locator('.first-necks svg').evaluateAll((all) => all.map((svg) => svg.innerHTML));
+  expect(new Set(pictures).size).toBe(pictures.length);
+  await app.afterChange(() => welcome.getByRole('button', { name: /^Set-neck six/ }).click());
+  expect(await verdict()).not.toBe(first);
+  const kerf = welcome.getByLabel(/^Your saw/);
+  await kerf.fill('0.55');
+  await app.afterChange(() => kerf.press('Enter'));
+  await app.afterChange(() => welcome.getByLabel('How they go in').selectOption('press'));
+  expect(await verdict()).toMatch(/^Saw 0\.550\smm, .* press in, about /);
+  expect(await welcome.isVisible()).toBe(true);
+  // What cannot be is refused where it was typed.
+  await kerf.fill('7');
+  await kerf.press('Enter');
+  expect(await welcome.getByRole('alert').allInnerTexts()).toContainEqual(expect.stringMatching(/0\.550\smm/));
+  // Whoever comes back is not bothered.
+  await page.reload();
+  await page.getByRole('slider', { name: /^Kerf/ }).waitFor();
+  expect(await welcome.count()).toBe(0);
+  expect(app.troubles).toEqual([]);
+});
+
+test('a first visit is welcomed; the welcome goes with the first change elsewhere, and does not come again', async () => {
   const app = await openApp({ ...DESK, firstVisit: true });
   const welcome = app.page.getByRole('region', { name: 'Welcome' });
   await welcome.waitFor();

@@ -13,7 +13,7 @@ const WINDOWS = [
   { width: 1440, height: 900, least: 0.45 },
   { width: 1920, height: 1080, least: 0.45 },
   { width: 820, height: 1180, least: 0.35 },
-  { width: 844, height: 390, least: 0.35 },
+  { width: 844, height: 390, least: 0.33 },
 ] as const;
 const WIDE = WINDOWS.filter(({ least }) => least === 0.45);
 const SOME = WINDOWS.slice(0, draw(WINDOWS.length, 2));

@@ -3,7 +3,7 @@ import { lazy, Suspense, useRef, useState } from 'react';
 import { METHODS, type Method } from '../../../mechanics/prediction-types.ts';
 import { useLineBands, useLines, type Lines } from '../../../state/lines.ts';
 import type { Solution } from '../../../state/solution-slice.ts';
-import { useBackbow } from '../../../state/store.ts';
+import { useFollowed } from '../../../state/follow.ts';
 import { railText, useRailText } from '../rail/rail-text.ts';
 import { nearestFret } from '../readouts/figures.ts';
 import { bowText } from '../../../speech/bow.ts';
@@ -35,10 +35,10 @@ interface DrawnProps {
 
 /** What the drawing says in words, beside what it is drawn from. */
 function useDrawing(solution: Solution | null, lines: Lines | null) {
-  const system = useBackbow((state) => state.unitSystem);
-  const comparing = useBackbow((state) => state.comparing);
-  const { band, room } = useLineBands();
-  const moment = useBackbow((state) => state.rail);
+  const system = useFollowed((state) => state.unitSystem);
+  const comparing = useFollowed((state) => state.comparing);
+  const { band, room } = useLineBands(useFollowed);
+  const moment = useFollowed((state) => state.rail);
   if (!solution || !lines) return null;
   const { build, prediction } = solution;
   const state = railText(build, moment, prediction);
@@ -83,15 +83,15 @@ function Drawn({ solution, drawing, asTable, range, setRange }: DrawnProps) {
 }
 
 export function BowChart() {
-  const solution = useBackbow((state) => state.solution);
-  const lines = useLines();
-  const chart = useBackbow((state) => state.chart);
-  const comparing = useBackbow((state) => state.comparing);
+  const solution = useFollowed((state) => state.solution);
+  const lines = useLines(useFollowed);
+  const chart = useFollowed((state) => state.chart);
+  const comparing = useFollowed((state) => state.comparing);
   const [asTable, setAsTable] = useState(false);
   const [chosenRange, setRange] = useState<FretRange | null>(null);
   const drawing = useDrawing(solution, lines);
   const frets = solution?.prediction.fretXMm.length ?? 22;
-  const rail = useBackbow((state) => state.rail);
+  const rail = useFollowed((state) => state.rail);
   const moment = solution ? railText(solution.build, rail, solution.prediction) : '';
   const range = rangeOn(chosenRange, frets);
   const save =

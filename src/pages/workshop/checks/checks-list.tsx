@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'react';
 import type { Check } from '../../../fretwork/checks/check-types.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
-import { useBackbow } from '../../../state/store.ts';
+import { useFollowed } from '../../../state/follow.ts';
 import { useReveal } from '../controls/reveal-store.ts';
 import { checkNumbers, checkReason, checkRemedy, checkTitle, isLimit, labelOf } from '../../../speech/checks.ts';
 import { CHECK_WORDS } from '../../../speech/en/fretwork/checks.ts';
@@ -45,8 +45,8 @@ function CheckItem({
 }
 
 export function ChecksList() {
-  const solution = useBackbow((state) => state.solution);
-  const system = useBackbow((state) => state.unitSystem);
+  const solution = useFollowed((state) => state.solution);
+  const system = useFollowed((state) => state.unitSystem);
   const [all, setAll] = useState(false);
   const checks = useMemo(() => (solution ? checksOf(solution) : undefined), [solution]);
   if (!checks)

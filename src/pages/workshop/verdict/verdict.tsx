@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useAnswer } from '../../../state/answers/use-answer.ts';
 import { currentBands, type Solution } from '../../../state/solution-slice.ts';
+import { useFollowed } from '../../../state/follow.ts';
 import { store, useBackbow } from '../../../state/store.ts';
 import { onLanguage } from '../../../speech/language.ts';
 import { VERDICT_WORDS } from '../../../speech/en/workshop/verdict.ts';
@@ -40,10 +41,10 @@ interface Known {
 }
 
 function useVerdict(): Known | null {
-  const solution = useBackbow((state) => state.solution);
-  const system = useBackbow((state) => state.unitSystem);
-  const uncertainty = useBackbow(currentBands);
-  const isStale = useBackbow((state) => state.solution?.build !== state.build);
+  const solution = useFollowed((state) => state.solution);
+  const system = useFollowed((state) => state.unitSystem);
+  const uncertainty = useFollowed(currentBands);
+  const isStale = useBackbow((state) => solution?.build !== state.build);
   const rested = useRested(solution);
   const verdict = useMemo(() => solution && verdictOf(solution, uncertainty), [solution, uncertainty]);
   const feel = useMemo(() => rested && feelOf(rested, HAND), [rested]);
@@ -169,9 +170,13 @@ export function Verdict() {
 
 /** What of it has no room above the picture of a narrow window. */
 export function VerdictRest() {
-  const known = useVerdict();
   const isWide = useMedia(WIDE);
-  if (isWide || !known) return null;
+  return isWide ? null : <Rest />;
+}
+
+function Rest() {
+  const known = useVerdict();
+  if (!known) return null;
   return (
     <section className="verdict verdict-rest" aria-label={VERDICT_WORDS.title} data-stale={known.isStale || undefined}>
       <p>

@@ -154,10 +154,12 @@ export const SHEETS_WORDS: typeof papers.SHEETS_WORDS = {
 
 export const WELCOME_WORDS: typeof welcome.WELCOME_WORDS = {
   title: 'Willkommen',
-  says: [
-    'Dies ist ein Hals mit eingesetzten Bünden. Wählen Sie unter „Beginnen mit“ einen, der Ihrem ähnelt, stellen Sie seine Maße ein, und sehen Sie sofort, was die Bünde mit ihm machen.',
-    'Die Biegung im Bild ist größer gezeichnet, als sie ist; die großen Zahlen sind die wahren, und die kleinen sagen, wie sicher diese sind.',
-  ],
+  neck: 'Ein Hals wie Ihrer',
+  three: 'Drei Dinge entscheiden am meisten',
+  wire: 'Ihr Draht, über die Noppen gemessen',
+  saw: 'Ihre Säge, wie breit sie schneidet',
+  seating: 'Wie die Bünde hineinkommen',
+  read: 'Die Antwort steht sofort über dem Bild. Alles andere hat einen üblichen Wert und lässt sich darunter oder daneben einstellen.',
   lesson: 'Mit einer Lektion beginnen',
   glossary: 'Fachwörter',
   close: 'Schließen',

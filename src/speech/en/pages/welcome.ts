@@ -3,10 +3,12 @@ import { words } from '../../language.ts';
 
 export const WELCOME_WORDS = words('WELCOME_WORDS', {
   title: 'Welcome',
-  says: [
-    'This is one neck with its frets in. Choose one like yours under “Start from”, set its sizes, and see at once what the frets do to it.',
-    'The bow in the picture is drawn larger than life; the large numbers are the true ones, and the small ones say how sure they are.',
-  ],
+  neck: 'A neck like yours',
+  three: 'Three things decide most',
+  wire: 'Your wire, over its studs',
+  saw: 'Your saw, the kerf it leaves',
+  seating: 'How they go in',
+  read: 'The answer stands above the picture, at once. Everything else has a usual value, and can be set below or beside this.',
   lesson: 'Begin with a lesson',
   glossary: 'Words of the trade',
   close: 'Close',
