@@ -2,6 +2,7 @@
 import { lazy, memo, Suspense, useEffect, useState, type ReactNode } from 'react';
 import type { ScenePalette, SceneShows, Unavailable } from '../scene/types.ts';
 import { createFretDrop } from '../state/fret-drop.ts';
+import { useDrawnSolution } from '../state/follow.ts';
 import { store, useBackbow } from '../state/store.ts';
 import { currentStress } from '../state/stress-view.ts';
 import { Boundary } from '../kit/boundary.tsx';
@@ -29,7 +30,7 @@ interface SceneProps {
 
 /** The scene by itself: nothing of the rail is read here, so that scrubbing renders none of it. */
 const Scene = memo(function Scene({ palette, unavailable }: SceneProps) {
-  const solution = useBackbow((state) => state.solution);
+  const solution = useDrawnSolution();
   const fallbackBuild = useBackbow((state) => (state.solution ? null : state.build));
   const units = useBackbow((state) => state.unitSystem);
   const view = useBackbow((state) => state.view);

@@ -6,6 +6,7 @@ import { bowText } from '../speech/bow.ts';
 import { METHOD_WORDS, PICTURE_WORDS, VIEW_WORDS } from '../speech/en/workshop/workshop.ts';
 import { SOLVER_WORDS } from '../speech/en/workshop/solver.ts';
 import { linesOf } from '../state/lines.ts';
+import { useFollowed } from '../state/follow.ts';
 import { store, useBackbow, type BackbowState } from '../state/store.ts';
 import { drawnBowFactor } from '../state/view-slice.ts';
 
@@ -28,7 +29,7 @@ function describe(state: BackbowState): string {
 
 /** The description for the picture's own label: it follows build and view, not every step of the rail. */
 export function useDescription(): string {
-  const solution = useBackbow((state) => state.solution);
+  const solution = useFollowed((state) => state.solution);
   const notComputed = useBackbow((state) => state.notComputed);
   const view = useBackbow((state) => state.view);
   const units = useBackbow((state) => state.unitSystem);

@@ -3,10 +3,13 @@
  * the neck and its numbers; what costs more (the chart, the checks, the verdict) waits until the thumb rests for a moment.
  */
 import { useSyncExternalStore } from 'react';
-import { store, type BackbowState, type BackbowStore } from './store.ts';
+import type { Build } from '../neck/build.ts';
+import type { Solution } from './solution-slice.ts';
+import { isCutOpen } from './stress-view.ts';
+import { store, useBackbow, type BackbowState, type BackbowStore } from './store.ts';
 
 /** So long a thumb rests before what follows is drawn, ms: longer than from one of its steps to the next. */
-const REST_MS = 200;
+const REST_MS = 300;
 
 export interface Follower {
   readonly getState: () => BackbowState;
@@ -46,4 +49,23 @@ const follower = createFollower(store);
 /** Like `useBackbow`, of the state that may follow. */
 export function useFollowed<T>(select: (state: BackbowState) => T): T {
   return useSyncExternalStore(follower.subscribe, () => select(follower.getState()));
+}
+
+/** What is not seen on a whole neck: the slots under the frets. */
+const UNSEEN: ReadonlySet<string> = new Set<keyof Build>(['kerfMm', 'slotDepthMm']);
+
+/** Would two builds look alike, but for what is not seen on a whole neck? */
+function looksAlike(one: Build, other: Build): boolean {
+  return (Object.keys(one) as (keyof Build)[]).every((key) => one[key] === other[key] || UNSEEN.has(key));
+}
+
+/**
+ * The solution whose shapes the picture draws: while a thumb is held and changes nothing but what is out of sight, that of
+ * before. The bow that they are drawn with is the current one all the same.
+ */
+export function useDrawnSolution(): Solution | null {
+  const rested = useFollowed((state) => state.solution);
+  return useBackbow(({ solution, view }) =>
+    rested && solution && !isCutOpen(view) && looksAlike(rested.build, solution.build) ? rested : solution,
+  );
 }

@@ -157,9 +157,13 @@ export function reliefAim(reckoned: Reckoned, hand: Hand): StringAim['relief'] {
 }
 
 /** Action of the build, and the lowest at which no note buzzes, on the line that it has. */
+/** Height of the strings over the top of fret 12, as the build has it, mm. */
+export const actionMmOf = ({ stringHeightFret12Mm, crownHeightMm }: Build): number =>
+  stringHeightFret12Mm - crownHeightMm;
+
 export function actionsOf(reckoned: Reckoned, hand: Hand): Pick<StringAim, 'actionMm' | 'lowestActionMm'> {
   const { build } = reckoned;
-  const actionMm = build.stringHeightFret12Mm - build.crownHeightMm;
+  const actionMm = actionMmOf(build);
   const neck = setUp(build, playedLine(reckoned));
   return { actionMm, lowestActionMm: actionMm + actionChangeMm(neck, playingOf(build, hand)) };
 }

@@ -172,3 +172,29 @@ test('the chart is saved as a drawing that stands by itself', async () => {
   expect(await app.page.locator('.saved-chart').count()).toBe(0);
   expect(app.troubles).toEqual([]);
 });
+
+test('under a held thumb neck and numbers follow at once, and the verdict when it rests', async () => {
+  const app = await openApp(DESK);
+  const { page } = app;
+  const saw = page.locator('.hero [data-clause="saw"]');
+  const [picture, said] = [await app.canvasPicture(), await saw.innerText()];
+  const number = await page.locator('[data-figure="fretted"]').innerText();
+  const slider = page.locator('[data-parameter="kerfMm"] input[type="range"]');
+  const place = await slider.evaluate((element) => {
+    const input = element as HTMLInputElement;
+    const { left, top, width, height } = input.getBoundingClientRect();
+    const thumb = Number.parseFloat(getComputedStyle(input).getPropertyValue('--thumb'));
+    const share = (Number(input.value) - Number(input.min)) / (Number(input.max) - Number(input.min));
+    return [left + thumb / 2 + share * (width - thumb), top + height / 2] as const;
+  });
+  await page.mouse.move(...place);
+  await page.mouse.down();
+  await app.afterChange(() => page.mouse.move(place[0] + 25, place[1]));
+  expect(differingPixels(await app.canvasPicture(), picture)).toBeGreaterThan(50);
+  expect(await page.locator('[data-figure="fretted"]').innerText()).not.toBe(number);
+  await expect.poll(() => saw.innerText()).not.toBe(said);
+  await page.mouse.up();
+  const kerf = (await slider.getAttribute('aria-valuetext'))!;
+  await expect.poll(() => saw.innerText()).toContain(kerf);
+  expect(app.troubles).toEqual([]);
+});

@@ -28,7 +28,7 @@ test('under a thumb only what rests is followed, and all of it when it is let go
   const begun = told();
   for (const kerfMm of [0.6, 0.61, 0.62]) {
     store.getState().change({ kerfMm }, 'kerf');
-    vi.advanceTimersByTime(120);
+    vi.advanceTimersByTime(200);
   }
   expect([kerf(), told()]).toEqual([before, begun]);
   vi.advanceTimersByTime(100);
@@ -43,7 +43,7 @@ test('what comes later of a held thumb, such as its prediction, is followed too'
   store.getState().beginGesture('kerf');
   vi.runAllTimers();
   store.getState().change({ kerfMm: 0.6 }, 'kerf');
-  vi.advanceTimersByTime(150);
+  vi.advanceTimersByTime(250);
   store.getState().setSolverStatus('idle');
   vi.runAllTimers();
   expect(follower.getState()).toBe(store.getState());

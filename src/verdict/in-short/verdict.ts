@@ -14,7 +14,7 @@ import { workingKerfMm } from '../../neck/kerf.ts';
 import { checksOf } from '../checks.ts';
 import { meanOfFrets, rodForTarget } from '../job-figures.ts';
 import type { Reckoned } from '../reckoned.ts';
-import { actionsOf } from '../string-aim.ts';
+import { actionMmOf } from '../string-aim.ts';
 import { stringRoom, type Hand } from '../string-room.ts';
 
 /** Why a neck cannot come out as wanted: what a check stops, or what the rod does not reach. */
@@ -90,5 +90,5 @@ export function verdictOf(reckoned: Reckoned, uncertainty: Uncertainty | null = 
 
 export function feelOf(reckoned: Reckoned, hand: Hand): Feel {
   const { notes, buzzing, mayBuzz } = stringRoom(reckoned, hand);
-  return { actionMm: actionsOf(reckoned, hand).actionMm, notes, buzzing, mayBuzz };
+  return { actionMm: actionMmOf(reckoned.build), notes, buzzing, mayBuzz };
 }
