@@ -8,6 +8,7 @@
  *                   studs go on holding as in a press fit, beside glue and metal
  */
 import type { Build } from '../neck/build.ts';
+import { glueStiffness } from '../neck/glues.ts';
 import { workingKerfMm } from '../neck/kerf.ts';
 import { fretPositionsMm } from '../neck/neck-shape.ts';
 import { metalById } from '../neck/metals.ts';
@@ -103,7 +104,8 @@ export function fillingOf(build: Build, method: Method, deviations: Deviations =
   const metal = 1000 * metalById(build.wireMetal).modulusGPa;
   return {
     kind: 'filled',
-    modulusMPa: MESH_KERF_MM / (gap / (build.glueModulusMPa * deviations.glueModulus) + build.tangWidthMm / metal),
+    modulusMPa:
+      MESH_KERF_MM / (gap / (glueStiffness(build).modulusMPa * deviations.glueModulus) + build.tangWidthMm / metal),
     reach: build.glueReachPercent / 100,
   };
 }

@@ -1,15 +1,16 @@
 /**
- * The project file: JSON of our own, `{ "format": "backbow project", "version": 3, "build": { … }, "measurements": { … } }`.
+ * The project file: JSON of our own, `{ "format": "backbow project", "version": 4, "build": { … }, "measurements": { … } }`.
  *
  * `measurements` holds what the build refers to, for each quantity that was measured: `bite` and `grip`, as in
  * bite-reference.ts. It is optional, and stands beside the build so that a reader that does not know it opens the same neck.
  */
 import type { Build } from './build.ts';
+import { GLUES } from './glues.ts';
 import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
 export const PROJECT_FORMAT = 'backbow project';
-export const PROJECT_VERSION = 3;
+export const PROJECT_VERSION = 4;
 export const PROJECT_EXTENSION = '.backbow.json';
 /** Larger files are no project files: notes, the longest entry, take a few kilobytes. */
 export const MOST_PROJECT_BYTES = 1_000_000;
@@ -45,10 +46,21 @@ export const BEFORE_3: Pick<
   leftHanded: false,
 };
 
+/**
+ * Until version 4 the stiffness of the glue was a number beside its kind. Where it was that of the kind it follows the kind
+ * from now on; any other stays as it was entered.
+ */
+export function before4({ glueKind, glueModulusMPa }: Record<string, unknown>): Pick<Build, 'glueStiffness'> {
+  const kind = GLUES.find(({ id }) => id === glueKind);
+  const isOfKind = kind?.id === 'wood-glue' && glueModulusMPa === kind.modulusMPa;
+  return { glueStiffness: isOfKind ? 'kind' : 'own' };
+}
+
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
   (build) => ({ ...build, ...BEFORE_3 }),
+  (build) => ({ ...build, ...before4(build) }),
 ];
 
 /** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */

@@ -39,6 +39,8 @@ export type ParameterSource =
   | 'relaxation'
   /** the sources in metals.ts */
   | 'alloy-data'
+  /** the publications at the head of glues.ts */
+  | 'glue-table'
   | 'iso-898'
   /** McKenzie & Karpovich 1968 */
   | 'friction';

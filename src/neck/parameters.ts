@@ -175,7 +175,8 @@ export const PARAMETERS = [
   choice('seating', 'seatingTool', ['hammer', 'press'], 'press'),
   choice('seating', 'seatingOrder', ['spread', 'nut-first', 'body-first'], 'spread'),
   choice('seating', 'glueKind', GLUES.map(({ id }) => id), 'wood-glue', { when: { method: ['glue', 'both'] } }),
-  number('seating', 'glueModulusMPa', 'MPa', [50, 6000, 50, 2500], [500, 3500], { source: 'assumed', when: { method: ['glue', 'both'] } }),
+  choice('seating', 'glueStiffness', ['kind', 'own'], 'kind', { source: 'glue-table', when: { method: ['glue', 'both'] } }),
+  number('seating', 'glueModulusMPa', 'MPa', [50, 6000, 50, 2500], [500, 3500], { source: 'assumed', when: { method: ['glue', 'both'], glueStiffness: ['own'] } }),
   number('seating', 'glueReachPercent', '%', [0, 100, 1, 100], [50, 100], { source: 'assumed', when: { method: ['glue', 'both'] } }),
 
   // Edges and binding

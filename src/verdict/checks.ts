@@ -36,6 +36,7 @@ export function checkNumbersOf(reckoned: Reckoned): CheckNumbers {
       mostReliefMm: Math.max(atLeast, atMost),
     },
     ...bodyNumbers(reckoned),
+    ...(build.method === 'press' ? {} : { gluedGivePercent: 100 * prediction.methods[build.method].extraFlexibility }),
     ...(prediction.frettedBoard && build.method !== 'glue' ? { frettedBoard: prediction.frettedBoard } : {}),
     levelling: {
       reliefMm: prediction.fretXMm.map((x) => sampleLine(prediction.stationXMm, filed.reliefMm, x)),

@@ -118,6 +118,14 @@ const CASES: readonly Case[] = [
     value: 0.45,
     limit: 0.4,
   },
+  {
+    code: 'soft-glue',
+    severity: 'note',
+    change: { method: 'glue', glueKind: 'soft-white-glue' },
+    numbers: { gluedGivePercent: 12 },
+    value: 12,
+    limit: 5,
+  },
   { code: 'earlier-grip', severity: 'note', change: { studShape: 0, studSoftnessMm: 0.05 } },
   { code: 'slot-too-shallow', severity: 'stop', change: { slotDepthMm: 1.9 }, value: 1.9, limit: 2.4 },
   // Flat cut in a 305 mm radius, 56 mm wide: the drop at the last fret is 28²/(305 + √(305² − 28²)) = 1.28796.
@@ -360,6 +368,7 @@ describe('each check speaks up', () => {
       'too-tight': true,
       'body-wedges': true,
       'loose-glue-fit': true,
+      'soft-glue': true,
       'earlier-grip': true,
       'slot-too-shallow': true,
       'slot-shallow-at-edge': true,

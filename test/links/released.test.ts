@@ -18,7 +18,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { EARLIER_GRIP, BEFORE_3, PROJECT_EXTENSION, PROJECT_VERSION, readProject } from '../../src/neck/file.ts';
+import {
+  before4,
+  EARLIER_GRIP,
+  BEFORE_3,
+  PROJECT_EXTENSION,
+  PROJECT_VERSION,
+  readProject,
+} from '../../src/neck/file.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { isId } from '../../src/mechanics/bench-log/identity.ts';
@@ -48,7 +55,8 @@ function nowadays(build: Build): Build {
   // Project version 1 knew no shape of the studs: all were blocks.
   // Version 3 brought the set-up of strings, ends of slots, the order of work and left-handed necks.
   const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...BEFORE_3 };
-  return { ...defaultBuild(), ...before, ...build };
+  // Version 4 brought the stiffness of each kind of glue.
+  return { ...defaultBuild(), ...before, ...before4({ ...build }), ...build };
 }
 
 /** What a link in a file opens. */

@@ -1,6 +1,7 @@
 /** Laws that the prediction of every build obeys. */
 import { blankIds, BLANK_PARTS } from '../../src/neck/blanks.ts';
 import type { Build } from '../../src/neck/build.ts';
+import { glueStiffness } from '../../src/neck/glues.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { contactForce } from '../../src/mechanics/seating/contact.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
@@ -318,6 +319,18 @@ export const CHANGES: readonly Invariant[] = [
           ),
         );
       }
+    },
+  },
+  {
+    name: 'softer glue leaves a neck that gives no less under its strings',
+    every: 20,
+    check: (subject) => {
+      const { build, prediction } = subject;
+      if (build.glueReachPercent === 0) return;
+      const softer = changed(subject, { glueStiffness: 'own', glueModulusMPa: glueStiffness(build).modulusMPa / 2 });
+      if (!softer) return;
+      const [before, after] = [prediction, softer].map((of) => of.methods.glue.extraFlexibility);
+      hold(after >= before - ROUNDING, () => `from ${before} to ${after} more than unsawn`);
     },
   },
   {

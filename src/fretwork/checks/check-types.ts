@@ -16,6 +16,7 @@ export type CheckCode =
   | 'too-tight'
   | 'body-wedges'
   | 'loose-glue-fit'
+  | 'soft-glue'
   | 'earlier-grip'
   | 'slot-too-shallow'
   | 'slot-shallow-at-edge'

@@ -1,5 +1,6 @@
 /** Checks that need numbers of the mechanics: strings, rod, levelling. */
 import type { Build } from '../../neck/build.ts';
+import { glueStiffness } from '../../neck/glues.ts';
 import { mostChannelMm } from '../../neck/neck-shape.ts';
 import { basedOn } from '../facts.ts';
 import { above, atLeast, atMost, below, check, GEOMETRY } from './check-making.ts';
@@ -36,6 +37,8 @@ export interface CheckNumbers {
     /** Shear in the wood beside the slot over its strength, per cent. */
     readonly wallShearPercent: readonly number[];
   };
+  /** How much more a neck with glue in its slots gives under the strings than with unsawn ones, per cent. */
+  readonly gluedGivePercent?: number;
   /** A board that is glued on with its frets in: its hump on the bench, mm, and the pressure that holds it flat, MPa. */
   readonly frettedBoard?: { readonly freeBowMm: number; readonly clampPressureMPa: number };
   /** Relief of every fret's top in the state in which the frets are levelled, mm, and the line to level to. */
@@ -60,6 +63,15 @@ export function clampChecks({ frettedBoard }: CheckNumbers): Check[] {
   if (!frettedBoard || !above(frettedBoard.clampPressureMPa, limits.USUAL_CLAMPING_MPA)) return [];
   const measure = atMost('clampPressureMPa', limits.USUAL_CLAMPING_MPA, frettedBoard.clampPressureMPa);
   return [check('clamps-too-weak', 'warn', 'workOrder', measure, PREDICTION)];
+}
+
+/** Glue that fills a slot and gives as the wood would not: the neck stays as bendy as it was sawn. */
+export function glueChecks(build: Build, { gluedGivePercent }: CheckNumbers): Check[] {
+  if (gluedGivePercent === undefined || !above(gluedGivePercent, limits.MOST_GLUED_GIVE_PERCENT)) return [];
+  const measure = atMost('extraFlexibilityPercent', limits.MOST_GLUED_GIVE_PERCENT, gluedGivePercent);
+  const isSoft = glueStiffness(build).modulusMPa < limits.SOFT_GLUE_MPA;
+  if (!isSoft) return [];
+  return [check('soft-glue', 'note', 'glueKind', measure, PREDICTION, { about: [build.glueKind] })];
 }
 
 function withoutRod(build: Build, reliefMm: number): Check[] {

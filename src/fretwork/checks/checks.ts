@@ -7,7 +7,14 @@ import { glueById } from '../../neck/glues.ts';
 import { cautionsFor } from './cautions.ts';
 import { atLeast, below, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
-import { clampChecks, crownChecks, rodChecks, stringChecks, type CheckNumbers } from './checks-from-forces.ts';
+import {
+  clampChecks,
+  crownChecks,
+  glueChecks,
+  rodChecks,
+  stringChecks,
+  type CheckNumbers,
+} from './checks-from-forces.ts';
 import { biteChecks } from './checks-of-bite.ts';
 import { bodyChecks } from './checks-of-body.ts';
 import { blankChecks } from './checks-of-blanks.ts';
@@ -63,6 +70,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...rodChecks(build, numbers),
     ...crownChecks(build, ends, numbers),
     ...clampChecks(numbers),
+    ...glueChecks(build, numbers),
     ...settingTime(build),
     ...reminders(build),
   ].sort((a, b) => RANK[a.severity] - RANK[b.severity]);

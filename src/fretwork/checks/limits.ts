@@ -14,6 +14,10 @@ export const MOST_WALL_SHEAR_PERCENT = { safe: 33, all: 100 } as const;
 export const MOST_SEATING_N = { hammer: 2000, press: 4000 } as const;
 /** Gap beside the tang of a glue fit, both sides together, above which the glue is asked to be filler, mm. */
 export const MOST_GLUE_GAP_MM = 0.4;
+/** Extra give of a glued neck under its strings, over that of unsawn slots, from which its glue is said not to stiffen it, per cent. */
+export const MOST_GLUED_GIVE_PERCENT = 5;
+/** Set glue below this modulus counts as soft, MPa: half of what the stiffer kinds have at least. */
+export const SOFT_GLUE_MPA = 1000;
 /** Slot depth beyond what is needed that only weakens the board, mm. */
 export const NEEDLESS_DEPTH_MM = 1.5;
 /** Board that should stay below a slot, and that must, mm. */

@@ -1,6 +1,6 @@
 /** The whole fretwork plan of a build as plain data: what sheet, tables, template and picture read. */
 import type { Build } from '../../neck/build.ts';
-import { glueById, type Glue as GlueRecipe } from '../../neck/glues.ts';
+import { glueById, glueStiffness, type Glue as GlueRecipe } from '../../neck/glues.ts';
 import { bendFor, fretBends, type Bend, type FretBend } from '../bending.ts';
 import { cautionsFor, type Caution } from '../checks/cautions.ts';
 import type { Check } from '../checks/check-types.ts';
@@ -83,7 +83,7 @@ export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkP
     bend: bendFor(build, tightestRadiusMm(build)),
     bends: fretBends(build, ends),
     glue: glueNeeded(build, ends),
-    ...(build.method === 'press' ? {} : { glueRecipe: glueById(build.glueKind) }),
+    ...(build.method === 'press' ? {} : { glueRecipe: { ...glueById(build.glueKind), ...glueStiffness(build) } }),
     seating: seatingPlan(build, ends, numbers.seating),
     steps: fretworkSteps(build, numbers),
     cautions: [...cautionsFor(build).values()],

@@ -6,7 +6,8 @@
  *
  * Coefficients of variation of clear wood, Wood Handbook Table 5-6 (from memory): E 22 %, crushing parallel to the grain
  * 18 %, density 10 %. All others are assumptions: kerf, slot depth, the studs' width, shape and area, what a wall gives to
- * a stud and to the tang's body, the board across the grain, glue, relaxation and creep. Creep takes the 40 % of
+ * a stud and to the tang's body, the board across the grain, relaxation and creep. Glue has the variation of its kind
+ * (neck/glues.ts). Creep takes the 40 % of
  * the wedge's relaxation, because both rest on one curve for one wood in a steady climate; a lognormal scatter of the
  * coefficients of wood's creep law is what a collection of creep tests shows (Tong, Brown, Corr & Cusatis 2020).
  *
@@ -21,6 +22,7 @@
  */
 import type { Build } from '../../neck/build.ts';
 import { countedTest } from '../../neck/blanks.ts';
+import { glueStiffness } from '../../neck/glues.ts';
 import { AS_STATED, type Deviations } from '../deviations.ts';
 import { woodProperties } from '../elements/materials.ts';
 
@@ -117,7 +119,7 @@ export function spreadsOf(build: Build, biteLogSpread?: number): Spreads {
     bite: biteLogSpread ?? BITE_LOG_SPREAD,
     slotDepthMm: 0.1,
     acrossGrain: logSpread(0.15),
-    glueModulus: logSpread(0.5),
+    glueModulus: logSpread(glueStiffness(build).modulusVariation),
     // Anything between held and free: its middle and the spread of an even share.
     clampSlide: build.workOrder === 'board-first' ? 0.29 : 0,
   };

@@ -51,7 +51,8 @@ function GlueFacts({ sheet, system }: Omit<TablesProps, 'onSave'>) {
       </b>{' '}
       {words.total(textOf('glueTotalMm3', glue.totalMm3, system), formatNumber(glue.totalMl, 1))}{' '}
       {words.open(String(from), String(to))}{' '}
-      {words.clamp(String(glueRecipe.clampMinutes), String(glueRecipe.fullHours))} <b>{words.cleanUp}:</b>{' '}
+      {words.clamp(String(glueRecipe.clampMinutes), String(glueRecipe.fullHours))}{' '}
+      {words.stiffness(textOf('glueModulusMPa', glueRecipe.modulusMPa, system))} <b>{words.cleanUp}:</b>{' '}
       {glueWords(glueRecipe.id).cleanUp} <b>{words.release}:</b> {glueWords(glueRecipe.id).release}
     </p>
   );

@@ -76,6 +76,12 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
       'Der Spalt neben dem Bundfuß ist so weit, dass der Leim füllen muss; er bleibt weich, oder er schwindet und lässt los.',
     remedy: 'Die Noppen abfeilen, oder Bunddraht mit schmaleren Noppen nehmen und einen schmaleren Schlitz sägen.',
   },
+  'soft-glue': {
+    title: 'Weicher Leim füllt, ohne zu versteifen',
+    reason:
+      'Dieser Leim bleibt weich. Er hält den Bund ruhig, aber unter den Saiten gibt der Hals nach wie mit leeren Schlitzen, oder fast so.',
+    remedy: 'Nichts, wenn die Krümmung passt. Für einen steiferen Hals einen Leim nehmen, der hart wird.',
+  },
   'earlier-grip': {
     title: 'Mit einem früheren Gesetz des Sitzes gerechnet',
     reason:

@@ -64,6 +64,14 @@ export const GLUE_WORDS: typeof english.GLUE_WORDS = {
     caution:
       'Sein Wasser lässt das Holz um den Schlitz einen Tag lang quellen: nicht abrichten, bevor es ausgetrocknet ist.',
   },
+  'soft-white-glue': {
+    label: 'weicher Weißleim (elastischer PVA)',
+    cleanUp:
+      'Nass mit einem feuchten Tuch abwischen. Wasser lässt den Schlitz quellen: wenig nehmen und das Griffbrett trocknen lassen.',
+    release: 'Mit einem Lötkolben leicht erwärmen, er wird bald weich; dann ziehen.',
+    caution:
+      'Sein Wasser lässt das Holz um den Schlitz einen Tag lang quellen: nicht abrichten, bevor es ausgetrocknet ist.',
+  },
   'hide-glue': {
     label: 'Hautleim, heiß',
     cleanUp: 'Warmes feuchtes Tuch.',

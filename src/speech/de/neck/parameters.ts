@@ -84,8 +84,9 @@ export const PARAMETER_WORDS: typeof english.PARAMETER_WORDS = {
   method: { label: 'Sitz', hint: 'Gepresste Bünde verkeilen das Griffbrett. Geleimte füllen den Schlitz. Gepresste und geleimte tun beides.', options: { press: 'gepresst', glue: 'geleimt', both: 'gepresst und geleimt' } },
   seatingTool: { label: 'Eingesetzt mit', hint: 'Davon hängen die Schritte auf dem Werkstattblatt ab, nicht die Kräfte.', options: { hammer: 'Hammer', press: 'Presse mit Zulage' } },
   seatingOrder: { label: 'Reihenfolge der Bünde', hint: 'Verteilt eingesetzt, macht jedes Viertel der Bünde etwa ein Viertel der Biegung, und das Richtlineal zeigt sie früh.', options: { spread: 'jeder vierte, dann dazwischen', 'nut-first': 'vom Sattel an', 'body-first': 'vom letzten Bund an' } },
-  glueKind: { label: 'Leim', hint: 'Bestimmt offene Zeit, Spannzeit und Sicherheitshinweise. Die Steifigkeit darunter ist eine Zahl für sich.' },
-  glueModulusMPa: { label: 'Steifigkeit des Leims', hint: 'E-Modul des gehärteten Leims.' },
+  glueKind: { label: 'Leim', hint: 'Bestimmt offene Zeit, Spannzeit und Sicherheitshinweise. Bringt seine Steifigkeit mit.' },
+  glueStiffness: { label: 'Steifigkeit des Leims', hint: 'Jede Art hat ihre eigene, samt Streuung. Besser ist das Datenblatt der Flasche, die man in der Hand hat.', options: { kind: 'nach seiner Art', own: 'hier eingegeben' } },
+  glueModulusMPa: { label: 'E-Modul des gehärteten Leims', hint: 'Wie er im Datenblatt steht, ausgehärtet und trocken.' },
   glueReachPercent: { label: 'Schlitz gefüllt bis', hint: 'Bis zu welchem Anteil der Schlitztiefe der Leim reicht, von oben.' },
   bindingLineCount: { label: 'Lagen der Einfassung je Seite', hint: 'Lagen von Einfassung und Zierspänen an jeder Kante des Griffbretts. 0 ist ein Griffbrett ohne Einfassung.' },
   linesSawnThrough: { label: 'Durchgesägte innere Lagen', hint: 'Durch wie viele Lagen, vom Holz nach außen, die Säge hindurchgeht. Auf den übrigen liegt der Bundkopf auf.' },
@@ -145,6 +146,8 @@ export const SOURCE_WORDS: typeof english.SOURCE_WORDS = {
   moisture: 'Wood Handbook, Kapitel 4',
   relaxation: 'Wood Handbook, aus dem Gedächtnis; Annahme, die das Messprotokoll berichtigt',
   'alloy-data': 'veröffentlichte Daten jeder Legierung',
+  'glue-table':
+    'Konnerth, Gindl & Müller 2007 für die Spanne der Holzklebstoffe; jede Art: Datenblätter, aus dem Gedächtnis',
   'iso-898': 'ISO 898-1',
   friction:
     'McKenzie & Karpovich 1968: 0,65 haftend, lufttrockenes Holz auf Stahl; kleiner, wenn gewachst oder in Bewegung',

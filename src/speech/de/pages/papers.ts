@@ -170,6 +170,7 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     open: (from, to) =>
       `Offene Zeit ${from} bis ${to} Minuten: nur so viel auftragen, wie sich in der Zeit einsetzen lässt.`,
     clamp: (minutes, hours) => `${minutes} Minuten spannen, frühestens nach ${hours} Stunden besaiten.`,
+    stiffness: (modulus) => `Gerechnet mit einem E-Modul von ${modulus}, ausgehärtet.`,
     cleanUp: 'Säubern',
     release: 'Um den Bund wieder herauszubekommen',
   },

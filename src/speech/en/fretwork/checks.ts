@@ -88,6 +88,12 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     reason: 'The gap beside the tang is so wide that the glue has to be filler; it stays soft, or shrinks and lets go.',
     remedy: 'File the studs down, or take wire with narrower studs and saw a narrower slot.',
   },
+  'soft-glue': {
+    title: 'Soft glue fills without stiffening',
+    reason:
+      'This glue stays soft. It keeps the fret from rattling, but under the strings the neck gives as with empty slots, or nearly.',
+    remedy: 'Nothing, if the bow is as you want it. For a stiffer neck take a glue that sets hard.',
+  },
   'earlier-grip': {
     title: 'Computed with an earlier law of the grip',
     reason:

@@ -74,6 +74,12 @@ export const GLUE_WORDS = words('GLUE_WORDS', {
     release: 'Heat the fret with an iron until the glue softens, then lift.',
     caution: 'Its water swells the wood around the slot for a day: do not level before it has dried out.',
   },
+  'soft-white-glue': {
+    label: 'soft white glue (flexible PVA)',
+    cleanUp: 'Wipe off with a damp cloth while wet. Water swells the slot: use little, and let the board dry.',
+    release: 'A little heat from an iron softens it; lift.',
+    caution: 'Its water swells the wood around the slot for a day: do not level before it has dried out.',
+  },
   'hide-glue': {
     label: 'hot hide glue',
     cleanUp: 'Warm damp cloth.',

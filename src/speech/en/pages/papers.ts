@@ -173,6 +173,7 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
       `Open time ${from} to ${to} minutes: spread only what you can seat in that time.`,
     clamp: (minutes: string, hours: string) =>
       `Clamp for ${minutes} minutes, string no sooner than after ${hours} hours.`,
+    stiffness: (modulus: string) => `Computed with a modulus of ${modulus} once set.`,
     cleanUp: 'Clean up',
     release: 'To get the fret out again',
   },
