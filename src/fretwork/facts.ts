@@ -14,6 +14,7 @@ const MARKS = {
   'known-limit': 'practice',
   'wire-strength': 'practice',
   'wood-stiffness': 'calc',
+  'wood-tables': 'src',
   'shear-strength': 'mem',
   'large-deflection': 'mem',
   'nickel-rule': 'src',

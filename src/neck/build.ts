@@ -7,6 +7,7 @@ import type {
   NumberParameter,
   Parameter,
 } from './parameter-kinds.ts';
+import { ownWoodsWith, type OwnWood } from './materials/own-woods.ts';
 import { PARAMETERS, type ParameterRow } from './parameters.ts';
 import { stringsOf, type StringSpec } from './strings.ts';
 
@@ -25,7 +26,7 @@ export type ParameterValues = { readonly [P in ParameterRow as P['id']]: ValueOf
 
 /** One piece of the neck blank; a neck is listed from its centre line outwards and is symmetric. */
 export interface Laminate {
-  /** Id of a wood in the table, or "own". */
+  /** Id of a wood in the table, or of an own wood. */
   readonly wood: string;
   /** Share of the neck's width that this piece (both halves of it together) takes; all shares sum to 1. */
   readonly share: number;
@@ -54,6 +55,8 @@ export interface Build extends ParameterValues {
   readonly notes: string;
   /** From the centre line outwards: one entry is a one-piece neck, 2 are three laminates, 3 five, 4 seven. */
   readonly laminates: readonly Laminate[];
+  /** Four woods of the maker's own, by OWN_WOOD_IDS. */
+  readonly ownWoods: readonly OwnWood[];
   /** Five lines, from the wood outwards; the first `bindingLineCount` of them are used. */
   readonly binding: readonly BindingLine[];
   /** From the highest string to the lowest. */
@@ -95,6 +98,7 @@ export function defaultBuild(): Build {
     name: '',
     notes: '',
     laminates: [{ wood: 'sugar-maple', share: 1 }],
+    ownWoods: ownWoodsWith(),
     binding: STANDARD_BINDING,
     strings: stringsOf('six-10-46', 'six-standard'),
     regions: [],

@@ -6,6 +6,8 @@
  */
 import type { Build } from './build.ts';
 import { GLUES } from './glues.ts';
+import { ownWoodsWith, type OwnWood } from './materials/own-woods.ts';
+import { hasMoved } from './woods.ts';
 import type { Problem } from './problems.ts';
 import { checkBuild, type CheckedBuild } from './schema.ts';
 
@@ -48,19 +50,35 @@ export const BEFORE_3: Pick<
 
 /**
  * Until version 4 the stiffness of the glue was a number beside its kind. Where it was that of the kind it follows the kind
- * from now on; any other stays as it was entered.
+ * from now on; any other stays as it was entered. Densities of some woods were derived, and wenge had 1.10 for a shear that
+ * its test has not: a build with one of these woods keeps the numbers that a neck was made by, and a check says so. There
+ * was one own wood, without a name.
  */
-export function before4({ glueKind, glueModulusMPa }: Record<string, unknown>): Pick<Build, 'glueStiffness'> {
+export function before4(stored: Record<string, unknown>): Record<string, unknown> {
+  const { ownModulusGPa: modulusGPa, ownDensityKgM3: densityKgM3, ...build } = stored;
+  const { glueKind, glueModulusMPa } = build;
   const kind = GLUES.find(({ id }) => id === glueKind);
   const isOfKind = kind?.id === 'wood-glue' && glueModulusMPa === kind.modulusMPa;
-  return { glueStiffness: isOfKind ? 'kind' : 'own' };
+  return {
+    ...build,
+    glueStiffness: isOfKind ? 'kind' : 'own',
+    woodValues: hasMovedWood(build) ? 'earlier' : 'printed',
+    ownWoods: ownWoodsWith({ modulusGPa, densityKgM3 } as Partial<OwnWood>),
+  };
+}
+
+/** Does a stored build name a wood whose values moved with version 4, in board, neck or binding? */
+function hasMovedWood({ boardWood, laminates, binding }: Record<string, unknown>): boolean {
+  const named = (list: unknown, key: 'wood' | 'material'): unknown[] =>
+    Array.isArray(list) ? list.map((entry) => (entry as Record<string, unknown> | null)?.[key]) : [];
+  return [boardWood, ...named(laminates, 'wood'), ...named(binding, 'material')].some((id) => hasMoved(String(id)));
 }
 
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
   (build) => ({ ...build, ...BEFORE_3 }),
-  (build) => ({ ...build, ...before4(build) }),
+  before4,
 ];
 
 /** When a file was made and of what: the program's version and the stamp of its numbers (verdict/stamp.ts). */

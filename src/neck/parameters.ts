@@ -127,8 +127,6 @@ export const PARAMETERS = [
   choice('neck', 'heelStyle', ['block', 'set'], 'block'),
   number('neck', 'heelThicknessMm', 'mm', [0, 50, 0.5, 20], [10, 30], { source: 'assumed' }),
   number('neck', 'heelLengthMm', 'mm', [5, 90, 1, 30], [15, 50], { source: 'assumed' }),
-  number('neck', 'ownModulusGPa', 'GPa', [4, 30, 0.1, 13], [8, 24], { source: 'own-measurement' }),
-  number('neck', 'ownDensityKgM3', 'kg/m³', [250, 1400, 5, 700], [400, 1200], { source: 'own-measurement' }),
   ...blank('neck', 'neck', [750, 90, 25]),
   flag('neck', 'leftHanded', false),
 
@@ -228,6 +226,7 @@ export const PARAMETERS = [
   number('existing', 'startingBowMm', 'mm', [-1, 1.5, 0.01, 0], [-0.2, 0.6], { source: 'own-measurement', when: { job: ['refret'] } }),
 
   // Assumptions
+  choice('assumptions', 'woodValues', ['printed', 'earlier'], 'printed', { source: 'wood-tables' }),
   number('assumptions', 'studSoftnessMm', 'mm', [0.002, 0.2, 0.001, 0.017], [0.005, 0.04], { source: 'assumed' }),
   number('assumptions', 'wallStiffnessNMm3', 'N/mm³', [50, 30000, 10, 500], [250, 5000], { source: 'assumed' }),
   number('assumptions', 'friction', '', [0.1, 0.8, 0.01, 0.4], [0.2, 0.65], { source: 'friction' }),
@@ -251,6 +250,8 @@ export function parameterById(id: string): Parameter {
 /** What rests on more than one value of another parameter. */
 const RESTS_ON: Partial<Record<ParameterId, (build: Build) => boolean>> = {
   linesSawnThrough: (build) => build.bindingLineCount > 0,
+  // What older builds were computed with is offered to those alone.
+  woodValues: (build) => build.woodValues !== 'printed',
   // Only a tang that is nipped short ends before its slot does.
   nipClearanceMm: areNippedShort,
 };

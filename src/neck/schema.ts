@@ -20,7 +20,8 @@ import type { Limits, Problem, ValueKind } from './problems.ts';
 import type { Unit } from './units.ts';
 import { BINDING_MATERIAL_IDS } from './materials/binding.ts';
 import { CONSTRUCTION_IDS } from './strings.ts';
-import { WOOD_IDS } from './woods.ts';
+import { MOST_WOOD_NAME, OWN_WOOD_IDS } from './materials/own-woods.ts';
+import { WOOD_IDS, WOODS } from './woods.ts';
 
 // The page's security policy forbids code made from text, which the library would otherwise try.
 z.config({ jitless: true });
@@ -52,6 +53,9 @@ export const LIST_NUMBERS = {
   pitch: { min: 12, max: 96, unit: '' },
   besidePreviousMm: { min: 1, max: 6, unit: 'mm' },
   thicknessMm: { min: 0.2, max: 4, unit: 'mm' },
+  modulusGPa: { min: 2, max: 40, unit: 'GPa' },
+  densityKgM3: { min: 250, max: 1600, unit: 'kg/m³' },
+  crushingMPa: { min: 10, max: 400, unit: 'MPa' },
   /** Share of the neck's width. */
   share: { min: 0.02, max: 1, unit: '' },
   fromFret: { min: 1, max: 36, unit: '' },
@@ -65,7 +69,7 @@ export const LIST_NUMBERS = {
 export type ListNumber = keyof typeof LIST_NUMBERS;
 
 /** The lists of a build. */
-export type ListId = 'laminates' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';
+export type ListId = 'laminates' | 'ownWoods' | 'binding' | 'strings' | 'regions' | 'startingReliefMm';
 
 const listNumber = (key: ListNumber) => {
   const { min, max } = LIST_NUMBERS[key];
@@ -105,6 +109,17 @@ const buildSchema = z.strictObject({
   laminates: z
     .array(z.strictObject({ wood: z.enum(WOOD_IDS), share: listNumber('share') }))
     .check(z.minLength(1), z.maxLength(MAX_LAMINATE_ENTRIES)),
+  ownWoods: z
+    .array(
+      z.strictObject({
+        name: z.string().check(z.maxLength(MOST_WOOD_NAME)),
+        modulusGPa: listNumber('modulusGPa'),
+        densityKgM3: listNumber('densityKgM3'),
+        crushingMPa: z.nullable(listNumber('crushingMPa')),
+        like: z.enum(WOODS.map(({ id }) => id)),
+      }),
+    )
+    .check(z.length(OWN_WOOD_IDS.length)),
   binding: z
     .array(
       z.strictObject({

@@ -1,5 +1,6 @@
 /** How each wood looks beside its colours: our own judgement by eye, for the picture only. */
-import { OWN_WOOD_ID, woodById } from '../neck/woods.ts';
+import { isOwnWood } from '../neck/materials/own-woods.ts';
+import { woodById } from '../neck/woods.ts';
 
 export interface WoodFigure {
   /** sRGB hex of the oiled surface and of its darker grain. */
@@ -44,12 +45,19 @@ const LOOKS: Record<string, Look> = {
   macawood: { rings: 0.35, ringMm: 3, fibre: 0.6, pores: 0.4, streaks: 0.4 },
   'ebony-african': { rings: 0.08, ringMm: 4, fibre: 0.45, pores: 0.3, streaks: 0.3 },
   'african-padauk': { rings: 0.2, ringMm: 4, fibre: 0.6, pores: 0.8, streaks: 0.3 },
+  'brazilian-rosewood': { rings: 0.35, ringMm: 2.8, fibre: 0.65, pores: 0.6, streaks: 0.95 },
+  sipo: { rings: 0.22, ringMm: 4.5, fibre: 0.65, pores: 0.7, streaks: 0.3 },
+  moabi: { rings: 0.15, ringMm: 4, fibre: 0.45, pores: 0.25, streaks: 0.25 },
+  'roasted-maple': { rings: 0.36, ringMm: 3.2, fibre: 0.45, pores: 0.14, streaks: 0.12 },
+  'laminated-bamboo': { rings: 0.9, ringMm: 3, fibre: 0.8, pores: 0.1, streaks: 0.1 },
+  'strand-bamboo': { rings: 0.6, ringMm: 1.4, fibre: 0.9, pores: 0.1, streaks: 0.8 },
+  'paper-resin': { rings: 0, ringMm: 4, fibre: 0.05, pores: 0, streaks: 0.02 },
   wenge: { rings: 0.95, ringMm: 1.5, fibre: 0.5, pores: 0.6, streaks: 0.1 },
 };
 
 /** @throws {RangeError} when no wood has that id. */
 export function figureOf(woodId: string): WoodFigure {
-  if (woodId === OWN_WOOD_ID) return { colour: '#b98d5c', grain: '#96693c', ...PLAIN };
+  if (isOwnWood(woodId)) return { colour: '#b98d5c', grain: '#96693c', ...PLAIN };
   const { colour, grain } = woodById(woodId);
   return { colour, grain, ...(LOOKS[woodId] ?? PLAIN) };
 }

@@ -7,7 +7,7 @@ import { formatNumber } from './quantity.ts';
 import { cautionText } from './cautions.ts';
 import { CHECK_TEXTS, CHECK_WORDS } from './en/fretwork/checks.ts';
 import { BASIS_WORDS } from './en/neck/sources.ts';
-import { constructionName, parameterName } from './names.ts';
+import { constructionName, parameterName, woodName } from './names.ts';
 import { listed, quantityName } from './quantity-names.ts';
 import { shownApart } from './shown-apart.ts';
 
@@ -26,6 +26,8 @@ export function checkReason({ code, variant, about }: Pick<Check, 'code' | 'vari
       return CHECK_TEXTS.nickel.reason(formatNumber(NICKEL_RELEASE_LIMIT, 1));
     case 'nickel-strings':
       return CHECK_TEXTS[code].reason(listed(about.map(constructionName)));
+    case 'earlier-woods':
+      return CHECK_TEXTS[code].reason(listed(about.map(woodName)));
     case 'dust':
     case 'dust-sensitising':
     case 'glue':

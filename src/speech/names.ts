@@ -6,14 +6,20 @@ import { metalById, type Metal, type MetalId } from '../neck/metals.ts';
 import { parameterById, type ParameterId } from '../neck/parameters.ts';
 import type { Preset, PresetId } from '../neck/presets.ts';
 import type { StringConstruction } from '../neck/strings.ts';
-import type { OWN_WOOD_ID, WoodId } from '../neck/woods.ts';
+import { isOwnWood, ownWoodOf, type OwnWoodId } from '../neck/materials/own-woods.ts';
+import type { WoodId } from '../neck/woods.ts';
 import { GLUE_WORDS, METAL_SOURCE_WORDS, METAL_WORDS, SHEET_WORDS, WOOD_WORDS } from './en/neck/materials.ts';
 import { CONSTRUCTION_WORDS, NOTE_WORDS, PRESET_WORDS } from './en/neck/necks.ts';
 import { GROUP_WORDS, PARAMETER_WORDS, SOURCE_WORDS } from './en/neck/parameters.ts';
 import type { GroupId } from '../neck/parameter-kinds.ts';
 
 export function woodName(id: string): string {
-  return WOOD_WORDS[id as WoodId | typeof OWN_WOOD_ID];
+  return WOOD_WORDS[id as WoodId | OwnWoodId];
+}
+
+/** As the build calls it, where it is one of its own woods with a name. */
+export function woodNameIn(build: Pick<Build, 'ownWoods'>, id: string): string {
+  return (isOwnWood(id) && ownWoodOf(build, id).name) || woodName(id);
 }
 
 export function metalName(id: string): string {
@@ -83,7 +89,7 @@ export function optionName(id: string, value: string): string {
 /** What a build has chosen. @throws {RangeError} when the parameter is not a choice */
 export function choiceName(build: Build, id: ParameterId): string {
   if (parameterById(id).kind !== 'choice') throw new RangeError(`parameter "${id}" is not a choice`);
-  return optionName(id, String(build[id]));
+  return id === 'boardWood' ? woodNameIn(build, build.boardWood) : optionName(id, String(build[id]));
 }
 
 /** A neck to start from, with its name in the language of the page: from then on it is the maker's own text. */

@@ -113,8 +113,8 @@ function wedgesMmOf(prediction: Prediction, method: Method): number {
 
 /** The wood that a neck and its board are made of, measured blanks included. */
 function blankOf(build: Build): string {
-  const { boardWood, laminates, ownModulusGPa, ownDensityKgM3, boardBlankTest, neckBlankTest } = build;
-  return JSON.stringify([boardWood, laminates, ownModulusGPa, ownDensityKgM3, boardBlankTest, neckBlankTest]);
+  const { boardWood, laminates, ownWoods, woodValues, boardBlankTest, neckBlankTest } = build;
+  return JSON.stringify([boardWood, laminates, ownWoods, woodValues, boardBlankTest, neckBlankTest]);
 }
 
 /**

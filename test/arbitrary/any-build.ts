@@ -11,7 +11,8 @@ import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { STRING_SETS, stringsOf, TUNINGS } from '../../src/neck/strings.ts';
 import { modulusFromTapMPa } from '../../src/mechanics/elements/materials.ts';
-import { WOOD_IDS } from '../../src/neck/woods.ts';
+import { OWN_WOOD_IDS } from '../../src/neck/materials/own-woods.ts';
+import { WOOD_IDS, WOODS } from '../../src/neck/woods.ts';
 
 function valueOf(parameter: Parameter): fc.Arbitrary<unknown> {
   switch (parameter.kind) {
@@ -45,6 +46,17 @@ const laminates = fc
     return pieces.map(([id, weight]) => ({ wood: id, share: weight / total }));
   })
   .filter((pieces) => pieces.every((piece) => piece.share >= 0.02));
+
+const ownWoods = fc.array(
+  fc.record({
+    name: fc.string({ maxLength: 20 }),
+    modulusGPa: fc.double({ min: 6, max: 25, noNaN: true }),
+    densityKgM3: fc.double({ min: 350, max: 1400, noNaN: true }),
+    crushingMPa: fc.option(fc.double({ min: 25, max: 240, noNaN: true })),
+    like: fc.constantFrom(...WOODS.map(({ id }) => id as string)),
+  }),
+  { minLength: OWN_WOOD_IDS.length, maxLength: OWN_WOOD_IDS.length },
+);
 
 const binding = fc.array(
   fc
@@ -100,6 +112,7 @@ export const anyBuild: fc.Arbitrary<Build> = fc
   .record({
     values,
     laminates,
+    ownWoods,
     binding,
     strings,
     places: fc.record({
@@ -119,8 +132,25 @@ export const anyBuild: fc.Arbitrary<Build> = fc
     unmeasured,
   })
   .map(
-    ({ values: drawn, laminates: pieces, binding: lines, strings: set, places, refret, moduli, unmeasured: left }) => {
-      const free = { ...defaultBuild(), ...drawn, laminates: pieces, binding: lines, strings: set } as Build;
+    ({
+      values: drawn,
+      laminates: pieces,
+      ownWoods: own,
+      binding: lines,
+      strings: set,
+      places,
+      refret,
+      moduli,
+      unmeasured: left,
+    }) => {
+      const free = {
+        ...defaultBuild(),
+        ...drawn,
+        laminates: pieces,
+        ownWoods: own,
+        binding: lines,
+        strings: set,
+      } as Build;
       const fretCount = Math.min(
         free.fretCount,
         Math.floor(12 * Math.log2(free.scaleLengthMm / (19 * (free.crownWidthMm + 1.2)))),

@@ -127,6 +127,7 @@ const CASES: readonly Case[] = [
     limit: 5,
   },
   { code: 'earlier-grip', severity: 'note', change: { studShape: 0, studSoftnessMm: 0.05 } },
+  { code: 'earlier-woods', severity: 'note', change: { woodValues: 'earlier', boardWood: 'sapele' } },
   { code: 'slot-too-shallow', severity: 'stop', change: { slotDepthMm: 1.9 }, value: 1.9, limit: 2.4 },
   // Flat cut in a 305 mm radius, 56 mm wide: the drop at the last fret is 28²/(305 + √(305² − 28²)) = 1.28796.
   {
@@ -370,6 +371,7 @@ describe('each check speaks up', () => {
       'loose-glue-fit': true,
       'soft-glue': true,
       'earlier-grip': true,
+      'earlier-woods': true,
       'slot-too-shallow': true,
       'slot-shallow-at-edge': true,
       'little-air': true,

@@ -2,17 +2,22 @@
  * Writes the links and files of a release into a folder beside this file, as the program writes them at that moment. How and
  * when: see released.test.ts. It refuses to write over a folder that is there.
  *
+ * What links of version 4 are written against (added-4.json) is brought up to date with it, until that version is released.
+ *
  *   npx tsx test/links/make.ts version-2
  */
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Build } from '../../src/neck/build.ts';
+import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { PROJECT_EXTENSION, PROJECT_VERSION, writeProject } from '../../src/neck/file.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { UNSAID, type LogEntry } from '../../src/mechanics/bench-log/entry.ts';
 import { writeLog } from '../../src/mechanics/bench-log/csv.ts';
 import { addressOf, type Route } from '../../src/state/share/address.ts';
 import { COLLECTION_EXTENSION, COLLECTION_VERSION, writeCollection } from '../../src/state/share/file.ts';
+import { changesFrom } from '../../src/state/share/changes.ts';
+import ADDED_4 from '../../src/state/share/v1/added-4.json' with { type: 'json' };
+import FROZEN from '../../src/state/share/v1/frozen.json' with { type: 'json' };
 import { LINK_VERSION, writeLink } from '../../src/state/share/link.ts';
 import { EMPTY_PAGE, type PageText, type Shared } from '../../src/state/share/shared.ts';
 import { ENTRY } from '../mechanics/bench-log/entries.ts';
@@ -80,6 +85,17 @@ function main(name: string | undefined): void {
   if (name === undefined || !/^version-\d+$/.test(name)) throw new Error('Name the folder: version-2, say.');
   const folder = join(import.meta.dirname, name);
   if (existsSync(folder)) throw new Error(`${folder} is there already; what was released is not written anew.`);
+  if (PROJECT_VERSION === 4) {
+    const { name: _name, notes: _notes, ...standard } = defaultBuild();
+    const { name: _base, notes: _none, ...base } = FROZEN.base;
+    const added = changesFrom(base, { ...standard });
+    if (JSON.stringify(added) !== JSON.stringify(ADDED_4)) {
+      writeFileSync(join(import.meta.dirname, '../../src/state/share/v1/added-4.json'), `${JSON.stringify(added)}\n`);
+      throw new Error(
+        'What links are written against (added-4.json) was out of date and is written anew: format it, run this again.',
+      );
+    }
+  }
   mkdirSync(folder);
   const write = (file: string, text: string) => writeFileSync(join(folder, file), text);
   const { builds, compared, page, changedAt, entries } = released;

@@ -1,6 +1,7 @@
 /** One build with every parameter off its standard, so that nothing in a format can be left out unseen. */
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import type { Parameter } from '../../src/neck/parameter-kinds.ts';
+import { ownWoodsWith } from '../../src/neck/materials/own-woods.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
 import { stringsOf } from '../../src/neck/strings.ts';
@@ -29,6 +30,10 @@ export function offStandard(): Build {
       { wood: 'sugar-maple', share: 0.125 },
       { wood: 'own', share: 0.375 },
     ],
+    ownWoods: ownWoodsWith(
+      { name: 'Board “7”', modulusGPa: 12.5, densityKgM3: 905, crushingMPa: 71, like: 'wenge' },
+      { modulusGPa: 9.1 },
+    ),
     binding: standard.binding.map(({ thicknessMm }, index) => ({
       thicknessMm: thicknessMm + 0.1,
       ...(index === 1 ? {} : { material: index === 0 ? 'wenge' : 'celluloid' }),

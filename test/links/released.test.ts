@@ -55,8 +55,9 @@ function nowadays(build: Build): Build {
   // Project version 1 knew no shape of the studs: all were blocks.
   // Version 3 brought the set-up of strings, ends of slots, the order of work and left-handed necks.
   const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...BEFORE_3 };
-  // Version 4 brought the stiffness of each kind of glue.
-  return { ...defaultBuild(), ...before, ...before4({ ...build }), ...build };
+  // Version 4 brought the stiffness of each kind of glue and several own woods, and kept the values of woods that moved.
+  const isOld = (build as Partial<Build>).ownWoods === undefined;
+  return isOld ? ({ ...defaultBuild(), ...before4({ ...before, ...build }) } as Build) : build;
 }
 
 /** What a link in a file opens. */

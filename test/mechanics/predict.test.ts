@@ -1,4 +1,5 @@
 /** Whole predictions: what must come out whatever the numbers are. What makers see is in the table of reference values. */
+import { ownWoodsWith } from '../../src/neck/materials/own-woods.ts';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
@@ -172,7 +173,7 @@ describe('kerf and seating', () => {
     const build = {
       ...defaultBuild(),
       boardWood: 'own',
-      ownDensityKgM3: 1000,
+      ownWoods: ownWoodsWith({ densityKgM3: 1000 }),
       widthNutMm: 50,
       widthLastFretMm: 50,
       studAreaMm2: 0.5,

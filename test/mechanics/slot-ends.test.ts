@@ -51,7 +51,7 @@ describe('binding', () => {
 
   it('of another wood that is as stiff as the board’s hardly differs from it', () => {
     // The elastic ratios of the two are the same, and only they and the modulus enter.
-    const own = { ...bound('own'), boardWood: 'own', ownModulusGPa: 13 };
+    const own = { ...bound('own'), boardWood: 'own' };
     const elsewhere = { ...own, boardWood: 'own', binding: own.binding };
     expect(describeNeck(elsewhere, AS_STATED).ends).toBeUndefined();
   });

@@ -82,6 +82,7 @@ test.each([
   ['ebony-african', 'some-species'],
   ['macawood', 'some-species'],
   ['ovangkol', 'look-alike'],
+  ['brazilian-rosewood', 'banned'],
   ['sugar-maple', 'free'],
   ['sapele', 'free'],
   ['wenge', 'free'],

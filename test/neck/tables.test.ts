@@ -55,7 +55,9 @@ describe('woods', () => {
 
   it.each(WOODS.map((wood) => [wood.id, wood] as const))('%s: modulus and density are those of a wood', (id, wood) => {
     expect(woodById(id)).toBe(wood);
-    expectNear(longitudinalModulusMPa(wood), 1.1 * wood.moeMPa, 1e-12, 'a product');
+    const hasShear = ['GTR-190', 'GTR-282', 'AH607', 'POLYMERS-2022'].includes(wood.source);
+    expectNear(longitudinalModulusMPa(wood), (hasShear ? 1.1 : 1) * wood.moeMPa, 1e-12, 'a product');
+    expectNear(longitudinalModulusMPa(wood, 'earlier'), 1.1 * wood.moeMPa, 1e-12, 'a product');
     const density = airDryDensityKgM3(wood);
     // Heavier than its oven-dry mass over its green volume; no wood is denser than its own cell wall, 1500 kg/m³.
     expect(density).toBeGreaterThan(1000 * wood.specificGravity * (wood.gravityBasis === 'air' ? 0.95 : 1));

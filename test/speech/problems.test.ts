@@ -70,9 +70,9 @@ describe('a refusal', () => {
     expect(of('{}')).toEqual(['This is not a project file: it has no "format": "backbow project".']);
     const format = '{"format":"backbow project"';
     expect(of(`${format},"version":0}`)).toEqual([
-      'The project file’s version is 0; it must be a whole number from 1 to 3.',
+      'The project file’s version is 0; it must be a whole number from 1 to 4.',
     ]);
-    expect(of(`${format},"version":9}`)[0]).toContain('is version 9; this program reads versions 1 to 3.');
+    expect(of(`${format},"version":9}`)[0]).toContain('is version 9; this program reads versions 1 to 4.');
     expect(of(`${format},"version":1}`)).toEqual(['The build is nothing; it must be an object.']);
   });
 });

@@ -1,6 +1,7 @@
 /** Cautions, shown at the step where they matter, as codes. They remind; local rules and data sheets decide. */
 import type { Build } from '../../neck/build.ts';
-import { OWN_WOOD_ID, woodById } from '../../neck/woods.ts';
+import { isOwnWood } from '../../neck/materials/own-woods.ts';
+import { woodById } from '../../neck/woods.ts';
 import { basedOn, type Basis, type SourceCode } from '../facts.ts';
 
 export type CautionId =
@@ -19,11 +20,11 @@ export function woodsOf(build: Pick<Build, 'boardWood' | 'laminates'>): string[]
 
 /** Woods of a build with a note on trade in them, by id. */
 export function listedWoods(build: Pick<Build, 'boardWood' | 'laminates'>): string[] {
-  return woodsOf(build).filter((id) => id !== OWN_WOOD_ID && woodById(id).trade.is !== 'free');
+  return woodsOf(build).filter((id) => !isOwnWood(id) && woodById(id).trade.is !== 'free');
 }
 
 function sensitises(id: string): boolean {
-  return id !== OWN_WOOD_ID && woodById(id).dust.is !== 'ordinary';
+  return !isOwnWood(id) && woodById(id).dust.is !== 'ordinary';
 }
 
 function caution(id: CautionId, source: SourceCode = 'practice', about: readonly string[] = []): Caution {

@@ -18,6 +18,7 @@ export type CheckCode =
   | 'loose-glue-fit'
   | 'soft-glue'
   | 'earlier-grip'
+  | 'earlier-woods'
   | 'slot-too-shallow'
   | 'slot-shallow-at-edge'
   | 'little-air'

@@ -2,9 +2,11 @@
  * Checks: what a careful maker would say about this build before the saw comes out. Combinations that cannot exist at all
  * are refused by neck/schema.ts; here are the unwise ones, and reminders. Limits: limits.ts.
  */
-import type { Build } from '../../neck/build.ts';
+import { bindingInUse, type Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
-import { cautionsFor } from './cautions.ts';
+import { hasMoved } from '../../neck/woods.ts';
+import { basedOn } from '../facts.ts';
+import { cautionsFor, woodsOf } from './cautions.ts';
 import { atLeast, below, check, NO_MEASURE, PRACTICE } from './check-making.ts';
 import type { Check, Severity } from './check-types.ts';
 import {
@@ -50,6 +52,17 @@ function reminders(build: Build): Check[] {
   });
 }
 
+/** A build from a file of before version 4 with a wood whose printed values are others. */
+function earlierWoods(build: Build): Check[] {
+  if (build.woodValues !== 'earlier') return [];
+  const about = [...new Set([...woodsOf(build), ...bindingInUse(build).map(({ material }) => material ?? '')])].filter(
+    hasMoved,
+  );
+  return about.length > 0
+    ? [check('earlier-woods', 'note', 'woodValues', NO_MEASURE, basedOn('wood-tables'), { about })]
+    : [];
+}
+
 const RANK: Readonly<Record<Severity, number>> = { stop: 0, warn: 1, note: 2 };
 
 /**
@@ -72,6 +85,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...clampChecks(numbers),
     ...glueChecks(build, numbers),
     ...settingTime(build),
+    ...earlierWoods(build),
     ...reminders(build),
   ].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
 }

@@ -2,7 +2,8 @@
 import type { Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
 import { boardWidthMm } from '../../neck/neck-shape.ts';
-import { OWN_WOOD_ID, woodById } from '../../neck/woods.ts';
+import { isOwnWood } from '../../neck/materials/own-woods.ts';
+import { woodById } from '../../neck/woods.ts';
 import { createBender, createBowReader, type BowLine } from '../bend.ts';
 import type { Mesh } from '../mesh.ts';
 import { PARTS } from '../parts.ts';
@@ -58,7 +59,7 @@ export function neckSurfaces(build: Build, drawn: Drawn): Surface[] {
     indices,
   });
   const wood = (id: string) =>
-    id === OWN_WOOD_ID
+    isOwnWood(id)
       ? { material: words.wood(id), colour: drawn.ownWoodColour }
       : { material: words.wood(id), colour: woodById(id).colour };
 

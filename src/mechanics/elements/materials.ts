@@ -1,23 +1,23 @@
 /**
  * Woods as the calculation needs them, and moduli from measured blanks.
  *
- *   species    E_L = 1.10 × tabulated static-bending MOE (Wood Handbook, note to the MOE tables)
+ *   species    E_L = 1.10 × tabulated static-bending MOE where that has shear in it (neck/woods.ts)
  *   tapped     E = 0.9465·(m f²/b)·(L³/t³)·T₁,  T₁ = 1 + 6.585·(t/L)²    m g, f Hz, b L t mm → Pa
  *              (ASTM E1876 for bars with L/t ≥ 20, first free–free bending mode; from memory)
  *   bent       E = F L³/(4 b h³ δ)                                       three-point test, N and mm → MPa
  *   density of a tapped board = mass/volume, as it was on the scale
- *   own wood   crushing strength 84.9·G^0.97 MPa, G on a 12 % basis (Wood Handbook, regression for hardwoods, from memory);
- *              elastic ratios of sugar maple (assumption)
+ *   own wood   as entered; crushing strength otherwise 84.9·G^0.97 MPa, G on a 12 % basis (Wood Handbook, regression for
+ *              hardwoods, from memory); elastic ratios of the wood that it is said to be like (assumption)
  */
 import type { Build, Laminate } from '../../neck/build.ts';
 import { blankOf, type Blank } from '../../neck/blanks.ts';
+import { isOwnWood, ownWoodOf } from '../../neck/materials/own-woods.ts';
 import type { BlankPart } from '../../neck/parameters.ts';
 import type { NeckWood } from '../description.ts';
 import {
   airDryDensityKgM3,
   elasticRatios,
   longitudinalModulusMPa,
-  OWN_WOOD_ID,
   woodById,
   type ElasticRatios,
 } from '../../neck/woods.ts';
@@ -30,15 +30,15 @@ export const POISSON_RT = 0.67;
 
 /** The elastic ratios of a wood as it stands in the neck. @param depth which of its directions across the grain is the depth */
 export function standing(ratios: ElasticRatios, depth: 'radial' | 'tangential'): Omit<NeckWood, 'modulusMPa'> {
-  const { radial, tangential } = ratios;
+  const { radial, tangential, poisson } = ratios;
   const flat = depth === 'radial';
   return {
     depthRatio: flat ? radial : tangential,
     widthRatio: flat ? tangential : radial,
     shearRatio: flat ? ratios.shearLR : ratios.shearLT,
-    poisson: POISSON,
-    poissonWidth: POISSON,
-    poissonDepthWidth: flat ? POISSON_RT : (POISSON_RT * tangential) / radial,
+    poisson: poisson ?? POISSON,
+    poissonWidth: poisson ?? POISSON,
+    poissonDepthWidth: poisson ?? (flat ? POISSON_RT : (POISSON_RT * tangential) / radial),
   };
 }
 
@@ -50,21 +50,22 @@ export interface WoodProperties {
   readonly ratiosAssumed: boolean;
 }
 
-export function woodProperties(id: string, build: Pick<Build, 'ownModulusGPa' | 'ownDensityKgM3'>): WoodProperties {
-  if (id === OWN_WOOD_ID) {
-    const gravity = build.ownDensityKgM3 / 1120;
+export function woodProperties(id: string, build: Pick<Build, 'ownWoods' | 'woodValues'>): WoodProperties {
+  if (isOwnWood(id)) {
+    const { modulusGPa, densityKgM3, crushingMPa, like } = ownWoodOf(build, id);
+    const gravity = densityKgM3 / 1120;
     return {
-      modulusMPa: 1000 * build.ownModulusGPa,
-      densityKgM3: build.ownDensityKgM3,
-      crushingMPa: 84.9 * gravity ** 0.97,
-      ratios: elasticRatios('sugar maple'),
+      modulusMPa: 1000 * modulusGPa,
+      densityKgM3,
+      crushingMPa: crushingMPa ?? 84.9 * gravity ** 0.97,
+      ratios: elasticRatios(woodById(like).ratiosOf),
       ratiosAssumed: true,
     };
   }
   const wood = woodById(id);
   return {
-    modulusMPa: longitudinalModulusMPa(wood),
-    densityKgM3: airDryDensityKgM3(wood),
+    modulusMPa: longitudinalModulusMPa(wood, build.woodValues),
+    densityKgM3: airDryDensityKgM3(wood, build.woodValues),
     crushingMPa: wood.crushingMPa,
     ratios: elasticRatios(wood.ratiosOf),
     ratiosAssumed: wood.ratiosAssumed,

@@ -2,7 +2,7 @@
  * What is wrong with a strip, as data: kinds and ranges from the schema, then what cannot be together. Nothing is corrected.
  */
 import type * as z from 'zod/mini';
-import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { isOwnWood } from '../../neck/materials/own-woods.ts';
 import type { Unit } from '../../neck/units.ts';
 import { isDate } from '../bench-log/days.ts';
 import { isId } from '../bench-log/identity.ts';
@@ -135,7 +135,7 @@ function sizeProblems(strip: TryStrip): StripProblem[] {
 function offcutProblems({ offcut }: TryStrip): StripProblem[] {
   const problems: StripProblem[] = [];
   for (const key of ['ownModulusGPa', 'ownDensityKgM3'] as const) {
-    const isOwn = offcut.wood === OWN_WOOD_ID;
+    const isOwn = isOwnWood(offcut.wood);
     if (isOwn === (offcut[key] !== null)) continue;
     const place = { at: `offcut.${key}`, value: offcut[key] };
     problems.push({ code: isOwn ? 'needed' : 'not-needed', ...place, ...STRIP_NUMBERS[key] });

@@ -6,7 +6,7 @@
  */
 import * as z from 'zod/mini';
 import type { Unit } from '../../neck/units.ts';
-import { WOOD_IDS } from '../../neck/woods.ts';
+import { DOCUMENT_WOOD_IDS } from '../../neck/woods.ts';
 
 // The page's security policy forbids code made from text, which the library would otherwise try.
 z.config({ jitless: true });
@@ -30,8 +30,8 @@ export const STRIP_NUMBERS = {
   lengthMm: { min: 60, max: 1000, unit: 'mm' },
   widthMm: { min: 10, max: 200, unit: 'mm' },
   thicknessMm: { min: 2, max: 20, unit: 'mm' },
-  ownModulusGPa: { min: 4, max: 30, unit: 'GPa' },
-  ownDensityKgM3: { min: 250, max: 1400, unit: 'kg/m³' },
+  ownModulusGPa: { min: 2, max: 40, unit: 'GPa' },
+  ownDensityKgM3: { min: 250, max: 1600, unit: 'kg/m³' },
   /** The weight at the middle: its force, or its mass. */
   loadN: { min: 0.1, max: 500, unit: 'N' },
   loadG: { min: 10, max: 50_000, unit: 'g' },
@@ -95,7 +95,7 @@ const offcut = z.strictObject({
   lengthMm: number('lengthMm'),
   widthMm: number('widthMm'),
   thicknessMm: number('thicknessMm'),
-  wood: z.enum(WOOD_IDS),
+  wood: z.enum(DOCUMENT_WOOD_IDS),
   sawn: z.enum(['flat', 'quarter']),
   /** Of a wood of the workshop's own; null for one of the table. */
   ownModulusGPa: z.nullable(number('ownModulusGPa')),

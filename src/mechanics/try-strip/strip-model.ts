@@ -12,7 +12,7 @@
  * ω relaxes and creeps as on the neck (time.ts). Slots are meshed with the mean of their kerfs, which matters less than 0.5 %.
  */
 import type { Build } from '../../neck/build.ts';
-import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { isOwnWood, ownWoodsWith } from '../../neck/materials/own-woods.ts';
 import type { NeckWood } from '../description.ts';
 import { AS_STATED } from '../deviations.ts';
 import {
@@ -86,8 +86,10 @@ export function stripWood({ offcut }: StripContent, neck: StripNeck, ownBoard: b
     return { ...board, modulusMPa: measuredModulusMPa(neck, 'board') ?? board.modulusMPa };
   }
   return woodProperties(offcut.wood, {
-    ownModulusGPa: offcut.wood === OWN_WOOD_ID ? offcut.ownModulusGPa! : Number.NaN,
-    ownDensityKgM3: offcut.wood === OWN_WOOD_ID ? offcut.ownDensityKgM3! : Number.NaN,
+    woodValues: neck.woodValues,
+    ownWoods: isOwnWood(offcut.wood)
+      ? ownWoodsWith({ modulusGPa: offcut.ownModulusGPa!, densityKgM3: offcut.ownDensityKgM3! })
+      : [],
   });
 }
 

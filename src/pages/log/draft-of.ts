@@ -2,6 +2,7 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import type { Build } from '../../neck/build.ts';
 import { workingKerfMm } from '../../neck/kerf.ts';
+import { documentWood } from '../../neck/woods.ts';
 import { UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import type { PredictedFurther, PredictedPart } from '../../mechanics/bench-log/predicted.ts';
 import { USUAL_DIAL_ERROR_MM } from '../../mechanics/neck-readings/spreads.ts';
@@ -114,5 +115,5 @@ export function keptOf(entry: LogEntry): FromBuild {
 export function fromBuild(build: Build, method: Method, predicted: PredictedPart & PredictedFurther): FromBuild {
   const { boardWood, tangWidthMm, studWidthMm } = build;
   const kerfMm = workingKerfMm(build, method);
-  return { ...predicted, wood: boardWood, kerfMm, tangWidthMm, studWidthMm, spanMm: null };
+  return { ...predicted, wood: documentWood(boardWood), kerfMm, tangWidthMm, studWidthMm, spanMm: null };
 }

@@ -1,5 +1,5 @@
 /** The neck as the picture shows it, as a 3D file. Loaded when a file is asked for. */
-import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { OWN_WOOD_IDS } from '../../neck/materials/own-woods.ts';
 import { PROGRAM_VERSION } from '../../neck/version.ts';
 import { writeGlb } from '../../geometry/export/glb.ts';
 import { neckSurfaces } from '../../geometry/export/neck-surfaces.ts';
@@ -14,7 +14,7 @@ import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
 import { FILES_WORDS } from '../../speech/en/pages/papers.ts';
 import { isoDate } from './date.ts';
 import { stampOnDevice } from './stamp/made.ts';
-import { metalName, woodName } from '../../speech/names.ts';
+import { metalName, woodNameIn } from '../../speech/names.ts';
 
 type Shown = Pick<BackbowState, 'solution' | 'rail' | 'bowFactor' | 'chosenFactor' | 'trueScale'>;
 
@@ -30,8 +30,8 @@ export async function neckFile(state: Shown): Promise<Uint8Array> {
     line: { xMm: prediction.stationXMm, reliefMm: line.reliefMm, factor },
     strung: moment.strung,
     ...(moment.fretsIn ? { fretsIn: moment.fretsIn } : {}),
-    words: { ...FILES_WORDS.parts, wood: woodName, metal: metalName },
-    ownWoodColour: figureOf(OWN_WOOD_ID).colour,
+    words: { ...FILES_WORDS.parts, wood: (id) => woodNameIn(build, id), metal: metalName },
+    ownWoodColour: figureOf(OWN_WOOD_IDS[0]).colour,
   });
   return writeGlb(surfaces, build.name, SHEETS_WORDS.version(PROGRAM_VERSION), {
     program: 'Backbow',

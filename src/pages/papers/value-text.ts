@@ -5,13 +5,19 @@ import { workingKerfMm, workingValue } from '../../neck/kerf.ts';
 import { isRelevant, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
-import { OWN_WOOD_ID } from '../../neck/woods.ts';
 import { textOf } from '../../speech/quantity-text.ts';
 import type { QuantityKey } from '../../neck/quantities.ts';
 import { CONTROL_WORDS } from '../../speech/en/workshop/controls.ts';
 import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 import { CONSTRUCTION_WORDS } from '../../speech/en/neck/necks.ts';
-import { bindingMaterialName, choiceName, groupName, parameterName, pitchName, woodName } from '../../speech/names.ts';
+import {
+  bindingMaterialName,
+  choiceName,
+  groupName,
+  parameterName,
+  pitchName,
+  woodNameIn,
+} from '../../speech/names.ts';
 
 export interface ValueRow {
   readonly label: string;
@@ -28,7 +34,7 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
       return row(
         words.laminates,
         build.laminates.map(({ wood, share }) =>
-          words.laminate(woodName(wood), formatQuantity(share * 100, '%', 1, 'metric')),
+          words.laminate(woodNameIn(build, wood), formatQuantity(share * 100, '%', 1, 'metric')),
         ),
       );
     case 'slots':
@@ -82,8 +88,6 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
 
 /** Does anything in this build rest on the value, beyond what the table's own conditions say? */
 function matters(id: ParameterId, build: Build): boolean {
-  const hasOwnWood = build.boardWood === OWN_WOOD_ID || build.laminates.some(({ wood }) => wood === OWN_WOOD_ID);
-  if (id.startsWith('own')) return hasOwnWood;
   if (id === 'barWidthMm' || id === 'barDepthMm' || id === 'barModulusGPa') return build.barCount > 0;
   // A slot that is sawn as far as the binding lets it has nothing to say of its ends.
   if (id === 'bridgeMm') return build.bridgeMm > 0;

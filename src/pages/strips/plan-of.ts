@@ -1,6 +1,7 @@
 /** A strip that is being planned, and the document that it becomes: of the wire, the wood and the slots of the neck in hand. */
 import type { Build } from '../../neck/build.ts';
-import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { isOwnWood, ownWoodOf } from '../../neck/materials/own-woods.ts';
+import { documentWood } from '../../neck/woods.ts';
 import { checkStrip, type CheckedStrip } from '../../mechanics/try-strip/document-problems.ts';
 import type { Instrument, StripStiffness } from '../../mechanics/try-strip/document.ts';
 import type { StripPlan } from '../../mechanics/try-strip/design.ts';
@@ -52,7 +53,7 @@ export function documentOf(draft: StripDraft, build: Build, id: string, date: st
   const isWhole = draft.groups.every(({ kerfMm }) => kerfMm !== null) && !Number.isNaN(frets);
   if (lengthMm === null || widthMm === null || thicknessMm === null || kerfErrorMm === null || !isWhole)
     return undefined;
-  const isOwn = build.boardWood === OWN_WOOD_ID;
+  const own = isOwnWood(build.boardWood) ? ownWoodOf(build, build.boardWood) : undefined;
   return checkStrip({
     id,
     date,
@@ -63,10 +64,10 @@ export function documentOf(draft: StripDraft, build: Build, id: string, date: st
       lengthMm,
       widthMm,
       thicknessMm,
-      wood: build.boardWood,
+      wood: documentWood(build.boardWood),
       sawn: build.boardSawn,
-      ownModulusGPa: isOwn ? build.ownModulusGPa : null,
-      ownDensityKgM3: isOwn ? build.ownDensityKgM3 : null,
+      ownModulusGPa: own?.modulusGPa ?? null,
+      ownDensityKgM3: own?.densityKgM3 ?? null,
       cutFrom: draft.ownBoard ? build.name : '',
       stiffness: { test: 'none' },
     },

@@ -8,7 +8,7 @@ import { withEntry } from '../../kit/edit-list.ts';
 import { LabelledSelect } from '../../kit/labelled-select.tsx';
 import { STRIP_WORDS } from '../../speech/en/pages/strips.ts';
 import { humpBandText, instrumentText, sizeText, stripProblemText } from '../../speech/measured/strips.ts';
-import { woodName } from '../../speech/names.ts';
+import { woodNameIn } from '../../speech/names.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
 import { shortTextOf } from '../../speech/quantity-text.ts';
 import { useAnswer } from '../../state/answers/use-answer.ts';
@@ -133,7 +133,7 @@ export function StripPlan({ build, keep }: { readonly build: Build; readonly kee
       <h3>{STRIP_WORDS.plan}</h3>
       <p className="quiet">
         {STRIP_WORDS.asNeck(
-          woodName(build.boardWood),
+          woodNameIn(build, build.boardWood),
           asGiven('tangWidthMm'),
           asGiven('studWidthMm'),
           asGiven('slotDepthMm'),

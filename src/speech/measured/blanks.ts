@@ -3,7 +3,7 @@ import { blankNumberName, blankOf } from '../../neck/blanks.ts';
 import type { Build } from '../../neck/build.ts';
 import { parameterById, type BlankPart } from '../../neck/parameters.ts';
 import type { UnitSystem } from '../../neck/units.ts';
-import { OWN_WOOD_ID } from '../../neck/woods.ts';
+import { isOwnWood, ownWoodOf } from '../../neck/materials/own-woods.ts';
 import type { FarBlank, Slip } from '../../mechanics/blank-slips.ts';
 import { blankModulusMPa, speciesModulusMPa } from '../../mechanics/elements/materials.ts';
 import { BLANK_WORDS } from '../en/workshop/blanks.ts';
@@ -15,7 +15,7 @@ import { displayScale, quantityText } from '../scale.ts';
 function woodOf(build: Build, part: BlankPart): string {
   const ids = part === 'board' ? [build.boardWood] : [...new Set(build.laminates.map(({ wood }) => wood))];
   if (ids.length > 1) return BLANK_WORDS.woods;
-  return ids[0] === OWN_WOOD_ID ? BLANK_WORDS.ownWood : woodName(ids[0]);
+  return isOwnWood(ids[0]) ? ownWoodOf(build, ids[0]).name || BLANK_WORDS.ownWood : woodName(ids[0]);
 }
 
 const modulusText = (modulusMPa: number, system: UnitSystem) =>

@@ -1,4 +1,5 @@
 /** Moduli from species and from measured blanks. The standards' constants are rows of the table of reference values. */
+import { ownWoodsWith } from '../../../src/neck/materials/own-woods.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild, type Build } from '../../../src/neck/build.ts';
@@ -140,7 +141,10 @@ describe('the maker’s own wood (seed 1406)', () => {
         fc.double({ min: 4, max: 30, noNaN: true }),
         fc.double({ min: 350, max: 1200, noNaN: true }),
         (ownModulusGPa, ownDensityKgM3) => {
-          const wood = woodProperties('own', { ownModulusGPa, ownDensityKgM3 });
+          const wood = woodProperties('own', {
+            ownWoods: ownWoodsWith({ modulusGPa: ownModulusGPa, densityKgM3: ownDensityKgM3 }),
+            woodValues: 'printed',
+          });
           expectNear(wood.modulusMPa, 1000 * ownModulusGPa, ROUNDING, 'a unit');
           expect(wood.densityKgM3).toBe(ownDensityKgM3);
           expect(wood.ratiosAssumed).toBe(true);
@@ -155,7 +159,7 @@ describe('the maker’s own wood (seed 1406)', () => {
   it('lies by sugar maple where it is as dense: the regression beside the table', () => {
     // Sugar maple: 705.6 kg/m³, 54.0 MPa (GTR-190 Table 5-3a)
     expectNear(
-      woodProperties('own', { ownModulusGPa: 13, ownDensityKgM3: 705.6 }).crushingMPa,
+      woodProperties('own', { ownWoods: ownWoodsWith({ densityKgM3: 705.6 }), woodValues: 'printed' }).crushingMPa,
       54.0,
       0.1,
       'a regression over species',

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { ownWoodsWith } from '../../../src/neck/materials/own-woods.ts';
 import { describe, expect, it } from 'vitest';
 import { defaultBuild } from '../../../src/neck/build.ts';
 import {
@@ -212,7 +213,7 @@ describe('from wire and wood', () => {
     const build = {
       ...defaultBuild(),
       boardWood: 'own',
-      ownDensityKgM3: 1000,
+      ownWoods: ownWoodsWith({ densityKgM3: 1000 }),
       widthNutMm: 50,
       widthLastFretMm: 50,
       kerfMm: 0.5,

@@ -127,7 +127,7 @@ export const PRACTICE_ROWS: readonly PracticeRow[] = [
       says: `slight back-bow: between ${SLIGHT_MM[0]} and ${SLIGHT_MM[1]} mm`,
       judge: () =>
         ofAll(
-          NECKS,
+          SOME_TWO_DOZEN,
           (neck) => fretted(neck) < -SLIGHT_MM[0] && fretted(neck) > -SLIGHT_MM[1],
           (neck) => `${mm(fretted(neck))} mm`,
         ),

@@ -9,7 +9,7 @@ import { groupSummary } from '../../workshop/controls/group-summary.ts';
 import { METHOD_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { PLAN_WORDS } from '../../../speech/en/pages/papers.ts';
 import { Section } from '../section.tsx';
-import { bindingMaterialName, choiceName, glueWords, metalName, woodName } from '../../../speech/names.ts';
+import { bindingMaterialName, choiceName, glueWords, metalName, woodNameIn } from '../../../speech/names.ts';
 
 export function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem): [string, string][] {
   const text = (key: QuantityKey, value: number) => textOf(key, value, system);
@@ -19,7 +19,7 @@ export function recordRows(build: Build, plan: FretworkPlan, system: UnitSystem)
   const glue = build.method === 'press' ? undefined : glueById(build.glueKind);
   const lines = bindingInUse(build);
   return [
-    [PLAN_WORDS.record.woods, [...new Set(build.laminates.map(({ wood }) => woodName(wood)))].join(', ')],
+    [PLAN_WORDS.record.woods, [...new Set(build.laminates.map(({ wood }) => woodNameIn(build, wood)))].join(', ')],
     [PLAN_WORDS.record.board, groupSummary('board', build, system)],
     [PLAN_WORDS.record.wire, metalName(build.wireMetal)],
     [PLAN_WORDS.record.crown, PLAN_WORDS.record.crownOf(of('crownWidthMm'), of('crownHeightMm'))],

@@ -3,11 +3,12 @@ import { useId, type ReactNode } from 'react';
 import type { ChoiceParameter } from '../../../neck/parameter-kinds.ts';
 import type { UnitSystem } from '../../../neck/units.ts';
 import type { Outcome } from '../../../state/build-slice.ts';
+import { useBackbow } from '../../../state/store.ts';
 import { CONTROL_WORDS } from '../../../speech/en/workshop/controls.ts';
 import { ControlRow } from './control-row.tsx';
 import { refusalText } from '../../../speech/refusal.ts';
 import { useRefusal } from '../../../kit/use-refusal.ts';
-import { optionName, parameterName } from '../../../speech/names.ts';
+import { optionName, parameterName, woodNameIn } from '../../../speech/names.ts';
 
 interface ChoiceControlProps {
   readonly parameter: ChoiceParameter;
@@ -21,7 +22,9 @@ interface ChoiceControlProps {
 export function ChoiceControl({ parameter, value, system, change, children }: ChoiceControlProps) {
   const id = useId();
   const [message, setMessage] = useRefusal();
-  const labelOf = (wanted: string) => optionName(parameter.id, wanted);
+  const ownWoods = useBackbow((state) => state.build.ownWoods);
+  const labelOf = (wanted: string) =>
+    parameter.id === 'boardWood' ? woodNameIn({ ownWoods }, wanted) : optionName(parameter.id, wanted);
 
   function choose(wanted: string): void {
     const outcome = change(wanted);

@@ -4,6 +4,7 @@ import { GROUPS, type GroupId } from '../../../neck/parameter-kinds.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { BindingEditor } from '../lists/binding-editor.tsx';
 import { LaminatesEditor } from '../lists/laminates-editor.tsx';
+import { OwnWoodsEditor } from '../lists/own-woods-editor.tsx';
 import { RegionsEditor } from '../lists/regions-editor.tsx';
 import { ReliefsEditor } from '../lists/reliefs-editor.tsx';
 import { StringsEditor } from '../lists/strings-editor.tsx';
@@ -23,7 +24,13 @@ const COLUMNS: readonly (readonly GroupId[])[] = [GROUPS.slice(0, AFTER_SEATING)
 
 /** Lists that belong to a group and do not fit one control. */
 const LISTS: Partial<Record<GroupId, () => ReactNode>> = {
-  neck: () => <LaminatesEditor />,
+  neck: () => (
+    <>
+      <LaminatesEditor />
+      <OwnWoodsEditor part="neck" />
+    </>
+  ),
+  board: () => <OwnWoodsEditor part="board" />,
   edges: () => <BindingEditor />,
   strings: () => <StringsEditor />,
   existing: () => (
@@ -39,6 +46,7 @@ const GROUP_OF_LIST: Readonly<Record<string, GroupId>> = {
   strings: 'strings',
   binding: 'edges',
   laminates: 'neck',
+  ownWoods: 'neck',
   regions: 'existing',
   startingReliefMm: 'existing',
 };

@@ -11,7 +11,7 @@ import { timeText } from '../../../speech/times.ts';
 import { shortTextOf } from '../../../speech/quantity-text.ts';
 import { STRING_SET_WORDS } from '../../../speech/en/neck/necks.ts';
 import { spokenLanguage, type Language } from '../../../speech/language.ts';
-import { choiceName, metalShortName, woodName } from '../../../speech/names.ts';
+import { choiceName, metalShortName, woodNameIn } from '../../../speech/names.ts';
 
 interface Said {
   readonly build: Build;
@@ -44,10 +44,10 @@ function summarize(group: GroupId, build: Build, system: UnitSystem): string {
       return [
         say('scaleLengthMm'),
         SUMMARY_WORDS.frets(build.fretCount),
-        [...new Set(build.laminates.map((laminate) => woodName(laminate.wood)))].join(' + '),
+        [...new Set(build.laminates.map((laminate) => woodNameIn(build, laminate.wood)))].join(' + '),
       ].join(', ');
     case 'board':
-      return [woodName(build.boardWood), say('boardThicknessMm')].join(', ');
+      return [woodNameIn(build, build.boardWood), say('boardThicknessMm')].join(', ');
     case 'wire':
       return [metalShortName(build.wireMetal), say('crownWidthMm')].join(', ');
     case 'slots':

@@ -8,7 +8,7 @@ import { withEntry } from '../../../kit/edit-list.ts';
 import { ListEditor, useListEdit } from '../../../kit/list-editor.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withPieces, withShare } from './laminate-shares.ts';
-import { woodName } from '../../../speech/names.ts';
+import { woodNameIn } from '../../../speech/names.ts';
 
 function placeOf(index: number, count: number): string {
   if (count === 1) return LIST_WORDS.laminates.places.one;
@@ -19,6 +19,7 @@ function placeOf(index: number, count: number): string {
 
 export function LaminatesEditor() {
   const laminates = useBackbow((state) => state.build.laminates);
+  const ownWoods = useBackbow((state) => state.build.ownWoods);
   const { beginGesture, endGesture } = store.getState();
   const edit = useListEdit(LIST_WORDS.laminates.title);
 
@@ -40,7 +41,7 @@ export function LaminatesEditor() {
             <LabelledSelect
               label={LIST_WORDS.laminates.wood(place)}
               value={laminate.wood}
-              options={WOOD_IDS.map((id) => ({ value: id, label: woodName(id) }))}
+              options={WOOD_IDS.map((id) => ({ value: id, label: woodNameIn({ ownWoods }, id) }))}
               choose={(wood) => change(withEntry(laminates, index, { wood }))}
             />
             {isRest ? (

@@ -89,6 +89,13 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     remedy:
       'Eine Noppe mit der Lupe ansehen, ihre Form eintragen und den Eindrückweg auf seinen Standardwert zurücksetzen. Damit ändert sich die Biegung.',
   },
+  'earlier-woods': {
+    title: 'Mit früheren Werten des Holzes gerechnet',
+    reason: (woods) =>
+      `Dieser Hals kommt aus einer früheren Datei. Die Rohdichte von ${woods} war aus einem anderen Wert hergeleitet, oder der E-Modul enthielt einen Anteil für Schub, den seine Prüfung nicht hat. Er behält diese Zahlen und sagt damit weiter, was er sagte, als Sie danach gearbeitet haben.`,
+    remedy:
+      'Für eine neue Arbeit „Werte der Hölzer“ auf „wie gedruckt“ stellen. Kräfte und Krümmung ändern sich damit.',
+  },
   'slot-too-shallow': {
     title: 'Schlitz zu flach',
     reason: 'Der Bundfuß ist tiefer als der Schlitz: Er stößt auf den Grund, und der Bundkopf bleibt oben.',
@@ -373,6 +380,7 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
   'listed-wood': {
     title: 'Geschütztes Holz',
     reason: (caution) => caution,
-    remedy: 'Vor dem Kaufen, Verkaufen oder Versenden nachsehen, was gelistet ist.',
+    remedy:
+      'Vor dem Kaufen, Verkaufen oder Versenden nachsehen, was gelistet ist. Holz aus Anhang I, wie Rio-Palisander, darf für den Handel über keine Grenze.',
   },
 };

@@ -25,8 +25,18 @@ export const WOOD_WORDS: typeof english.WOOD_WORDS = {
   macawood: 'Macacauba',
   'ebony-african': 'Afrikanisches Ebenholz',
   'african-padauk': 'Padouk',
+  'brazilian-rosewood': 'Rio-Palisander',
+  sipo: 'Sipo',
+  moabi: 'Moabi',
+  'roasted-maple': 'Ahorn, geröstet',
+  'laminated-bamboo': 'Bambus, Schichtholz',
+  'strand-bamboo': 'Bambus, Faserpressholz',
+  'paper-resin': 'Papier mit Harz',
   wenge: 'Wenge',
   own: 'eigenes Holz',
+  'own-2': 'eigenes Holz 2',
+  'own-3': 'eigenes Holz 3',
+  'own-4': 'eigenes Holz 4',
 };
 
 export const SHEET_WORDS: typeof english.SHEET_WORDS = {

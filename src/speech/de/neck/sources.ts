@@ -16,6 +16,7 @@ export const BASIS_WORDS: typeof english.BASIS_WORDS = {
     'ASTM D790, 12.3 (aus dem Gedächtnis): Biegung über ein Zehntel der Stützweite braucht eine Korrektur',
   'wood-stiffness':
     'Bereich der Hölzer in der Tabelle (Wood Handbook, Tropix), mit einem Spielraum von etwa der Hälfte',
+  'wood-tables': 'die Veröffentlichungen hinter der Holztabelle; siehe „Griffbrettholz“',
   'shear-strength':
     'Scherfestigkeit von Laubhölzern längs der Faser, Wood Handbook, Regression (aus dem Gedächtnis); Abstand: Werkstattbrauch',
   'nickel-rule': 'Verordnung (EG) Nr. 1907/2006 (REACH), Anhang XVII, Eintrag 27; EN 1811',

@@ -69,6 +69,20 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     shareHint: 'Beide Hälften des Streifens zusammen. Die Außenstreifen nehmen, was von der Breite übrig ist.',
     rest: (percent) => `nimmt den Rest: ${percent}`,
   },
+  ownWoods: {
+    title: 'Eigene Hölzer',
+    name: (wood) => `Name, ${wood}`,
+    modulusGPa: 'E-Modul längs der Faser, GPa',
+    densityKgM3: 'Rohdichte, kg/m³',
+    strength: 'Druckfestigkeit längs der Faser',
+    strengths: {
+      density: (value) => `nach der Rohdichte: ${value}`,
+      own: () => 'hier eingegeben',
+    },
+    crushingMPa: 'Druckfestigkeit, MPa',
+    like: 'Quer zur Faser wie',
+    hint: 'Aus einem Datenblatt oder eigener Prüfung: für Griffbretter aus Papier und Harz, Furnieren oder anderen Hölzern. Die Rohdichte ist die in Ihrer Werkstatt; sie bestimmt, wie fest die Noppen greifen.',
+  },
   regions: {
     title: 'Bünde mit anderem Schlitz oder Bundfuß',
     none: 'Alle Bünde haben den gleichen Schlitz und den gleichen Bundfuß.',

@@ -101,6 +101,12 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     remedy:
       'Look at a stud through a lens and enter its shape, and set the embedding length back to its standard. The bow changes with them.',
   },
+  'earlier-woods': {
+    title: 'Computed with earlier values of its wood',
+    reason: (woods: string) =>
+      `This neck comes from an earlier file. Its ${woods} had a density worked out from another figure, or a stiffness with a share for shear that its test does not have. It keeps those numbers, so that it still says what it said when you worked by it.`,
+    remedy: 'For a new job set “Values of the woods” to “as printed”. Forces and bow change with it.',
+  },
   'slot-too-shallow': {
     title: 'Slot too shallow',
     reason: 'The tang is deeper than the slot: it hits the floor and the crown stays up.',
@@ -367,6 +373,7 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
   'listed-wood': {
     title: 'Protected wood',
     reason: (caution: string) => caution,
-    remedy: 'Check the listing before buying, selling or shipping.',
+    remedy:
+      'Check the listing before buying, selling or shipping. Wood of Appendix I, such as Brazilian rosewood, may not cross a border for trade.',
   },
 } satisfies CheckTexts);

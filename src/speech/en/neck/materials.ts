@@ -2,7 +2,8 @@
 import type { GlueId } from '../../../neck/glues.ts';
 import type { SheetMaterialId } from '../../../neck/materials/binding.ts';
 import type { MetalId } from '../../../neck/metals.ts';
-import type { OWN_WOOD_ID, WoodId } from '../../../neck/woods.ts';
+import type { OwnWoodId } from '../../../neck/materials/own-woods.ts';
+import type { WoodId } from '../../../neck/woods.ts';
 import { words } from '../../language.ts';
 
 export const WOOD_WORDS = words('WOOD_WORDS', {
@@ -29,9 +30,19 @@ export const WOOD_WORDS = words('WOOD_WORDS', {
   macawood: 'macawood',
   'ebony-african': 'ebony (African)',
   'african-padauk': 'African padauk',
+  'brazilian-rosewood': 'Brazilian rosewood',
+  sipo: 'sipo',
+  moabi: 'moabi',
+  'roasted-maple': 'roasted maple',
+  'laminated-bamboo': 'laminated bamboo',
+  'strand-bamboo': 'strand-woven bamboo',
+  'paper-resin': 'paper and resin',
   wenge: 'wenge',
   own: 'my own wood',
-} satisfies Record<WoodId | typeof OWN_WOOD_ID, string>);
+  'own-2': 'my own wood 2',
+  'own-3': 'my own wood 3',
+  'own-4': 'my own wood 4',
+} satisfies Record<WoodId | OwnWoodId, string>);
 
 /** Binding that is no wood. */
 export const SHEET_WORDS = words('SHEET_WORDS', {

@@ -6,12 +6,13 @@ import { words } from '../../language.ts';
 /** What is typed or listed besides parameters. */
 type OtherPlace =
   ListId | 'biteReference' | 'gripReference' | 'name' | 'notes' | 'build' | 'file' | 'format' | 'version';
-type EntryPlace = ListNumber | 'wood' | 'colour' | 'construction';
+type EntryPlace = ListNumber | 'wood' | 'like' | 'colour' | 'construction';
 
 export const PLACE_WORDS = words('PLACE_WORDS', {
   name: 'Name of the build',
   notes: 'Notes',
   laminates: 'Neck laminates',
+  ownWoods: 'Woods of my own',
   binding: 'Binding lines',
   strings: 'Strings',
   regions: 'Regions of frets',
@@ -32,6 +33,10 @@ export const ENTRY_WORDS = words('ENTRY_WORDS', {
   besidePreviousMm: 'distance from the one before it in its course',
   thicknessMm: 'binding line thickness',
   share: 'share of the width',
+  modulusGPa: 'E along the grain',
+  densityKgM3: 'density',
+  crushingMPa: 'crushing strength along the grain',
+  like: 'wood that it is like',
   fromFret: 'first fret of the region',
   toFret: 'last fret of the region',
   kerfMm: 'kerf in the region',

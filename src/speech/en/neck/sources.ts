@@ -16,6 +16,7 @@ export const BASIS_WORDS = words('BASIS_WORDS', {
   'wire-strength': 'ASTM A228 least tensile strengths; margin: common practice',
   'large-deflection': 'ASTM D790, 12.3 (from memory): bending beyond a tenth of the span needs a correction',
   'wood-stiffness': 'range of the woods in the table (Wood Handbook, Tropix), with a margin of about a half',
+  'wood-tables': 'the publications behind the table of woods; see “Board wood”',
   'shear-strength':
     'shear strength of hardwoods along the grain, Wood Handbook, regression (from memory); margin: common practice',
   'nickel-rule': 'Regulation (EC) No 1907/2006 (REACH), Annex XVII, entry 27; EN 1811',

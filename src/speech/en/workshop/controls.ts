@@ -71,6 +71,20 @@ export const LIST_WORDS = words('LIST_WORDS', {
     shareHint: 'Both halves of the piece together. The outer pieces take what is left of the width.',
     rest: (percent: string) => `takes the rest: ${percent}`,
   },
+  ownWoods: {
+    title: 'Woods of my own',
+    name: (wood: string) => `Name, ${wood}`,
+    modulusGPa: 'E along the grain, GPa',
+    densityKgM3: 'Density, kg/m³',
+    strength: 'Crushing strength along the grain',
+    strengths: {
+      density: (value: string) => `by its density: ${value}`,
+      own: () => 'entered here',
+    },
+    crushingMPa: 'Crushing strength, MPa',
+    like: 'Across the grain like',
+    hint: 'From a data sheet or your own test: for boards of paper and resin, veneers or other woods. The density is that in your shop, and decides how hard the studs bite.',
+  },
   regions: {
     title: 'Frets whose slot or tang differs',
     none: 'All frets have the same slot and the same tang.',

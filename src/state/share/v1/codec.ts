@@ -3,7 +3,8 @@
  *
  *   text      base64url(CRC-32 of what follows, 4 bytes big-endian ‖ raw deflate of the JSON)
  *   JSON      { "project": version of the project format, "builds": [changes, …], "page": { … }, "bites": [summary, …], "grips": … }
- *   changes   of the first build against the frozen base, of each other one against the first
+ *   changes   of the first build against the frozen base, of each other one against the first; from project version 4 on the base
+ *             is that with what had been added by then (added-4.json), or a neck like any other would fill its link with defaults
  *   summary   of the measurements behind each build's bite, and behind its grip, without their ids, or null; left out where no build has any.
  *             A reader that does not know it opens the same necks.
  *
@@ -16,9 +17,14 @@ import { fromBase64Url, toBase64Url } from '../base64url.ts';
 import { changesFrom, withChanges, type Changes, type StoredBuild } from '../changes.ts';
 import { crc32 } from '../crc32.ts';
 import { MOST_SHARED, type Shared } from '../shared.ts';
+import ADDED_4 from './added-4.json' with { type: 'json' };
 import FROZEN from './frozen.json' with { type: 'json' };
 
 const BASE: StoredBuild = FROZEN.base;
+const BASE_4: StoredBuild = withChanges(BASE, ADDED_4);
+
+/** What a link of this version of the project format is written against. */
+const baseOf = (project: number): StoredBuild => (project < 4 ? BASE : BASE_4);
 
 /** Deflate looks at the end of its dictionary most cheaply, so the likeliest text stands last. */
 export const DICTIONARY: Uint8Array = new TextEncoder().encode(
@@ -44,7 +50,7 @@ export function encode({ builds, page }: Shared): string {
   const [first, ...others] = builds.map(({ biteReference: _bite, gripReference: _grip, ...build }) => ({ ...build }));
   const grips = builds.map(({ gripReference }) => (gripReference ? { ...gripReference, documents: [] } : null));
   const bites = builds.map(({ biteReference }) => (biteReference ? { ...biteReference, measurements: [] } : null));
-  const changes = [changesFrom(BASE, first), ...others.map((build) => changesFrom(first, build))];
+  const changes = [changesFrom(baseOf(PROJECT_VERSION), first), ...others.map((build) => changesFrom(first, build))];
   const isPlain = page.from === '' && page.to === '' && page.note === '' && page.advised === null;
   const json = new TextEncoder().encode(
     JSON.stringify({
@@ -100,7 +106,7 @@ export function decode(text: string): Unchecked | null {
   if (!Array.isArray(builds) || builds.length < 1 || builds.length > MOST_SHARED || !builds.every(isChanges))
     return null;
   const [changes, ...others] = builds;
-  const first = withChanges(BASE, changes);
+  const first = withChanges(baseOf(project), changes);
   return {
     project,
     builds: [first, ...others.map((other) => withChanges(first, other))],
