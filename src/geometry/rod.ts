@@ -5,12 +5,19 @@
  *   two-way   the lower bar on the channel's floor, the other above it by their distance
  *   bars      from the underside of the board down, one in the middle (beside the rod where there is one), or one on each side
  *
- * The channel is never deeper than 0.55 of the wood there (mechanics). Diameters are those of the thread; where two bars do
+ * A channel that tapers is never deeper than 0.55 of the wood there (mechanics); a T bar has its flange under the board. Diameters are those of the thread; where two bars do
  * not fit above each other under the board they are drawn thinner and nearer together, so that they do. Assumed: blocks at
  * the ends, length of the bars.
  */
 import type { Build } from '../neck/build.ts';
-import { bodyJointMm, boardEndMm, boardWidthMm, mostChannelMm } from '../neck/neck-shape.ts';
+import {
+  bodyJointMm,
+  boardEndMm,
+  channelDepthMm,
+  channelsReachMm,
+  channelWidthMm,
+  rodPlacesMm,
+} from '../neck/neck-shape.ts';
 import { mergeMeshes } from './merge.ts';
 import { createMeshWriter, type Mesh, type MeshWriter, type Vertex } from './mesh.ts';
 
@@ -24,12 +31,7 @@ const CARBON = '#3a3d42';
 
 /** Depth of the floor of the rod channel below the crown of the board, mm. */
 export function channelFloorMm(build: Build, xMm: number): number {
-  return build.boardThicknessMm + Math.min(build.channelDepthMm, mostChannelMm(build, xMm));
-}
-
-/** Width of the rod channel, mm: it tapers with the neck, as it is counted, and is the build's in the middle of the board. */
-export function channelWidthMm(build: Build, xMm: number): number {
-  return (build.channelWidthMm * boardWidthMm(build, xMm)) / boardWidthMm(build, boardEndMm(build) / 2);
+  return build.boardThicknessMm + channelDepthMm(build, xMm);
 }
 
 function places(from: number, to: number): number[] {
@@ -37,8 +39,14 @@ function places(from: number, to: number): number[] {
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 }
 
-/** A round bar whose axis has the height y(x). */
-function writeTube(writer: MeshWriter, from: number, to: number, y: (xMm: number) => number, radius: number): void {
+/** A round bar whose axis has the height y(x), at a place across the neck. */
+function writeTube(
+  writer: MeshWriter,
+  [from, to]: readonly [number, number],
+  y: (xMm: number) => number,
+  radius: number,
+  z: number,
+): void {
   const xs = places(from, to);
   const rings = xs.map((x) =>
     Array.from({ length: SIDES }, (_, side): Vertex => {
@@ -46,7 +54,7 @@ function writeTube(writer: MeshWriter, from: number, to: number, y: (xMm: number
       return writer.vertex(
         x,
         y(x) + radius * Math.sin(angle),
-        radius * Math.cos(angle),
+        z + radius * Math.cos(angle),
         0,
         Math.sin(angle),
         Math.cos(angle),
@@ -65,7 +73,7 @@ function writeTube(writer: MeshWriter, from: number, to: number, y: (xMm: number
   ] as const) {
     const ring = Array.from({ length: SIDES }, (_, side): Vertex => {
       const angle = (2 * Math.PI * side) / SIDES;
-      return writer.vertex(x, y(x) + radius * Math.sin(angle), radius * Math.cos(angle), facing, 0, 0);
+      return writer.vertex(x, y(x) + radius * Math.sin(angle), z + radius * Math.cos(angle), facing, 0, 0);
     });
     for (let side = 1; side + 1 < SIDES; side++) {
       if (facing === 1) writer.triangle(ring[0], ring[side + 1], ring[side]);
@@ -142,8 +150,10 @@ export function channelMesh(build: Build): Mesh {
   const run = rodRunMm(build);
   if (run && build.channelWidthMm > 0 && build.channelDepthMm > 0) {
     const depth = (x: number) => [-channelFloorMm(build, x), -build.boardThicknessMm] as const;
-    const width = (x: number) => [-channelWidthMm(build, x) / 2, channelWidthMm(build, x) / 2] as const;
-    writeBox(writer, run, depth, width);
+    for (const z of rodPlacesMm(build)) {
+      const width = (x: number) => [z - channelWidthMm(build, x) / 2, z + channelWidthMm(build, x) / 2] as const;
+      writeBox(writer, run, depth, width);
+    }
   }
   return writer.finish();
 }
@@ -167,6 +177,7 @@ export function rodPieces(build: Build): RodPiece[] {
   const run = rodRunMm(build);
   if (run) {
     const [from, to] = run;
+    const rods = rodPlacesMm(build);
     const diameter = build.rodThread === 'M6' ? 6 : 5;
     const middle = (from + to) / 2;
     const onFloor = (x: number): number => -channelFloorMm(build, x) + diameter / 2;
@@ -176,41 +187,61 @@ export function rodPieces(build: Build): RodPiece[] {
       const deepest = onFloor(middle);
       low = (x) => deepest + build.rodCurveMm * ((2 * (x - middle)) / (to - from)) ** 2;
       high = low;
-      add(STEEL, (writer) => writeTube(writer, from, to, low, diameter / 2));
+      add(STEEL, (writer) => {
+        for (const z of rods) writeTube(writer, run, low, diameter / 2, z);
+      });
     } else {
       const room = Math.min(...[from, to].map((x) => channelFloorMm(build, x))) - build.boardThicknessMm;
       const thin = Math.max(LEAST_BAR_MM, Math.min(diameter, build.rodSpacingMm - 0.4, room / 2 - 0.1));
       low = (x) => -channelFloorMm(build, x) + thin / 2;
       high = (x) => Math.max(low(x) + 0.6 * thin, Math.min(underside - thin / 2, low(x) + build.rodSpacingMm));
       add(STEEL, (writer) => {
-        writeTube(writer, from, to, low, thin / 2);
-        writeTube(writer, from, to, high, thin / 2);
+        for (const z of rods) {
+          writeTube(writer, run, low, thin / 2, z);
+          writeTube(writer, run, high, thin / 2, z);
+        }
       });
     }
     const half = Math.max(diameter, build.channelWidthMm) / 2;
     const block = (x: number): readonly [number, number] => [low(x) - diameter * 0.62, high(x) + diameter * 0.62];
-    const lateral = (): readonly [number, number] => [-half, half];
     add(BLOCK, (writer) => {
-      writeBox(writer, [from - 4, from + 6], block, lateral);
-      writeBox(writer, [to - 6, to + 4], block, lateral);
-    });
-  }
-  const beside = run ? build.channelWidthMm / 2 + 2.5 : 0;
-  const depth = (): readonly [number, number] => [underside - build.barDepthMm, underside];
-  const ends = [6, bodyJointMm(build)] as const;
-  if (build.barCount > 0) {
-    add(CARBON, (writer) => {
-      if (build.barCount === 1) {
-        const left = run ? beside : -build.barWidthMm / 2;
-        writeBox(writer, ends, depth, () => [left, left + build.barWidthMm]);
-      } else {
-        const inner = run ? beside : 3;
-        writeBox(writer, ends, depth, () => [inner, inner + build.barWidthMm]);
-        writeBox(writer, ends, depth, () => [-inner - build.barWidthMm, -inner]);
+      for (const z of rods) {
+        const lateral = (): readonly [number, number] => [z - half, z + half];
+        writeBox(writer, [from - 4, from + 6], block, lateral);
+        writeBox(writer, [to - 6, to + 4], block, lateral);
       }
     });
   }
+  if (build.barCount > 0) {
+    const beside = channelsReachMm(build) + 2.5;
+    const alone = build.barCount === 1;
+    const inner = alone ? (run ? beside : -build.barWidthMm / 2) : run ? beside : 3;
+    add(build.barKind === 'solid' ? CARBON : STEEL, (writer) => {
+      for (const left of alone ? [inner] : [inner, -inner - build.barWidthMm]) writeBar(writer, build, left);
+    });
+  }
   return pieces;
+}
+
+/** A stiff bar from the underside of the board down; of a T its flange lies under the board. */
+function writeBar(writer: MeshWriter, build: Build, left: number): void {
+  const { barKind, barWidthMm, barDepthMm, barWallMm } = build;
+  const ends = [6, bodyJointMm(build)] as const;
+  const underside = -build.boardThicknessMm;
+  const box = (from: number, to: number, z: readonly [number, number]) =>
+    writeBox(
+      writer,
+      ends,
+      () => [underside - to, underside - from],
+      () => z,
+    );
+  if (barKind !== 'steel-t') {
+    box(0, barDepthMm, [left, left + barWidthMm]);
+    return;
+  }
+  const web = left + (barWidthMm - barWallMm) / 2;
+  box(0, barWallMm, [left, left + barWidthMm]);
+  box(barWallMm, barDepthMm, [web, web + barWallMm]);
 }
 
 /** Rod and bars of the build; an empty mesh when it has neither. */

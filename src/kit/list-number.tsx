@@ -14,6 +14,7 @@ const STEPS = {
   modulusGPa: { step: 0.1, digits: 1 },
   densityKgM3: { step: 5, digits: 0 },
   crushingMPa: { step: 1, digits: 0 },
+  widthMm: { step: 0.5, digits: 1 },
   fromFret: { step: 1, digits: 0, integer: true },
   toFret: { step: 1, digits: 0, integer: true },
   kerfMm: { step: 0.005, digits: 3 },

@@ -2,18 +2,21 @@
 import { sheetMaterial } from '../neck/materials/binding.ts';
 import { bindingInUse, type Build } from '../neck/build.ts';
 import {
+  areLaminatesConstant,
   bodyJointMm,
   boardEndMm,
   fretPositionMm,
   fretPositionsMm,
+  laminateJoints,
   lastFretMm,
   MOST_CHANNEL_SHARE,
   slotShortMm,
   tangShortMm,
 } from '../neck/neck-shape.ts';
+import { metalById } from '../neck/metals.ts';
 import type { Deviations } from './deviations.ts';
 import type { ElasticRatios } from '../neck/woods.ts';
-import type { Linear, NeckDescription, NeckPiece, NeckWood, SlotEnds, WidthShears } from './description.ts';
+import type { BarLayer, Linear, NeckDescription, NeckPiece, NeckWood, SlotEnds, WidthShears } from './description.ts';
 import { boardProperties, meanModulusMPa, measuredModulusMPa, standing, woodProperties } from './elements/materials.ts';
 
 /**
@@ -98,6 +101,27 @@ function endsOf(build: Build, deviations: BoardDeviations): Pick<NeckDescription
   };
 }
 
+/** What tubes and T bars are in each layer; nothing of solid bars. */
+function barLayers({ barKind, barWidthMm, barDepthMm, barWallMm }: Build): { readonly layers?: readonly BarLayer[] } {
+  const wall = barWallMm / barWidthMm;
+  if (barKind === 'steel-tube')
+    return {
+      layers: [
+        { toMm: barWallMm, metal: 1, gone: 1 },
+        { toMm: barDepthMm - barWallMm, metal: 2 * wall, gone: 1 },
+        { toMm: barDepthMm, metal: 1, gone: 1 },
+      ],
+    };
+  if (barKind === 'steel-t')
+    return {
+      layers: [
+        { toMm: barWallMm, metal: 1, gone: 1 },
+        { toMm: barDepthMm, metal: wall, gone: wall },
+      ],
+    };
+  return {};
+}
+
 export function describeNeck(
   build: Build,
   deviations: Pick<Deviations, 'boardModulus' | 'neckModulus' | 'slotDepthMm' | 'acrossGrain'>,
@@ -107,14 +131,14 @@ export function describeNeck(
 
   // A measured neck blank gives one modulus for all its laminates together: each keeps its share of the stiffness.
   const measured = measuredModulusMPa(build, 'neck');
-  const scale =
-    (measured === undefined ? 1 : measured / meanModulusMPa(build.laminates, build)) * deviations.neckModulus;
-  let reached = 0;
-  const neck: NeckPiece[] = build.laminates.map((laminate) => {
-    reached += laminate.share;
+  const scale = (measured === undefined ? 1 : measured / meanModulusMPa(build)) * deviations.neckModulus;
+  const joints = laminateJoints(build);
+  const isConstant = areLaminatesConstant(build);
+  const neck: NeckPiece[] = build.laminates.map((laminate, index) => {
     const wood = woodProperties(laminate.wood, build);
+    const to = joints[index];
     return {
-      toHalfWidthFraction: reached,
+      ...(to !== undefined && isConstant ? { toHalfWidthFraction: 0, plusMm: to } : { toHalfWidthFraction: to ?? 1 }),
       wood: { modulusMPa: wood.modulusMPa * scale, ...standing(wood.ratios, 'radial') },
     };
   });
@@ -151,6 +175,11 @@ export function describeNeck(
             mostShare: MOST_CHANNEL_SHARE,
             fromMm: build.rodStartMm,
             toMm: build.rodEndMm,
+            ...(build.channelCut === 'straight' ? { straight: true as const } : {}),
+            ...(build.channelCut === 'straight' && build.rodKind === 'one-way' && build.channelFollowsRod
+              ? { risesMm: build.rodCurveMm }
+              : {}),
+            ...(build.rodCount > 1 ? { apartMm: build.rodsApartMm } : {}),
           }
         : null,
     bars:
@@ -158,7 +187,8 @@ export function describeNeck(
         ? {
             totalWidthMm: build.barCount * build.barWidthMm,
             depthMm: build.barDepthMm,
-            modulusMPa: 1000 * build.barModulusGPa,
+            modulusMPa: 1000 * (build.barKind === 'solid' ? build.barModulusGPa : metalById('mild-steel').modulusGPa),
+            ...barLayers(build),
           }
         : null,
     board: boardWoodOf(build, deviations),

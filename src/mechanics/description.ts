@@ -24,6 +24,8 @@ export interface NeckWood {
 /** A piece of the neck, from where the piece before it ends (the centre line at first) to a fraction of the half width. */
 export interface NeckPiece {
   readonly toHalfWidthFraction: number;
+  /** Beyond that fraction, mm: of laminates of constant width the fraction is none and this all. */
+  readonly plusMm?: number;
   readonly wood: NeckWood;
 }
 
@@ -53,6 +55,13 @@ export interface SlotEnds {
   readonly tangShortMm: number;
 }
 
+/** A layer of stiff bars, down to a depth below the underside of the board. */
+export interface BarLayer {
+  readonly toMm: number;
+  readonly metal: number;
+  readonly gone: number;
+}
+
 export interface NeckDescription {
   /** Length of the model from the nut. */
   readonly lengthMm: number;
@@ -80,9 +89,24 @@ export interface NeckDescription {
     readonly mostShare: number;
     readonly fromMm: number;
     readonly toMm: number;
+    /** As wide and as deep all along as it is said to be. */
+    readonly straight?: true;
+    /** A straight one is this much shallower at its ends than in its middle, along a parabola. */
+    readonly risesMm?: number;
+    /** Two channels, as far apart from middle to middle; else one in the middle. */
+    readonly apartMm?: number;
   } | null;
   /** Bars bonded beside the channel, from the underside of the board down, over the whole length. */
-  readonly bars: { readonly totalWidthMm: number; readonly depthMm: number; readonly modulusMPa: number } | null;
+  readonly bars: {
+    readonly totalWidthMm: number;
+    readonly depthMm: number;
+    readonly modulusMPa: number;
+    /**
+     * What hollow bars and bars with a flange are in each layer, from the top down, as shares of their width: metal, and
+     * wood that is gone. Absent where all of it is metal.
+     */
+    readonly layers?: readonly BarLayer[];
+  } | null;
   readonly board: NeckWood;
   readonly neck: readonly NeckPiece[];
   /** Absent on a board of one wood whose slots are sawn through and whose tangs are as long. */

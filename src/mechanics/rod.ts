@@ -16,6 +16,8 @@
  * with its nut, so that a turn moves it by one pitch; right-handed, and clockwise as whoever holds the wrench sees it
  * tightens, which bends a neck with a two-way rod backwards (common practice, no source). Washers and play are left out.
  *
+ * Two rods are set alike: limits, turns and torque are those of either, their loads are both.
+ *
  * Setting 0 … 100 % of the limit bends backwards; a two-way rod also −100 … 0 %. The bar's own stiffness is left out.
  */
 import type { Build } from '../neck/build.ts';
@@ -39,7 +41,15 @@ export function proofLoadN(thread: keyof typeof PROOF_LOAD_N, strengthClass: '4.
 
 type RodBuild = Pick<
   Build,
-  'rodKind' | 'rodThread' | 'rodClass' | 'wrenchTorqueNm' | 'rodStartMm' | 'rodEndMm' | 'rodSpacingMm' | 'rodCurveMm'
+  | 'rodKind'
+  | 'rodCount'
+  | 'rodThread'
+  | 'rodClass'
+  | 'wrenchTorqueNm'
+  | 'rodStartMm'
+  | 'rodEndMm'
+  | 'rodSpacingMm'
+  | 'rodCurveMm'
 >;
 
 export function predictRod(build: RodBuild): RodPrediction {
@@ -62,7 +72,7 @@ export function predictRod(build: RodBuild): RodPrediction {
 
 /**
  * Turns of the nut from snug to the limit; 0 without a rod.
- * @param workNmm of the rod's loads at its limit in the displacements that they cause in the wood
+ * @param workNmm of the loads of all rods at their limit in the displacements that they cause in the wood
  * @param pitchMm of the thread; what the thread's ISO coarse pitch is, unless measured
  */
 export function turnsAtLimit(
@@ -73,7 +83,7 @@ export function turnsAtLimit(
 ): number {
   if (kind === 'none' || limitN === 0) return 0;
   const stretchMm = (limitN * (build.rodEndMm - build.rodStartMm)) / (STEEL_MPA * STRESS_AREA_MM2[build.rodThread]);
-  return ((kind === 'two-way' ? 2 : 1) * stretchMm + workNmm / limitN) / pitchMm;
+  return ((kind === 'two-way' ? 2 : 1) * stretchMm + workNmm / (build.rodCount * limitN)) / pitchMm;
 }
 
 /** A setting of the rod as what a hand does with the nut. */
@@ -102,13 +112,14 @@ export function nutTurn(prediction: Pick<Prediction, 'rod' | 'methods'>, method:
   };
 }
 
-/** The rod's load at its limit, as a combination of load cases. */
+/** The load of the rods at their limit, as a combination of load cases. */
 export function rodCases(build: RodBuild, rod: RodPrediction, section: Section): NonNullable<Combination['cases']> {
   if (rod.kind === 'none') return {};
-  if (rod.kind === 'two-way') return { rodCouple: rod.limitN * build.rodSpacingMm };
+  const allN = build.rodCount * rod.limitN;
+  if (rod.kind === 'two-way') return { rodCouple: allN * build.rodSpacingMm };
   // The middle of the bar lies on the channel's floor; its anchors lie higher by the curve.
   const middleMm = (build.rodStartMm + build.rodEndMm) / 2;
   const deepest = section.channelFloorMm(middleMm) - DIAMETER_MM[build.rodThread] / 2;
   const anchorMm = deepest - build.rodCurveMm;
-  return { rodPull: rod.limitN, rodCouple: rod.limitN * anchorMm, rodCurve: rod.limitN * build.rodCurveMm };
+  return { rodPull: allN, rodCouple: allN * anchorMm, rodCurve: allN * build.rodCurveMm };
 }

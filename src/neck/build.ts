@@ -30,6 +30,11 @@ export interface Laminate {
   readonly wood: string;
   /** Share of the neck's width that this piece (both halves of it together) takes; all shares sum to 1. */
   readonly share: number;
+  /**
+   * Its width all along, both halves of it together, where the laminates are of constant width: then every piece but the
+   * outermost has one, which takes what is left, and the shares count for nothing.
+   */
+  readonly widthMm?: number;
 }
 
 /** One line of binding or purfling. */

@@ -1,10 +1,14 @@
 /** Combinations of values, each in its own range, that cannot exist together. Unwise ones are not here: see fretwork/checks. */
 import { bindingInUse, type Build } from './build.ts';
 import {
+  areLaminatesConstant,
   boardEndMm,
   boardRadiusMm,
   boardWidthMm,
+  channelDepthMm,
+  channelsReachMm,
   fretPositionMm,
+  laminateJoints,
   lastFretMm,
   sagittaMm,
   stringPlacesMm,
@@ -23,6 +27,15 @@ const LEAST_BETWEEN_CROWNS_MM = 1;
 const LEAST_BACK_MM = 1;
 /** Least difference of a wound string's diameter and its core's, mm. */
 const LEAST_WRAP_MM = 0.1;
+/** Least room inside a tube, and beside the web of a T, mm. */
+const LEAST_INSIDE_MM = 0.2;
+/** Least wood between two channels, and under one, mm. */
+/** Least depth of a channel at its shallow ends, mm. */
+const LEAST_CHANNEL_MM = 1;
+const LEAST_BETWEEN_RODS_MM = 1.5;
+const LEAST_UNDER_CHANNEL_MM = 1.5;
+/** Least of the outermost pieces together that is left beside laminates of constant width, mm. */
+const LEAST_OUTER_MM = 2;
 /** Least wood under a stiff bar, mm. */
 const LEAST_UNDER_BAR_MM = 2;
 
@@ -135,8 +148,62 @@ const RULES: readonly Rule[] = [
   },
   (b) => {
     if (b.barCount === 0) return undefined;
-    const channel = b.rodKind === 'none' ? 0 : b.channelWidthMm;
-    return limit(b, 'barWidthMm', 'max', (0.6 * b.widthNutMm - channel) / b.barCount, 'bars-and-channel');
+    return limit(
+      b,
+      'barWidthMm',
+      'max',
+      (0.6 * b.widthNutMm - 2 * channelsReachMm(b)) / b.barCount,
+      'bars-and-channel',
+    );
+  },
+  (b) => {
+    if (b.barCount === 0 || b.barKind === 'solid' || b.barKind === 'steel') return undefined;
+    const most =
+      b.barKind === 'steel-tube' ? Math.min(b.barWidthMm, b.barDepthMm) / 2 : Math.min(b.barWidthMm, b.barDepthMm);
+    return limit(b, 'barWallMm', 'max', most - LEAST_INSIDE_MM, 'wall-of-bar', [mm(b.barWidthMm), mm(b.barDepthMm)]);
+  },
+  (b) =>
+    b.rodKind === 'none' || b.rodCount === 1
+      ? undefined
+      : limit(b, 'rodsApartMm', 'min', b.channelWidthMm + LEAST_BETWEEN_RODS_MM, 'rods-apart', [
+          mm(LEAST_BETWEEN_RODS_MM),
+        ]),
+  (b) => {
+    const most = 0.7 * b.widthNutMm;
+    return b.rodKind === 'none' || b.rodCount === 1
+      ? undefined
+      : limit(b, 'rodsApartMm', 'max', most - b.channelWidthMm, 'rods-in-neck', [mm(most)]);
+  },
+  (b) => {
+    if (b.rodKind === 'none' || b.channelCut === 'tapered' || b.channelWidthMm === 0) return undefined;
+    const run = [Math.max(0, b.rodStartMm), Math.min(b.rodEndMm, boardEndMm(b))];
+    const places = [run[0], (run[0] + run[1]) / 2, run[1]];
+    const under = places.map((x) => totalThicknessMm(b, x) - b.boardThicknessMm - channelDepthMm(b, x));
+    const lack = LEAST_UNDER_CHANNEL_MM - Math.min(...under);
+    return lack <= 1e-9
+      ? undefined
+      : limit(b, 'channelDepthMm', 'max', b.channelDepthMm - lack, 'wood-under-channel', [mm(LEAST_UNDER_CHANNEL_MM)]);
+  },
+  (b) =>
+    b.rodKind === 'one-way' && b.channelCut === 'straight' && b.channelFollowsRod
+      ? limit(b, 'channelDepthMm', 'min', b.rodCurveMm + LEAST_CHANNEL_MM, 'channel-at-ends', [
+          mm(b.rodCurveMm),
+          mm(LEAST_CHANNEL_MM),
+        ])
+      : undefined,
+  (b) => {
+    if (!areLaminatesConstant(b)) return undefined;
+    const index = b.laminates.findIndex(
+      ({ widthMm }, at) => (widthMm === undefined) !== (at === b.laminates.length - 1),
+    );
+    if (index < 0) return undefined;
+    return list(`laminates.${index}.widthMm`, b.laminates[index].widthMm ?? null, 'width-of-piece', [count(index + 1)]);
+  },
+  (b) => {
+    if (!areLaminatesConstant(b)) return undefined;
+    const sum = 2 * (laminateJoints(b).at(-1) ?? 0);
+    const most = b.widthNutMm - LEAST_OUTER_MM;
+    return sum <= most + 1e-9 ? undefined : list('laminates', sum, 'widths-at-nut', [mm(sum), mm(most)]);
   },
   (b) => {
     const index = b.regions.findIndex((region) => region.fromFret > region.toFret || region.toFret > b.fretCount);

@@ -52,7 +52,8 @@ export const BEFORE_3: Pick<
  * Until version 4 the stiffness of the glue was a number beside its kind. Where it was that of the kind it follows the kind
  * from now on; any other stays as it was entered. Densities of some woods were derived, and wenge had 1.10 for a shear that
  * its test has not: a build with one of these woods keeps the numbers that a neck was made by, and a check says so. There
- * was one own wood, without a name.
+ * was one own wood, without a name. Channels tapered with the neck and stopped at a share of its wood; there was one rod,
+ * and bars were solid.
  */
 export function before4(stored: Record<string, unknown>): Record<string, unknown> {
   const { ownModulusGPa: modulusGPa, ownDensityKgM3: densityKgM3, ...build } = stored;
@@ -61,6 +62,12 @@ export function before4(stored: Record<string, unknown>): Record<string, unknown
   const isOfKind = kind?.id === 'wood-glue' && glueModulusMPa === kind.modulusMPa;
   return {
     ...build,
+    channelCut: 'tapered',
+    channelFollowsRod: false,
+    rodCount: 1,
+    rodsApartMm: 16,
+    barKind: 'solid',
+    barWallMm: 1.5,
     glueStiffness: isOfKind ? 'kind' : 'own',
     woodValues: hasMovedWood(build) ? 'earlier' : 'printed',
     ownWoods: ownWoodsWith({ modulusGPa, densityKgM3 } as Partial<OwnWood>),

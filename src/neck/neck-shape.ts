@@ -93,6 +93,69 @@ export function mostChannelMm(
   return MOST_CHANNEL_SHARE * (totalThicknessMm(build, xMm) - build.boardThicknessMm);
 }
 
+/** Depth of the rod's channel below the underside of the board at x, where there is one, mm. */
+export function channelDepthMm(build: ChannelOf, xMm: number): number {
+  if (build.channelCut === 'tapered') return Math.min(build.channelDepthMm, mostChannelMm(build, xMm));
+  if (build.rodKind !== 'one-way' || !build.channelFollowsRod) return build.channelDepthMm;
+  const [from, to] = [build.rodStartMm, build.rodEndMm];
+  return Math.max(0, build.channelDepthMm - build.rodCurveMm * ((2 * xMm - from - to) / (to - from)) ** 2);
+}
+
+type ChannelOf = ShapeOf<
+  | 'scaleLengthMm'
+  | 'thicknessFret1Mm'
+  | 'thicknessFret12Mm'
+  | 'boardThicknessMm'
+  | 'channelCut'
+  | 'channelDepthMm'
+  | 'channelFollowsRod'
+  | 'rodKind'
+  | 'rodStartMm'
+  | 'rodEndMm'
+  | 'rodCurveMm'
+>;
+
+/** Width of each channel at x, mm: one that tapers has the build's in the middle of the board. */
+export function channelWidthMm(build: Build, xMm: number): number {
+  if (build.channelCut === 'straight') return build.channelWidthMm;
+  return (build.channelWidthMm * boardWidthMm(build, xMm)) / boardWidthMm(build, boardEndMm(build) / 2);
+}
+
+/** Middles of the rods across the neck, mm from the centre line. */
+export function rodPlacesMm({
+  rodKind,
+  rodCount,
+  rodsApartMm,
+}: ShapeOf<'rodKind' | 'rodCount' | 'rodsApartMm'>): number[] {
+  if (rodKind === 'none') return [];
+  return rodCount === 1 ? [0] : [-rodsApartMm / 2, rodsApartMm / 2];
+}
+
+/** From the centre line to the outer side of the outermost channel, mm, as wide as it is in the middle of the board. */
+export function channelsReachMm(build: ShapeOf<'rodKind' | 'rodCount' | 'rodsApartMm' | 'channelWidthMm'>): number {
+  const outermost = rodPlacesMm(build).at(-1);
+  return outermost === undefined ? 0 : outermost + build.channelWidthMm / 2;
+}
+
+/** Are the inner laminates of one width all along, and the outermost what is left? */
+export const areLaminatesConstant = ({ laminates }: ShapeOf<'laminates'>): boolean =>
+  laminates.some(({ widthMm }) => widthMm !== undefined);
+
+/** Where pieces end, from the centre line outwards but for the outermost: in mm of constant laminates, or as shares of the half width. */
+export function laminateJoints(build: ShapeOf<'laminates'>): number[] {
+  const isConstant = areLaminatesConstant(build);
+  let reached = 0;
+  return build.laminates.slice(0, -1).map(({ share, widthMm }) => (reached += isConstant ? (widthMm ?? 0) / 2 : share));
+}
+
+/** The share of the neck's width that each piece takes: of constant laminates in the middle of the board. */
+export function laminateShares(build: Build): number[] {
+  if (!areLaminatesConstant(build)) return build.laminates.map(({ share }) => share);
+  const half = boardWidthMm(build, boardEndMm(build) / 2) / 2;
+  const ends = [...laminateJoints(build).map((joint) => joint / half), 1];
+  return ends.map((end, index) => end - (ends[index - 1] ?? 0));
+}
+
 /** What the heel adds to the depth at x, mm: a ramp before the joint, constant beyond. */
 export function heelDepthMm(
   build: ShapeOf<'scaleLengthMm' | 'bodyJointFret' | 'heelThicknessMm' | 'heelLengthMm'>,

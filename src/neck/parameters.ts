@@ -197,17 +197,23 @@ export const PARAMETERS = [
   choice('rod', 'rodKind', ['none', 'one-way', 'two-way'], 'two-way'),
   number('rod', 'rodStartMm', 'mm', [-20, 60, 1, 5], [0, 20], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'rodEndMm', 'mm', [100, 700, 1, 385], [340, 480], { when: { rodKind: ['one-way', 'two-way'] } }),
+  choice('rod', 'channelCut', ['straight', 'tapered'], 'straight', { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'channelWidthMm', 'mm', [0, 14, 0.1, 6.5], [5, 10], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'channelDepthMm', 'mm', [0, 20, 0.1, 9], [7, 14], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'rodCurveMm', 'mm', [0, 8, 0.1, 3], [1, 5], { when: { rodKind: ['one-way'] } }),
+  flag('rod', 'channelFollowsRod', false, { when: { rodKind: ['one-way'], channelCut: ['straight'] } }),
   number('rod', 'rodSpacingMm', 'mm', [3, 12, 0.1, 6], [5, 8], { when: { rodKind: ['two-way'] } }),
+  number('rod', 'rodCount', '', [1, 2, 1, 1], [1, 2], { integer: true, when: { rodKind: ['one-way', 'two-way'] } }),
+  number('rod', 'rodsApartMm', 'mm', [7, 40, 0.5, 16], [12, 24], { when: { rodKind: ['one-way', 'two-way'] } }),
   choice('rod', 'rodThread', ['M5', 'M6'], 'M5', { source: 'iso-898', when: { rodKind: ['one-way', 'two-way'] } }),
   choice('rod', 'rodClass', ['4.8', '8.8'], '4.8', { source: 'iso-898', when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'wrenchTorqueNm', 'N·m', [0.5, 6, 0.1, 2], [1.5, 3], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'rodSettingPercent', '%', [-100, 100, 1, 0], [-60, 60], { when: { rodKind: ['one-way', 'two-way'] } }),
   number('rod', 'barCount', '', [0, 2, 1, 0], [0, 2], { integer: true }),
+  choice('rod', 'barKind', ['solid', 'steel', 'steel-tube', 'steel-t'], 'solid'),
   number('rod', 'barWidthMm', 'mm', [1, 10, 0.1, 3.2], [3, 6]),
   number('rod', 'barDepthMm', 'mm', [2, 14, 0.1, 9.5], [6, 10]),
+  number('rod', 'barWallMm', 'mm', [0.5, 3, 0.1, 1.5], [1, 2]),
   number('rod', 'barModulusGPa', 'GPa', [50, 250, 1, 125], [110, 150], { source: 'assumed' }),
 
   // Time and climate
@@ -250,6 +256,12 @@ export function parameterById(id: string): Parameter {
 /** What rests on more than one value of another parameter. */
 const RESTS_ON: Partial<Record<ParameterId, (build: Build) => boolean>> = {
   linesSawnThrough: (build) => build.bindingLineCount > 0,
+  rodsApartMm: (build) => build.rodCount > 1,
+  barKind: (build) => build.barCount > 0,
+  barWidthMm: (build) => build.barCount > 0,
+  barDepthMm: (build) => build.barCount > 0,
+  barWallMm: (build) => build.barCount > 0 && (build.barKind === 'steel-tube' || build.barKind === 'steel-t'),
+  barModulusGPa: (build) => build.barCount > 0 && build.barKind === 'solid',
   // What older builds were computed with is offered to those alone.
   woodValues: (build) => build.woodValues !== 'printed',
   // Only a tang that is nipped short ends before its slot does.

@@ -56,6 +56,8 @@ export const LIST_NUMBERS = {
   modulusGPa: { min: 2, max: 40, unit: 'GPa' },
   densityKgM3: { min: 250, max: 1600, unit: 'kg/m³' },
   crushingMPa: { min: 10, max: 400, unit: 'MPa' },
+  /** Of a laminate of constant width. */
+  widthMm: { min: 0.5, max: 60, unit: 'mm' },
   /** Share of the neck's width. */
   share: { min: 0.02, max: 1, unit: '' },
   fromFret: { min: 1, max: 36, unit: '' },
@@ -107,7 +109,13 @@ const buildSchema = z.strictObject({
   name: z.string().check(z.maxLength(MOST_NAME)),
   notes: z.string().check(z.maxLength(MOST_NOTES)),
   laminates: z
-    .array(z.strictObject({ wood: z.enum(WOOD_IDS), share: listNumber('share') }))
+    .array(
+      z.strictObject({
+        wood: z.enum(WOOD_IDS),
+        share: listNumber('share'),
+        widthMm: z.optional(listNumber('widthMm')),
+      }),
+    )
     .check(z.minLength(1), z.maxLength(MAX_LAMINATE_ENTRIES)),
   ownWoods: z
     .array(

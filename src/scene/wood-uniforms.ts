@@ -1,7 +1,7 @@
 /** What the pictures of a wood are drawn from: up to four pieces side by side, each of a wood of its own. */
 import { Color, Vector2, Vector3, Vector4, type IUniform } from 'three';
 import type { Build } from '../neck/build.ts';
-import { boardWidthMm } from '../neck/neck-shape.ts';
+import { areLaminatesConstant, boardWidthMm, laminateJoints } from '../neck/neck-shape.ts';
 import { figureOf } from './wood-figure.ts';
 
 export interface WoodUniforms {
@@ -49,14 +49,15 @@ function setWood(uniforms: WoodUniforms, index: number, woodId: string, { sawn, 
 export function setWoods(neck: WoodUniforms, board: WoodUniforms, build: Build): void {
   const nut = boardWidthMm(build, 0) / 2;
   const slope = boardWidthMm(build, 1) / 2 - nut;
-  neck.uHalfWidth.value.set(nut, slope);
+  // Of constant laminates the shader measures in mm what it measures in half widths of others.
+  if (areLaminatesConstant(build)) neck.uHalfWidth.value.set(1, 0);
+  else neck.uHalfWidth.value.set(nut, slope);
   board.uHalfWidth.value.set(nut, slope);
-  let reach = 0;
+  const joints = laminateJoints(build);
   const reaches = [1e9, 1e9, 1e9, 1e9];
   for (let index = 0; index < 4; index++) {
     const laminate = build.laminates[Math.min(index, build.laminates.length - 1)];
-    reach += laminate.share;
-    if (index < build.laminates.length - 1) reaches[index] = reach;
+    reaches[index] = joints[index] ?? 1e9;
     // Laminates are usually turned so that their rings stand: quarter-sawn unless the neck is one piece.
     const sawn = build.laminates.length > 1 ? 0.8 : 0.15;
     setWood(neck, index, laminate.wood, { sawn, offset: 1.7 + 2.9 * index });

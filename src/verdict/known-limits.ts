@@ -12,6 +12,7 @@ import { basedOn } from '../fretwork/facts.ts';
 import { woodProperties } from '../mechanics/elements/materials.ts';
 import { lineAt } from '../mechanics/states.ts';
 import type { Build } from '../neck/build.ts';
+import { laminateShares } from '../neck/neck-shape.ts';
 import { MM_PER_INCH } from '../neck/units.ts';
 import type { Reckoned } from './reckoned.ts';
 
@@ -37,7 +38,11 @@ const HEAVY_KG_M3 = 750;
 const ONE_FRET_SHARE = 0.1;
 
 function meanDensityKgM3(build: Build): number {
-  return build.laminates.reduce((sum, { wood, share }) => sum + share * woodProperties(wood, build).densityKgM3, 0);
+  const shares = laminateShares(build);
+  return build.laminates.reduce(
+    (sum, { wood }, index) => sum + shares[index] * woodProperties(wood, build).densityKgM3,
+    0,
+  );
 }
 
 /** A new neck: what is said of one does not hold of a neck that has had frets and strings for years. */

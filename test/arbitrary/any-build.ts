@@ -5,7 +5,7 @@
 import fc from 'fast-check';
 import { BINDING_MATERIAL_IDS } from '../../src/neck/materials/binding.ts';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
-import { boardEndMm } from '../../src/neck/neck-shape.ts';
+import { boardEndMm, totalThicknessMm } from '../../src/neck/neck-shape.ts';
 import type { Parameter } from '../../src/neck/parameter-kinds.ts';
 import { PARAMETERS } from '../../src/neck/parameters.ts';
 import { checkBuild } from '../../src/neck/schema.ts';
@@ -104,9 +104,45 @@ const unmeasured = fc
   .nat({ max: 99 })
   .map((at): Partial<Build> => (at < MEASURED.length ? { [MEASURED[at]]: null } : {}));
 
+const between = (least: number, most: number, at: number) => least + Math.max(0, most - least) * at;
+
+/** Rods, channels, bars and laminates that have room in the neck. */
+function insideOf(sized: Build, places: Readonly<Record<'rod' | 'joint' | 'slot', number>>): Partial<Build> {
+  const { widthNutMm, channelWidthMm, boardThicknessMm } = sized;
+  const under = Math.min(totalThicknessMm(sized, 0), totalThicknessMm(sized, boardEndMm(sized))) - boardThicknessMm;
+  const channelDepthMm =
+    sized.channelCut === 'straight' ? Math.min(sized.channelDepthMm, under - 2) : sized.channelDepthMm;
+  const [least, most] = [Math.max(7, channelWidthMm + 1.6), Math.min(40, 0.7 * widthNutMm - channelWidthMm)];
+  const rodCount = least < most ? sized.rodCount : 1;
+  const rodsApartMm = rodCount === 1 ? sized.rodsApartMm : between(least, most, places.joint);
+  const rodReach = sized.rodKind === 'none' ? 0 : (rodCount === 1 ? 0 : rodsApartMm) + channelWidthMm;
+  const room = (0.6 * widthNutMm - rodReach) / Math.max(1, sized.barCount) - 0.1;
+  const barDepthMm = Math.min(sized.barDepthMm, 6);
+  const barWidthMm = Math.min(sized.barWidthMm, 3);
+  const isConstant = places.slot < 0.3 && sized.laminates.length > 1;
+  const each = (widthNutMm - 3) / sized.laminates.length;
+  return {
+    rodEndMm: between(100, Math.min(700, boardEndMm(sized) - 6), places.rod),
+    channelDepthMm,
+    rodCurveMm: sized.channelFollowsRod
+      ? Math.min(sized.rodCurveMm, Math.max(0, channelDepthMm - 1.1))
+      : sized.rodCurveMm,
+    rodCount,
+    rodsApartMm,
+    barCount: room < 1 ? 0 : sized.barCount,
+    barDepthMm,
+    barWidthMm: Math.min(barWidthMm, Math.max(1, room)),
+    barWallMm: Math.max(0.5, Math.min(sized.barWallMm, Math.min(barWidthMm, barDepthMm, Math.max(1, room)) / 2 - 0.25)),
+    laminates: isConstant
+      ? sized.laminates.map((piece, index) =>
+          index === sized.laminates.length - 1 ? piece : { ...piece, widthMm: between(0.5, each, places.joint) },
+        )
+      : sized.laminates,
+  };
+}
+
 /** Where in what is left a dependent value lies. */
 const place = fc.double({ min: 0, max: 1, noNaN: true });
-const between = (least: number, most: number, at: number) => least + Math.max(0, most - least) * at;
 
 export const anyBuild: fc.Arbitrary<Build> = fc
   .record({
@@ -186,9 +222,7 @@ export const anyBuild: fc.Arbitrary<Build> = fc
         bridgeMm: places.rod < 0.7 ? 0 : free.bridgeMm,
         stringEdgeMm: Math.min(free.stringEdgeMm, free.widthNutMm / 2 - 2),
         stringHeightFret12Mm: Math.max(free.stringHeightFret12Mm, free.crownHeightMm + 0.1),
-        rodEndMm: between(100, Math.min(700, boardEndMm(sized) - 6), places.rod),
-        barDepthMm: Math.min(free.barDepthMm, 6),
-        barWidthMm: Math.min(free.barWidthMm, 3),
+        ...insideOf(sized, places),
         regions,
         startingReliefMm: refret ? Array.from({ length: sized.fretCount }, (_, i) => 0.02 * ((i * 7) % 5)) : [],
       };

@@ -26,8 +26,8 @@ export function offStandard(): Build {
     name: 'Nº 7, “every value” — צוואר 𝔫 <b>&amp;</b>',
     notes: 'Two lines,\nand a tab\tin the second; 100 % #hash ?query.',
     laminates: [
-      { wood: 'black-walnut', share: 0.5 },
-      { wood: 'sugar-maple', share: 0.125 },
+      { wood: 'black-walnut', share: 0.5, widthMm: 12 },
+      { wood: 'sugar-maple', share: 0.125, widthMm: 2.5 },
       { wood: 'own', share: 0.375 },
     ],
     ownWoods: ownWoodsWith(

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { AS_STATED } from '../../src/mechanics/deviations.ts';
 import { describeNeck } from '../../src/mechanics/describe.ts';
 import { createPredictor } from '../../src/mechanics/predict.ts';
+import { before4 } from '../../src/neck/file.ts';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { PRESETS } from '../../src/neck/presets.ts';
 import { expectNear } from '../expect-near.ts';
@@ -118,8 +119,8 @@ describe('tangs nipped short in open slots', () => {
 /** Two that were drawn, and refused for a matrix that is not positive until what the ends take was held to what there is. */
 describe('what the ends of a slot take from its own give', () => {
   const built = (held: object): Build => {
-    // Parameters that are newer than the two have their standard.
-    const checked = checkBuild({ ...defaultBuild(), ...held });
+    // Builds of version 3; parameters that are newer have what they had then.
+    const checked = checkBuild(before4({ ...defaultBuild(), ...held }));
     if (!checked.ok) throw new Error(JSON.stringify(checked.problems));
     return checked.build;
   };

@@ -128,6 +128,7 @@ function channelChecks(build: Build): Check[] {
   if (narrow) return [check('rod-without-room', 'stop', narrow, atLeast(narrow, leastMm, build[narrow]), GEOMETRY)];
   // Deeper than the limit all along the rod: the value as it was given counts nowhere.
   const mostMm = Math.max(mostChannelMm(build, build.rodStartMm), mostChannelMm(build, build.rodEndMm));
+  if (build.channelCut === 'straight') return [];
   if (!above(build.channelDepthMm, mostMm)) return [];
   const measure = atMost('channelDepthMm', mostMm, build.channelDepthMm);
   return [check('channel-too-deep', 'warn', 'channelDepthMm', measure, basedOn('assumption'))];

@@ -1,7 +1,7 @@
 /** The neck of a build as drawn: bowed along a line, with the frets that are in, in pieces of one colour each. */
 import type { Build } from '../../neck/build.ts';
 import { metalById } from '../../neck/metals.ts';
-import { boardWidthMm } from '../../neck/neck-shape.ts';
+import { areLaminatesConstant, boardWidthMm, laminateJoints } from '../../neck/neck-shape.ts';
 import { isOwnWood } from '../../neck/materials/own-woods.ts';
 import { woodById } from '../../neck/woods.ts';
 import { createBender, createBowReader, type BowLine } from '../bend.ts';
@@ -86,12 +86,12 @@ export function neckSurfaces(build: Build, drawn: Drawn): Surface[] {
   const shaft = (): Surface[] => {
     const mesh = bowed(PARTS.neck.make(build));
     if (build.laminates.length === 1) return [whole(words.neck, mesh, wood(build.laminates[0].wood), 'wood')];
+    const isConstant = areLaminatesConstant(build);
     const across = Float64Array.from({ length: mesh.anchorOf.length }, (_, vertex) => {
       const x = Math.max(0, mesh.positions[3 * vertex]);
-      return mesh.positions[3 * vertex + 2] / (boardWidthMm(build, x) / 2);
+      return mesh.positions[3 * vertex + 2] / (isConstant ? 1 : boardWidthMm(build, x) / 2);
     });
-    let reached = 0;
-    const joints = build.laminates.slice(0, -1).map(({ share }) => (reached += share));
+    const joints = laminateJoints(build);
     const split = splitAcross(arrays(mesh), across, joints);
     const groups = groupTriangles(split.indices, (_vertex, triangle) => split.pieceOf[triangle]);
     return [...groups]

@@ -122,12 +122,13 @@ class ElementLoop {
     this.spread(band);
   }
 
-  /** Adds an element of the neck's own wood to the band, in two parts where stiff bars end within it. */
+  /** Adds an element of the neck's own wood to the band, in parts where layers of stiff bars end within it. */
   addNeckTo(band: Float64Array): void {
     const { x, y, mesh, work } = this;
-    const { barFloorMm } = mesh.section;
-    if (Math.min(y[0], y[1]) < barFloorMm && barFloorMm < Math.max(y[2], y[3])) {
-      layeredStiffness(x, y, barFloorMm, this.takePoint, work);
+    const [top, bottom] = [Math.min(y[0], y[1]), Math.max(y[2], y[3])];
+    const floors = mesh.section.barFloorsMm.filter((floor) => top < floor && floor < bottom);
+    if (floors.length > 0) {
+      layeredStiffness(x, y, floors, this.takePoint, work);
       this.spread(band);
       return;
     }

@@ -113,28 +113,29 @@ export function elementStiffness(
 }
 
 /**
- * Computes `work.stiffness` of an element within which a layer ends; its sides stand upright.
- * @param floorMm depth at which it ends; @param at writes c11, c12, c22, c66 on the upright through the Gauss points of the
- * nut side (0) or the body side (1), N/mm.
+ * Computes `work.stiffness` of an element within which layers end; its sides stand upright.
+ * @param floorsMm depths at which they end, ascending; @param at writes c11, c12, c22, c66 on the upright through the Gauss
+ * points of the nut side (0) or the body side (1), N/mm.
  * @throws {RangeError} when the element is turned inside out.
  */
 export function layeredStiffness(
   x: ArrayLike<number>,
   y: ArrayLike<number>,
-  floorMm: number,
+  floorsMm: readonly number[],
   at: (side: 0 | 1, yMm: number, out: Float64Array, from: number) => void,
   work: ElementWork,
 ): void {
   const c = new Float64Array(16);
   const part = points();
   const sum = new Float64Array(work.full.length);
-  for (const isUpper of [true, false]) {
+  for (let layer = 0; layer <= floorsMm.length; layer += 1) {
     for (let g = 0; g < 4; g += 1) {
       const right = (1 + POINT_XI[g]) / 2;
       const top = y[0] + right * (y[1] - y[0]);
       const bottom = y[3] + right * (y[2] - y[3]);
-      const filled = Math.min(1, Math.max(0, (floorMm - top) / (bottom - top)));
-      const [from, share] = isUpper ? [0, filled] : [filled, 1 - filled];
+      const within = (depthMm: number) => Math.min(1, Math.max(0, (depthMm - top) / (bottom - top)));
+      const from = layer === 0 ? 0 : within(floorsMm[layer - 1]);
+      const share = (layer === floorsMm.length ? 1 : within(floorsMm[layer])) - from;
       const down = from + (share * (1 + POINT_ETA[g])) / 2;
       setPoint(part, g, 2 * down - 1, share);
       at(right < 0.5 ? 0 : 1, top + down * (bottom - top), c, 4 * g);

@@ -84,15 +84,15 @@ interface EdgePoint {
 /** Every Gauss point of a column's edges, twice: once for each of the edge's two nodes. */
 function edgePoints(mesh: Mesh, column: number): EdgePoint[] {
   const c = new Float64Array(4);
-  const { barFloorMm } = mesh.section;
+  const { barFloorsMm } = mesh.section;
   const x = mesh.columnXMm[column];
   const points: EdgePoint[] = [];
   for (let row = 0; row < mesh.rows; row += 1) {
     const a = nodeAt(mesh, column, row);
     const upper = mesh.nodeYMm[a];
     const lower = mesh.nodeYMm[a + 1];
-    // An edge within which stiff bars end is two.
-    const ends = barFloorMm > upper && barFloorMm < lower ? [upper, barFloorMm, lower] : [upper, lower];
+    // An edge within which layers of stiff bars end is several.
+    const ends = [upper, ...barFloorsMm.filter((floor) => floor > upper && floor < lower), lower];
     for (let part = 1; part < ends.length; part += 1) {
       const from = ends[part - 1];
       const height = ends[part] - from;

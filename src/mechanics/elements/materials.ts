@@ -9,9 +9,10 @@
  *   own wood   as entered; crushing strength otherwise 84.9·G^0.97 MPa, G on a 12 % basis (Wood Handbook, regression for
  *              hardwoods, from memory); elastic ratios of the wood that it is said to be like (assumption)
  */
-import type { Build, Laminate } from '../../neck/build.ts';
+import type { Build } from '../../neck/build.ts';
 import { blankOf, type Blank } from '../../neck/blanks.ts';
 import { isOwnWood, ownWoodOf } from '../../neck/materials/own-woods.ts';
+import { laminateShares } from '../../neck/neck-shape.ts';
 import type { BlankPart } from '../../neck/parameters.ts';
 import type { NeckWood } from '../description.ts';
 import {
@@ -115,7 +116,7 @@ export function measuredModulusMPa(build: Build, part: BlankPart): number | unde
 
 /** The modulus of the neck's or the board's wood by its species, as a blank of it bends, MPa. */
 export function speciesModulusMPa(build: Build, part: BlankPart): number {
-  return part === 'neck' ? meanModulusMPa(build.laminates, build) : woodProperties(build.boardWood, build).modulusMPa;
+  return part === 'neck' ? meanModulusMPa(build) : woodProperties(build.boardWood, build).modulusMPa;
 }
 
 /** The board's wood; a tapped board's density is its own, not its species'. */
@@ -128,6 +129,10 @@ export function boardProperties(build: Build): WoodProperties {
 }
 
 /** Mean modulus of a blank of these laminates when it bends in the direction of the strings' pull, MPa. */
-export function meanModulusMPa(laminates: readonly Laminate[], build: Build): number {
-  return laminates.reduce((sum, laminate) => sum + laminate.share * woodProperties(laminate.wood, build).modulusMPa, 0);
+export function meanModulusMPa(build: Build): number {
+  const shares = laminateShares(build);
+  return build.laminates.reduce(
+    (sum, { wood }, index) => sum + shares[index] * woodProperties(wood, build).modulusMPa,
+    0,
+  );
 }

@@ -4,7 +4,8 @@
  *   c_ij(x, y) = Σ_k C_ij,k · t_k(x, y)      t_k: width of piece k in the chord of the section at that depth
  *   C = S⁻¹, S see `inPlane`
  *
- * Below the board the chord is that of the back profile (neck/neck-shape.ts) less the channel; bars add E × width.
+ * Below the board the chord is that of the back profile (neck/neck-shape.ts) less the channels; bars add E × width of their
+ * metal, and take the wood of their outline.
  * A radiused top is replaced by the flat top of equal area. Beyond the joint the section is a full rectangle, the body
  * backing it. Units: mm, MPa; c_ij in N/mm.
  */
@@ -59,8 +60,8 @@ export interface Section {
   widthMm(xMm: number): number;
   /** Width of wood at (x, y), channel left out. */
   chordMm(xMm: number, yMm: number): number;
-  /** Depth to which stiff bars reach; −∞ without any. */
-  readonly barFloorMm: number;
+  /** Depths at which a layer of stiff bars ends, from the top down; empty without any. */
+  readonly barFloorsMm: readonly number[];
   /** The section at x: what depends on x alone is computed once for all depths. */
   sliceAt(xMm: number): Slice;
   /** Writes c11, c12, c22, c66 at (x, y) into `out` from `at`, bars included. */
@@ -72,13 +73,15 @@ export interface Slice {
   chordMm(yMm: number): number;
   /** Writes c11, c12, c22, c66 of the wood at a depth into `out` from `at`. */
   stiffness(yMm: number, out: Float64Array, at: number): void;
-  /** What bars add to c11 at a depth that they reach: (E_bar − E_wood)·width of the wood that they displace, N/mm. */
+  /** What bars add to c11 at a depth that they reach: E_bar·width of their metal less E_wood·width of the wood that is gone, N/mm. */
   barStiffness(yMm: number): number;
 }
 
 /** A piece of the neck, up to a share of its half width. */
 interface Piece {
   readonly to: number;
+  /** Beyond that share, mm. */
+  readonly plusMm: number;
   readonly c: readonly [number, number, number, number];
   readonly modulusMPa: number;
 }
@@ -90,15 +93,19 @@ function add(out: Float64Array, at: number, c: Piece['c'], width: number): void 
   out[at + 3] += c[3] * width;
 }
 
-const pieceOf = ({ toHalfWidthFraction, wood }: NeckDescription['neck'][number]): Piece => ({
+const pieceOf = ({ toHalfWidthFraction, plusMm = 0, wood }: NeckDescription['neck'][number]): Piece => ({
   to: toHalfWidthFraction,
+  plusMm,
   c: inPlane(wood),
   modulusMPa: wood.modulusMPa,
 });
 
+/** Where a piece ends, mm from the centre, in a neck as wide as that. */
+const reachOf = ({ to, plusMm }: Piece, width: number): number => (to * width) / 2 + plusMm;
+
 /**
  * Both sides of the pieces at one depth, from the centre outwards; the outermost takes whatever is left.
- * @param half half width of the section; the wood begins at `from` from the centre, mm
+ * @param half to where there is wood, beginning at `from` from the centre, mm
  */
 function addPieces(
   out: Float64Array,
@@ -111,7 +118,7 @@ function addPieces(
   let inner = 0;
   for (let k = 0; k < pieces.length; k += 1) {
     const piece = pieces[k];
-    const outer = k === pieces.length - 1 ? half : (piece.to * width) / 2;
+    const outer = k === pieces.length - 1 ? half : reachOf(piece, width);
     const here = Math.min(outer, half) - Math.max(inner, from);
     if (here > 0) add(out, at, piece.c, 2 * here);
     inner = outer;
@@ -127,7 +134,7 @@ function displacedPerMm(pieces: readonly Piece[], width: number, half: number, f
   let inner = 0;
   let displaced = 0;
   for (let k = 0; k < pieces.length; k += 1) {
-    const outer = k === pieces.length - 1 ? half : (pieces[k].to * width) / 2;
+    const outer = k === pieces.length - 1 ? half : reachOf(pieces[k], width);
     const here = Math.min(outer, to) - Math.max(inner, from);
     if (here > 0) displaced += pieces[k].modulusMPa * here;
     inner = outer;
@@ -163,10 +170,15 @@ export function createSection(description: NeckDescription): Section {
     return d.heel.thicknessMm * Math.min(1, Math.max(0, along));
   };
   const bottomMm = (x: number) => d.boardThicknessMm + plainDepth(x) + heelMm(x);
-  const channelDepth = (x: number) =>
-    d.channel === null ? 0 : Math.min(d.channel.depthMm, d.channel.mostShare * plainDepth(x));
+  const channelDepth = (x: number) => {
+    if (d.channel === null) return 0;
+    const { depthMm, mostShare, straight, risesMm = 0, fromMm, toMm } = d.channel;
+    if (!straight) return Math.min(depthMm, mostShare * plainDepth(x));
+    return depthMm - risesMm * Math.min(1, Math.abs(2 * x - fromMm - toMm) / (toMm - fromMm)) ** 2;
+  };
   const channelFloorMm = (x: number) => d.boardThicknessMm + channelDepth(x);
-  const barFloorMm = d.bars === null ? -Infinity : d.boardThicknessMm + d.bars.depthMm;
+  const barLayers = d.bars === null ? [] : (d.bars.layers ?? [{ toMm: d.bars.depthMm, metal: 1, gone: 1 }]);
+  const barFloorsMm = barLayers.map(({ toMm }) => d.boardThicknessMm + toMm);
 
   const sliceAt = (x: number): Slice => {
     const width = widthMm(x);
@@ -174,19 +186,25 @@ export function createSection(description: NeckDescription): Section {
     const depth = plainDepth(x) + heelMm(x);
     const hasChannel = d.channel !== null && x >= d.channel.fromMm && x <= d.channel.toMm;
     const channelTo = hasChannel ? channelDepth(x) : 0;
-    const channelHalf = d.channel === null ? 0 : (d.channel.widthAtMidMm * width) / midWidth / 2;
+    const channelWidth = d.channel === null ? 0 : d.channel.widthAtMidMm * (d.channel.straight ? 1 : width / midWidth);
+    const apart = d.channel?.apartMm ?? 0;
+    // Of one channel both halves; of two the whole of either.
+    const inner = apart > 0 ? (apart - channelWidth) / 2 : 0;
+    const channelHalf = apart > 0 ? (apart + channelWidth) / 2 : channelWidth / 2;
 
     /** Half the width of the section at a depth below the board, and where the channel ends. */
     const halfChord = (below: number) =>
       beyondJoint ? width / 2 : backChordMm(below, depth, width, d.backShoulderMm, d.backExponent) / 2;
     const halfChannel = (below: number, half: number) => (below < channelTo ? Math.min(half, channelHalf) : 0);
+    /** The wood between two channels. */
+    const between = (below: number, half: number) => (below < channelTo ? Math.min(half, inner) : 0);
 
     return {
       chordMm: (y) => {
         const below = y - d.boardThicknessMm;
         if (below < 0) return width;
         const half = halfChord(below);
-        return 2 * (half - halfChannel(below, half));
+        return 2 * (half - halfChannel(below, half) + between(below, half));
       },
       stiffness: (y, out, at) => {
         out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
@@ -198,17 +216,21 @@ export function createSection(description: NeckDescription): Section {
         const half = halfChord(below);
         const from = halfChannel(below, half);
         addPieces(out, at, pieces, width, half, from);
+        const middle = between(below, half);
+        if (middle > 0) addPieces(out, at, pieces, width, middle, 0);
       },
       barStiffness: (y) => {
         const below = y - d.boardThicknessMm;
-        if (d.bars === null || below < 0 || y > barFloorMm) return 0;
+        const layer = below < 0 ? undefined : barLayers.find(({ toMm }) => below <= toMm);
+        if (d.bars === null || layer === undefined) return 0;
         const half = halfChord(below);
         const channel = halfChannel(below, half);
-        const bar = Math.min(d.bars.totalWidthMm / 2, half - channel);
+        const bar = Math.min((layer.gone * d.bars.totalWidthMm) / 2, half - channel);
+        const metal = Math.min((layer.metal * d.bars.totalWidthMm) / 2, bar);
         // Beside the channel, and in line with that where there is none; further in where the back leaves no room.
         const from = Math.max(channel, Math.min(channelHalf, half - bar));
         const displaced = displacedPerMm(pieces, width, half, from, from + bar);
-        return 2 * (d.bars.modulusMPa * bar - displaced);
+        return 2 * (d.bars.modulusMPa * metal - displaced);
       },
     };
   };
@@ -228,7 +250,7 @@ export function createSection(description: NeckDescription): Section {
     bottomMm,
     widthMm,
     chordMm,
-    barFloorMm,
+    barFloorsMm,
     sliceAt,
     stiffness,
   };

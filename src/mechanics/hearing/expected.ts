@@ -5,6 +5,7 @@
  *   spread    ln E 0.22 (Wood Handbook, Table 5-6, from memory); of a blank that was not weighed, ln ρ 0.10 more; in f the
  *             half of both together. Expected is what lies within three spreads.
  */
+import { laminateShares } from '../../neck/neck-shape.ts';
 import type { Build } from '../../neck/build.ts';
 import { blankId, blankIds, type BlankNumberName } from '../../neck/blanks.ts';
 import type { BlankPart } from '../../neck/parameters.ts';
@@ -24,7 +25,11 @@ export interface Expected {
 
 function densityKgM3(build: Build, part: BlankPart): number {
   if (part === 'board') return woodProperties(build.boardWood, build).densityKgM3;
-  return build.laminates.reduce((sum, { wood, share }) => sum + share * woodProperties(wood, build).densityKgM3, 0);
+  const shares = laminateShares(build);
+  return build.laminates.reduce(
+    (sum, { wood }, index) => sum + shares[index] * woodProperties(wood, build).densityKgM3,
+    0,
+  );
 }
 
 /** The sizes that have to be there before anything can be expected. */

@@ -23,6 +23,7 @@
 import type { Build } from '../../neck/build.ts';
 import { countedTest } from '../../neck/blanks.ts';
 import { glueStiffness } from '../../neck/glues.ts';
+import { laminateShares } from '../../neck/neck-shape.ts';
 import { AS_STATED, type Deviations } from '../deviations.ts';
 import { woodProperties } from '../elements/materials.ts';
 
@@ -87,8 +88,9 @@ function neckModulusSpread(build: Build): number {
   if (test === 'sag') return logSpread(BENT_ERROR);
   const byWood = new Map<string, number>();
   let sum = 0;
-  for (const { wood, share } of build.laminates) {
-    const stiffness = share * woodProperties(wood, build).modulusMPa;
+  const shares = laminateShares(build);
+  for (const [index, { wood }] of build.laminates.entries()) {
+    const stiffness = shares[index] * woodProperties(wood, build).modulusMPa;
     byWood.set(wood, (byWood.get(wood) ?? 0) + stiffness);
     sum += stiffness;
   }

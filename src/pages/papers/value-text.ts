@@ -1,4 +1,5 @@
 /** Values of a build as text, as the controls say them. */
+import { areLaminatesConstant } from '../../neck/neck-shape.ts';
 import { bindingInUse, type Build } from '../../neck/build.ts';
 import { GROUPS, type GroupId } from '../../neck/parameter-kinds.ts';
 import { workingKerfMm, workingValue } from '../../neck/kerf.ts';
@@ -33,9 +34,12 @@ function listRows(group: GroupId, build: Build, system: UnitSystem): ValueRow[] 
     case 'neck':
       return row(
         words.laminates,
-        build.laminates.map(({ wood, share }) =>
-          words.laminate(woodNameIn(build, wood), formatQuantity(share * 100, '%', 1, 'metric')),
-        ),
+        build.laminates.map(({ wood, share, widthMm }) => {
+          const size =
+            widthMm === undefined ? formatQuantity(share * 100, '%', 1, 'metric') : text('boardWidthMm', widthMm);
+          const isRest = widthMm === undefined && areLaminatesConstant(build);
+          return words.laminate(woodNameIn(build, wood), isRest ? words.laminateRest : size);
+        }),
       );
     case 'slots':
       return row(

@@ -1,6 +1,6 @@
 /** The numbers on the cut along a fret, whole or at one end. All are the library's. */
 import type { Build } from '../../neck/build.ts';
-import { heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
+import { channelWidthMm, heelDepthMm, totalThicknessMm } from '../../neck/neck-shape.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { QuantityKey } from '../../neck/quantities.ts';
 import { formatQuantity } from '../../speech/quantity.ts';
@@ -9,7 +9,7 @@ import { arcMm } from '../../fretwork/arc.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { slots } from '../../fretwork/slots.ts';
 import { arcPoint } from '../../geometry/arc.ts';
-import { channelFloorMm, channelWidthMm, rodRunMm } from '../../geometry/rod.ts';
+import { channelFloorMm, rodRunMm } from '../../geometry/rod.ts';
 import { createSurface } from '../../geometry/surface.ts';
 import { SCENE_WORDS } from '../../speech/en/workshop/scene.ts';
 import type { Annotations, Callout, Distance, Point3 } from './annotations.ts';

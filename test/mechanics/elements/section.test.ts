@@ -90,9 +90,11 @@ function outline(neck: NeckDescription, x: number, top: 'flat' | 'round'): Point
 function channelOutline(neck: NeckDescription, x: number): Point[] | undefined {
   const { channel } = neck;
   if (channel === null || x < channel.fromMm || x > channel.toMm) return undefined;
-  const half = (channel.widthAtMidMm * linearAt(neck.widthMm, x)) / linearAt(neck.widthMm, neck.lengthMm / 2) / 2;
+  const taper = channel.straight ? 1 : linearAt(neck.widthMm, x) / linearAt(neck.widthMm, neck.lengthMm / 2);
+  const half = (channel.widthAtMidMm * taper) / 2;
   const below = linearAt(neck.totalThicknessMm, x) - neck.boardThicknessMm;
-  const floor = neck.boardThicknessMm + Math.min(channel.depthMm, channel.mostShare * below);
+  const most = channel.straight ? Infinity : channel.mostShare * below;
+  const floor = neck.boardThicknessMm + Math.min(channel.depthMm, most);
   return [
     { x: -half, y: neck.boardThicknessMm },
     { x: half, y: neck.boardThicknessMm },
@@ -250,13 +252,15 @@ describe('what the section is made of', () => {
   });
 
   it('a channel takes wood away between its ends and above its floor only', () => {
-    const neck = plainNeck(DEFAULT_NECK);
+    const straight = plainNeck(DEFAULT_NECK);
+    const { straight: _cut, ...tapered } = straight.channel!;
+    const neck = { ...straight, channel: tapered };
     const { channel } = neck;
     const bare = { ...neck, channel: null };
     const x = 200;
     const inside = neck.boardThicknessMm + 2;
     const floor = createSection(neck).channelFloorMm(x);
-    const width = (channel!.widthAtMidMm * linearAt(neck.widthMm, x)) / linearAt(neck.widthMm, neck.lengthMm / 2);
+    const width = (channel.widthAtMidMm * linearAt(neck.widthMm, x)) / linearAt(neck.widthMm, neck.lengthMm / 2);
     expectNear(
       at(bare, x, inside)[0] - at(neck, x, inside)[0],
       width,
@@ -265,9 +269,9 @@ describe('what the section is made of', () => {
     );
     expect(at(neck, x, floor + 0.01)).toEqual(at(bare, x, floor + 0.01));
     expect(at(neck, x, neck.boardThicknessMm - 0.01)).toEqual(at(bare, x, neck.boardThicknessMm - 0.01));
-    expect(at(neck, channel!.toMm + 1, inside)).toEqual(at(bare, channel!.toMm + 1, inside));
+    expect(at(neck, channel.toMm + 1, inside)).toEqual(at(bare, channel.toMm + 1, inside));
     // Never deeper than its share of the wood there.
-    const deep = createSection({ ...neck, channel: { ...channel!, depthMm: 100 } });
+    const deep = createSection({ ...neck, channel: { ...channel, depthMm: 100 } });
     expectNear(
       deep.channelFloorMm(x) - neck.boardThicknessMm,
       0.55 * (linearAt(neck.totalThicknessMm, x) - neck.boardThicknessMm),

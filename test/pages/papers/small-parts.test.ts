@@ -83,10 +83,12 @@ describe('every value of a build', () => {
     const rows = texts();
     const labels = new Set(rows.map(({ label }) => label));
     const missing = PARAMETERS.filter(({ id }) => !labels.has(parameterName(id))).map(({ id }) => id);
-    // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, climate, refret, own wood.
+    // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, a second rod, climate, refret, earlier woods.
     expect(
       missing.every((id) =>
-        /Blank|own|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|clampSlide|bar|Curve|Moisture|starting/i.test(id),
+        /Blank|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|clampSlide|bar|Curve|Follows|Apart|Moisture|starting|woodValues/i.test(
+          id,
+        ),
       ),
     ).toBe(true);
     expect(rows.find(({ label }) => label === 'Kerf')).toEqual({ label: 'Kerf', text: '0.580\u00a0mm' });

@@ -1,10 +1,14 @@
 /** Shares of a neck's laminates: every piece but the outermost is set, the outermost takes the rest. */
-import type { Laminate } from '../../../neck/build.ts';
+import type { Build, Laminate } from '../../../neck/build.ts';
 import type { NumberParameter } from '../../../neck/parameter-kinds.ts';
+import { boardEndMm, boardWidthMm, laminateShares } from '../../../neck/neck-shape.ts';
 import { LIST_NUMBERS } from '../../../neck/schema.ts';
 import { formatNumber } from '../../../speech/quantity.ts';
 
 const { min: LEAST_SHARE } = LIST_NUMBERS.share;
+
+/** Of a laminate of constant width that is added. */
+const STANDARD_WIDTH_MM = 3;
 
 function rounded(share: number): number {
   return Number(share.toFixed(9));
@@ -27,15 +31,35 @@ export function withPieces(laminates: readonly Laminate[], count: number): Lamin
   while (pieces.length > count) {
     const outer = pieces.pop()!;
     const next = pieces.pop()!;
-    pieces.push({ ...next, share: rounded(next.share + outer.share) });
+    const { widthMm: _width, ...rest } = next;
+    pieces.push({ ...rest, share: rounded(next.share + outer.share) });
   }
   while (pieces.length < count) {
     const outer = pieces.pop()!;
     const part = rounded(outer.share / 3);
-    pieces.push({ ...outer, share: part }, { ...outer, share: rounded(outer.share - part) });
+    const isConstant = laminates.some(({ widthMm }) => widthMm !== undefined);
+    pieces.push(
+      { ...outer, share: part, ...(isConstant ? { widthMm: STANDARD_WIDTH_MM } : {}) },
+      { ...outer, share: rounded(outer.share - part) },
+    );
   }
   return pieces;
 }
+
+/** The same neck with inner laminates of constant width: as wide as they are in the middle of the board, to half a millimetre. */
+export function withWidths(build: Build): Laminate[] {
+  const shares = laminateShares(build);
+  const widthMm = boardWidthMm(build, boardEndMm(build) / 2);
+  return build.laminates.map((laminate, index) =>
+    index === build.laminates.length - 1
+      ? laminate
+      : { ...laminate, widthMm: Math.max(0.5, Math.round(2 * shares[index] * widthMm) / 2) },
+  );
+}
+
+/** Laminates by their shares again. */
+export const withoutWidths = (laminates: readonly Laminate[]): Laminate[] =>
+  laminates.map(({ widthMm: _width, ...laminate }) => laminate);
 
 /** The share of one piece in per cent, as a number to set: the outermost must keep its least share. */
 export function shareParameter(laminates: readonly Laminate[], index: number): NumberParameter {

@@ -25,6 +25,7 @@ export const ENTRY_WORDS: typeof english.ENTRY_WORDS = {
   besidePreviousMm: 'Abstand von der vorigen Saite ihres Chors',
   thicknessMm: 'Dicke der Lage',
   share: 'Anteil an der Breite',
+  widthMm: 'Breite des Streifens',
   modulusGPa: 'E-Modul längs der Faser',
   densityKgM3: 'Rohdichte',
   crushingMPa: 'Druckfestigkeit längs der Faser',
@@ -73,6 +74,16 @@ export const IMPOSSIBLE_WORDS: typeof english.IMPOSSIBLE_WORDS = {
   'one-way-rod': () => 'Ein einfach wirkender Halsspannstab lässt sich nur anziehen',
   'wood-under-bar': (least) => `Am Sattel müssen unter dem Versteifungsstab ${least} Holz bleiben`,
   'bars-and-channel': () => 'Versteifungsstäbe und Spannstabnut dürfen am Sattel höchstens 60 % der Breite einnehmen',
+  'wall-of-bar': (width, depth) => `so dicke Wände passen nicht in einen Stab von ${width} mal ${depth}`,
+  'rods-apart': (least) => `zwischen den Nuten zweier Spannstäbe müssen mindestens ${least} Holz bleiben`,
+  'rods-in-neck': (most) => `zwei Nuten dürfen am Sattel zusammen höchstens ${most} breit sein`,
+  'wood-under-channel': (least) => `unter der Spannstabnut müssen überall mindestens ${least} Holz bleiben`,
+  'channel-at-ends': (curve, least) =>
+    `ihre Enden sind um den Bogen des Spannstabs (${curve}) flacher als ihre Mitte und müssen mindestens ${least} tief sein`,
+  'width-of-piece': (piece) =>
+    `Streifen ${piece} passt nicht zu den anderen: von Streifen gleicher Breite hat jeder bis auf den äußersten eine Breite.`,
+  'widths-at-nut': (sum, most) =>
+    `Die Streifen gleicher Breite nehmen zusammen ${sum} ein; am Sattel ist Platz für ${most}.`,
   'region-order': (region, from, to, frets) =>
     `Strecke ${region} geht von Bund ${from} bis Bund ${to}; auf diesem Hals geht sie von einem Bund bis zum selben oder einem späteren, höchstens bis Bund ${frets}.`,
   'region-studs': (region, studs, tang) =>

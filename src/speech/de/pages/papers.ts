@@ -237,7 +237,8 @@ export const PLAN_WORDS: typeof english.PLAN_WORDS = {
     region: (from, to, kerf, tang, studs) =>
       `Bünde ${from} bis ${to}: Schlitz ${kerf}, Bundfuß ${tang}, über die Noppen ${studs}`,
     laminates: 'Hölzer von der Mittellinie nach außen',
-    laminate: (wood, percent) => `${wood} ${percent}`,
+    laminate: (wood, size) => `${wood} ${size}`,
+    laminateRest: 'der Rest',
     binding: 'Lagen der Einfassung vom Holz nach außen',
     bindingLine: (thickness, colour) => `${thickness} ${colour}`,
     strings: 'Saiten von der höchsten an',

@@ -68,6 +68,9 @@ export const LIST_WORDS: typeof english.LIST_WORDS = {
     },
     shareHint: 'Beide Hälften des Streifens zusammen. Die Außenstreifen nehmen, was von der Breite übrig ist.',
     rest: (percent) => `nimmt den Rest: ${percent}`,
+    widths: 'Breiten der Streifen',
+    widthsBy: { share: 'Anteile an der Breite', mm: 'gleichbleibend, in mm' },
+    width: (place) => `Breite, ${place}`,
   },
   ownWoods: {
     title: 'Eigene Hölzer',

@@ -33,6 +33,7 @@ export const ENTRY_WORDS = words('ENTRY_WORDS', {
   besidePreviousMm: 'distance from the one before it in its course',
   thicknessMm: 'binding line thickness',
   share: 'share of the width',
+  widthMm: 'width of the laminate',
   modulusGPa: 'E along the grain',
   densityKgM3: 'density',
   crushingMPa: 'crushing strength along the grain',
@@ -82,6 +83,16 @@ export const IMPOSSIBLE_WORDS = words('IMPOSSIBLE_WORDS', {
   'one-way-rod': () => 'a one-way rod can only be tightened',
   'wood-under-bar': (least: string) => `${least} of wood must stay under the bar at the nut`,
   'bars-and-channel': () => 'bars and channel can take at most 60 % of the width at the nut',
+  'wall-of-bar': (width: string, depth: string) => `walls that thick do not fit in a bar of ${width} by ${depth}`,
+  'rods-apart': (least: string) => `at least ${least} of wood must stay between the channels of two rods`,
+  'rods-in-neck': (most: string) => `two channels can take at most ${most} across at the nut`,
+  'wood-under-channel': (least: string) => `at least ${least} of wood must stay under the channel all along`,
+  'channel-at-ends': (curve: string, least: string) =>
+    `its ends are shallower than its middle by the curve of the rod, ${curve}, and must be at least ${least} deep`,
+  'width-of-piece': (piece: string) =>
+    `Piece ${piece} does not fit the others: of laminates of constant width every one but the outermost has a width.`,
+  'widths-at-nut': (sum: string, most: string) =>
+    `The laminates of constant width take ${sum} together; at the nut there is room for ${most}.`,
   'region-order': (region: string, from: string, to: string, frets: string) =>
     `Region ${region} runs from fret ${from} to fret ${to}; on this neck it can run from a fret to the same or a later one, up to ${frets}.`,
   'region-studs': (region: string, studs: string, tang: string) =>

@@ -240,7 +240,8 @@ export const PLAN_WORDS = words('PLAN_WORDS', {
     region: (from: number, to: number, kerf: string, tang: string, studs: string) =>
       `frets ${from} to ${to}: kerf ${kerf}, tang ${tang}, over the studs ${studs}`,
     laminates: 'Woods from the centre line outwards',
-    laminate: (wood: string, percent: string) => `${wood} ${percent}`,
+    laminate: (wood: string, size: string) => `${wood} ${size}`,
+    laminateRest: 'the rest',
     binding: 'Binding lines from the wood outwards',
     bindingLine: (thickness: string, colour: string) => `${thickness} ${colour}`,
     strings: 'Strings from the highest',

@@ -70,6 +70,9 @@ export const LIST_WORDS = words('LIST_WORDS', {
     },
     shareHint: 'Both halves of the piece together. The outer pieces take what is left of the width.',
     rest: (percent: string) => `takes the rest: ${percent}`,
+    widths: 'Widths of the laminates',
+    widthsBy: { share: 'shares of the width', mm: 'constant, in mm' },
+    width: (place: string) => `Width, ${place}`,
   },
   ownWoods: {
     title: 'Woods of my own',
