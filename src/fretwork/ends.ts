@@ -97,11 +97,11 @@ export function bevelPoint(
 }
 
 /**
- * One end of fret n (1 is the first).
+ * One end of fret n (1 is the first, 0 a zero fret).
  * @throws {RangeError} when there is no such fret, or the binding leaves no room for slot and tang.
  */
 export function fretEnd(build: Build, fret: number): FretEnd {
-  if (!Number.isInteger(fret) || fret < 1 || fret > build.fretCount) {
+  if (!Number.isInteger(fret) || fret < (build.zeroFret ? 0 : 1) || fret > build.fretCount) {
     throw new RangeError(`fret ${fret} is not on this board: frets are 1 to ${build.fretCount}`);
   }
   const xMm = fretPositionMm(build.scaleLengthMm, fret);
@@ -171,6 +171,9 @@ export function fretEnd(build: Build, fret: number): FretEnd {
 }
 
 /** The ends of frets 1…count. */
+/** The zero fret, where the board has one: cut, bent and seated like the others, and no fret of the board's count. */
+export const zeroEnds = (build: Build): FretEnd[] => (build.zeroFret ? [fretEnd(build, 0)] : []);
+
 export function fretEnds(build: Build): FretEnd[] {
   return Array.from({ length: build.fretCount }, (_, index) => fretEnd(build, index + 1));
 }

@@ -24,7 +24,10 @@ const END = ['boardBeyondLastFretMm'] as const;
 const EDGES = ['binding', 'bindingLineCount', 'linesSawnThrough', 'bridgeMm', 'undercutTangs'] as const;
 const SEATS = ['regions', 'kerfMm', 'method', 'tangWidthMm', 'studWidthMm'] as const;
 const SLOTS = [...SEATS, 'slotDepthMm', 'slotBottom', 'chamferMm', 'crownWidthMm'] as const;
+/** Where the strings begin. */
+const AT_NUT = ['stringHeightNutMm', 'zeroFret', 'zeroFretHigherMm', 'crownHeightMm'] as const;
 const FRETS = [
+  'zeroFret',
   ...WIDTH,
   'boardShape',
   'radiusNutMm',
@@ -75,7 +78,7 @@ export const PARTS = {
     needs: [...WIDTH, ...ARC, ...END, ...EDGES, ...SLOTS],
     make: (build) => mergeMeshes(bindingMeshes(build).map(({ mesh }) => mesh)),
   },
-  nut: { needs: [...WIDTH, ...ARC, 'stringHeightNutMm'], make: nutMesh },
+  nut: { needs: [...WIDTH, ...ARC, 'crownWidthMm', ...AT_NUT], make: nutMesh },
   frets: { needs: FRETS, make: (build) => fretsMesh(build, 'seated') },
   looseFrets: { needs: FRETS, make: (build) => fretsMesh(build, 'loose') },
   strings: {
@@ -84,7 +87,7 @@ export const PARTS = {
       ...ARC,
       ...END,
       'strings',
-      'stringHeightNutMm',
+      ...AT_NUT,
       'stringHeightFret12Mm',
       'bassHigherMm',
       'stringEdgeMm',

@@ -7,7 +7,15 @@
  * the clearances in the picture stay true at every exaggeration.
  */
 import type { Build } from '../neck/build.ts';
-import { bassSide, boardEndMm, boardRadiusMm, fretPositionMm, sagittaMm, stringPlacesMm } from '../neck/neck-shape.ts';
+import {
+  bassSide,
+  boardEndMm,
+  boardRadiusMm,
+  fretPositionMm,
+  sagittaMm,
+  stringPlacesMm,
+  stringHeightAtNutMm,
+} from '../neck/neck-shape.ts';
 import { createMeshWriter, type Mesh, type Vertex } from './mesh.ts';
 import { NUT_THICKNESS_MM } from './nut.ts';
 
@@ -36,7 +44,8 @@ function besideMeanMm(build: Build, xMm: number, across: number): number {
 /** Mean height of the strings over the crown line at x, mm. */
 export function stringHeightMm(build: Build, xMm: number): number {
   const twelfth = fretPositionMm(build.scaleLengthMm, 12);
-  return build.stringHeightNutMm + ((build.stringHeightFret12Mm - build.stringHeightNutMm) * xMm) / twelfth;
+  const atNut = stringHeightAtNutMm(build);
+  return atNut + ((build.stringHeightFret12Mm - atNut) * xMm) / twelfth;
 }
 
 export function stringsMesh(build: Build): Mesh {

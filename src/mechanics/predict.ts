@@ -10,7 +10,7 @@
 import type { Build } from '../neck/build.ts';
 import { glueStiffness } from '../neck/glues.ts';
 import { workingKerfMm } from '../neck/kerf.ts';
-import { fretPositionsMm } from '../neck/neck-shape.ts';
+import { fretPositionsMm, stringHeightAtNutMm } from '../neck/neck-shape.ts';
 import { metalById } from '../neck/metals.ts';
 import { boardFirst, forcesAt, frettedBoard, slideShare, type BoardFirst, type FrettedBoard } from './board-first.ts';
 import { LatestCache } from './cache.ts';
@@ -119,8 +119,9 @@ function predictOn(neck: SolvedNeck, build: Build, deviations: Deviations): Pred
 
   const strings = build.strings.map((string) => predictString(string, build.scaleLengthMm));
   const stringPullN = strings.reduce((sum, string) => sum + string.tensionN, 0);
-  const rise = (build.stringHeightFret12Mm - build.stringHeightNutMm) / (build.scaleLengthMm / 2);
-  const pull = stringCases(stringPullN, build.stringHeightNutMm, rise)!;
+  const heightMm = stringHeightAtNutMm(build);
+  const rise = (build.stringHeightFret12Mm - heightMm) / (build.scaleLengthMm / 2);
+  const pull = stringCases(stringPullN, heightMm, rise)!;
   const rod = predictRod(build);
   const rodAtLimit = rodCases(build, rod, section);
   const strain = build.climateOn ? mismatchStrain(build.boardMoistureChange, build.neckMoistureChange) : 0;

@@ -53,7 +53,7 @@ export const BEFORE_3: Pick<
  * from now on; any other stays as it was entered. Densities of some woods were derived, and wenge had 1.10 for a shear that
  * its test has not: a build with one of these woods keeps the numbers that a neck was made by, and a check says so. There
  * was one own wood, without a name. Channels tapered with the neck and stopped at a share of its wood; there was one rod,
- * and bars were solid.
+ * and bars were solid. No neck had a zero fret.
  */
 export function before4(stored: Record<string, unknown>): Record<string, unknown> {
   const { ownModulusGPa: modulusGPa, ownDensityKgM3: densityKgM3, ...build } = stored;
@@ -62,6 +62,8 @@ export function before4(stored: Record<string, unknown>): Record<string, unknown
   const isOfKind = kind?.id === 'wood-glue' && glueModulusMPa === kind.modulusMPa;
   return {
     ...build,
+    zeroFret: false,
+    zeroFretHigherMm: 0.05,
     channelCut: 'tapered',
     channelFollowsRod: false,
     rodCount: 1,

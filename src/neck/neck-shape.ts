@@ -46,6 +46,16 @@ export function boardWidthMm(
   return build.widthNutMm + ((build.widthLastFretMm - build.widthNutMm) * xMm) / lastFretMm(build);
 }
 
+/** Height of the strings over the crown line of the board where they begin: on the nut, or on the crown of a zero fret, mm. */
+export function stringHeightAtNutMm({
+  zeroFret,
+  zeroFretHigherMm,
+  crownHeightMm,
+  stringHeightNutMm,
+}: ShapeOf<'zeroFret' | 'zeroFretHigherMm' | 'crownHeightMm' | 'stringHeightNutMm'>): number {
+  return zeroFret ? crownHeightMm + zeroFretHigherMm : stringHeightNutMm;
+}
+
 /** Board radius at x in mm; Infinity on a flat board. */
 export function boardRadiusMm(
   build: ShapeOf<'scaleLengthMm' | 'fretCount' | 'boardShape' | 'radiusNutMm' | 'radiusLastFretMm'>,

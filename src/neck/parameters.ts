@@ -129,6 +129,8 @@ export const PARAMETERS = [
   number('neck', 'heelLengthMm', 'mm', [5, 90, 1, 30], [15, 50], { source: 'assumed' }),
   ...blank('neck', 'neck', [750, 90, 25]),
   flag('neck', 'leftHanded', false),
+  flag('neck', 'zeroFret', false),
+  number('neck', 'zeroFretHigherMm', 'mm', [0, 0.6, 0.05, 0.05], [0, 0.2], { when: { zeroFret: [true] } }),
 
   // The board
   choice('board', 'boardWood', WOOD_IDS, 'indian-rosewood', { source: 'wood-tables' }),
@@ -184,11 +186,11 @@ export const PARAMETERS = [
   flag('edges', 'undercutTangs', false),
   number('edges', 'nipClearanceMm', 'mm', [0, 2, 0.05, 0.5], [0.3, 1]),
   number('edges', 'endBevelDegrees', '°', [10, 60, 1, 32], [25, 40]),
-  number('edges', 'endInsetMm', 'mm', [0, 1.5, 0.05, 0.1], [0, 0.4]),
+  number('edges', 'endInsetMm', 'mm', [0, 3, 0.05, 0.1], [0, 0.4]),
   number('edges', 'oversizeMm', 'mm', [0, 8, 0.25, 2], [1, 4]),
 
   // The strings
-  number('strings', 'stringHeightNutMm', 'mm', [0.5, 5, 0.05, 1.7], [1.2, 2.2]),
+  number('strings', 'stringHeightNutMm', 'mm', [0.5, 5, 0.05, 1.7], [1.2, 2.2], { when: { zeroFret: [false] } }),
   number('strings', 'stringHeightFret12Mm', 'mm', [1, 8, 0.05, 3.1], [2.5, 5]),
   number('strings', 'bassHigherMm', 'mm', [-1, 2, 0.05, 0], [0, 0.7]),
   number('strings', 'stringEdgeMm', 'mm', [1.5, 7, 0.1, 3.4], [2.8, 4.5]),

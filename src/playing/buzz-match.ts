@@ -2,6 +2,7 @@
  * A neck that just buzzes, as a measurement: a document of its own, like an entry of the bench log, with an id that stays, what
  * it was taken on, and the errors of what was measured.
  */
+import { stringHeightAtNutMm } from '../neck/neck-shape.ts';
 import { defaultBuild, type Build } from '../neck/build.ts';
 import { digestOf } from '../neck/digest.ts';
 import { checkBuild } from '../neck/schema.ts';
@@ -55,7 +56,9 @@ export interface BuzzMatch extends Readonly<Record<MatchNumber, number>> {
 }
 
 export function geometryOf(build: Build): MatchedNeck {
-  return Object.fromEntries(GEOMETRY.map((key) => [key, build[key]])) as unknown as MatchedNeck;
+  const neck = Object.fromEntries(GEOMETRY.map((key) => [key, build[key]])) as unknown as MatchedNeck;
+  // Whatever the strings lie on.
+  return { ...neck, stringHeightNutMm: stringHeightAtNutMm(build) };
 }
 
 const DIRECTIONS: readonly unknown[] = ['along', 'away', 'towards'] satisfies PluckDirection[];

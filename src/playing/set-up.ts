@@ -24,6 +24,7 @@ import {
   sagittaMm,
   stringPlacesMm,
   type FallAway,
+  stringHeightAtNutMm,
 } from '../neck/neck-shape.ts';
 import { predictString } from '../mechanics/strings.ts';
 import { sampleLine } from '../mechanics/relief.ts';
@@ -75,7 +76,7 @@ export function setUp(build: Build, line: TopLine, fall: FallAway = NO_FALL_AWAY
   const atFrets = fretXMm.map((x) => stringPlacesMm(build, x));
   const arc = (x: number, z: number) => sagittaMm(boardRadiusMm(build, x), z);
   const strings = build.strings.map((string, index): StringOverFrets => {
-    const nut = build.stringHeightNutMm - arc(0, atNut[index] ?? 0) - relief(0);
+    const nut = stringHeightAtNutMm(build) - arc(0, atNut[index] ?? 0) - relief(0);
     const over12 = build.stringHeightFret12Mm + above[index] - arc(twelfth, at12[index] ?? 0) - relief(twelfth);
     const topMm = Float64Array.from(
       fretXMm,

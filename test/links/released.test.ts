@@ -57,7 +57,7 @@ function nowadays(build: Build): Build {
   const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...BEFORE_3 };
   // Version 4 brought the stiffness of each kind of glue and several own woods, and kept the values of woods that moved.
   const isOld = (build as Partial<Build>).ownWoods === undefined;
-  return isOld ? ({ ...defaultBuild(), ...before4({ ...before, ...build }) } as Build) : build;
+  return isOld ? { ...defaultBuild(), ...before4({ ...before, ...build }) } : build;
 }
 
 /** What a link in a file opens. */

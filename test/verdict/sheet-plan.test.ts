@@ -154,7 +154,7 @@ describe('the levelling budget', () => {
 test('every preset has a whole plan', () => {
   for (const { build } of PRESETS) {
     const sheet = sheetPlan(solutionOf(build));
-    expect(sheet.plan.slots).toHaveLength(build.fretCount);
+    expect(sheet.plan.slots).toHaveLength(build.fretCount + (build.zeroFret ? 1 : 0));
     expect(sheet.plan.seating.forces).toHaveLength(build.fretCount);
     expect(sheet.quarterLines).toHaveLength(4);
   }

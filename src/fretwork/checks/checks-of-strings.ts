@@ -18,7 +18,7 @@ export function stringPlaceChecks(build: Build): Check[] {
   const spacing = spacingAtNutMm(build);
   const { stringHeightNutMm, crownHeightMm } = build;
   return [
-    ...(below(stringHeightNutMm, crownHeightMm)
+    ...(!build.zeroFret && below(stringHeightNutMm, crownHeightMm)
       ? [
           check(
             'strings-below-frets',

@@ -6,7 +6,7 @@ import { cautionsFor, type Caution } from '../checks/cautions.ts';
 import type { Check } from '../checks/check-types.ts';
 import { checkFretwork } from '../checks/checks.ts';
 import type { CheckNumbers } from '../checks/checks-from-forces.ts';
-import { fretEnds, type FretEnd } from '../ends.ts';
+import { fretEnds, zeroEnds, type FretEnd } from '../ends.ts';
 import { glueNeeded, type Glue } from '../glue.ts';
 import { crownBudget, type CrownBudget } from '../levelling.ts';
 import { compareMetals, tightestRadiusMm, type MetalRow } from './metal-comparison.ts';
@@ -73,16 +73,17 @@ export interface FretworkPlan {
  */
 export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkPlan {
   const ends = fretEnds(build);
-  const wire = wirePieces(build, ends);
+  const all = [...zeroEnds(build), ...ends];
+  const wire = wirePieces(build, all);
   const levelling = numbers.levelling;
   return {
     ends,
-    slots: slots(build, ends),
+    slots: slots(build, all),
     wire,
     order: wireOrder(build, wire),
     bend: bendFor(build, tightestRadiusMm(build)),
-    bends: fretBends(build, ends),
-    glue: glueNeeded(build, ends),
+    bends: fretBends(build, all),
+    glue: glueNeeded(build, all),
     ...(build.method === 'press' ? {} : { glueRecipe: { ...glueById(build.glueKind), ...glueStiffness(build) } }),
     seating: seatingPlan(build, ends, numbers.seating),
     steps: fretworkSteps(build, numbers),

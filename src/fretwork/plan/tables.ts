@@ -198,20 +198,23 @@ export function seatingTable(plan: FretworkPlan): Table {
       'glueVolumeMm3',
       'glueBeadMm',
     ],
-    rows: plan.glue.slots.map(({ fret, volumeMm3, beadMm }, index) => {
-      const force = plan.seating.forces?.[index];
-      return [
-        fret,
-        turnOf.get(fret)!,
-        quarterOf.get(fret)!,
-        force?.seatingForceN ?? null,
-        force?.pressureMPa ?? null,
-        force?.wedgeForceN ?? null,
-        force?.pullOutForceN ?? null,
-        dry ? null : volumeMm3,
-        dry ? null : beadMm,
-      ];
-    }),
+    // A zero fret has no turn among the others.
+    rows: plan.glue.slots
+      .filter(({ fret }) => fret > 0)
+      .map(({ fret, volumeMm3, beadMm }, index) => {
+        const force = plan.seating.forces?.[index];
+        return [
+          fret,
+          turnOf.get(fret)!,
+          quarterOf.get(fret)!,
+          force?.seatingForceN ?? null,
+          force?.pressureMPa ?? null,
+          force?.wedgeForceN ?? null,
+          force?.pullOutForceN ?? null,
+          dry ? null : volumeMm3,
+          dry ? null : beadMm,
+        ];
+      }),
   };
 }
 

@@ -10,7 +10,7 @@
  * backing it. Units: mm, MPa; c_ij in N/mm.
  */
 import { backChordMm, meanSagittaMm } from '../../neck/neck-shape.ts';
-import { linearAt, type NeckDescription, type NeckWood } from '../description.ts';
+import { linearAt, type BarLayer, type NeckDescription, type NeckWood } from '../description.ts';
 
 /**
  * c11, c12, c22, c66 of a wood per mm of width, MPa: the inverse of
@@ -153,6 +153,46 @@ function boardOf({ board, ends }: NeckDescription): (out: Float64Array, at: numb
   };
 }
 
+/** Depth of the channels below the underside of the board at x. @param plainDepth of the wood there, without the heel */
+function channelDepthOf({ channel }: NeckDescription, plainDepth: (xMm: number) => number): (xMm: number) => number {
+  if (channel === null) return () => 0;
+  const { depthMm, mostShare, straight, risesMm = 0, fromMm, toMm } = channel;
+  if (!straight) return (x) => Math.min(depthMm, mostShare * plainDepth(x));
+  return (x) => depthMm - risesMm * Math.min(1, Math.abs(2 * x - fromMm - toMm) / (toMm - fromMm)) ** 2;
+}
+
+const layersOf = ({ bars }: NeckDescription): readonly BarLayer[] =>
+  bars === null ? [] : (bars.layers ?? [{ toMm: bars.depthMm, metal: 1, gone: 1 }]);
+
+/** Half widths at a depth below the board, mm: of the neck, to the outer side of the channels there, and where they have a floor above. */
+interface Halves {
+  readonly half: (below: number) => number;
+  readonly channel: (below: number, half: number) => number;
+  readonly beside: number;
+}
+
+/** What stiff bars add to c11 at a depth below the board, in a neck as wide as that, N/mm. */
+function barsOf(
+  d: NeckDescription,
+  pieces: readonly Piece[],
+): (below: number, width: number, halves: Halves) => number {
+  const layers = layersOf(d);
+  const { bars } = d;
+  if (bars === null) return () => 0;
+  return (below, width, halves) => {
+    const layer = below < 0 ? undefined : layers.find(({ toMm }) => below <= toMm);
+    if (layer === undefined) return 0;
+    const half = halves.half(below);
+    const channel = halves.channel(below, half);
+    const bar = Math.min((layer.gone * bars.totalWidthMm) / 2, half - channel);
+    const metal = Math.min((layer.metal * bars.totalWidthMm) / 2, bar);
+    // Beside the channel, and in line with that where there is none; further in where the back leaves no room.
+    const from = Math.max(channel, Math.min(halves.beside, half - bar));
+    const displaced = displacedPerMm(pieces, width, half, from, from + bar);
+    return 2 * (bars.modulusMPa * metal - displaced);
+  };
+}
+
 export function createSection(description: NeckDescription): Section {
   const d = description;
   const addBoard = boardOf(d);
@@ -170,15 +210,10 @@ export function createSection(description: NeckDescription): Section {
     return d.heel.thicknessMm * Math.min(1, Math.max(0, along));
   };
   const bottomMm = (x: number) => d.boardThicknessMm + plainDepth(x) + heelMm(x);
-  const channelDepth = (x: number) => {
-    if (d.channel === null) return 0;
-    const { depthMm, mostShare, straight, risesMm = 0, fromMm, toMm } = d.channel;
-    if (!straight) return Math.min(depthMm, mostShare * plainDepth(x));
-    return depthMm - risesMm * Math.min(1, Math.abs(2 * x - fromMm - toMm) / (toMm - fromMm)) ** 2;
-  };
+  const channelDepth = channelDepthOf(d, plainDepth);
   const channelFloorMm = (x: number) => d.boardThicknessMm + channelDepth(x);
-  const barLayers = d.bars === null ? [] : (d.bars.layers ?? [{ toMm: d.bars.depthMm, metal: 1, gone: 1 }]);
-  const barFloorsMm = barLayers.map(({ toMm }) => d.boardThicknessMm + toMm);
+  const addedByBars = barsOf(d, pieces);
+  const barFloorsMm = layersOf(d).map(({ toMm }) => d.boardThicknessMm + toMm);
 
   const sliceAt = (x: number): Slice => {
     const width = widthMm(x);
@@ -219,19 +254,8 @@ export function createSection(description: NeckDescription): Section {
         const middle = between(below, half);
         if (middle > 0) addPieces(out, at, pieces, width, middle, 0);
       },
-      barStiffness: (y) => {
-        const below = y - d.boardThicknessMm;
-        const layer = below < 0 ? undefined : barLayers.find(({ toMm }) => below <= toMm);
-        if (d.bars === null || layer === undefined) return 0;
-        const half = halfChord(below);
-        const channel = halfChannel(below, half);
-        const bar = Math.min((layer.gone * d.bars.totalWidthMm) / 2, half - channel);
-        const metal = Math.min((layer.metal * d.bars.totalWidthMm) / 2, bar);
-        // Beside the channel, and in line with that where there is none; further in where the back leaves no room.
-        const from = Math.max(channel, Math.min(channelHalf, half - bar));
-        const displaced = displacedPerMm(pieces, width, half, from, from + bar);
-        return 2 * (d.bars.modulusMPa * metal - displaced);
-      },
+      barStiffness: (y) =>
+        addedByBars(y - d.boardThicknessMm, width, { half: halfChord, channel: halfChannel, beside: channelHalf }),
     };
   };
   const chordMm = (x: number, y: number): number => sliceAt(x).chordMm(y);

@@ -82,17 +82,16 @@ function OwnWoodFields({ index, edit }: { readonly index: number; readonly edit:
 
 /** Nothing where the part is made of woods of the table alone. */
 export function OwnWoodsEditor({ part }: { readonly part: BlankPart }) {
-  const used = useBackbow(({ build }) => {
+  const used = useBackbow(({ build }): string => {
     const ids = part === 'board' ? [build.boardWood] : build.laminates.map(({ wood }) => wood);
-    return OWN_WOOD_IDS.map((id) => (ids.includes(id) ? 'x' : '-')).join('');
+    return OWN_WOOD_IDS.filter((id) => ids.includes(id)).join(' ');
   });
   const edit = useListEdit(LIST_WORDS.ownWoods.title);
-  const indices = [...used].flatMap((mark, index) => (mark === 'x' ? [index] : []));
-  if (indices.length === 0) return null;
+  if (used === '') return null;
   return (
     <ListEditor edit={edit}>
-      {indices.map((index) => (
-        <OwnWoodFields key={index} index={index} edit={edit} />
+      {used.split(' ').map((id) => (
+        <OwnWoodFields key={id} index={(OWN_WOOD_IDS as readonly string[]).indexOf(id)} edit={edit} />
       ))}
       <p className="quiet">{LIST_WORDS.ownWoods.hint}</p>
     </ListEditor>

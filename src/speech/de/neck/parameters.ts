@@ -38,6 +38,8 @@ export const PARAMETER_WORDS: typeof english.PARAMETER_WORDS = {
   neckBlankSpanMm: { label: 'Halsrohling, Stützweite', hint: 'Abstand der beiden Auflager.' },
   neckBlankLoadN: { label: 'Halsrohling, Last', hint: 'Gewicht, das in der Mitte zwischen den Auflagern hängt: 1 kg zieht mit 9,81 N.' },
   neckBlankSagMm: { label: 'Halsrohling, Durchbiegung', hint: 'Wie weit die Mitte unter diesem Gewicht nachgibt.' },
+  zeroFret: { label: 'Nullbund', hint: 'Die Saiten liegen auf einem Bund am Ende des Griffbretts, der Sattel führt sie nur. Er wird gesägt, abgelängt und eingesetzt wie die anderen; am Ende des Griffbretts krümmt er den Hals nicht.' },
+  zeroFretHigherMm: { label: 'Nullbund höher um', hint: 'Wie viel seine Krone nach dem Abrichten über den anderen steht.' },
   leftHanded: { label: 'Linkshändig', hint: 'Basssaiten und seitliche Punkte wechseln die Seite, und Sie sehen den Hals von der anderen.' },
   boardWood: { label: 'Griffbrettholz', hint: 'Seine Rohdichte entscheidet, wie fest die Noppen greifen; seine Steifigkeit kommt zu der des Halses hinzu.' },
   boardSawn: { label: 'Jahresringe des Griffbretts', hint: 'Wie die Jahresringe stehen. Das ändert nur die Steifigkeit quer zur Faser.', options: { flat: 'liegend', quarter: 'stehend' } },

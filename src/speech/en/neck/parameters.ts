@@ -59,6 +59,8 @@ export const PARAMETER_WORDS = words('PARAMETER_WORDS', {
   neckBlankSpanMm: { label: 'Neck blank span', hint: 'Distance between the two supports.' },
   neckBlankLoadN: { label: 'Neck blank load', hint: 'Weight hung at mid-span: 1 kg pulls 9.81 N.' },
   neckBlankSagMm: { label: 'Neck blank deflection', hint: 'How far the middle goes down under that weight.' },
+  zeroFret: { label: 'Zero fret', hint: 'The strings lie on a fret at the end of the board, and the nut only guides them. It is sawn, cut and seated like the others; standing at the end of the board, it does not bow the neck.' },
+  zeroFretHigherMm: { label: 'Zero fret higher by', hint: 'How much its crown stands above the others once they are levelled.' },
   leftHanded: { label: 'Left-handed', hint: 'The bass strings and the dots in the side change sides, and you look at the neck from the other one.' },
   boardWood: { label: 'Board wood', hint: 'Its density decides how firmly the studs bite; its stiffness joins the neck’s.' },
   boardSawn: { label: 'Board sawn', hint: 'Which way the growth rings run. It changes stiffness across the grain only.', options: { flat: 'flat-sawn', quarter: 'quarter-sawn' } },
