@@ -17,6 +17,7 @@ const DIALOGS: Partial<Record<DialogId, ReturnType<typeof lazy>>> = {
     default: (await import('../pages/strips/strip-dialog.tsx')).StripDialog,
   })),
   refret: lazy(async () => ({ default: (await import('../pages/answers/refret/refret-dialog.tsx')).RefretDialog })),
+  reseat: lazy(async () => ({ default: (await import('../pages/answers/reseat/reseat-dialog.tsx')).ReseatDialog })),
   origin: lazy(async () => ({ default: (await import('../pages/about/origin/origin-dialog.tsx')).OriginDialog })),
   proof: lazy(async () => ({ default: (await import('../pages/about/proof/proof-dialog.tsx')).ProofDialog })),
   wanted: lazy(async () => ({ default: (await import('../pages/answers/wanted/wanted-dialog.tsx')).WantedDialog })),

@@ -15,6 +15,7 @@ const STEPS = {
   densityKgM3: { step: 5, digits: 0 },
   crushingMPa: { step: 1, digits: 0 },
   widthMm: { step: 0.5, digits: 1 },
+  daysIn: { step: 1, digits: 0 },
   fromFret: { step: 1, digits: 0, integer: true },
   toFret: { step: 1, digits: 0, integer: true },
   kerfMm: { step: 0.005, digits: 3 },

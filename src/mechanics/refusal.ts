@@ -5,6 +5,8 @@
 export type Refusal =
   | { readonly code: 'fret-not-there'; readonly fret: number; readonly frets: number }
   | { readonly code: 'days-negative'; readonly days: number }
+  /** The slot of a fret that was pulled, against what it was. */
+  | { readonly code: 'slot-narrower'; readonly kerfMm: number; readonly beforeMm: number }
   | { readonly code: 'rod-beyond-range'; readonly rodPercent: number; readonly mostPercent: number }
   | {
       readonly code: 'relief-beyond-range';

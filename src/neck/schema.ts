@@ -58,6 +58,8 @@ export const LIST_NUMBERS = {
   crushingMPa: { min: 10, max: 400, unit: 'MPa' },
   /** Of a laminate of constant width. */
   widthMm: { min: 0.5, max: 60, unit: 'mm' },
+  /** How long a fret had been in; of no list of a build. */
+  daysIn: { min: 0, max: 36500, unit: 'day' },
   /** Share of the neck's width. */
   share: { min: 0.02, max: 1, unit: '' },
   fromFret: { min: 1, max: 36, unit: '' },

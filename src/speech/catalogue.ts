@@ -37,6 +37,7 @@ import type * as licences from './en/pages/licences.ts';
 import type * as course from './en/workshop/course.ts';
 import type * as proof from './en/pages/proof.ts';
 import type * as refret from './en/pages/refret.ts';
+import type * as reseat from './en/pages/reseat.ts';
 import type * as predict from './en/workshop/predict.ts';
 import type * as verdict from './en/workshop/verdict.ts';
 import type * as measure from './en/pages/measure.ts';
@@ -110,6 +111,7 @@ export type Catalogue = Pick<typeof quantity, 'NUMBER_SIGNS'> &
   TablesOf<typeof keys> &
   TablesOf<typeof project> &
   TablesOf<typeof refret> &
+  TablesOf<typeof reseat> &
   TablesOf<typeof predict> &
   TablesOf<typeof verdict> &
   TablesOf<typeof measure> &

@@ -27,6 +27,8 @@ export function failureText(failure: Failure, system: UnitSystem): string {
       return FAILURE_WORDS.noSuchFret(plain(failure.fret), plain(failure.frets));
     case 'days-negative':
       return FAILURE_WORDS.days(plain(failure.days));
+    case 'slot-narrower':
+      return FAILURE_WORDS.narrower(mm(failure.kerfMm, 3), mm(failure.beforeMm, 3));
     case 'rod-beyond-range':
       return FAILURE_WORDS.rod(plain(failure.rodPercent), plain(-failure.mostPercent), plain(failure.mostPercent));
     case 'relief-beyond-range':

@@ -14,6 +14,7 @@ export type DialogId =
   | 'bench-log'
   | 'try-strip'
   | 'refret'
+  | 'reseat'
   | 'proof'
   | 'origin'
   | 'compare';

@@ -3,6 +3,8 @@
  *
  * Its answers hold numbers and ids, and so does what it refuses: it knows no language.
  */
+import type { ReseatWish } from '../mechanics/seating/reseat.ts';
+import { advisedReseat, type AdvisedReseat } from '../verdict/reseat-advice.ts';
 import { expose } from 'comlink';
 import type { Build } from '../neck/build.ts';
 import { answerWanted } from '../mechanics/inversion/answers.ts';
@@ -97,6 +99,8 @@ export interface SolverApi {
     options?: BandOptions,
     onProgress?: (share: number) => void,
   ): Promise<AdvisedTangs | null>;
+  /** What holds in the slot of a fret that was pulled; it makes nothing give up. */
+  reseat(build: Build, wish: ReseatWish): AdvisedReseat;
   /** What the bench log says of the bite; it makes nothing give up. */
   posterior(entries: readonly LogEntry[], law: GripLaw, onProgress?: (share: number) => void): BitePosterior;
   /** What a try strip will do, before it is sawn; null as above. */
@@ -164,6 +168,7 @@ const api: SolverApi = {
     const answer = known && (await answerTangs(predictor, estimator, build, wish, known, isStale, onProgress));
     return answer && advisedTangs(predictor, build, wish, answer);
   },
+  reseat: (build, wish) => advisedReseat(predictor, build, wish),
   posterior: (entries, law, onProgress) => bitePosterior(entries, law, onProgress),
   async stripAhead(build, plan, onProgress) {
     const mine = (latest += 1);

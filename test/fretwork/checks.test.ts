@@ -308,7 +308,14 @@ const CASES: readonly Case[] = [
     limit: 0.1,
   },
   // The rod ends at 385 mm, where the neck is 21 + 2·(385 − 36.36945)/(324 − 36.36945) = 23.42416 thick, 6 of it board.
-  { code: 'channel-too-deep', severity: 'warn', change: { channelDepthMm: 14 }, value: 14, limit: 0.55 * 17.42416 },
+  {
+    code: 'channel-too-deep',
+    severity: 'warn',
+    change: { channelCut: 'tapered', channelDepthMm: 14 },
+    value: 14,
+    limit: 0.55 * 17.42416,
+  },
+  { code: 'channel-too-deep', severity: 'warn', change: { channelDepthMm: 11 }, value: 11, limit: 0.55 * 17.42416 },
   {
     code: 'no-rod',
     severity: 'warn',

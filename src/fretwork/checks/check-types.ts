@@ -67,6 +67,8 @@ export type CheckCode =
 export interface CheckVariants {
   /** What comes of it: nothing but more bow; more than rod or kerf bring back; the board may split; it does not go in. */
   readonly 'body-wedges': 'bears' | 'bow' | 'split' | 'force';
+  /** A straight channel leaves thin wood; one that tapers is taken no deeper than the limit. */
+  readonly 'channel-too-deep': 'thin' | 'capped';
   /** By what the glue is cleaned off with; by the water in it. */
   readonly 'binding-harmed': 'solvent' | 'water';
   readonly 'blank-incomplete': BlankPart;

@@ -126,12 +126,12 @@ function channelChecks(build: Build): Check[] {
   const leastMm = THREAD_MM[build.rodThread];
   const narrow = (['channelWidthMm', 'channelDepthMm'] as const).find((id) => below(build[id], leastMm));
   if (narrow) return [check('rod-without-room', 'stop', narrow, atLeast(narrow, leastMm, build[narrow]), GEOMETRY)];
-  // Deeper than the limit all along the rod: the value as it was given counts nowhere.
+  // Deeper than the limit all along the rod: of a tapering one the value as it was given counts nowhere.
   const mostMm = Math.max(mostChannelMm(build, build.rodStartMm), mostChannelMm(build, build.rodEndMm));
-  if (build.channelCut === 'straight') return [];
   if (!above(build.channelDepthMm, mostMm)) return [];
   const measure = atMost('channelDepthMm', mostMm, build.channelDepthMm);
-  return [check('channel-too-deep', 'warn', 'channelDepthMm', measure, basedOn('assumption'))];
+  const variant = build.channelCut === 'straight' ? 'thin' : 'capped';
+  return [check('channel-too-deep', 'warn', 'channelDepthMm', measure, basedOn('assumption'), { variant })];
 }
 
 export function rodChecks(build: Build, numbers: CheckNumbers): Check[] {

@@ -25,6 +25,7 @@ export interface AnsweringWorker {
     | 'leastChange'
     | 'moves'
     | 'posterior'
+    | 'reseat'
     | 'stripAhead'
     | 'neckBands'
     | 'stripQuestions'

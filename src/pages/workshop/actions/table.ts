@@ -85,6 +85,10 @@ export const ACTIONS: readonly Action[] = [
     run: (store) => store.getState().openDialog('refret'),
   }),
   action('project', 'at-the-bench', ['O'], { label: () => OPENING_WORDS.bench, run: () => goTo('bench') }),
+  action('project', 'reseat', [], {
+    label: () => OPENING_WORDS.reseat,
+    run: (store) => store.getState().openDialog('reseat'),
+  }),
   action('project', 'plan', ['F'], { label: () => SHEETS_WORDS.open, run: () => goTo('plan') }),
   action('project', 'template', ['K'], { label: () => SHEETS_WORDS.template, run: () => goTo('template') }),
   action('project', 'files', ['D'], { label: () => SHEETS_WORDS.files, run: () => goTo('files') }),

@@ -326,8 +326,11 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
   },
   'channel-too-deep': {
     title: 'Spannstabnut zu tief',
-    reason:
-      'Eine so tiefe Spannstabnut ließe hinter dem Stab zu wenig Holz. Zahlen und Bild nehmen sie nicht tiefer als die Grenze, und flacher, wo der Hals dünner ist.',
+    reason: {
+      thin: 'Eine so tiefe Spannstabnut lässt hinter dem Stab wenig Holz: er kann durch den Rücken drücken, und der Hals ist dort schwach.',
+      capped:
+        'Eine so tiefe Spannstabnut ließe hinter dem Stab zu wenig Holz. Zahlen und Bild nehmen sie nicht tiefer als die Grenze, und flacher, wo der Hals dünner ist.',
+    },
     remedy: 'Flacher fräsen oder den Hals dicker machen.',
   },
   'no-rod': {

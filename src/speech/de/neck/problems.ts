@@ -26,6 +26,7 @@ export const ENTRY_WORDS: typeof english.ENTRY_WORDS = {
   thicknessMm: 'Dicke der Lage',
   share: 'Anteil an der Breite',
   widthMm: 'Breite des Streifens',
+  daysIn: 'Tage, die ein Bund drin war',
   modulusGPa: 'E-Modul längs der Faser',
   densityKgM3: 'Rohdichte',
   crushingMPa: 'Druckfestigkeit längs der Faser',

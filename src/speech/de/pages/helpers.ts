@@ -1,6 +1,7 @@
 /** Was neben dem Hals rechnet: über die Zeit, Neubundierung, andersherum, Nachweis, Lizenzen. */
 import type * as course from '../../en/workshop/course.ts';
 import type * as refret from '../../en/pages/refret.ts';
+import type * as reseat from '../../en/pages/reseat.ts';
 import type * as licences from '../../en/pages/licences.ts';
 import type * as proof from '../../en/pages/proof.ts';
 import type * as wanted from '../../en/pages/answers.ts';
@@ -267,4 +268,38 @@ export const MOVES_WORDS: typeof wanted.MOVES_WORDS = {
   rodForward: (turns) => `Spannstab ab handfest, ${turns}, biegt den Hals vor`,
   shared:
     'Die beiden Hälse einer Zeile haben Hölzer, Bunddraht und Fehler gemeinsam; darum ist der Unterschied sicherer als jede der beiden Biegungen für sich.',
+};
+
+export const RESEAT_WORDS: typeof reseat.RESEAT_WORDS = {
+  title: 'Einen Bund wieder einsetzen',
+  intro:
+    'Ein Bund ist misslungen oder hat sich gehoben und ist herausgezogen. Den Schlitz mit der Fühlerlehre messen; hier steht, was ein Bund darin noch hält. Die Zahlen setzen voraus, dass nicht mehr ausgebrochen ist, als der breitere Schlitz zeigt: sonst zuerst die Splitter einleimen und aushärten lassen.',
+  fret: 'Bund',
+  kerf: 'Schlitz jetzt',
+  days: 'Tage, die er drin war',
+  was: (force, pullOut) => `Neu keilte er mit ${force}, und ihn zu ziehen brauchte ${pullOut}.`,
+  force: 'Keilt mit',
+  ofFirst: (percent) => `${percent} von dem, was er hatte`,
+  pullOut: 'Zu ziehen mit',
+  bow: 'Krümmung mit allen Bünden',
+  studs: 'Über die Noppen',
+  advised: 'Empfohlen',
+  ways: {
+    'same-place': 'Derselbe Bund oder ein gleicher, an derselben Stelle',
+    beside: 'Derselbe Bunddraht, einen halben Noppenabstand versetzt',
+    wider: 'Bunddraht mit breiteren Noppen',
+    glue: 'An derselben Stelle, mit Leim',
+  },
+  hows: {
+    'same-place': 'Die Noppen kommen in ihre eigenen Eindrücke. Sie halten, was die Zeit von ihrer Kraft gelassen hat.',
+    beside:
+      'Das Stück so ablängen, dass die Noppen zwischen den alten Eindrücken stehen: sie greifen in frisches Holz.',
+    wider:
+      'Um so viel breiter, wie der Schlitz gewachsen ist: jede Noppe steht so tief in ihrer Wand wie zuvor. Oder den Bundfuß auf diese Breite quetschen.',
+    glue: 'Etwas Leim in den Schlitz geben, den Bund einsetzen und niederhalten, bis der Leim fest ist. Er hält den Bund fest; gekeilt wird nicht mehr als ohne. Handschuhe und frische Luft, wie es auf dem Leim steht.',
+  },
+  use: 'In den Entwurf eintragen',
+  inUse: 'Der Entwurf hat es so.',
+  step: (fret) => `Bund ${fret} wieder eingesetzt`,
+  pressing: 'Eingeleimte Bünde keilen nicht. Die Kräfte sind die von gepressten in diesen Schlitzen.',
 };

@@ -4,6 +4,7 @@ import type * as failures from '../../en/workshop/failures.ts';
 export const FAILURE_WORDS: typeof failures.FAILURE_WORDS = {
   noSuchFret: (fret, frets) => `Bund ${fret} gibt es an diesem Hals nicht: Er hat die Bünde 1 bis ${frets}`,
   days: (days) => `die Tage seit dem Besaiten sind ${days}; möglich sind 0 Tage und mehr`,
+  narrower: (kerf, before) => `der Schlitz ist ${kerf} breit; er kann nicht enger sein, als er war: ${before}`,
   rod: (percent, least, most) => `die Stellung des Halsspannstabs ist ${percent}; möglich ist ${least} bis ${most} %`,
   relief: (relief, least, most) => `die gewünschte Halskrümmung ist ${relief}; möglich ist ${least} bis ${most}`,
   kerf: (least, tang, most) =>

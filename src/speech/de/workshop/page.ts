@@ -53,6 +53,7 @@ export const OPENING_WORDS: typeof actions.OPENING_WORDS = {
   log: 'Messprotokoll …',
   bench: 'An der Werkbank …',
   refret: 'Bundfüße für eine Neubundierung …',
+  reseat: 'Einen Bund wieder einsetzen …',
   proof: 'Wie gut es rechnet …',
   lessons: 'Lektionen …',
   glossary: 'Fachwörter …',

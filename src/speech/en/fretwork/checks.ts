@@ -322,8 +322,11 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
   },
   'channel-too-deep': {
     title: 'Channel too deep',
-    reason:
-      'So deep a channel would leave too little wood behind the rod. Numbers and picture take it no deeper than the limit, and less where the neck is thinner.',
+    reason: {
+      thin: 'So deep a channel leaves little wood behind the rod: the rod can push through the back, and the neck is weak there.',
+      capped:
+        'So deep a channel would leave too little wood behind the rod. Numbers and picture take it no deeper than the limit, and less where the neck is thinner.',
+    },
     remedy: 'Rout shallower, or make the neck thicker.',
   },
   'no-rod': {

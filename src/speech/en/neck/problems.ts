@@ -33,6 +33,7 @@ export const ENTRY_WORDS = words('ENTRY_WORDS', {
   besidePreviousMm: 'distance from the one before it in its course',
   thicknessMm: 'binding line thickness',
   share: 'share of the width',
+  daysIn: 'days that a fret had been in',
   widthMm: 'width of the laminate',
   modulusGPa: 'E along the grain',
   densityKgM3: 'density',

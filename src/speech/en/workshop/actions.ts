@@ -11,6 +11,7 @@ export const OPENING_WORDS = words('OPENING_WORDS', {
   log: 'Bench log …',
   bench: 'At the bench …',
   refret: 'Tangs for a refret …',
+  reseat: 'A fret seated again …',
   proof: 'Accuracy and proof …',
   lessons: 'Lessons …',
   glossary: 'Words of the trade …',

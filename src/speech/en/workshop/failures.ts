@@ -4,6 +4,7 @@ import { words } from '../../language.ts';
 export const FAILURE_WORDS = words('FAILURE_WORDS', {
   noSuchFret: (fret: string, frets: string) => `this neck has no fret ${fret}: its frets are 1 to ${frets}`,
   days: (days: string) => `days since stringing is ${days}; it must be 0 or more days`,
+  narrower: (kerf: string, before: string) => `the slot is ${kerf} wide; it must be no narrower than it was, ${before}`,
   rod: (percent: string, least: string, most: string) => `rod setting is ${percent}; it must be ${least} to ${most} %`,
   relief: (relief: string, least: string, most: string) =>
     `the relief you want is ${relief}; it must be ${least} to ${most}`,
