@@ -11,7 +11,7 @@ import { isOffered } from '../../../verdict/raised-by.ts';
 import { Dialog } from '../../../kit/dialog/dialog.tsx';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { bowText } from '../../../speech/bow.ts';
-import { formatNumber } from '../../../speech/quantity.ts';
+import { formatNumber, unitLabel } from '../../../speech/quantity.ts';
 import { textOf } from '../../../speech/quantity-text.ts';
 import { RESEAT_WORDS } from '../../../speech/en/pages/reseat.ts';
 import { Raised } from '../../workshop/checks/raised.tsx';
@@ -19,6 +19,7 @@ import { Asking } from '../wanted/asking.tsx';
 import { UseButton } from '../wanted/use-button.tsx';
 import { useChange } from '../wanted/use-change.tsx';
 import '../wanted/wanted.css';
+import './reseat.css';
 
 /** A month: long enough for a fret to have been played. */
 const USUAL_DAYS = 30;
@@ -106,7 +107,7 @@ function Helper({ build }: { readonly build: Build }) {
           </select>
         </label>
         <label className="goal-field">
-          {RESEAT_WORDS.kerf}
+          {RESEAT_WORDS.kerf}, {unitLabel('mm', system)}
           <ListNumber
             kind="kerfMm"
             name={RESEAT_WORDS.kerf}

@@ -10,6 +10,7 @@ import { ListEditor, useListEdit } from '../../../kit/list-editor.tsx';
 import { ListNumber } from '../../../kit/list-number.tsx';
 import { LabelledSelect } from '../../../kit/labelled-select.tsx';
 import { percentText, shareParameter, withoutWidths, withPieces, withShare, withWidths } from './laminate-shares.ts';
+import { unitLabel } from '../../../speech/quantity.ts';
 import { woodNameIn } from '../../../speech/names.ts';
 
 const WIDTHS_BY = ['share', 'mm'] as const;
@@ -62,7 +63,7 @@ export function LaminatesEditor() {
               laminates.length > 1 && <p className="quiet">{LIST_WORDS.laminates.rest(percentText(restShare))}</p>
             ) : laminate.widthMm !== undefined ? (
               <label>
-                {LIST_WORDS.laminates.width(place)}
+                {LIST_WORDS.laminates.width(place)}, {unitLabel('mm', edit.system)}
                 <ListNumber
                   kind="widthMm"
                   name={LIST_WORDS.laminates.width(place)}
