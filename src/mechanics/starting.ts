@@ -3,10 +3,11 @@
  *
  *   one number B      r(x) = 4·B·s·(1 − s),  s = (x − x₁)/(x_e − x₁)     between fret 1 and the body-joint fret (assumption:
  *                     a bow of constant curvature), and straight on from the joint
+ *   pressed with heat the bow that was measured once the neck had sprung back; nothing of it is predicted
  *   one per fret      linear between frets, against the straightedge from fret 1 to the joint
  */
 import type { Build } from '../neck/build.ts';
-import { fallAwayAtMm, fretPositionsMm } from '../neck/neck-shape.ts';
+import { bowBeforeFrettingMm, fallAwayAtMm, fretPositionsMm } from '../neck/neck-shape.ts';
 import { reliefFromDepth, sampleLine } from './relief.ts';
 import { straightedgeOf } from './states.ts';
 
@@ -22,7 +23,7 @@ export function startingRelief(build: Build, stationXMm: Float64Array): Float64A
   return stationXMm.map((x) => {
     const s = (Math.min(x, toXMm) - fromXMm) / (toXMm - fromXMm);
     const beyond = Math.max(0, x - toXMm) / (toXMm - fromXMm);
-    return 4 * build.startingBowMm * (s * (1 - s) - beyond);
+    return 4 * bowBeforeFrettingMm(build) * (s * (1 - s) - beyond);
   });
 }
 

@@ -27,7 +27,7 @@ export const isEarlierGrip = ({ studShape, studSoftnessMm }: typeof EARLIER_GRIP
  * Until version 3 all strings had one action and all frets one line, the saw went as far as the binding let it and a tang to the
  * edge where its slot did, all frets went into a finished neck, and every neck was right-handed.
  */
-export const BEFORE_3: Pick<
+const BEFORE_3: Pick<
   Build,
   | 'bassHigherMm'
   | 'fallAwayMm'
@@ -48,12 +48,20 @@ export const BEFORE_3: Pick<
   leftHanded: false,
 };
 
+/** The build of version 2 as one of version 3: a neck whose outer lines stay whole got other numbers then, and a check says so. */
+export function before3(build: Record<string, unknown>): Record<string, unknown> {
+  const [lines, sawn] = [build['bindingLineCount'], build['linesSawnThrough']];
+  const hadWholeLines = typeof lines === 'number' && typeof sawn === 'number' && lines > sawn;
+  return { ...build, ...BEFORE_3, ...(hadWholeLines ? { endsChanged: true } : {}) };
+}
+
 /**
  * Until version 4 the stiffness of the glue was a number beside its kind. Where it was that of the kind it follows the kind
  * from now on; any other stays as it was entered. Densities of some woods were derived, and wenge had 1.10 for a shear that
  * its test has not: a build with one of these woods keeps the numbers that a neck was made by, and a check says so. There
  * was one own wood, without a name. Channels tapered with the neck and stopped at a share of its wood; there was one rod,
- * and bars were solid. No neck had a zero fret.
+ * and bars were solid. No neck had a zero fret or
+ * was pressed straight with heat.
  */
 export function before4(stored: Record<string, unknown>): Record<string, unknown> {
   const { ownModulusGPa: modulusGPa, ownDensityKgM3: densityKgM3, ...build } = stored;
@@ -62,6 +70,11 @@ export function before4(stored: Record<string, unknown>): Record<string, unknown
   const isOfKind = kind?.id === 'wood-glue' && glueModulusMPa === kind.modulusMPa;
   return {
     ...build,
+    endsChanged: stored['endsChanged'] === true,
+    heatPressed: false,
+    heatBeforeMm: 0,
+    heatAfterMm: 0,
+    heatRestMm: 0,
     zeroFret: false,
     zeroFretHigherMm: 0.05,
     channelCut: 'tapered',
@@ -86,7 +99,7 @@ function hasMovedWood({ boardWood, laminates, binding }: Record<string, unknown>
 /** Turns the build of version i + 1 into that of version i + 2. */
 const MIGRATIONS: readonly ((build: Record<string, unknown>) => Record<string, unknown>)[] = [
   (build) => ({ ...build, studShape: EARLIER_GRIP.studShape }),
-  (build) => ({ ...build, ...BEFORE_3 }),
+  before3,
   before4,
 ];
 

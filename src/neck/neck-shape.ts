@@ -56,6 +56,13 @@ export function stringHeightAtNutMm({
   return zeroFret ? crownHeightMm + zeroFretHigherMm : stringHeightNutMm;
 }
 
+/** Bow of a neck before its frets go in, as one number, mm: as it was measured, or as it rested after heat and pressing. */
+export const bowBeforeFrettingMm = ({
+  heatPressed,
+  heatRestMm,
+  startingBowMm,
+}: ShapeOf<'heatPressed' | 'heatRestMm' | 'startingBowMm'>): number => (heatPressed ? heatRestMm : startingBowMm);
+
 /** Board radius at x in mm; Infinity on a flat board. */
 export function boardRadiusMm(
   build: ShapeOf<'scaleLengthMm' | 'fretCount' | 'boardShape' | 'radiusNutMm' | 'radiusLastFretMm'>,

@@ -182,6 +182,7 @@ export const PARAMETERS = [
   // Edges and binding
   number('edges', 'bindingLineCount', '', [0, 5, 1, 0], [0, 3], { integer: true }),
   number('edges', 'linesSawnThrough', '', [0, 5, 1, 0], [0, 3], { integer: true }),
+  flag('edges', 'endsChanged', false),
   number('edges', 'bridgeMm', 'mm', [0, 8, 0.1, 0], [0, 3]),
   flag('edges', 'undercutTangs', false),
   number('edges', 'nipClearanceMm', 'mm', [0, 2, 0.05, 0.5], [0.3, 1]),
@@ -231,7 +232,9 @@ export const PARAMETERS = [
 
   // A neck that exists
   choice('existing', 'job', ['new', 'refret'], 'new'),
-  number('existing', 'startingBowMm', 'mm', [-1, 1.5, 0.01, 0], [-0.2, 0.6], { source: 'own-measurement', when: { job: ['refret'] } }),
+  flag('existing', 'heatPressed', false, { when: { job: ['refret'] } }),
+  number('existing', 'startingBowMm', 'mm', [-1, 1.5, 0.01, 0], [-0.2, 0.6], { source: 'own-measurement', when: { job: ['refret'], heatPressed: [false] } }),
+  ...(['heatBeforeMm', 'heatAfterMm', 'heatRestMm'] as const).map((id) => number('existing', id, 'mm', [-1, 1.5, 0.01, 0], [-0.2, 0.6], { source: 'own-measurement', when: { job: ['refret'], heatPressed: [true] } })),
 
   // Assumptions
   choice('assumptions', 'woodValues', ['printed', 'earlier'], 'printed', { source: 'wood-tables' }),
@@ -264,6 +267,7 @@ const RESTS_ON: Partial<Record<ParameterId, (build: Build) => boolean>> = {
   barDepthMm: (build) => build.barCount > 0,
   barWallMm: (build) => build.barCount > 0 && (build.barKind === 'steel-tube' || build.barKind === 'steel-t'),
   barModulusGPa: (build) => build.barCount > 0 && build.barKind === 'solid',
+  endsChanged: (build) => build.endsChanged,
   // What older builds were computed with is offered to those alone.
   woodValues: (build) => build.woodValues !== 'printed',
   // Only a tang that is nipped short ends before its slot does.

@@ -108,6 +108,7 @@ const COMPUTED = {
   lineReliefMm: mm(),
   wantedLineReliefMm: mm(),
   planeOffMm: mm(),
+  heatSprungBackPercent: plain('%', 0),
 
   // Rod and strings
   rodRangePercent: plain('%', 0),

@@ -31,6 +31,7 @@ export function checkReason({ code, variant, about }: Pick<Check, 'code' | 'vari
     case 'dust':
     case 'dust-sensitising':
     case 'glue':
+    case 'heat':
     case 'listed-wood':
       return CHECK_TEXTS[code].reason(cautionText({ id: code, about }));
     default: {

@@ -64,6 +64,10 @@ export const QUANTITY_MEANINGS: Readonly<Record<ComputedKey, QuantityMeaning>> =
   glueTotalMm3: { meaning: 'room for glue in all slots together' },
   glueBeadMm: { meaning: 'round bead along the slot that fills it' },
   openTimeMin: { meaning: 'from spreading the glue to the fret being home' },
+  heatSprungBackPercent: {
+    meaning: 'how much of what heat and pressing took out of a neck came back, as it was measured',
+    model: '9. Moments of the job',
+  },
   clampPressureMPa: { meaning: 'pressure of clamps that holds a fretted board flat on the neck', model: SEATING },
   freeBoardBowMm: { meaning: 'hump of a fretted board on the bench, from its first to its last fret', model: SEATING },
   clampedForceN: { meaning: 'force with which a fret wedges its slot while the board is clamped flat', model: SEATING },

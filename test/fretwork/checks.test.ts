@@ -128,6 +128,7 @@ const CASES: readonly Case[] = [
   },
   { code: 'earlier-grip', severity: 'note', change: { studShape: 0, studSoftnessMm: 0.05 } },
   { code: 'earlier-woods', severity: 'note', change: { woodValues: 'earlier', boardWood: 'sapele' } },
+  { code: 'earlier-ends', severity: 'note', change: { ...BOUND, endsChanged: true } },
   { code: 'slot-too-shallow', severity: 'stop', change: { slotDepthMm: 1.9 }, value: 1.9, limit: 2.4 },
   // Flat cut in a 305 mm radius, 56 mm wide: the drop at the last fret is 28²/(305 + √(305² − 28²)) = 1.28796.
   {
@@ -179,6 +180,12 @@ const CASES: readonly Case[] = [
     severity: 'note',
     change: { ...BOUND, ...lined('fibre'), method: 'glue', glueKind: 'wood-glue' },
   },
+  {
+    code: 'binding-harmed',
+    severity: 'note',
+    change: { ...BOUND, ...lined('celluloid'), job: 'refret', heatPressed: true },
+  },
+  { code: 'heat', severity: 'note', change: { job: 'refret', heatPressed: true } },
   { code: 'string-near-end', severity: 'warn', change: { endBevelDegrees: 60 }, limit: 1.2 },
   {
     code: 'studs-overlap',
@@ -379,6 +386,7 @@ describe('each check speaks up', () => {
       'soft-glue': true,
       'earlier-grip': true,
       'earlier-woods': true,
+      'earlier-ends': true,
       'slot-too-shallow': true,
       'slot-shallow-at-edge': true,
       'little-air': true,
@@ -421,6 +429,7 @@ describe('each check speaks up', () => {
       dust: true,
       'dust-sensitising': true,
       glue: true,
+      heat: true,
       'listed-wood': true,
     };
     expect([...new Set(CASES.map((entry) => entry.code))].sort()).toEqual(Object.keys(codes).sort());

@@ -21,7 +21,7 @@ import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import {
   before4,
   EARLIER_GRIP,
-  BEFORE_3,
+  before3,
   PROJECT_EXTENSION,
   PROJECT_VERSION,
   readProject,
@@ -52,12 +52,17 @@ const expectedOf = (folder: string) => JSON.parse(textOf(folder, 'expected.json'
 
 /** A build of an old release as this one has it: what did not exist then has its default, or what it was until then. */
 function nowadays(build: Build): Build {
+  const has = (id: keyof Build) => (build as Partial<Build>)[id] !== undefined;
   // Project version 1 knew no shape of the studs: all were blocks.
+  const shaped: Record<string, unknown> = {
+    ...(has('studShape') ? {} : { studShape: EARLIER_GRIP.studShape }),
+    ...build,
+  };
   // Version 3 brought the set-up of strings, ends of slots, the order of work and left-handed necks.
-  const before: Partial<Build> = { studShape: EARLIER_GRIP.studShape, ...BEFORE_3 };
-  // Version 4 brought the stiffness of each kind of glue and several own woods, and kept the values of woods that moved.
-  const isOld = (build as Partial<Build>).ownWoods === undefined;
-  return isOld ? { ...defaultBuild(), ...before4({ ...before, ...build }) } : build;
+  const third = has('bridgeMm') ? shaped : before3(shaped);
+  // Version 4 brought the stiffness of each kind of glue, several own woods, channels, rods and bars as they are made, zero
+  // frets and heat, and kept the values of woods that moved.
+  return { ...defaultBuild(), ...(has('ownWoods') ? third : before4(third)) } as Build;
 }
 
 /** What a link in a file opens. */

@@ -5,7 +5,16 @@ import { woodById } from '../../neck/woods.ts';
 import { basedOn, type Basis, type SourceCode } from '../facts.ts';
 
 export type CautionId =
-  'dust' | 'dust-sensitising' | 'wire-ends' | 'pressing' | 'glue' | 'solvents' | 'strings' | 'rod' | 'listed-wood';
+  | 'dust'
+  | 'dust-sensitising'
+  | 'wire-ends'
+  | 'pressing'
+  | 'glue'
+  | 'solvents'
+  | 'strings'
+  | 'rod'
+  | 'listed-wood'
+  | 'heat';
 
 export interface Caution extends Basis {
   readonly id: CautionId;
@@ -31,6 +40,10 @@ function caution(id: CautionId, source: SourceCode = 'practice', about: readonly
   return { id, about, ...basedOn(source) };
 }
 
+/** Is this job one of a neck that is pressed straight with heat first? */
+export const isHeatPressed = ({ job, heatPressed }: Pick<Build, 'job' | 'heatPressed'>): boolean =>
+  job === 'refret' && heatPressed;
+
 /** The cautions that this build calls for, by id. */
 export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
   const listed = listedWoods(build);
@@ -43,6 +56,7 @@ export function cautionsFor(build: Build): ReadonlyMap<CautionId, Caution> {
     build.method !== 'press' && caution('solvents'),
     caution('strings'),
     build.rodKind !== 'none' && caution('rod'),
+    isHeatPressed(build) && caution('heat'),
     listed.length > 0 && caution('listed-wood', 'listed-species', listed),
   ];
   return new Map(cautions.filter((one) => one !== false).map((one) => [one.id, one]));

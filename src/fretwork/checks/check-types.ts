@@ -19,6 +19,7 @@ export type CheckCode =
   | 'soft-glue'
   | 'earlier-grip'
   | 'earlier-woods'
+  | 'earlier-ends'
   | 'slot-too-shallow'
   | 'slot-shallow-at-edge'
   | 'little-air'
@@ -61,6 +62,7 @@ export type CheckCode =
   | 'dust'
   | 'dust-sensitising'
   | 'glue'
+  | 'heat'
   | 'listed-wood';
 
 /** What more than its code says why a check speaks up. */
@@ -69,8 +71,8 @@ export interface CheckVariants {
   readonly 'body-wedges': 'bears' | 'bow' | 'split' | 'force';
   /** A straight channel leaves thin wood; one that tapers is taken no deeper than the limit. */
   readonly 'channel-too-deep': 'thin' | 'capped';
-  /** By what the glue is cleaned off with; by the water in it. */
-  readonly 'binding-harmed': 'solvent' | 'water';
+  /** By what the glue is cleaned off with; by the water in it; by the heat that a neck is pressed with. */
+  readonly 'binding-harmed': 'solvent' | 'water' | 'heat';
   readonly 'blank-incomplete': BlankPart;
   readonly 'blank-span': BlankPart;
   readonly 'blank-sags-far': BlankPart;

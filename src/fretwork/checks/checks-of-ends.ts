@@ -1,4 +1,5 @@
 /** Checks of the fret ends: shelf, nip, bevel beside the outer strings. */
+import { isHeatPressed } from './cautions.ts';
 import { sheetMaterial } from '../../neck/materials/binding.ts';
 import { bindingInUse, type Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
@@ -40,13 +41,12 @@ function outerString(build: Build, ends: readonly FretEnd[]): Check[] {
   return [check('string-near-end', 'warn', 'endBevelDegrees', measure, PRACTICE, { frets: near.frets })];
 }
 
-/** Binding that does not stand what the glue brings: the solvent that takes it off, or its water. */
+/** Binding that does not stand what comes to it: the solvent that takes the glue off, its water, or heat. */
 function harmedBinding(build: Build): Check[] {
-  if (build.method === 'press') return [];
-  const glue = glueById(build.glueKind);
-  const brings = { solvent: glue.isHard.is, water: glue.isWatery.is };
+  const glue = build.method === 'press' ? undefined : glueById(build.glueKind);
+  const brings = { solvent: glue?.isHard.is, water: glue?.isWatery.is, heat: isHeatPressed(build) };
   const sheets = bindingInUse(build).flatMap(({ material }) => sheetMaterial(material) ?? []);
-  return (['solvent', 'water'] as const).flatMap((variant) => {
+  return (['solvent', 'water', 'heat'] as const).flatMap((variant) => {
     const about = [...new Set(sheets.filter(({ harmedBy }) => harmedBy.includes(variant)).map(({ id }) => id))];
     if (!brings[variant] || about.length === 0) return [];
     return [check('binding-harmed', 'note', 'binding', NO_MEASURE, PRACTICE, { variant, about })];

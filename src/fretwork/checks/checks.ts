@@ -3,6 +3,7 @@
  * are refused by neck/schema.ts; here are the unwise ones, and reminders. Limits: limits.ts.
  */
 import { bindingInUse, type Build } from '../../neck/build.ts';
+import { slotShortMm } from '../../neck/neck-shape.ts';
 import { glueById } from '../../neck/glues.ts';
 import { hasMoved } from '../../neck/woods.ts';
 import { basedOn } from '../facts.ts';
@@ -39,6 +40,7 @@ const REMINDERS = [
   ['dust', 'boardWood'],
   ['dust-sensitising', 'boardWood'],
   ['glue', 'glueKind'],
+  ['heat', 'heatRestMm'],
   ['listed-wood', 'boardWood'],
 ] as const;
 
@@ -63,6 +65,12 @@ function earlierWoods(build: Build): Check[] {
     : [];
 }
 
+/** A bound neck from a file of before version 3, whose whole lines counted as sawn through. */
+const earlierEnds = (build: Build): Check[] =>
+  build.endsChanged && slotShortMm(build) > 0
+    ? [check('earlier-ends', 'note', 'endsChanged', NO_MEASURE, basedOn('prediction'))]
+    : [];
+
 const RANK: Readonly<Record<Severity, number>> = { stop: 0, warn: 1, note: 2 };
 
 /**
@@ -86,6 +94,7 @@ export function checkFretwork(build: Build, numbers: CheckNumbers = {}): Check[]
     ...glueChecks(build, numbers),
     ...settingTime(build),
     ...earlierWoods(build),
+    ...earlierEnds(build),
     ...reminders(build),
   ].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
 }

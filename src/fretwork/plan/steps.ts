@@ -8,7 +8,7 @@ import type { Build } from '../../neck/build.ts';
 import { glueById } from '../../neck/glues.ts';
 import { filedQuantity, isComputed, quantityOf, type QuantityKey } from '../../neck/quantities.ts';
 import { bendFor, gaugedRadiusMm } from '../bending.ts';
-import { cautionsFor, type CautionId } from '../checks/cautions.ts';
+import { cautionsFor, isHeatPressed, type CautionId } from '../checks/cautions.ts';
 import { fretEnds, type FretEnd } from '../ends.ts';
 import { glueNeeded } from '../glue.ts';
 import { tightestRadiusMm } from './metal-comparison.ts';
@@ -21,6 +21,7 @@ import { wireOrder, wirePieces } from '../wire.ts';
 export type StepId =
   | 'pull'
   | 'mend'
+  | 'heat'
   | 'level-board'
   | 'saw'
   | 'clean'
@@ -124,9 +125,28 @@ function step<Id extends StepId & StepTitle>(
   return { id, title: id, parts, quantities, cautions };
 }
 
-/** Refret only: getting the old frets out, and the board sound again. */
+/** How much of what heat and pressing took out of a neck has come back, per cent; undefined where they took nothing out. */
+export function heatSprungBackPercent({ heatBeforeMm, heatAfterMm, heatRestMm }: Build): number | undefined {
+  const taken = heatBeforeMm - heatAfterMm;
+  return Math.abs(taken) < 1e-9 ? undefined : (100 * (heatRestMm - heatAfterMm)) / taken;
+}
+
+function heating(build: Build): Step[] {
+  if (!isHeatPressed(build)) return [];
+  const back = heatSprungBackPercent(build);
+  const quantities = [
+    one('heatBeforeMm', build.heatBeforeMm),
+    one('heatAfterMm', build.heatAfterMm),
+    one('heatRestMm', build.heatRestMm),
+    ...(back === undefined ? [] : [one('heatSprungBackPercent', back)]),
+  ];
+  return [step('heat', ['heat'], ['heat'], quantities)];
+}
+
+/** Refret only: getting the old frets out, the neck straight and the board sound again. */
 function pulling({ build }: Job): Step[] {
-  return build.job === 'refret' ? [step('pull', ['pull'], ['wire-ends']), step('mend', ['mend'], ['dust'])] : [];
+  if (build.job !== 'refret') return [];
+  return [step('pull', ['pull'], ['wire-ends']), ...heating(build), step('mend', ['mend'], ['dust'])];
 }
 
 function levellingBoard({ build }: Job): Step[] {

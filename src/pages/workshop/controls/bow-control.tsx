@@ -19,7 +19,13 @@ import { ControlRow } from './control-row.tsx';
 import { NumberSteppers } from './number-steppers.tsx';
 
 /** Parameters that are bows, and which way a flat one is about to go where that goes without saying. */
-const BOWS: Readonly<Record<string, BowWay | null>> = { startingBowMm: null, targetReliefMm: 'hollow' };
+const BOWS: Readonly<Record<string, BowWay | null>> = {
+  startingBowMm: null,
+  heatBeforeMm: null,
+  heatAfterMm: null,
+  heatRestMm: null,
+  targetReliefMm: 'hollow',
+};
 
 export function isBow({ id }: Pick<NumberParameter, 'id'>): boolean {
   return Object.hasOwn(BOWS, id);

@@ -15,6 +15,7 @@ export const CAUTION_WORDS: typeof english.CAUTION_WORDS = {
     strings: 'Saiten',
     rod: 'Spannstab',
     'listed-wood': 'geschütztes Holz',
+    heat: 'Wärme',
   },
 };
 
@@ -32,6 +33,7 @@ export const CAUTION_TEXTS: typeof english.CAUTION_TEXTS = {
   strings:
     'Eine Saite kann reißen: das Gesicht abwenden, wenn sie das erste Mal auf Ton kommt, und ihre Enden kurz abschneiden.',
   rod: 'Die Mutter des Spannstabs je eine Viertelumdrehung drehen und warten. Geht sie schwer, ist sie an ihrer Grenze: Dort aufhören. Ein gebrochener Spannstab lässt sich ersetzen, aber dafür muss der Hals geöffnet werden.',
+  heat: 'Bügeleisen und Heizmatten verbrennen die Haut und können Holz, Lack und Zelluloid versengen oder entzünden: nie allein lassen, Brennbares fernhalten, nichts übereilen. Wärme, die das Holz bewegt, erweicht auch den Leim unter dem Griffbrett und um die Einlagen; vom Halsansatz eines eingeleimten Halses fernhalten. Die Anleitung des Geräts und die örtlichen Regeln entscheiden.',
   'listed-wood': (woods) =>
     `Der Handel mit diesem Holz (${woods}) kann nach dem Washingtoner Artenschutzübereinkommen (CITES) geregelt sein. Die geltende Liste prüfen, und den Nachweis, woher das Holz kommt, bei diesem Blatt aufheben.`,
 };

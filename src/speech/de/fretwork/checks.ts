@@ -96,6 +96,12 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     remedy:
       'Für eine neue Arbeit „Werte der Hölzer“ auf „wie gedruckt“ stellen. Kräfte und Krümmung ändern sich damit.',
   },
+  'earlier-ends': {
+    title: 'Die eingefassten Enden sind neu gerechnet',
+    reason:
+      'Dieser Hals kommt aus einer früheren Datei, die ganz bleibende Außenstreifen als durchgesägt nahm. Damals ergaben seine Bünde etwa ein Zehntel und seine Saiten ein Zwanzigstel zu viel Krümmung. Seine Zahlen sind jetzt kleiner.',
+    remedy: 'Nichts zu ändern. „Enden neu gerechnet“ abwählen, wenn Sie es gesehen haben.',
+  },
   'slot-too-shallow': {
     title: 'Schlitz zu flach',
     reason: 'Der Bundfuß ist tiefer als der Schlitz: Er stößt auf den Grund, und der Bundkopf bleibt oben.',
@@ -165,8 +171,9 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
       solvent:
         'Was diesen Leim vom Holz löst, erweicht oder quillt die Einfassung: Sie verschmiert und zieht sich beim Trocknen ab.',
       water: 'Das Wasser im Leim lässt die Einfassung quellen und tagelang wieder schwinden.',
+      heat: 'Wärme erweicht diese Einfassung, sie kann schrumpfen oder sich lösen; Zelluloid kann sich entzünden.',
     },
-    remedy: 'Die Einfassung abkleben und den Leim vorher an einem Abschnitt davon ausprobieren.',
+    remedy: 'Die Einfassung schützen und Leim oder Wärme vorher an einem Abschnitt davon ausprobieren.',
   },
   'string-near-end': {
     title: 'Saite nahe am Bundstabende',
@@ -379,6 +386,11 @@ export const CHECK_TEXTS: typeof english.CHECK_TEXTS = {
     title: 'Leim',
     reason: (caution) => caution,
     remedy: 'Das Merkblatt des Leims lesen, den Sie in der Hand haben.',
+  },
+  heat: {
+    title: 'Wärme',
+    reason: (caution) => caution,
+    remedy: 'Langsam erwärmen, nach einer Woche messen und die Krümmung eingeben, die geblieben ist.',
   },
   'listed-wood': {
     title: 'Geschütztes Holz',

@@ -9,6 +9,7 @@ export const STEP_WORDS: typeof english.STEP_WORDS = {
   titles: {
     pull: 'Alte Bünde ziehen',
     mend: 'Schlitze ausbessern',
+    heat: 'Mit Wärme gerade pressen',
     'level-board': 'Griffbrett abrichten',
     saw: 'Schlitze sägen',
     deepen: 'Schlitze vertiefen, wo nötig',
@@ -38,6 +39,7 @@ export const STEP_WORDS: typeof english.STEP_WORDS = {
 export const STEP_TEXTS: typeof english.STEP_TEXTS = {
   pull: 'In den Aufzeichnungen nachsehen, wie sie eingesetzt wurden: Leim löst sich mit Wärme. Jeden Bund mit einem Lötkolben erwärmen, mit bündig geschliffener Zange an einem Ende ansetzen und in kleinen Bissen längs des Schlitzes heben, ohne zu hebeln. Der Reihe nach aufheben, bis die neuen drin sind.',
   mend: 'Vor allem anderen abgehobene Splitter wieder anleimen. Die Breite jedes Schlitzes messen und die abweichenden als Strecke eingeben: Alte Schlitze sind selten gleich. Auch messen, wie das unbundierte Griffbrett gebogen ist.',
+  heat: 'Den unbundierten Hals auf einen geraden Balken spannen, etwas über gerade hinaus, mit einem Bügeleisen oder einer Heizmatte auf dem Griffbrett; in den Zwingen abkühlen lassen. Messen, wenn er herauskommt, und nach einer Woche noch einmal, bevor etwas gehobelt wird: Ein Teil der Krümmung kommt zurück, und wie viel, kann vorher niemand sagen.',
   'level-board': 'Das Griffbrett unter dem Richtlineal völlig gerade abrichten.',
   'level-board-rod':
     'Manche lockern dafür den Spannstab, andere stellen ihn vorher ein: Bei einem bleiben, und die Bünde mit demselben Stand des Spannstabs abrichten.',

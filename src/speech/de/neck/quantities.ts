@@ -50,6 +50,7 @@ export const QUANTITY_WORDS: typeof english.QUANTITY_WORDS = {
   glueBeadMm: 'Raupe',
   openTimeMin: 'Offene Zeit',
   clampTimeMin: 'Spannzeit',
+  heatSprungBackPercent: 'Zurückgefedert',
   clampPressureMPa: 'Spanndruck',
   freeBoardBowMm: 'Buckel des bundierten Griffbretts',
   clampedForceN: 'Keilkraft unter den Zwingen',

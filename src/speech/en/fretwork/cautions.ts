@@ -17,6 +17,7 @@ export const CAUTION_WORDS = words('CAUTION_WORDS', {
     strings: 'strings',
     rod: 'rod',
     'listed-wood': 'protected wood',
+    heat: 'heat',
   } satisfies Readonly<Record<CautionId, string>>,
 });
 
@@ -33,6 +34,7 @@ export const CAUTION_TEXTS = words('CAUTION_TEXTS', {
     'Alcohol, acetone and naphtha burn: no flame, iron or sparks near, fresh air, rags spread out to dry outside.',
   strings: 'A string can let go: face away while it comes up to pitch the first time, and cut its ends short.',
   rod: 'Turn the rod a quarter at a time and wait. A nut that has become hard to turn is at its limit: stop there. A broken rod can be replaced, but the neck has to be opened for it.',
+  heat: 'Irons and heating blankets burn skin and can scorch or light wood, finish and celluloid: never leave them alone, keep what burns away, and do not hurry them. Heat that moves the wood also softens the glue under the board and around inlays; where the neck is glued to a body, keep it off that joint. The instructions of the device and local rules decide.',
   'listed-wood': (woods: string) =>
     `Trade in ${woods} may be regulated under CITES. Check the current listing, and keep proof of where the wood came from with this sheet.`,
 } satisfies Readonly<Record<CautionId, string | ((...given: string[]) => string)>>);

@@ -107,6 +107,12 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
       `This neck comes from an earlier file. Its ${woods} had a density worked out from another figure, or a stiffness with a share for shear that its test does not have. It keeps those numbers, so that it still says what it said when you worked by it.`,
     remedy: 'For a new job set “Values of the woods” to “as printed”. Forces and bow change with it.',
   },
+  'earlier-ends': {
+    title: 'Its bound ends are computed anew',
+    reason:
+      'This neck comes from an earlier file, which took outer lines that stay whole as sawn through. It was then given about a tenth too much bow of its frets and a twentieth too much of its strings. Its numbers are smaller now.',
+    remedy: 'Nothing to change. Untick “Ends computed anew” once you have seen it.',
+  },
   'slot-too-shallow': {
     title: 'Slot too shallow',
     reason: 'The tang is deeper than the slot: it hits the floor and the crown stays up.',
@@ -171,8 +177,9 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     reason: {
       solvent: 'What takes this glue off wood softens or swells the binding: it smears, and pulls away as it dries.',
       water: 'Water in the glue makes the binding swell, and shrink again for days.',
+      heat: 'Heat softens this binding and can let it shrink or lift; celluloid can catch fire.',
     },
-    remedy: 'Tape the binding off and try the glue on an offcut of it first.',
+    remedy: 'Shield the binding, and try glue or heat on an offcut of it first.',
   },
   'string-near-end': {
     title: 'String near the fret end',
@@ -372,6 +379,11 @@ export const CHECK_TEXTS = words('CHECK_TEXTS', {
     title: 'Glue',
     reason: (caution: string) => caution,
     remedy: 'Read the data sheet of the glue in your hand.',
+  },
+  heat: {
+    title: 'Heat',
+    reason: (caution: string) => caution,
+    remedy: 'Warm slowly, measure after a week, and enter the bow that is left.',
   },
   'listed-wood': {
     title: 'Protected wood',

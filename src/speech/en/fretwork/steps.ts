@@ -10,6 +10,7 @@ export const STEP_WORDS = words('STEP_WORDS', {
   titles: {
     pull: 'Pull the old frets',
     mend: 'Mend the slots',
+    heat: 'Press straight with heat',
     'level-board': 'Level the board',
     saw: 'Saw the slots',
     deepen: 'Deepen the slots where needed',
@@ -39,6 +40,7 @@ export const STEP_WORDS = words('STEP_WORDS', {
 export const STEP_TEXTS = words('STEP_TEXTS', {
   pull: 'Look in the record how they were seated: glue lets go with heat. Warm each fret with an iron, start at an end with flush-ground nippers, and lift in small bites along the slot without prying. Keep them in order until the new ones are in.',
   mend: 'Glue lifted chips back before anything else. Measure the kerf of every slot and enter the odd ones as a region: old slots are rarely alike. Measure the bow of the bare board too.',
+  heat: 'Clamp the bare neck on a straight beam, a little past straight, with an iron or a heating blanket on the board; let it cool in the clamps. Measure it when it comes out, and again after a week before anything is planed: part of the bow comes back, and nobody can say beforehand how much.',
   'level-board': 'Bring the board dead straight under a straightedge.',
   'level-board-rod':
     'Some makers slacken the rod for this, others set it first: keep to one way, and level the frets with the rod the same.',

@@ -51,6 +51,7 @@ export const QUANTITY_WORDS = words('QUANTITY_WORDS', {
   glueBeadMm: 'Bead',
   openTimeMin: 'Open time',
   clampTimeMin: 'Clamped',
+  heatSprungBackPercent: 'Sprung back',
   clampPressureMPa: 'Clamping pressure',
   freeBoardBowMm: 'Hump of the fretted board',
   clampedForceN: 'Wedge force under the clamps',
