@@ -75,6 +75,7 @@ export interface NeckNumbers {
   readonly glueMm3: number;
   readonly steps: readonly Pick<Step, 'id' | 'title'>[];
   readonly seatingOrder: Build['seatingOrder'];
+  readonly workOrder: Build['workOrder'];
   /** From the frets to the strings, days. */
   readonly waitDays: number;
   readonly refretRisk: Refret;
@@ -185,6 +186,7 @@ export function neckNumbers(
     glueMm3: glueNeeded(build).totalMm3,
     steps: fretworkSteps(build).map(({ id, title }) => ({ id, title })),
     seatingOrder: build.seatingOrder,
+    workOrder: build.workOrder,
     waitDays: waitDays(build),
     refretRisk: refretOf(build),
     chamferMm: build.chamferMm,

@@ -21,14 +21,17 @@ export const PHASES: readonly Phase[] = ['bare', 'frets', 'strung', 'weeks', 'ro
 /** Days after stringing that have a stop of their own: an hour to ten years, evenly on a log scale as people count. */
 const DAYS = [1 / 24, 1, 7, 30, 90, 365, 3650];
 
-type ForRail = Pick<Build, 'fretCount' | 'seatingOrder' | 'settleDays' | 'rodKind'>;
+type ForRail = Pick<Build, 'fretCount' | 'seatingOrder' | 'settleDays' | 'rodKind' | 'workOrder'>;
+
+/** Is the neck never to be had with some of its frets, because its board comes to it with all of them? */
+export const isBoardFirst = ({ workOrder }: Pick<Build, 'workOrder'>): boolean => workOrder === 'board-first';
 
 /** Every stop of a build, in order. */
 export function railStops(build: ForRail): RailPosition[] {
   const frets = Array.from({ length: build.fretCount }, (_, index): RailPosition => {
     const fretsIn = index + 1;
     return { phase: 'frets', fretsIn: fretsIn === build.fretCount ? 'all' : fretsIn };
-  });
+  }).slice(isBoardFirst(build) ? -1 : 0);
   const days = [...new Set([...DAYS, build.settleDays])].sort((a, b) => a - b);
   return [
     { phase: 'bare' },
@@ -64,7 +67,7 @@ export function stopIndex(stops: readonly RailPosition[], position: RailPosition
 /** Number of frets that are in at a position. */
 export function fretsInAt(build: ForRail, position: RailPosition): number {
   if (position.phase === 'bare') return 0;
-  if (position.phase !== 'frets' || position.fretsIn === 'all') return build.fretCount;
+  if (position.phase !== 'frets' || position.fretsIn === 'all' || isBoardFirst(build)) return build.fretCount;
   return Math.min(position.fretsIn, build.fretCount);
 }
 

@@ -18,6 +18,15 @@ describe('the stops', () => {
     expect(days).toEqual([...new Set(days)].sort((a, b) => a - b));
   });
 
+  test('have all frets at once where the board comes to the neck with them', () => {
+    const fretted: Build = { ...build, workOrder: 'board-first' };
+    const stops = railStops(fretted);
+    expect(stops.filter(({ phase }) => phase === 'frets')).toEqual([{ phase: 'frets', fretsIn: 'all' }]);
+    // A moment that was chosen before the order of work was.
+    expect(stops[stopIndex(stops, { phase: 'frets', fretsIn: 5 })]).toEqual({ phase: 'frets', fretsIn: 'all' });
+    expect(momentAt(fretted, { phase: 'frets', fretsIn: 5 }, 0)).toEqual({ strung: false, days: 0, rodPercent: 0 });
+  });
+
   test('end before the rod where there is none', () => {
     expect(railStops(build).at(-1)!.phase).toBe('rod');
     expect(railStops({ ...build, rodKind: 'none' }).at(-1)!.phase).toBe('weeks');

@@ -56,7 +56,12 @@ function wedging(neck: NeckNumbers, first: NeckNumbers, system: UnitSystem): str
     if (differs(neck.biteMm, first.biteMm)) parts.push(SAY.bite(bite(neck.biteMm), bite(first.biteMm)));
   }
   const give = ({ wedgesMm, wedgeForceN, fretCount }: NeckNumbers) => wedgesMm / wedgeForceN / fretCount;
-  if (differs(give(neck), give(first))) parts.push(SAY.give(moreOrLess(give(neck) / give(first))));
+  const isGiven = differs(give(neck), give(first));
+  if (neck.workOrder !== first.workOrder) {
+    // What the board keeps to itself is no give of the neck.
+    const percent = moreOrLess(give(neck) / give(first));
+    parts.push(neck.workOrder === 'board-first' ? SAY.boardFirst(percent) : SAY.neckFirst(percent));
+  } else if (isGiven) parts.push(SAY.give(moreOrLess(give(neck) / give(first))));
   return parts;
 }
 

@@ -3,7 +3,7 @@ import { nutTurn } from '../../../mechanics/rod.ts';
 import type { Prediction } from '../../../mechanics/prediction-types.ts';
 import type { Build } from '../../../neck/build.ts';
 import type { Reckoned } from '../../../verdict/reckoned.ts';
-import { fretsInAt, type RailPosition } from '../../../verdict/rail.ts';
+import { fretsInAt, isBoardFirst, type RailPosition } from '../../../verdict/rail.ts';
 import { useBackbow } from '../../../state/store.ts';
 import { RAIL_WORDS } from '../../../speech/en/workshop/workshop.ts';
 import { settingText } from '../../../speech/rod.ts';
@@ -15,6 +15,7 @@ export function railText(build: Build, position: RailPosition, prediction?: Pred
     case 'bare':
       return RAIL_WORDS.bare;
     case 'frets':
+      if (isBoardFirst(build)) return RAIL_WORDS.boardOn;
       return RAIL_WORDS.frets(fretsInAt(build, position), build.fretCount);
     case 'strung':
       return RAIL_WORDS.strung;

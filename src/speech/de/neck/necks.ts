@@ -39,6 +39,11 @@ export const PRESET_WORDS: typeof english.PRESET_WORDS = {
     description:
       'Sechs Chöre auf Mahagoni und Nussbaum, eingefasstes Griffbrett aus Ebenholz, 20 Bünde gepresst und geleimt: ein kräftiger Zug.',
   },
+  'board-first-six': {
+    label: 'Griffbrett zuerst bundiert, Nullbund',
+    description:
+      'Gerösteter Ahorn mit einem Kern aus Wenge; ein Griffbrett aus Bambus, auf der Werkbank bundiert und dann aufgeleimt.',
+  },
   'small-nylon-four': {
     label: 'Kleiner Viersaiter, Nylon',
     description:

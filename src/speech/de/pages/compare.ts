@@ -116,6 +116,10 @@ export const REASON_WORDS: typeof english.REASON_WORDS = {
   wedge: (force, other, percent) => `jeder Bund keilt mit ${force} statt ${other} (${percent})`,
   bite: (bite, other) => `die Noppen greifen ${bite} in die Wände statt ${other}`,
   give: (percent) => `der Hals gibt unter dem gleichen Druck ${percent} nach`,
+  boardFirst: (percent) =>
+    `das Griffbrett wurde bundiert, bevor es aufgeleimt wurde, und behält einen Teil des Keils für sich: jedes Newton krümmt den Hals ${percent}`,
+  neckFirst: (percent) =>
+    `die Bünde kamen in den fertigen Hals, nicht in ein loses Griffbrett: jedes Newton krümmt ihn ${percent}`,
   frets: (count, other) => `${count} Bünde statt ${other}`,
   starting: (bow, other) => `zu Beginn ${bow} statt ${other}`,
   more: (percent) => `${percent} mehr`,

@@ -87,6 +87,7 @@ export const RAIL_WORDS: typeof english.RAIL_WORDS = {
   pause: 'Anhalten',
   back: 'Schritt zurück',
   forward: 'Schritt weiter',
+  boardOn: 'bundiertes Griffbrett aufgeleimt, keine Saiten',
   bare: 'leeres Griffbrett, keine Bünde',
   frets: (count, total) =>
     count === total ? `alle ${total} Bünde eingesetzt, keine Saiten` : `${count} von ${total} Bünden eingesetzt`,

@@ -36,6 +36,10 @@ export const PRESET_WORDS = words('PRESET_WORDS', {
     label: 'Bound twelve-string, steel',
     description: 'Six courses on mahogany and walnut, bound ebony board, 20 frets pressed and glued: a strong pull.',
   },
+  'board-first-six': {
+    label: 'Board fretted first, zero fret',
+    description: 'Roasted maple with a heart of wenge; a bamboo board, fretted on the bench and then glued on.',
+  },
   'small-nylon-four': {
     label: 'Small nylon four-string',
     description: 'A 345 mm scale, mahogany, a thin flat board, 12 frets pressed in; no rod, and hardly any pull.',

@@ -126,6 +126,10 @@ export const REASON_WORDS = words('REASON_WORDS', {
     `each fret wedges with ${force} instead of ${other} (${percent})`,
   bite: (bite: string, other: string) => `the studs bite ${bite} into the walls instead of ${other}`,
   give: (percent: string) => `the neck gives ${percent} under the same push`,
+  boardFirst: (percent: string) =>
+    `the board was fretted before it was glued on, and keeps part of the wedge to itself: each newton bows the neck ${percent}`,
+  neckFirst: (percent: string) =>
+    `the frets went into the finished neck, not into a loose board: each newton bows it ${percent}`,
   frets: (count: number, other: number) => `${count} frets instead of ${other}`,
   starting: (bow: string, other: string) => `it starts from ${bow} instead of ${other}`,
   more: (percent: string) => `${percent} more`,

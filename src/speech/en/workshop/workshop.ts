@@ -87,6 +87,7 @@ export const RAIL_WORDS = words('RAIL_WORDS', {
   bare: 'bare board, no frets',
   frets: (count: number, total: number) =>
     count === total ? `all ${total} frets in, no strings` : `${count} of ${total} frets in`,
+  boardOn: 'fretted board glued on, no strings',
   count: (count: number, total: number) => `${count} of ${total} in`,
   seated: (fret: number, force: string) => `fret ${fret}: ${force}`,
   push: (force: string) => `${force} to seat`,
