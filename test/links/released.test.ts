@@ -62,7 +62,7 @@ function nowadays(build: Build): Build {
   const third = has('bridgeMm') ? shaped : before3(shaped);
   // Version 4 brought the stiffness of each kind of glue, several own woods, channels, rods and bars as they are made, zero
   // frets and heat, and kept the values of woods that moved.
-  return { ...defaultBuild(), ...(has('ownWoods') ? third : before4(third)) } as Build;
+  return { ...defaultBuild(), ...(has('ownWoods') ? third : before4(third)) };
 }
 
 /** What a link in a file opens. */

@@ -76,7 +76,11 @@ export const KERFS: readonly Invariant[] = [
         );
         const table = slotTable(plan);
         const column = table.columns.indexOf('kerfMm');
-        const csv = tableCsv(table).trim().split(/\r?\n/).slice(1);
+        // Below its head, and below the zero fret where there is one.
+        const csv = tableCsv(table)
+          .trim()
+          .split(/\r?\n/)
+          .slice(build.zeroFret ? 2 : 1);
         for (const [index, wanted] of kerfs.entries()) {
           const written = Number(csv[index].split(',')[column]);
           hold(
