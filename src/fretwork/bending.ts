@@ -17,7 +17,7 @@
 import type { Build } from '../neck/build.ts';
 import { metalById, type Metal } from '../neck/metals.ts';
 import { sagittaMm } from '../neck/neck-shape.ts';
-import { fretEnds, type FretEnd } from './ends.ts';
+import { madeEnds, type FretEnd } from './ends.ts';
 
 /** Share of a bend that stays, for ξ ≥ 0. @throws {RangeError} when ξ is negative or no number. */
 export function springbackRatio(xi: number): number {
@@ -116,7 +116,7 @@ export interface FretBend extends Bend {
 }
 
 /** Each fret bent for its own radius: on a conical board they differ. */
-export function fretBends(build: Build, ends: readonly FretEnd[] = fretEnds(build)): FretBend[] {
+export function fretBends(build: Build, ends: readonly FretEnd[] = madeEnds(build)): FretBend[] {
   return ends.map((end) => {
     const bend = bendFor(build, end.radiusMm);
     const misfit = endMisfitMm(end.radiusMm, bend.wantedRadiusMm, end.crownFootHalfMm);

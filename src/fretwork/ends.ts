@@ -174,6 +174,9 @@ export function fretEnd(build: Build, fret: number): FretEnd {
 /** The zero fret, where the board has one: cut, bent and seated like the others, and no fret of the board's count. */
 export const zeroEnds = (build: Build): FretEnd[] => (build.zeroFret ? [fretEnd(build, 0)] : []);
 
+/** Every fret that is made: a zero fret first, and those of the board. */
+export const madeEnds = (build: Build): FretEnd[] => [...zeroEnds(build), ...fretEnds(build)];
+
 export function fretEnds(build: Build): FretEnd[] {
   return Array.from({ length: build.fretCount }, (_, index) => fretEnd(build, index + 1));
 }

@@ -16,7 +16,7 @@
  */
 import type { Build } from '../neck/build.ts';
 import { gluedDepthMm, gluedTangMm2, integrateTo } from '../neck/glue-reach.ts';
-import { fretEnds, type FretEnd } from './ends.ts';
+import { madeEnds, type FretEnd } from './ends.ts';
 import { seatAt } from '../neck/kerf.ts';
 
 const DROP_MM3 = 50;
@@ -60,7 +60,7 @@ function slotVolumeMm3(build: Build, end: FretEnd): number {
 }
 
 /** Glue per slot and in all; all zero for a press fit. */
-export function glueNeeded(build: Build, ends: readonly FretEnd[] = fretEnds(build)): Glue {
+export function glueNeeded(build: Build, ends: readonly FretEnd[] = madeEnds(build)): Glue {
   const dry = build.method === 'press';
   const slots = ends.map((end): SlotGlue => {
     const volumeMm3 = dry ? 0 : slotVolumeMm3(build, end);

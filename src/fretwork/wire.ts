@@ -14,7 +14,7 @@
 import type { Build } from '../neck/build.ts';
 import { arcMm } from './arc.ts';
 import { cuttingPlan, type CuttingPlan, type Piece } from './plan/cutting.ts';
-import { fretEnds, type FretEnd } from './ends.ts';
+import { madeEnds, type FretEnd } from './ends.ts';
 
 export interface WirePiece {
   readonly fret: number;
@@ -50,7 +50,7 @@ export interface WireOrder {
   readonly coil?: { readonly turns: number };
 }
 
-export function wirePieces(build: Build, ends: readonly FretEnd[] = fretEnds(build)): WirePiece[] {
+export function wirePieces(build: Build, ends: readonly FretEnd[] = madeEnds(build)): WirePiece[] {
   return ends.map((end) => {
     const edgeToEdgeMm = 2 * arcMm(end.radiusMm, end.boardHalfMm);
     return {

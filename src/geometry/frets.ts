@@ -1,6 +1,6 @@
 /** The frets: crown and tang of each, two closed solids that meet at the underside of the crown. */
 import type { Build } from '../neck/build.ts';
-import { fretEnds, zeroEnds, type FretEnd } from '../fretwork/ends.ts';
+import { madeEnds, type FretEnd } from '../fretwork/ends.ts';
 import { writeCrown } from './crown.ts';
 import { createMeshWriter, type Mesh } from './mesh.ts';
 import { writeTang } from './tang.ts';
@@ -35,7 +35,7 @@ export function tangMesh(build: Build, end: FretEnd, state: FretState): Mesh {
 /** All frets in one mesh; `fretOf` says which fret a vertex belongs to. @param frets numbers to draw, default all */
 export function fretsMesh(build: Build, state: FretState, frets?: readonly number[]): Mesh {
   const writer = createMeshWriter();
-  for (const end of [...zeroEnds(build), ...fretEnds(build)]) {
+  for (const end of madeEnds(build)) {
     if (frets && end.fret > 0 && !frets.includes(end.fret)) continue;
     writer.anchor(end.xMm);
     writer.fret(end.fret);

@@ -48,7 +48,8 @@ export const fretCard: Surface = (truth, house, system, notes) => {
   const { build, prediction, chosen, report, csv } = truth;
   const fret = 1 + (build.fretCount >> 1);
   const facts = house.fretFacts(build, fret, prediction, build.method, system).map(([, value]) => value);
-  const field = (table: string, key: 'boardWidthMm' | 'nipMm') => Number(csv.get(table)!.get(key)![fret - 1]);
+  const field = (table: string, key: 'boardWidthMm' | 'nipMm') =>
+    Number(csv.get(table)!.get(key)![fret - (build.zeroFret ? 0 : 1)]);
   const wanted = [
     house.textOf('fretXMm', report.fretXMm[fret - 1], system),
     house.textOf('boardWidthMm', field('slots', 'boardWidthMm'), system),

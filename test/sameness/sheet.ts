@@ -37,7 +37,9 @@ export const files: Surface = (truth, _house, _system, notes) => {
   const { chosen, report, build, sheet } = truth;
   const same = (table: string, key: QuantityKey, values: readonly number[]) =>
     notes.same('csv', key, csvNumbers(truth, table, key), values);
-  same('slots', 'fretXMm', report.fretXMm);
+  // The slot of a zero fret is sawn with the others.
+  const slotXMm = build.zeroFret ? [0, ...report.fretXMm] : report.fretXMm;
+  same('slots', 'fretXMm', slotXMm);
   same('seating', 'wedgeForceN', chosen.wedgeForceN);
   same('seating', 'seatingForceN', chosen.seatingForceN);
   same('seating', 'pullOutForceN', chosen.pullOutForceN);
@@ -45,7 +47,7 @@ export const files: Surface = (truth, _house, _system, notes) => {
     same(
       'slots',
       'kerfMm',
-      report.fretXMm.map(() => chosen.kerfMm),
+      slotXMm.map(() => chosen.kerfMm),
     );
   notes.same('csv', 'frettedReliefMm', csvNumbers(truth, 'quarters', 'reliefMm').at(-1), chosen.frettedReliefMm.value);
   const [low, high] = (['reliefP05Mm', 'reliefP95Mm'] as const).map((key) => csvNumbers(truth, 'quarters', key).at(-1));

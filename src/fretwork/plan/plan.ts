@@ -6,7 +6,7 @@ import { cautionsFor, type Caution } from '../checks/cautions.ts';
 import type { Check } from '../checks/check-types.ts';
 import { checkFretwork } from '../checks/checks.ts';
 import type { CheckNumbers } from '../checks/checks-from-forces.ts';
-import { fretEnds, zeroEnds, type FretEnd } from '../ends.ts';
+import { fretEnds, madeEnds, type FretEnd } from '../ends.ts';
 import { glueNeeded, type Glue } from '../glue.ts';
 import { crownBudget, type CrownBudget } from '../levelling.ts';
 import { compareMetals, tightestRadiusMm, type MetalRow } from './metal-comparison.ts';
@@ -73,7 +73,7 @@ export interface FretworkPlan {
  */
 export function fretworkPlan(build: Build, numbers: PlanNumbers = {}): FretworkPlan {
   const ends = fretEnds(build);
-  const all = [...zeroEnds(build), ...ends];
+  const all = madeEnds(build);
   const wire = wirePieces(build, all);
   const levelling = numbers.levelling;
   return {

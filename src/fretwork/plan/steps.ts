@@ -9,7 +9,7 @@ import { glueById } from '../../neck/glues.ts';
 import { filedQuantity, isComputed, quantityOf, type QuantityKey } from '../../neck/quantities.ts';
 import { bendFor, gaugedRadiusMm } from '../bending.ts';
 import { cautionsFor, isHeatPressed, type CautionId } from '../checks/cautions.ts';
-import { fretEnds, type FretEnd } from '../ends.ts';
+import { madeEnds, type FretEnd } from '../ends.ts';
 import { glueNeeded } from '../glue.ts';
 import { tightestRadiusMm } from './metal-comparison.ts';
 import type { StepQuantity } from '../quantity.ts';
@@ -248,7 +248,7 @@ function gluing({ build, ends }: Job): Step[] {
     one('glueTotalMm3', needed.totalMm3),
     ...spread(
       'glueBeadMm',
-      needed.slots.map((slot) => slot.beadMm),
+      needed.slots.filter(({ fret }) => fret > 0).map((slot) => slot.beadMm),
     ),
     ...spread('openTimeMin', [shortest, longest]),
   ];
@@ -333,7 +333,7 @@ const STAGES = [
 
 /** All steps of this build, in order; those that it has no use for are left out. */
 export function fretworkSteps(build: Build, numbers: Job['numbers'] = {}): Step[] {
-  const ends = fretEnds(build);
+  const ends = madeEnds(build);
   const job: Job = { build, ends, rows: slots(build, ends), numbers };
   const called = cautionsFor(build);
   return STAGES.flatMap((stage) => stage(job)).map((made) => ({

@@ -4,7 +4,7 @@
  */
 import type { Build } from '../../neck/build.ts';
 import { boardEndMm, boardWidthMm } from '../../neck/neck-shape.ts';
-import { fretEnds, zeroEnds, type FretEnd } from '../ends.ts';
+import { fretEnds, madeEnds, type FretEnd } from '../ends.ts';
 
 export type LineKind = 'edge' | 'centre' | 'slot' | 'nut' | 'binding' | 'join' | 'bar';
 
@@ -78,7 +78,7 @@ export function templateShapes(build: Build, words: LineWords): TemplateShapes {
     { kind: 'nut', x1: 0, y1: -half(0), x2: 0, y2: half(0) },
     { kind: 'centre', x1: -CENTRE_OVERHANG_MM, y1: 0, x2: end + CENTRE_OVERHANG_MM, y2: 0 },
     ...bindingLines(build, ends),
-    ...[...zeroEnds(build), ...ends].map(({ fret, xMm, slotHalfMm }) => ({
+    ...madeEnds(build).map(({ fret, xMm, slotHalfMm }) => ({
       kind: 'slot' as const,
       fret,
       x1: xMm,

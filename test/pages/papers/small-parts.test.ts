@@ -83,10 +83,10 @@ describe('every value of a build', () => {
     const rows = texts();
     const labels = new Set(rows.map(({ label }) => label));
     const missing = PARAMETERS.filter(({ id }) => !labels.has(parameterName(id))).map(({ id }) => id);
-    // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, a second rod, climate, refret, earlier woods.
+    // What a plain build does not use: measured blanks, a second radius, coil, glue, binding, bars, a second rod, zero fret, climate, heat, refret, earlier woods.
     expect(
       missing.every((id) =>
-        /Blank|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|clampSlide|bar|Curve|Follows|Apart|Moisture|starting|woodValues/i.test(
+        /Blank|radiusLast|coil|glue|nip|linesSawn|bridge|undercut|clampSlide|bar|Curve|Follows|Apart|Moisture|starting|heat|zeroFretHigher|endsChanged|woodValues/i.test(
           id,
         ),
       ),
