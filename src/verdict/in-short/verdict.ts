@@ -4,7 +4,7 @@
  * `predict` have as well.
  */
 import type { Check } from '../../fretwork/checks/check-types.ts';
-import { fretEnds } from '../../fretwork/ends.ts';
+import { madeEnds } from '../../fretwork/ends.ts';
 import { isWithinReach, type RodAnswer } from '../../mechanics/inversion/rod.ts';
 import type { Band } from '../../mechanics/uncertainty/band.ts';
 import type { UncertainInput } from '../../mechanics/uncertainty/inputs.ts';
@@ -67,7 +67,7 @@ export function verdictOf(reckoned: Reckoned, uncertainty: Uncertainty | null = 
   const of = prediction.methods[method];
   const bands = uncertainty?.methods[method];
   const rod = build.rodKind === 'none' ? null : rodForTarget(reckoned);
-  const nips = fretEnds(build).map(({ nipMm }) => nipMm);
+  const nips = madeEnds(build).map(({ nipMm }) => nipMm);
   const kerfMm = workingKerfMm(build, method);
   return {
     obstacle: obstacleOf(checksOf(reckoned), rod),
