@@ -1,5 +1,5 @@
 /** A job one step a screen: where one is, what to do, and on and back; every entry can be taken back. */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { isolated } from '../../speech/isolate.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { BENCH_WORDS } from '../../speech/en/bench/bench.ts';
@@ -49,6 +49,28 @@ function Body({ screen, ...inJob }: InJob & { readonly screen: Screen }) {
   }
 }
 
+/** The key of undo takes back what was entered last; in a field where something is being typed it is the field's. */
+function useUndoKey(undo: () => Promise<void>): void {
+  const latest = useRef(undo);
+  useEffect(() => {
+    latest.current = undo;
+  });
+  useEffect(() => {
+    function onKey(event: KeyboardEvent): void {
+      const { target } = event;
+      const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key.toLowerCase() === 'z';
+      if (!isUndo || document.querySelector('dialog[open]')) return;
+      const isTyping =
+        target instanceof HTMLElement && target.matches('textarea, input[type="text"]:not([data-idle="true"])');
+      if (isTyping) return;
+      event.preventDefault();
+      void latest.current();
+    }
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+}
+
 interface JobViewProps {
   readonly job: BenchJob;
   readonly system: UnitSystem;
@@ -62,6 +84,11 @@ export function JobView({ job, system, shown }: JobViewProps) {
   const at = placeIn(screens, job.place);
   const screen = screens[at];
   useEffect(() => shown(screen.id), [shown, screen.id]);
+  const build = neckOf(job);
+  useEffect(() => {
+    // What the neck was measured with before is heard with what is read on it.
+    void store.getState().lookUpGrips([build]);
+  }, [build]);
 
   const enter: InJob['enter'] = async (change, told = '') => {
     await jobStore.enter(job.id, change);
@@ -80,10 +107,12 @@ export function JobView({ job, system, shown }: JobViewProps) {
     await enter(takenBack, BENCH_WORDS.tookBack[last]);
   }
 
+  useUndoKey(undo);
+
   return (
     <article className="bench-job" aria-labelledby="bench-title">
       <p className="bench-place">
-        <b>{isolated(neckOf(job).name || BENCH_WORDS.unnamed)}</b>
+        <b>{isolated(build.name || BENCH_WORDS.unnamed)}</b>
         {job.isTry && ` (${BENCH_WORDS.tryMark})`}
         <label>
           <span className="visually-hidden">{BENCH_WORDS.steps}</span>

@@ -1,5 +1,5 @@
 /** The straightedge is laid on: what is seen is entered, asked about where it is far off, and answered. */
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import { inOrder } from '../../mechanics/while-fretting/job.ts';
 import { bowBandText, bowText, enteredBowText } from '../../speech/bow.ts';
 import { BENCH_ADVICE_WORDS, BENCH_READING_WORDS } from '../../speech/en/bench/bench.ts';
@@ -83,6 +83,12 @@ export function ReadScreen({ screen, job, system, enter, next }: ReadScreenProps
       system={system}
     />
   );
+  const answer = useRef<HTMLDivElement>(null);
+  const answered: InJob['enter'] = async (change, said) => {
+    await enter(change, said);
+    answer.current?.focus({ preventScroll: true });
+    answer.current?.scrollIntoView({ block: 'start' });
+  };
   const form = (
     <ReadingForm
       key={job.now.readings.length}
@@ -91,7 +97,7 @@ export function ReadScreen({ screen, job, system, enter, next }: ReadScreenProps
       last={job.now.readings.at(-1)}
       system={system}
       enter={(reading) =>
-        void enter(
+        void answered(
           withReading(reading),
           BENCH_READING_WORDS.entered(enteredBowText(reading.measuredMm, system), reading.seated),
         )
@@ -109,11 +115,16 @@ export function ReadScreen({ screen, job, system, enter, next }: ReadScreenProps
           bowBandText(expected.p05, expected.p95, system),
         )}
       </p>
-      {unsure ? (
-        <ReadingQuestion reading={unsure} asked={question} system={system} enter={enter} />
-      ) : (
-        isRead && <Answer job={job} advice={advice} seated={latest.seated} system={system} enter={enter} next={next} />
-      )}
+      {/* What was entered is answered above it: the answer is brought into sight. */}
+      <div ref={answer} className="bench-answering" tabIndex={-1}>
+        {unsure ? (
+          <ReadingQuestion reading={unsure} asked={question} system={system} enter={enter} />
+        ) : (
+          isRead && (
+            <Answer job={job} advice={advice} seated={latest.seated} system={system} enter={enter} next={next} />
+          )
+        )}
+      </div>
       {isRead ? chart : form}
       {isRead ? form : chart}
       <Readings readings={here} counting={new Set(soFar)} system={system} enter={enter} />

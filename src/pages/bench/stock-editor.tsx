@@ -71,16 +71,18 @@ function Item({
   remove,
   children,
 }: Omit<ItemProps<StockItem>, 'system'> & { readonly children: ReactNode }) {
-  const [draft, setDraft] = useState(item.name);
+  const [draft, setDraft] = useState<string | null>(null);
   // A longer one waits until it is short enough, and says so.
   function keepName(): void {
-    const name = draft.trim();
-    if (name !== item.name && name.length <= MOST_STOCK_NAME) change({ ...item, name });
+    const name = (draft ?? item.name).trim();
+    if (name.length > MOST_STOCK_NAME) return;
+    setDraft(null);
+    if (name !== item.name) change({ ...item, name });
   }
   return (
     <li className="bench-item">
       <div onBlur={keepName}>
-        <LimitedText label={STOCK_WORDS.name} value={draft} most={MOST_STOCK_NAME} change={setDraft} />
+        <LimitedText label={STOCK_WORDS.name} value={draft ?? item.name} most={MOST_STOCK_NAME} change={setDraft} />
       </div>
       {children}
       <button type="button" aria-label={STOCK_WORDS.removeName(title)} onClick={remove}>
@@ -201,7 +203,7 @@ export function StockEditor({ system }: { readonly system: UnitSystem }) {
       {blades.length === 0 && <p className="quiet">{STOCK_WORDS.noBlades}</p>}
       <ul>
         {blades.map((item, index) => (
-          <BladeItem key={`${item.id} ${item.name}`} {...handlers(item, index)} />
+          <BladeItem key={item.id} {...handlers(item, index)} />
         ))}
       </ul>
       <button type="button" disabled={isFull} onClick={() => add('blade')}>
@@ -211,7 +213,7 @@ export function StockEditor({ system }: { readonly system: UnitSystem }) {
       {wires.length === 0 && <p className="quiet">{STOCK_WORDS.noWires}</p>}
       <ul>
         {wires.map((item, index) => (
-          <WireItem key={`${item.id} ${item.name}`} {...handlers(item, index)} />
+          <WireItem key={item.id} {...handlers(item, index)} />
         ))}
       </ul>
       <button type="button" disabled={isFull} onClick={() => add('wire')}>
