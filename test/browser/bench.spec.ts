@@ -73,7 +73,7 @@ const begin = openApp.shared(async (open) => {
   const app = await open();
   await app.page.keyboard.press('o');
   await app.page.locator('.bench-stock summary').click();
-  await expect.poll(() => app.page.locator('.bench-start .bench-main').isEnabled(), SLOW).toBe(true);
+  await app.page.locator('.bench-start .bench-main:enabled').waitFor(SLOW);
   return app;
 });
 testForEverybody(begin, '.bench');
