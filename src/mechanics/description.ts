@@ -62,6 +62,23 @@ export interface BarLayer {
   readonly gone: number;
 }
 
+/**
+ * Slanted frets. The model's x of anything that lies across the neck is where it crosses the middle; beside it, z towards the
+ * bass, it lies at x + z·tan, tan = rise/run, each linear in x.
+ */
+export interface Fan {
+  readonly rise: Linear;
+  readonly run: Linear;
+  readonly boardShears: WidthShears;
+  /** Of each piece of the neck. */
+  readonly neckShears: readonly WidthShears[];
+}
+
+/** Tangent of the slant at x: positive where the bass end lies nearer the body. */
+export function slantAt({ rise, run }: Pick<Fan, 'rise' | 'run'>, xMm: number): number {
+  return linearAt(rise, xMm) / linearAt(run, xMm);
+}
+
 export interface NeckDescription {
   /** Length of the model from the nut. */
   readonly lengthMm: number;
@@ -111,6 +128,8 @@ export interface NeckDescription {
   readonly neck: readonly NeckPiece[];
   /** Absent on a board of one wood whose slots are sawn through and whose tangs are as long. */
   readonly ends?: SlotEnds;
+  /** Absent where every fret stands square. */
+  readonly fan?: Fan;
   readonly slot: {
     readonly kerfMm: number;
     /** Depth at the centre line, below the board's surface. */

@@ -6,7 +6,7 @@ import { linearAt } from './description.ts';
 import { assemble, hold, withSlots, type Assembly } from './elements/assembly.ts';
 import { isPositive } from './elements/dense.ts';
 import { blockIndex, type BandFactor } from './elements/banded.ts';
-import { EMPTY, type NeckDescription, type SlotFilling } from './description.ts';
+import { EMPTY, slantAt, type Fan, type NeckDescription, type SlotFilling } from './description.ts';
 import {
   CASES,
   caseColumn,
@@ -20,6 +20,7 @@ import { createMesh, type Refinement } from './elements/mesh.ts';
 import { addRows } from './elements/rows.ts';
 import { createSection } from './elements/section.ts';
 import { caseReader, solveCases } from './elements/solve-cases.ts';
+import { createTwist, evenOf, solveTwist, type TwistCase, type TwistModel } from './elements/twist.ts';
 
 export interface NeckModel {
   readonly assembly: Assembly;
@@ -40,6 +41,8 @@ export interface Influence {
   readonly lineMm: Float64Array;
   /** Mean opening of each slot over the contact depth: loads × slots. */
   readonly openingMm: Float64Array;
+  /** Tilt of the neck at each station (elements/twist.ts), rad: loads × stations. Absent where every fret stands square. */
+  readonly tiltRad?: Float64Array;
   /** Work of the rod's unit loads in the displacements of each other, N·mm: 3 × 3, in the order of `ROD_CASES`. */
   readonly rodWorkNmm: Float64Array;
 }
@@ -95,10 +98,14 @@ export function influenceOf(
   const read = caseReader(assembly);
   const lineMm = new Float64Array(loads.cases.length * stations);
   const openingMm = new Float64Array(loads.cases.length * slots);
+  const slant = slantedSlots(mesh.section.description);
+  const twist = slant && createTwist(assembly, slant.fan, filling);
+  const twistCases: TwistCase[] = [];
   const rodWorkNmm = new Float64Array(ROD_CASES.length ** 2);
   const rodForces = ROD_CASES.map((name) => loads.cases[caseColumn(loads.wedges, name)]);
   solveCases(assembly, loads, factor, (loadCase, block, lane) => {
     read(loadCase, block, lane, lineMm, openingMm);
+    if (twist) twistCases.push(twistCase(twist, slant, loadCase < loads.wedges ? loadCase : undefined, block, lane));
     const ofRod = rodForces.indexOf(loads.cases[loadCase]);
     if (ofRod < 0) return;
     rodForces.forEach(({ freedoms, forceN }, by) => {
@@ -116,7 +123,67 @@ export function influenceOf(
         return ownMm * (1 - taken) ** 2;
       }),
     );
-  return { stationXMm: mesh.columnXMm, slots, wedges: loads.wedges, lineMm, openingMm, rodWorkNmm };
+  if (slant) lessenBySlant(slant, { wedges: loads.wedges, stations, lineMm, openingMm });
+  return {
+    stationXMm: mesh.columnXMm,
+    slots,
+    wedges: loads.wedges,
+    lineMm,
+    openingMm,
+    ...(twist ? { tiltRad: solveTwist(twist, twistCases) } : {}),
+    rodWorkNmm,
+  };
+}
+
+/** Cosine and sine of the slant of each slot. */
+interface SlantedSlots {
+  readonly fan: Fan;
+  readonly cos: readonly number[];
+  readonly sin: readonly number[];
+}
+
+function slantedSlots({ fan, fretXMm }: NeckDescription): SlantedSlots | undefined {
+  if (fan === undefined) return undefined;
+  const cos = fretXMm.map((x) => 1 / Math.hypot(1, slantAt(fan, x)));
+  return { fan, cos, sin: cos.map((c, slot) => c * slantAt(fan, fretXMm[slot])) };
+}
+
+/** @param slot of a wedge, which pushes square to its walls: less along the neck, and across it */
+function twistCase(
+  twist: TwistModel,
+  { cos, sin }: SlantedSlots,
+  slot: number | undefined,
+  block: Float64Array,
+  lane: number,
+): TwistCase {
+  if (slot === undefined) return { even: evenOf(twist.grid, block, lane, 1) };
+  const acrossN = sin[slot] * cos[slot];
+  return {
+    even: evenOf(twist.grid, block, lane, cos[slot] ** 2),
+    sideways: { slot, nutSideN: acrossN, bodySideN: -acrossN },
+  };
+}
+
+/**
+ * The plane model's wedges on slanted slots, cos² of their line each (elements/twist.ts); by Maxwell, what other loads open a slot
+ * by is as much less. A slot that is 1/cos as long gives cos as much under its own wedge.
+ */
+function lessenBySlant(
+  { cos }: SlantedSlots,
+  of: {
+    readonly wedges: number;
+    readonly stations: number;
+    readonly lineMm: Float64Array;
+    readonly openingMm: Float64Array;
+  },
+): void {
+  const { wedges, stations, lineMm, openingMm } = of;
+  const slots = cos.length;
+  for (let k = 0; k < wedges * stations; k += 1) lineMm[k] *= cos[Math.floor(k / stations)] ** 2;
+  for (let k = 0; k < openingMm.length; k += 1) {
+    const [load, slot] = [Math.floor(k / slots), k % slots];
+    openingMm[k] *= load < wedges ? Math.sqrt(cos[load] * cos[slot]) : cos[slot] ** 2;
+  }
 }
 
 /** Share of a wedge's force that what fills its slot takes, when 1 N opens it by so much. */

@@ -79,7 +79,7 @@ export function readFolder<Case>(folder: URL, what: string, read: (file: string,
   return files.map((file) => read(file, readFileSync(new URL(file, folder), 'utf8')));
 }
 
-function through(x1: number, value1: number, x2: number, value2: number): Linear {
+export function through(x1: number, value1: number, x2: number, value2: number): Linear {
   const slope = (value2 - value1) / (x2 - x1);
   return { atNut: value1 - slope * x1, slope };
 }

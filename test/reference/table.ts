@@ -10,6 +10,7 @@ import { SEATING_ROWS } from './rows/seating.ts';
 import { SLOT_ROWS } from './rows/slots.ts';
 import { SOLID_BOARD_ROWS } from './rows/solid-board.ts';
 import { SOLID_BOUND_ROWS } from './rows/solid-bound.ts';
+import { SOLID_FAN_ROWS } from './rows/solid-fan.ts';
 import { SOLID_FE_ROWS } from './rows/solid-fe.ts';
 import { STRING_ROWS } from './rows/strings.ts';
 import { TIME_ROWS } from './rows/time.ts';
@@ -20,6 +21,7 @@ export const ROWS: readonly Row[] = [
   ...FRET_ROWS,
   ...SOLID_FE_ROWS,
   ...SOLID_BOUND_ROWS,
+  ...SOLID_FAN_ROWS,
   ...SOLID_BOARD_ROWS,
   ...SLOT_ROWS,
   ...BEAM_ROWS,

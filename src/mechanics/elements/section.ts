@@ -75,6 +75,13 @@ export interface Slice {
   stiffness(yMm: number, out: Float64Array, at: number): void;
   /** What bars add to c11 at a depth that they reach: E_bar·width of their metal less E_wood·width of the wood that is gone, N/mm. */
   barStiffness(yMm: number): number;
+  /**
+   * Goes through one half of the section at a depth, from the centre line outwards: `take` is given the number of a wood (0 the
+   * board, then the lines of its binding, then the pieces of the neck) and from where to where it lies, mm.
+   */
+  layers(yMm: number, take: TakeLayer): void;
+  /** The same of bars that reach this depth, with what they have more along the neck than the wood that is gone, MPa. */
+  barLayer(yMm: number, take: (modulusMPa: number, fromMm: number, toMm: number) => void): void;
 }
 
 /** A piece of the neck, up to a share of its half width. */
@@ -171,17 +178,24 @@ interface Halves {
   readonly beside: number;
 }
 
-/** What stiff bars add to c11 at a depth below the board, in a neck as wide as that, N/mm. */
+/** Where the bars of one side lie at a depth below the board, and what they add to c11 there, N/mm. */
+interface BarsOfSide {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly addedNmm: number;
+}
+
+/** The bars of one side at a depth below the board, in a neck as wide as that; nothing where there are none. */
 function barsOf(
   d: NeckDescription,
   pieces: readonly Piece[],
-): (below: number, width: number, halves: Halves) => number {
+): (below: number, width: number, halves: Halves) => BarsOfSide | undefined {
   const layers = layersOf(d);
   const { bars } = d;
-  if (bars === null) return () => 0;
+  if (bars === null) return () => undefined;
   return (below, width, halves) => {
     const layer = below < 0 ? undefined : layers.find(({ toMm }) => below <= toMm);
-    if (layer === undefined) return 0;
+    if (layer === undefined) return undefined;
     const half = halves.half(below);
     const channel = halves.channel(below, half);
     const bar = Math.min((layer.gone * bars.totalWidthMm) / 2, half - channel);
@@ -189,8 +203,48 @@ function barsOf(
     // Beside the channel, and in line with that where there is none; further in where the back leaves no room.
     const from = Math.max(channel, Math.min(halves.beside, half - bar));
     const displaced = displacedPerMm(pieces, width, half, from, from + bar);
-    return 2 * (bars.modulusMPa * metal - displaced);
+    return { fromMm: from, toMm: from + bar, addedNmm: bars.modulusMPa * metal - displaced };
   };
+}
+
+type TakeLayer = (wood: number, fromMm: number, toMm: number) => void;
+
+/** The pieces of one side at one depth, between two distances from the centre. @param first number of the first piece */
+function takePieces(
+  pieces: readonly Piece[],
+  width: number,
+  half: number,
+  from: number,
+  first: number,
+  take: TakeLayer,
+): void {
+  let inner = 0;
+  for (let k = 0; k < pieces.length; k += 1) {
+    const outer = k === pieces.length - 1 ? half : (pieces[k].to * width) / 2;
+    const [begin, end] = [Math.max(inner, from), Math.min(outer, half)];
+    if (end > begin) take(first + k, begin, end);
+    inner = outer;
+  }
+}
+
+/** One half of the board: its wood, and beside it the lines of its binding. */
+function takeBoard({ ends }: NeckDescription, width: number, take: TakeLayer): void {
+  const lines = ends?.lines ?? [];
+  let inner = width / 2 - lines.reduce((sum, { widthMm: line }) => sum + line, 0);
+  take(0, 0, inner);
+  lines.forEach(({ widthMm: line }, k) => take(1 + k, inner, (inner += line)));
+}
+
+function takeBars(
+  bars: BarsOfSide | undefined,
+  take: (modulusMPa: number, fromMm: number, toMm: number) => void,
+): void {
+  if (bars && bars.toMm > bars.fromMm) take(bars.addedNmm / (bars.toMm - bars.fromMm), bars.fromMm, bars.toMm);
+}
+
+function stiffnessAt(slice: Slice, yMm: number, out: Float64Array, at: number): void {
+  slice.stiffness(yMm, out, at);
+  out[at] += slice.barStiffness(yMm);
 }
 
 export function createSection(description: NeckDescription): Section {
@@ -212,7 +266,7 @@ export function createSection(description: NeckDescription): Section {
   const bottomMm = (x: number) => d.boardThicknessMm + plainDepth(x) + heelMm(x);
   const channelDepth = channelDepthOf(d, plainDepth);
   const channelFloorMm = (x: number) => d.boardThicknessMm + channelDepth(x);
-  const addedByBars = barsOf(d, pieces);
+  const barsOfSide = barsOf(d, pieces);
   const barFloorsMm = layersOf(d).map(({ toMm }) => d.boardThicknessMm + toMm);
 
   const sliceAt = (x: number): Slice => {
@@ -233,6 +287,8 @@ export function createSection(description: NeckDescription): Section {
     const halfChannel = (below: number, half: number) => (below < channelTo ? Math.min(half, channelHalf) : 0);
     /** The wood between two channels. */
     const between = (below: number, half: number) => (below < channelTo ? Math.min(half, inner) : 0);
+    const halves = { half: halfChord, channel: halfChannel, beside: channelHalf };
+    const barsAt = (y: number) => barsOfSide(y - d.boardThicknessMm, width, halves);
 
     return {
       chordMm: (y) => {
@@ -243,28 +299,25 @@ export function createSection(description: NeckDescription): Section {
       },
       stiffness: (y, out, at) => {
         out[at] = out[at + 1] = out[at + 2] = out[at + 3] = 0;
-        if (y < d.boardThicknessMm) {
-          addBoard(out, at, width);
-          return;
-        }
+        if (y < d.boardThicknessMm) return addBoard(out, at, width);
         const below = y - d.boardThicknessMm;
         const half = halfChord(below);
-        const from = halfChannel(below, half);
-        addPieces(out, at, pieces, width, half, from);
+        addPieces(out, at, pieces, width, half, halfChannel(below, half));
         const middle = between(below, half);
         if (middle > 0) addPieces(out, at, pieces, width, middle, 0);
       },
-      barStiffness: (y) =>
-        addedByBars(y - d.boardThicknessMm, width, { half: halfChord, channel: halfChannel, beside: channelHalf }),
+      barStiffness: (y) => 2 * (barsAt(y)?.addedNmm ?? 0),
+      barLayer: (y, take) => takeBars(barsAt(y), take),
+      layers: (y, take) => {
+        const below = y - d.boardThicknessMm;
+        if (below < 0) return takeBoard(d, width, take);
+        const half = halfChord(below);
+        const first = 1 + (d.ends?.lines.length ?? 0);
+        takePieces(pieces, width, between(below, half), 0, first, take);
+        takePieces(pieces, width, half, halfChannel(below, half), first, take);
+      },
     };
   };
-  const chordMm = (x: number, y: number): number => sliceAt(x).chordMm(y);
-  const stiffness = (x: number, y: number, out: Float64Array, at: number): void => {
-    const slice = sliceAt(x);
-    slice.stiffness(y, out, at);
-    out[at] += slice.barStiffness(y);
-  };
-
   return {
     description,
     topMm,
@@ -273,9 +326,9 @@ export function createSection(description: NeckDescription): Section {
     channelFloorMm,
     bottomMm,
     widthMm,
-    chordMm,
+    chordMm: (x, y) => sliceAt(x).chordMm(y),
     barFloorsMm,
     sliceAt,
-    stiffness,
+    stiffness: (x, y, out, at) => stiffnessAt(sliceAt(x), y, out, at),
   };
 }
