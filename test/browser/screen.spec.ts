@@ -1,8 +1,10 @@
 /** The first screen as DEVELOPERS.md draws it: how much of each window the picture has, and that it stays in sight. */
-import type { PNG } from 'pngjs';
+import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
 import { draw } from '../draw.ts';
-import { withBrowser, type App, type Colour, type Open } from './harness.ts';
+import { testForEverybody } from './for-everybody.ts';
+import { DESK, withBrowser, type App, type Colour, type Open } from './harness.ts';
+import { violations } from './violations.ts';
 
 const openApp = withBrowser();
 
@@ -122,5 +124,43 @@ describe('in other rooms', () => {
     expect(await shareInSight(app, '.compare-picture')).toBeGreaterThanOrEqual(0.45);
     await app.page.locator('.compare-share').evaluate((element) => element.scrollIntoView());
     expect(await shareInSight(app, '.compare-picture')).toBeGreaterThanOrEqual(0.45);
+  });
+});
+
+describe('for everybody', () => {
+  const first = openApp.shared((open) => open({ ...DESK, firstVisit: true }));
+  testForEverybody(first, '.hero');
+  testForEverybody(first, '.welcome');
+
+  test('in colours of one’s own a track is seen, and what is pressed is told from what is not', async () => {
+    const app = await openApp({ ...DESK, context: { forcedColors: 'active' } });
+    const look = (name: string) =>
+      app.page.getByRole('button', { name, exact: true }).evaluate((button) => {
+        const { backgroundColor, color } = getComputedStyle(button);
+        return `${backgroundColor} ${color}`;
+      });
+    const [pressed, not] = [await look('Whole neck'), await look('Back')];
+    expect(pressed).not.toBe(not);
+    const track = PNG.sync.read(await app.page.locator('.bow-factor input[type="range"]').screenshot());
+    expect(spanOf(track, [track.data[0], track.data[1], track.data[2]])).toBeGreaterThan(0.9);
+    expect(await violations(app, '.hero')).toEqual([]);
+  });
+
+  test('with more contrast soft words are as dark as all others', async () => {
+    const app = await openApp({ ...DESK, context: { contrast: 'more' } });
+    const colour = (selector: string) =>
+      app.page
+        .locator(selector)
+        .first()
+        .evaluate((element) => getComputedStyle(element).color);
+    expect(await colour('.figure-band')).toBe(await colour('.figure-value'));
+  });
+
+  test('enlarged four times it is one column that scrolls one way, and nothing stays before what is read', async () => {
+    const app = await openApp({ viewport: { width: 320, height: 256 } });
+    expect(await app.page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    await app.page.locator('.checks').evaluate((element) => element.scrollIntoView({ block: 'start' }));
+    expect(await shareInSight(app, '.picture-frame')).toBe(0);
+    expect(app.troubles).toEqual([]);
   });
 });
