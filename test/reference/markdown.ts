@@ -1,6 +1,7 @@
 /** The validation page as Markdown. */
 import { LIGHT_STRINGS, LIMITS } from './limits.ts';
 import type { Study } from '../study/study.ts';
+import { jobStudySection, readJobStudy } from '../study/jobs.ts';
 import { neckStudySection, readNeckStudy } from '../study/neck-readings.ts';
 import { studySection } from '../study/table.ts';
 import type { ComparisonResult, RowResult, ValidationResults } from './results.ts';
@@ -105,6 +106,7 @@ export function validationPage(results: ValidationResults, study: Study): string
     ...practice.map(rowText),
     ...studySection(study),
     ...neckStudySection(readNeckStudy(), study.before),
+    ...jobStudySection(readJobStudy()),
     '',
   ].join('\n\n');
 }
