@@ -60,13 +60,9 @@ function rodText({ rod }: Verdict, system: UnitSystem): string {
   return of100 === 100 ? set : `${set} ${VERDICT_WORDS.chance(String(of100))}`;
 }
 
-function feelText({ actionMm, notes, buzzing, mayBuzz }: Feel, system: UnitSystem): string {
-  const of = (count: number) => VERDICT_WORDS.notes(String(count), String(notes));
-  const counts = [
-    ...(buzzing > 0 ? [VERDICT_WORDS.buzz(of(buzzing))] : []),
-    ...(mayBuzz > 0 ? [VERDICT_WORDS.mayBuzz(of(mayBuzz))] : []),
-  ];
-  return VERDICT_WORDS.feel(textOf('actionMm', actionMm, system), counts.join(', ') || VERDICT_WORDS.clean);
+function feelText({ actionMm, notes, buzzing }: Feel, system: UnitSystem): string {
+  const buzz = VERDICT_WORDS.buzz(VERDICT_WORDS.notes(String(buzzing), String(notes)));
+  return VERDICT_WORDS.feel(textOf('actionMm', actionMm, system), buzzing > 0 ? buzz : VERDICT_WORDS.clean);
 }
 
 /** @param feel null while it is not known */

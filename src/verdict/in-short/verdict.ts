@@ -47,8 +47,8 @@ export interface Verdict {
 export interface Feel {
   readonly actionMm: number;
   readonly notes: number;
+  /** Those that an ideal string buzzes at, as the customer's page counts them; the chart tells which a stiff one may. */
   readonly buzzing: number;
-  readonly mayBuzz: number;
 }
 
 /** Checks that say by themselves that the relief wanted is not to be had. */
@@ -89,6 +89,6 @@ export function verdictOf(reckoned: Reckoned, uncertainty: Uncertainty | null = 
 }
 
 export function feelOf(reckoned: Reckoned, hand: Hand): Feel {
-  const { notes, buzzing, mayBuzz } = stringRoom(reckoned, hand);
-  return { actionMm: actionMmOf(reckoned.build), notes, buzzing, mayBuzz };
+  const { notes, buzzing } = stringRoom(reckoned, hand);
+  return { actionMm: actionMmOf(reckoned.build), notes, buzzing };
 }

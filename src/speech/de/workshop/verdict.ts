@@ -23,7 +23,6 @@ export const VERDICT_WORDS: typeof english.VERDICT_WORDS = {
   decides: (input) => `Am meisten entscheidet: ${input}.`,
   feel: (action, notes) => `Mittelstark gespielt bei ${action} Saitenlage: ${notes}.`,
   clean: 'jeder Ton ist sauber',
-  mayBuzz: (count) => `${count} könnten schnarren`,
   buzz: (count) => `${count} schnarren`,
   notes: (count, of) => `${count} von ${of} Tönen`,
   not: (why) => `So wird er nicht wie gewünscht: ${why}`,

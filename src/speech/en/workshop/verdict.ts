@@ -25,7 +25,6 @@ export const VERDICT_WORDS = words('VERDICT_WORDS', {
   decides: (input: string) => `What decides most: ${input}.`,
   feel: (action: string, notes: string) => `Played medium at ${action} action: ${notes}.`,
   clean: 'every note is clean',
-  mayBuzz: (count: string) => `${count} may buzz`,
   buzz: (count: string) => `${count} buzz`,
   notes: (count: string, of: string) => `${count} of ${of} notes`,
   not: (why: string) => `It will not come out as wanted: ${why}`,
