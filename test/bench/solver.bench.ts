@@ -46,6 +46,20 @@ export default async function bench(yardstick: Yardstick): Promise<BenchRow[]> {
       yardstick,
     }),
   );
+  const shears = { alongWidth: 0.11, depthWidth: 0.03 };
+  const fan = {
+    rise: { atNut: -20, slope: 40 / 500 },
+    run: description.widthMm,
+    boardShears: shears,
+    neckShears: description.neck.map(() => shears),
+  };
+  rows.push(
+    await measure(
+      'full solve after a change of geometry, 24 slanted frets, with their twist',
+      () => solveInfluence(createNeckModel({ ...description, fan }), EMPTY),
+      { aimMs: 60 },
+    ),
+  );
   for (const frets of [12, 24, 36]) {
     const described = describeNeck({ ...build, fretCount: frets, scaleLengthMm: 900 }, AS_STATED);
     rows.push(
