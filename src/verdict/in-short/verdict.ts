@@ -10,6 +10,7 @@ import type { Band } from '../../mechanics/uncertainty/band.ts';
 import type { UncertainInput } from '../../mechanics/uncertainty/inputs.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
 import type { Build } from '../../neck/build.ts';
+import { filedQuantity } from '../../neck/quantities.ts';
 import { workingKerfMm } from '../../neck/kerf.ts';
 import { checksOf } from '../checks.ts';
 import { meanOfFrets, rodForTarget } from '../job-figures.ts';
@@ -67,7 +68,7 @@ export function verdictOf(reckoned: Reckoned, uncertainty: Uncertainty | null = 
   const of = prediction.methods[method];
   const bands = uncertainty?.methods[method];
   const rod = build.rodKind === 'none' ? null : rodForTarget(reckoned);
-  const nips = madeEnds(build).map(({ nipMm }) => nipMm);
+  const nips = madeEnds(build).map(({ nipMm }) => filedQuantity('nipMm', nipMm));
   const kerfMm = workingKerfMm(build, method);
   return {
     obstacle: obstacleOf(checksOf(reckoned), rod),
