@@ -24,7 +24,7 @@ async function begin({ page }: App, title: string): Promise<void> {
 
 /** Presses Tab until a control has the focus. */
 async function tabTo(page: Page, control: Locator): Promise<void> {
-  for (let presses = 0; presses < 80; presses += 1) {
+  for (let presses = 0; presses < 160; presses += 1) {
     if (await control.evaluate((element) => element === document.activeElement)) return;
     await page.keyboard.press('Tab');
   }
