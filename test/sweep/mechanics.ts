@@ -99,8 +99,8 @@ export const SIGNS: readonly Invariant[] = [
           const isUnder = i + 1 > fromFret && i + 1 < toFret;
           const most = worst(prediction, row, 1);
           // A board that was fretted first bows the neck by a third of that, and lifts it at its own slot all the same.
-          const atEnds = prediction.frettedBoard ? 24 : 8;
-          const limit = isUnder ? allowed(row) + allowed(all) : atEnds * allowed(all);
+          const times = prediction.frettedBoard ? 3 : 1;
+          const limit = isUnder ? allowed(row) + times * allowed(all) : 8 * times * allowed(all);
           hold(
             most <= limit,
             () => `${method} fret ${i + 1} bends forwards by ${most} mm, all of them ${largest(all)}`,
