@@ -166,6 +166,7 @@ describe('a strength of one’s own', () => {
     expect(await played.inputValue()).toBe('own');
     const own = await summary(app);
     await app.page.reload();
+    await app.page.locator('.readouts .figure-value').first().waitFor();
     await app.page.keyboard.press('h');
     await app.page.locator('.room-grid').waitFor();
     expect(await played.inputValue()).toBe('own');
