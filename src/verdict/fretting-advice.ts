@@ -82,7 +82,7 @@ export function* frettingSteps(
   job: Omit<FrettingJob, 'choices'>,
   stock: StockForRest,
   options: AdviceOptions = {},
-): Generator<undefined, FrettingAdvice> {
+): Generator<unknown, FrettingAdvice> {
   const { rest } = splitAt(job.build, Math.max(...job.readings.map(({ seated }) => seated)));
   const choices = restChoices(job.build, rest, stock);
   const { outcomes, seated, lines, posterior } = yield* adviceSteps(estimator, { ...job, choices }, options);

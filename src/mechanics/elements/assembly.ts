@@ -5,7 +5,7 @@
  * kept from turning at the nut, both on the glue line: held against turning within one section, a stiff board on a soft
  * neck, or the reverse, would be kept in place through the soft one alone, and rounding grows with how soft that is.
  */
-import { bandLength, bandStride, factorise, type BandFactor, type BandShape } from './banded.ts';
+import { bandLength, bandStride, factoriseHeld, type BandFactor, type BandShape } from './banded.ts';
 import type { SlotFilling } from '../description.ts';
 import {
   elementStiffness,
@@ -225,16 +225,7 @@ export function withSlots(
 
 /** Factorises the matrix of `withSlots` after holding the supports; `band` is used up. */
 export function hold(assembly: Assembly, band: Float64Array): BandFactor {
-  const { shape, held } = assembly;
-  const stride = bandStride(shape);
-  for (const dof of held) {
-    for (let k = 1; k <= shape.halfBandwidth; k += 1) {
-      band[dof * stride + k] = 0;
-      if (dof - k >= 0) band[(dof - k) * stride + k] = 0;
-    }
-    band[dof * stride] = 1;
-  }
-  return factorise(shape, band);
+  return factoriseHeld(assembly.shape, band, assembly.held);
 }
 
 /** K·u, for residuals. @param band as from `withSlots`. */

@@ -124,6 +124,19 @@ export function factorise(shape: BandShape, band: Float64Array): BandFactor {
   return { order, halfBandwidth, band };
 }
 
+/** Factorises the matrix after holding some unknowns at nothing; `band` is used up. */
+export function factoriseHeld(shape: BandShape, band: Float64Array, held: readonly number[]): BandFactor {
+  const stride = bandStride(shape);
+  for (const dof of held) {
+    for (let k = 1; k <= shape.halfBandwidth; k += 1) {
+      band[dof * stride + k] = 0;
+      if (dof - k >= 0) band[(dof - k) * stride + k] = 0;
+    }
+    band[dof * stride] = 1;
+  }
+  return factorise(shape, band);
+}
+
 /** Right-hand sides that are solved together: those of a block. */
 export const LANES = 4;
 

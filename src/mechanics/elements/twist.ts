@@ -23,7 +23,7 @@ import {
   bandStride,
   blockIndex,
   createBlock,
-  factorise,
+  factoriseHeld,
   LANES,
   solveBlock,
   type BandFactor,
@@ -283,14 +283,7 @@ export function createTwist(assembly: Assembly, fan: Fan, filling: SlotFilling):
     }
   }
   const held = heldFreedoms(grid);
-  for (const dof of held) {
-    for (let k = 1; k <= shape.halfBandwidth; k += 1) {
-      band[dof * stride + k] = 0;
-      if (dof - k >= 0) band[(dof - k) * stride + k] = 0;
-    }
-    band[dof * stride] = 1;
-  }
-  return { grid, factor: factorise(shape, band), drives, held, fan };
+  return { grid, factor: factoriseHeld(shape, band, held), drives, held, fan };
 }
 
 /** At the far end: turning, and sideways; at the nut sideways, unless the far end is a face that keeps its place. */

@@ -157,11 +157,12 @@ export function* adviceSteps(
   estimator: Pick<Estimator, 'drawing'>,
   { build, readings, evidence, choices, wantedMm }: FrettingJob,
   { seed = 1, samples = 2000 }: AdviceOptions = {},
-): Generator<undefined, Advice> {
-  const { model } = yield* silently(estimator.drawing(asUnmeasured(build, evidence.strips)));
+): Generator<unknown, Advice> {
+  const unmeasured = asUnmeasured(build, evidence.strips);
+  const { model } = yield* estimator.drawing(unmeasured);
   const before = ownNeck(build, evidence, model);
   const own = {
-    build: asUnmeasured(build, evidence.strips),
+    build: unmeasured,
     model,
     read: [...(before?.read ?? []).map((read) => ({ ...read, quarters: undefined })), readNeckOf(build, readings)],
   };
@@ -174,19 +175,10 @@ export function* adviceSteps(
   let lines: ReadLines | undefined;
   for (const change of [{ code: 'go-on' } as const, ...choices]) {
     const then = withRest(build, rest, change);
-    const drawn = yield* silently(estimator.drawing(then, options));
+    const drawn = yield* estimator.drawing(then, options);
     lines ??= linesOf(drawn.draws, build, seated);
     outcomes.push(outcomeOf(change, then, drawn.model, drawn.draws, wantedMm));
     yield;
   }
   return { seated, lines: lines!, outcomes, advised: advisedOf(outcomes, wantedMm), posterior };
-}
-
-/** The same steps, without what they tell. */
-function* silently<Result>(steps: Generator<unknown, Result>): Generator<undefined, Result> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    yield;
-  }
 }

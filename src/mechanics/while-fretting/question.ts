@@ -6,7 +6,7 @@
  *   meaning   how many times as hard as expected the studs would have to bite, to the bow of the bare board
  */
 import type { Evidence } from '../neck-readings/evidence.ts';
-
+import { extremeRelief } from '../relief.ts';
 import { asUnmeasured, gripPosterior } from '../try-strip/grip-posterior.ts';
 import { informs } from '../bench-log/likelihood.ts';
 import { sampleExtremes } from '../uncertainty/band-at.ts';
@@ -37,14 +37,8 @@ export function* questionSteps(
   estimator: Pick<Estimator, 'drawing'>,
   { build, readings, evidence }: Pick<FrettingJob, 'build' | 'readings' | 'evidence'>,
   reading: BowReading,
-): Generator<undefined, FrettingQuestion | null> {
-  const drawing = estimator.drawing(asUnmeasured(build, evidence.strips));
-  let step = drawing.next();
-  while (!step.done) {
-    yield;
-    step = drawing.next();
-  }
-  const { model } = step.value;
+): Generator<unknown, FrettingQuestion | null> {
+  const { model } = yield* estimator.drawing(asUnmeasured(build, evidence.strips));
   const earlier = readings.filter(({ seated }) => seated > 0 && seated < reading.seated);
   const known = hearing(build, evidence, earlier, model);
   yield;
@@ -67,20 +61,13 @@ function hearing(
   readings: readonly BowReading[],
   model: ResponseModel,
 ) {
-  const own =
-    readings.length === 0
-      ? undefined
-      : { build: asUnmeasured(build, strips), model, read: [readNeckOf(build, readings)] };
+  const unmeasured = asUnmeasured(build, strips);
+  const own = readings.length === 0 ? undefined : { build: unmeasured, model, read: [readNeckOf(build, readings)] };
   const isSilent = own === undefined && strips.length === 0 && !entries.some(informs);
-  return isSilent
-    ? undefined
-    : gripPosterior(asUnmeasured(build, strips), strips, entries, { seed: SEED, samples: SAMPLES, own });
+  return isSilent ? undefined : gripPosterior(unmeasured, strips, entries, { seed: SEED, samples: SAMPLES, own });
 }
 
 /** Relief of greatest size under the straightedge before any fret is in, mm. */
-function bareBowMm({ startingMm, spanFrom, spanTo }: ResponseModel): number {
-  let extreme = 0;
-  for (let at = spanFrom; at <= spanTo; at += 1)
-    if (Math.abs(startingMm[at]) > Math.abs(extreme)) extreme = startingMm[at];
-  return extreme;
+function bareBowMm({ xMm, startingMm, spanFrom, spanTo }: ResponseModel): number {
+  return extremeRelief(xMm, startingMm, xMm[spanFrom], xMm[spanTo]).extremeMm;
 }

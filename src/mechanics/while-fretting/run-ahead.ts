@@ -8,8 +8,7 @@
  *
  * All of it is laid to the bite. Neighbouring slots are held as the prediction has them. Bows in mm with the sign of the relief.
  */
-import { slotAndTang } from '../../neck/build.ts';
-import type { Build } from '../../neck/build.ts';
+import { slotAndTang, type Build } from '../../neck/build.ts';
 import { AS_STATED } from '../deviations.ts';
 import type { Prediction } from '../prediction-types.ts';
 import { sampleLine } from '../relief.ts';

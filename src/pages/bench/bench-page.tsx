@@ -2,18 +2,17 @@
 import { useCallback, useState } from 'react';
 import { useAwake } from '../../state/device/use-awake.ts';
 import { useJobs } from '../../state/jobs/use-jobs.ts';
-import { store, useBackbow } from '../../state/store.ts';
+import { useBackbow } from '../../state/store.ts';
 import { BENCH_WORDS } from '../../speech/en/bench/bench.ts';
-import { SETTING_WORDS } from '../../speech/en/workshop/workshop.ts';
-import type { UnitSystem } from '../../neck/units.ts';
 import { neckOf } from '../../state/jobs/job-document.ts';
+import { UnitSwitch } from '../workshop/project/settings.tsx';
 import { usePlaceManners } from '../papers/manners.ts';
 import { goTo } from '../papers/route.ts';
 import { JobView } from './job-view.tsx';
 import { StartView } from './start-view.tsx';
 import './bench.css';
 
-function Head({ inJob, system }: { readonly inJob: boolean; readonly system: UnitSystem }) {
+function Head({ inJob }: { readonly inJob: boolean }) {
   return (
     <header className="bench-bar">
       <button type="button" onClick={() => goTo(null)}>
@@ -24,16 +23,7 @@ function Head({ inJob, system }: { readonly inJob: boolean; readonly system: Uni
           {BENCH_WORDS.jobs}
         </button>
       )}
-      <label>
-        <span className="visually-hidden">{SETTING_WORDS.units}</span>
-        <select
-          value={system}
-          onChange={(event) => store.getState().setUnitSystem(event.currentTarget.value as UnitSystem)}
-        >
-          <option value="metric">{SETTING_WORDS.metric}</option>
-          <option value="inch">{SETTING_WORDS.inch}</option>
-        </select>
-      </label>
+      <UnitSwitch />
     </header>
   );
 }
@@ -54,7 +44,7 @@ export function BenchPage({ job: id }: BenchPageProps) {
   usePlaceManners(`${id} ${screen}`, BENCH_WORDS.documentTitle(name), 'bench-title');
   return (
     <div className="bench">
-      <Head inJob={id !== null} system={system} />
+      <Head inJob={id !== null} />
       <main>
         {trouble !== null && (
           <p className="refusal" role="alert">

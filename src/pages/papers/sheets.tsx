@@ -1,13 +1,12 @@
 /** The room of the papers: a head with the way back, and the paper that is open. Loaded when it is first opened. */
-import type { UnitSystem } from '../../neck/units.ts';
-import { store, useBackbow } from '../../state/store.ts';
-import { SETTING_WORDS } from '../../speech/en/workshop/workshop.ts';
+import { useBackbow } from '../../state/store.ts';
 import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
 import { PLAN_WORDS } from '../../speech/en/pages/papers.ts';
 import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { useNotComputed } from '../workshop/not-computed.tsx';
 import { FilesPage } from './files-page.tsx';
 import { PlanPage } from './plan-page.tsx';
+import { UnitSwitch } from '../workshop/project/settings.tsx';
 import { usePlaceManners } from './manners.ts';
 import { goTo, hrefOf, SHEETS, type SheetId } from './route.ts';
 import { TemplatePage } from './template-page.tsx';
@@ -15,7 +14,7 @@ import './sheets.css';
 import './sheet-screen.css';
 import './sheet-paper.css';
 
-function Head({ sheet, system }: { readonly sheet: SheetId; readonly system: UnitSystem }) {
+function Head({ sheet }: { readonly sheet: SheetId }) {
   return (
     <header className="sheets-bar">
       <button type="button" onClick={() => goTo(null)}>
@@ -28,16 +27,7 @@ function Head({ sheet, system }: { readonly sheet: SheetId; readonly system: Uni
           </a>
         ))}
       </nav>
-      <label>
-        <span className="visually-hidden">{SETTING_WORDS.units}</span>
-        <select
-          value={system}
-          onChange={(event) => store.getState().setUnitSystem(event.currentTarget.value as UnitSystem)}
-        >
-          <option value="metric">{SETTING_WORDS.metric}</option>
-          <option value="inch">{SETTING_WORDS.inch}</option>
-        </select>
-      </label>
+      <UnitSwitch />
       {sheet === 'plan' && (
         <button type="button" className="sheets-print" title={PLAN_WORDS.printHint} onClick={() => window.print()}>
           {SHEETS_WORDS.print}
@@ -57,7 +47,7 @@ export default function Sheets({ sheet }: { readonly sheet: SheetId }) {
   usePlaceManners(sheet, SHEETS_WORDS.documentTitle(name, SHEETS_WORDS[sheet]), 'sheet-title');
   return (
     <div className="sheets">
-      <Head sheet={sheet} system={system} />
+      <Head sheet={sheet} />
       <main>
         <output className="screen-only sheets-state">
           {solution

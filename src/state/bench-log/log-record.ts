@@ -5,6 +5,7 @@
  *               Bite factors that were taken over, which narrowed the band of every build that happened to have one
  *   version 2   entries as they are in mechanics/bench-log/entry.ts, and references to them that were accepted
  */
+import { idOf } from '../device/id-of.ts';
 import { contentProblems, entryProblems } from '../../mechanics/bench-log/entry-problems.ts';
 import { byDate, UNSAID, type LogEntry } from '../../mechanics/bench-log/entry.ts';
 import { withContentId } from '../../mechanics/bench-log/identity.ts';
@@ -103,8 +104,6 @@ export function recordOf(stored: unknown): LogRecord | null {
 export function readableEntries(record: LogRecord): LogEntry[] {
   return byDate(record.entries.filter(isEntry));
 }
-
-const idOf = (value: unknown): unknown => (isObject(value) ? value['id'] : undefined);
 
 /**
  * Takes some entries out and puts others in. Each is found by its id, so that a change can be made to a list that another

@@ -1,4 +1,5 @@
 /** Jobs as they are stored: one record. What cannot be read in it stays as it is. */
+import { idOf } from '../device/id-of.ts';
 import type { ListForm } from '../device/kept-list.ts';
 import type { JobChange } from './job-changes.ts';
 import { jobOf, type BenchJob } from './job-document.ts';
@@ -30,9 +31,6 @@ export const JOBS_FORM: ListForm<JobRecord, BenchJob> = {
       .toSorted((a, b) => b.startedAt - a.startedAt),
   count: ({ jobs }) => jobs.length,
 };
-
-const idOf = (value: unknown): unknown =>
-  typeof value === 'object' && value !== null ? (value as { id?: unknown }).id : undefined;
 
 /** Takes jobs out and puts others in, each found by its id, so that another window may have changed the list meanwhile. */
 export function changedJobs(record: JobRecord, out: readonly BenchJob[], into: readonly BenchJob[]): JobRecord {

@@ -2,6 +2,7 @@
  * The matches of this device, and which of them speak for the maker's strength: their ids, never a number taken from them. What
  * cannot be read in the record stays as it is.
  */
+import { idOf } from '../device/id-of.ts';
 import { buzzMatchOf, matchHash, type BuzzMatch } from '../../playing/buzz-match.ts';
 import type { TextStorage } from '../journal/journal.ts';
 
@@ -59,9 +60,6 @@ export function standingMatches(record: MatchRecord): BuzzMatch[] {
   const hashes = new Map(record.accepted.map(({ id, hash }) => [id, hash]));
   return readableMatches(record).filter((match) => hashes.get(match.id) === matchHash(match));
 }
-
-const idOf = (value: unknown): unknown =>
-  typeof value === 'object' && value !== null ? (value as { id?: unknown }).id : undefined;
 
 export function withMatch(record: MatchRecord, match: BuzzMatch): MatchRecord {
   return { ...record, matches: [...record.matches, match] };

@@ -1,4 +1,5 @@
 /** The stock of this device. What cannot be read in its record stays as it is. */
+import { idOf } from '../device/id-of.ts';
 import type { TextStorage } from '../journal/journal.ts';
 import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
 import { stockItemOf, type StockItem } from './stock-item.ts';
@@ -37,9 +38,6 @@ export function writeStock(texts: TextStorage, record: StockRecord): void {
 export function readableStock({ items }: StockRecord): StockItem[] {
   return items.map((each) => stockItemOf(each)).filter((each) => each !== null);
 }
-
-const idOf = (value: unknown): unknown =>
-  typeof value === 'object' && value !== null ? (value as { id?: unknown }).id : undefined;
 
 /** Takes items out and puts others in; one that comes in under the id of one that goes takes its place. */
 export function changedStock(record: StockRecord, out: readonly StockItem[], into: readonly StockItem[]): StockRecord {

@@ -1,4 +1,5 @@
 /** Try strips as they are stored: one record. What cannot be read in it stays as it is. */
+import { idOf } from '../device/id-of.ts';
 import { checkStrip } from '../../mechanics/try-strip/document-problems.ts';
 import type { TryStrip } from '../../mechanics/try-strip/document.ts';
 
@@ -33,8 +34,6 @@ export function readableStrips(record: StripRecord): TryStrip[] {
   });
   return sound.toSorted((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0));
 }
-
-const idOf = (value: unknown): unknown => (isObject(value) ? value['id'] : undefined);
 
 /** Takes strips out and puts others in, each found by its id, so that another window may have changed the list meanwhile. */
 export function changedStrips(record: StripRecord, out: readonly TryStrip[], into: readonly TryStrip[]): StripRecord {

@@ -7,6 +7,7 @@ import type { Predictor } from '../../mechanics/predict.ts';
 import { kerfRange } from '../../mechanics/inversion/kerf.ts';
 import { sawableKerfMm } from '../../mechanics/inversion/answers.ts';
 import { METHODS } from '../../mechanics/prediction-types.ts';
+import { nextTask } from '../../mechanics/steps.ts';
 import type { Build } from '../../neck/build.ts';
 import { checkBuild } from '../../neck/schema.ts';
 import { raisedBy } from '../raised-by.ts';
@@ -72,7 +73,7 @@ export async function leastChange(
 ): Promise<LeastChangeFound | null> {
   for (const [index, change] of changesOf(now.build).entries()) {
     if (index % STEPS_AT_ONCE === 0) {
-      await new Promise((resolve) => setTimeout(resolve));
+      await nextTask();
       if (shouldStop()) return null;
     }
     if (helps(predictor, now, change)) return { change };

@@ -8,8 +8,9 @@ import { onLanguage } from '../../../speech/language.ts';
 import { VERDICT_WORDS } from '../../../speech/en/workshop/verdict.ts';
 import { leastChangeText, spokenVerdict, verdictClauses, type Clause } from '../../../speech/answers/verdict.ts';
 import { changeOf } from '../../../verdict/in-short/least-change.ts';
+import type { Uncertainty } from '../../../mechanics/uncertainty/types.ts';
 import { USUAL_DIRECTION } from '../../../verdict/set-up-figures.ts';
-import { feelOf, verdictOf, type Verdict as Said } from '../../../verdict/in-short/verdict.ts';
+import { feelOf, verdictOf, type Feel, type Verdict as Said } from '../../../verdict/in-short/verdict.ts';
 import { useCoarse } from '../../../kit/use-coarse.ts';
 import { useMedia } from '../../../kit/use-media.ts';
 import { useReveal } from '../controls/reveal-store.ts';
@@ -34,6 +35,24 @@ function useRested(solution: Solution | null): Solution | null {
   return rested === solution ? rested : null;
 }
 
+/** Of each solution, for both places that say a part of it where the window is narrow. */
+const verdicts = new WeakMap<Solution, { readonly uncertainty: Uncertainty | null; readonly verdict: Said }>();
+const feels = new WeakMap<Solution, Feel>();
+
+function verdictFor(solution: Solution, uncertainty: Uncertainty | null): Said {
+  const known = verdicts.get(solution);
+  if (known?.uncertainty === uncertainty) return known.verdict;
+  const verdict = verdictOf(solution, uncertainty);
+  verdicts.set(solution, { uncertainty, verdict });
+  return verdict;
+}
+
+function feelFor(solution: Solution): Feel {
+  const feel = feels.get(solution) ?? feelOf(solution, HAND);
+  feels.set(solution, feel);
+  return feel;
+}
+
 interface Known {
   readonly verdict: Said;
   readonly clauses: readonly Clause[];
@@ -46,8 +65,8 @@ function useVerdict(): Known | null {
   const uncertainty = useFollowed(currentBands);
   const isStale = useBackbow((state) => solution?.build !== state.build);
   const rested = useRested(solution);
-  const verdict = useMemo(() => solution && verdictOf(solution, uncertainty), [solution, uncertainty]);
-  const feel = useMemo(() => rested && feelOf(rested, HAND), [rested]);
+  const verdict = solution && verdictFor(solution, uncertainty);
+  const feel = rested && feelFor(rested);
   return verdict && { verdict, clauses: verdictClauses(verdict, feel, system), isStale };
 }
 
