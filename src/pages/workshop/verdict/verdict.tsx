@@ -22,6 +22,8 @@ const SPOKEN_REST_MS = 1200;
 const HAND = { strength: 'medium', direction: USUAL_DIRECTION } as const;
 /** Where the window is narrow the rest of it stands with what it rests on, so that the neck stays in sight. */
 const WIDE = '(min-width: 62rem)';
+/** What decides and how it plays have a line of their own where the whole of the rest fits on two. */
+const ROOMY = '(min-width: 110rem)';
 const SHORT: ReadonlySet<Clause['id']> = new Set<Clause['id']>(['not', 'expect', 'rod']);
 const QUIET: ReadonlySet<Clause['id']> = new Set<Clause['id']>(['decides', 'feel']);
 
@@ -150,11 +152,12 @@ function Spoken({ verdict }: { readonly verdict: Said }) {
 export function Verdict() {
   const known = useVerdict();
   const isWide = useMedia(WIDE);
+  const isRoomy = useMedia(ROOMY);
   const isAsking = useBackbow((state) => state.lesson?.asking ?? false);
   const shown = known?.clauses.filter(({ id }) => isWide || SHORT.has(id)) ?? [];
   const first = shown.filter(({ id }) => id === 'not');
   const line = shown.filter(({ id }) => id !== 'not' && !QUIET.has(id));
-  const quiet = shown.filter(({ id }) => QUIET.has(id));
+  const quiet = isRoomy ? shown.filter(({ id }) => QUIET.has(id)) : [];
   const isNot = first.length > 0;
   return (
     <section
@@ -190,16 +193,17 @@ export function Verdict() {
 /** What of it has no room above the picture of a narrow window. */
 export function VerdictRest() {
   const isWide = useMedia(WIDE);
-  return isWide ? null : <Rest />;
+  const isRoomy = useMedia(ROOMY);
+  return isRoomy ? null : <Rest isWide={isWide} />;
 }
 
-function Rest() {
+function Rest({ isWide }: { readonly isWide: boolean }) {
   const known = useVerdict();
   if (!known) return null;
   return (
     <section className="verdict verdict-rest" aria-label={VERDICT_WORDS.title} data-stale={known.isStale || undefined}>
       <p>
-        <Clauses clauses={known.clauses.filter(({ id }) => !SHORT.has(id))} />
+        <Clauses clauses={known.clauses.filter(({ id }) => (isWide ? QUIET.has(id) : !SHORT.has(id)))} />
       </p>
     </section>
   );
