@@ -72,8 +72,10 @@ export default defineConfig({
           // Files share two processes, each of which reads the modules and starts a browser once.
           isolate: false,
           include: ['test/browser/**/*.spec.ts'],
-          testTimeout: 180_000,
-          hookTimeout: 180_000,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+          // As long as the browser waits for what a page does: a slow machine is not a fault.
+          expect: { poll: { timeout: 120_000 } },
           globalSetup: ['test/browser/set-up.ts'],
           // Two at a time: each draws by itself on more than one processor.
           maxWorkers: 2,

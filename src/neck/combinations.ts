@@ -29,9 +29,9 @@ const LEAST_BACK_MM = 1;
 const LEAST_WRAP_MM = 0.1;
 /** Least room inside a tube, and beside the web of a T, mm. */
 const LEAST_INSIDE_MM = 0.2;
-/** Least wood between two channels, and under one, mm. */
 /** Least depth of a channel at its shallow ends, mm. */
 const LEAST_CHANNEL_MM = 1;
+/** Least wood between two channels, and under one, mm. */
 const LEAST_BETWEEN_RODS_MM = 1.5;
 const LEAST_UNDER_CHANNEL_MM = 1.5;
 /** Least of the outermost pieces together that is left beside laminates of constant width, mm. */

@@ -131,7 +131,7 @@ describe('a large file', () => {
   test(`of ${ROWS} rows comes in whole; of its rows a hundred are shown`, async () => {
     const app = await openLog();
     await bring(app, 'large.csv', large(ROWS));
-    await dialog(app).getByText(`${ROWS} entries were added.`).waitFor({ timeout: 120_000 });
+    await dialog(app).getByText(`${ROWS} entries were added.`).waitFor();
     expect(await rows(app).count()).toBe(100);
     await dialog(app)
       .getByRole('button', { name: `Show 100 more of ${ROWS}` })
@@ -332,6 +332,6 @@ test('read on the neck itself: a wrong way is asked about, and what it leaves is
   await log.getByRole('button', { name: 'Use this for the neck' }).click();
   await log.getByText(/^This neck uses the measured grip/).waitFor();
   const band = app.page.locator('[data-figure="fretted"] .figure-band');
-  await expect.poll(async () => told.includes(await band.innerText()), { timeout: 90_000 }).toBe(true);
+  await expect.poll(async () => told.includes(await band.innerText())).toBe(true);
   expect(app.troubles).toEqual([]);
 });

@@ -16,7 +16,6 @@ afterEach(async () => {
 });
 
 /** An answer solves half a dozen necks in a worker. */
-const SLOW = { timeout: 120_000 };
 const heading = ({ page }: App) => page.locator('#bench-title');
 const verdict = ({ page }: App) => page.locator('.bench-verdict');
 const readings = ({ page }: App) => page.locator('.bench-readings li');
@@ -27,7 +26,7 @@ async function kept({ page }: App): Promise<void> {
       const registration = await navigator.serviceWorker.getRegistration();
       return registration?.active?.state === 'activated' && navigator.serviceWorker.controller !== null;
     });
-  await expect.poll(isKept, SLOW).toBe(true);
+  await expect.poll(isKept).toBe(true);
 }
 
 /** From the menu of the workshop to the first step. */
@@ -36,7 +35,7 @@ async function started(app: App, words: { readonly menu: RegExp; readonly bench:
   await page.getByRole('button', { name: words.menu }).tap();
   await page.getByRole('button', { name: words.bench }).tap();
   const start = page.getByRole('button', { name: words.start });
-  await expect.poll(() => start.isEnabled(), SLOW).toBe(true);
+  await expect.poll(() => start.isEnabled()).toBe(true);
   await start.tap();
   await page.locator('.bench-job').waitFor();
 }
@@ -73,7 +72,7 @@ const begin = openApp.shared(async (open) => {
   const app = await open();
   await app.page.keyboard.press('o');
   await app.page.locator('.bench-stock summary').click();
-  await app.page.locator('.bench-start .bench-main:enabled').waitFor(SLOW);
+  await app.page.locator('.bench-start .bench-main:enabled').waitFor();
   return app;
 });
 testForEverybody(begin, '.bench');
@@ -111,7 +110,7 @@ test('a whole job on a phone without network, with a crash in the middle: nothin
   await page.locator('.bench-job').waitFor();
   expect(await heading(app).innerText()).toBe('Straightedge on, 6 frets in');
   expect(await readings(app).first().innerText()).toMatch(/^0\.05\smm hump with 6 frets in/);
-  await expect.poll(() => verdict(app).innerText(), SLOW).toBe('Go on.');
+  await expect.poll(() => verdict(app).innerText()).toBe('Go on.');
   expect(await page.locator('.bench-outcome').first().innerText()).toMatch(
     /Strung and settled: .*\d of 100 such necks/s,
   );
@@ -131,7 +130,7 @@ test('a whole job on a phone without network, with a crash in the middle: nothin
   await page.getByRole('radio', { name: 'hump' }).check();
   await page.getByRole('button', { name: 'Leaf 1.00' }).tap();
   await page.getByRole('button', { name: 'Enter the reading' }).tap();
-  await page.getByText(/^1\.00\smm hump\? Expected was/).waitFor(SLOW);
+  await page.getByText(/^1\.00\smm hump\? Expected was/).waitFor();
   expect(await verdict(app).count()).toBe(0);
   await page.getByRole('button', { name: 'Correct it' }).tap();
   await expect.poll(() => readings(app).count()).toBe(0);
@@ -144,7 +143,7 @@ test('a whole job on a phone without network, with a crash in the middle: nothin
   await page.getByRole('radio', { name: 'hump' }).check();
   await size.fill('0.09');
   await page.getByRole('button', { name: 'Enter the reading' }).tap();
-  await verdict(app).waitFor(SLOW);
+  await verdict(app).waitFor();
 
   await turnedTo(app, /^Next/, 'done');
   expect(await page.locator('.bench-table').innerText()).toMatch(/0\.09\smm hump/);
@@ -192,7 +191,7 @@ test('on a tablet, in German, in the dark: studs that bite hard are answered wit
   expect(await englishLeft(app)).toEqual([]);
   await app.screenshot('bench/tablet-stock', { fullPage: true });
   const start = page.getByRole('button', { name: 'Mit diesem Hals beginnen' });
-  await expect.poll(() => start.isEnabled(), SLOW).toBe(true);
+  await expect.poll(() => start.isEnabled()).toBe(true);
   await start.tap();
   await page.locator('.bench-job').waitFor();
   await page.locator('.bench-place select').selectOption('read-1');
@@ -200,9 +199,9 @@ test('on a tablet, in German, in the dark: studs that bite hard are answered wit
   await page.getByRole('button', { name: 'Blatt 0,15' }).tap();
   await page.getByRole('button', { name: 'Messung eintragen' }).tap();
   const keep = page.getByRole('button', { name: 'Es stimmt, behalten' });
-  await keep.or(verdict(app)).waitFor(SLOW);
+  await keep.or(verdict(app)).waitFor();
   if (await keep.isVisible()) await keep.tap();
-  await expect.poll(() => verdict(app).innerText(), SLOW).toMatch(/^Halt: /);
+  await expect.poll(() => verdict(app).innerText()).toMatch(/^Halt: /);
   const drawer = page.locator('.bench-outcome', { hasText: /auf 0,680\smm \(Zugsäge, grob\) öffnen/ });
   await drawer.waitFor();
   expect(await englishLeft(app)).toEqual([]);

@@ -33,10 +33,8 @@ function pathOf(shared: Shared, kind = 'customer'): string {
 
 /** Waits until everything is on the page: sentences, bands, pictures. */
 async function complete({ page }: App, count: number): Promise<void> {
-  await expect.poll(() => page.locator('.choice img').count(), { timeout: 60_000 }).toBe(count);
-  await expect
-    .poll(() => page.getByText(/of 100 such necks|nearly every such neck/).count(), { timeout: 60_000 })
-    .toBe(count);
+  await expect.poll(() => page.locator('.choice img').count()).toBe(count);
+  await expect.poll(() => page.getByText(/of 100 such necks|nearly every such neck/).count()).toBe(count);
   await page.evaluate(() => Promise.all(Array.from(document.images, (image) => image.decode())));
 }
 

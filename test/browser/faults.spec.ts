@@ -54,8 +54,8 @@ describe('the worker', () => {
     const other = await openApp(DESK);
     await other.afterChange(() => pressKerf(other));
     const figures = ({ page }: App) => page.locator('.figure-value').allInnerTexts();
-    await expect.poll(() => figures(app), { timeout: 60_000 }).not.toContain('…');
-    await expect.poll(() => figures(other), { timeout: 60_000 }).toEqual(await figures(app));
+    await expect.poll(() => figures(app)).not.toContain('…');
+    await expect.poll(() => figures(other)).toEqual(await figures(app));
     expect(app.troubles.filter((trouble) => !trouble.includes('the test ends this worker'))).toEqual([]);
   });
 
@@ -90,7 +90,7 @@ describe('the worker', () => {
       });
     });
     await pressKerf(app);
-    await page.getByText('This neck could not be computed').waitFor({ timeout: 60_000 });
+    await page.getByText('This neck could not be computed').waitFor();
     expect(await page.locator('.figure-value').count()).toBe(0);
     await page.locator('.figures').getByText('not computed').first().waitFor();
     await page.getByRole('region', { name: 'Checks' }).getByText('Not checked').waitFor();

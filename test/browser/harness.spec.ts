@@ -85,7 +85,7 @@ test('it notes errors, missing files and requests to other hosts', async () => {
     /console: said so/,
     /answer 404: .*missing\.json/,
   ])
-    await expect.poll(() => app.troubles.join('\n'), { timeout: 20_000 }).toMatch(trouble);
+    await expect.poll(() => app.troubles.join('\n')).toMatch(trouble);
   // The policy stops what a script asks for; a link is followed, and noticed.
   await app.page.evaluate(() => {
     location.href = 'http://elsewhere.invalid/';
@@ -94,7 +94,7 @@ test('it notes errors, missing files and requests to other hosts', async () => {
     /request to another host: http:\/\/elsewhere\.invalid\//,
     /request failed: http:\/\/elsewhere\.invalid\//,
   ])
-    await expect.poll(() => app.troubles.join('\n'), { timeout: 20_000 }).toMatch(trouble);
+    await expect.poll(() => app.troubles.join('\n')).toMatch(trouble);
 });
 
 test('it says so when nothing happens', async () => {

@@ -300,7 +300,7 @@ describe('the customer’s page', () => {
   });
   const path = `#customer=${link.ok ? link.text : ''}`;
   const complete = async ({ page }: App) => {
-    await expect.poll(() => page.locator('.choice img').count(), { timeout: 60_000 }).toBe(3);
+    await expect.poll(() => page.locator('.choice img').count()).toBe(3);
     await page.locator('table').waitFor();
   };
 

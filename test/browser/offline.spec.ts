@@ -33,7 +33,7 @@ async function kept({ page }: App): Promise<void> {
   );
 }
 
-const until = (holds: () => Promise<boolean>) => expect.poll(holds, { timeout: 60_000 }).toBe(true);
+const until = (holds: () => Promise<boolean>) => expect.poll(holds).toBe(true);
 
 /** Loads the page again, from whatever answers, and waits for its picture. */
 async function reload(app: App): Promise<void> {

@@ -63,7 +63,7 @@ const RENDERERS = [
 ] as const;
 
 /** How long a page may take to show a picture on a slow, busy machine, ms. */
-export const PATIENCE_MS = 90_000;
+export const PATIENCE_MS = 120_000;
 
 /** `npm test` makes no pictures that nobody looks at: they take as long as a test in ten. */
 const WITH_PICTURES = process.env['PICTURES'] !== 'none';

@@ -193,7 +193,7 @@ describe('the camera', () => {
       app.page,
       [300, 280, 250, 220].map((y) => [[200, y]]),
     );
-    await expect.poll(() => app.page.evaluate(() => window.scrollY), { timeout: 20_000 }).toBeGreaterThan(20);
+    await expect.poll(() => app.page.evaluate(() => window.scrollY)).toBeGreaterThan(20);
     await app.page.evaluate(() => window.scrollTo(0, 0));
     await app.settle();
     expect(differingPixels(await picture(app), home)).toBe(0);

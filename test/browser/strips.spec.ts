@@ -115,14 +115,13 @@ test('planned, kept, read: the range narrows; a far reading is asked about; all 
 });
 
 /** Bands are computed by a worker, twice. */
-const SLOW = { timeout: 20_000 };
 
 test('used for the neck: the page has the ranges of the dialog, after a reload too, until the strip is deleted', async () => {
   const app = await openApp(DESK);
   const strips = dialog(app);
   const band = app.page.locator('[data-figure="fretted"] .figure-band');
   const notice = app.page.locator('.bite-notice');
-  await expect.poll(() => band.innerText(), SLOW).toMatch(/to/);
+  await expect.poll(() => band.innerText()).toMatch(/to/);
   const wide = await band.innerText();
   await opened(app);
   await planned(app, [/^Length of the offcut/, /^Width/, /^Thickness/]);
@@ -136,7 +135,7 @@ test('used for the neck: the page has the ranges of the dialog, after a reload t
   await strips.getByText(/^This neck uses the measured grip/).waitFor();
   const told = await strips.locator('.strip-bands tbody tr').first().locator('td').last().innerText();
   expect(widthOf(told)).toBeLessThan(0.7 * widthOf(wide));
-  const sameOnPage = async () => expect.poll(async () => told.includes(await band.innerText()), SLOW).toBe(true);
+  const sameOnPage = async () => expect.poll(async () => told.includes(await band.innerText())).toBe(true);
   await sameOnPage();
   await app.page.reload();
   await app.page.locator('canvas').first().waitFor();
@@ -146,10 +145,8 @@ test('used for the neck: the page has the ranges of the dialog, after a reload t
   await opened(app);
   await strips.getByRole('combobox', { name: 'Your strips' }).selectOption({ index: 1 });
   await strips.getByRole('button', { name: 'Delete this strip' }).click();
-  await expect
-    .poll(() => notice.innerText(), SLOW)
-    .toMatch(/^A strip or reading behind this range was changed or deleted/);
-  await expect.poll(async () => widthOf(await band.innerText()), SLOW).toBeGreaterThan(1.4 * widthOf(told));
+  await expect.poll(() => notice.innerText()).toMatch(/^A strip or reading behind this range was changed or deleted/);
+  await expect.poll(async () => widthOf(await band.innerText())).toBeGreaterThan(1.4 * widthOf(told));
   await strips.getByRole('button', { name: 'Undo' }).click();
   await sameOnPage();
   expect(app.troubles).toEqual([]);

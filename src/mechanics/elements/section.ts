@@ -160,12 +160,17 @@ function boardOf({ board, ends }: NeckDescription): (out: Float64Array, at: numb
   };
 }
 
+/** Share of the wood below the board that lies above the row at a straight channel's floor, at most; under a channel it is less. */
+const MOST_ROWS_SHARE = 0.95;
+
 /** Depth of the channels below the underside of the board at x. @param plainDepth of the wood there, without the heel */
 function channelDepthOf({ channel }: NeckDescription, plainDepth: (xMm: number) => number): (xMm: number) => number {
   if (channel === null) return () => 0;
   const { depthMm, mostShare, straight, risesMm = 0, fromMm, toMm } = channel;
   if (!straight) return (x) => Math.min(depthMm, mostShare * plainDepth(x));
-  return (x) => depthMm - risesMm * Math.min(1, Math.abs(2 * x - fromMm - toMm) / (toMm - fromMm)) ** 2;
+  const cutMm = (x: number) => depthMm - risesMm * Math.min(1, Math.abs(2 * x - fromMm - toMm) / (toMm - fromMm)) ** 2;
+  // Before and behind the channel a neck may be thinner than that is deep; the rows of the mesh stay inside the wood.
+  return (x) => Math.min(cutMm(x), MOST_ROWS_SHARE * plainDepth(x));
 }
 
 const layersOf = ({ bars }: NeckDescription): readonly BarLayer[] =>
