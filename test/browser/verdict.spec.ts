@@ -27,7 +27,7 @@ test('says the numbers of the page, follows the kerf, and opens what they rest o
     (await app.page.getByRole('slider', { name: /^Kerf/ }).getAttribute('aria-valuetext'))!,
   );
   // The band comes later, and with it what decides.
-  await clause(app, 'decides').waitFor();
+  await app.page.locator('[data-clause="decides"]').waitFor();
   expect(await clause(app, 'expect').innerText()).toMatch(/90 % sure: /);
   await clause(app, 'rod').click();
   await app.page.getByRole('dialog', { name: 'Where a number comes from' }).waitFor();

@@ -201,7 +201,7 @@ function Rest({ isWide }: { readonly isWide: boolean }) {
   const known = useVerdict();
   if (!known) return null;
   return (
-    <section className="verdict verdict-rest" aria-label={VERDICT_WORDS.title} data-stale={known.isStale || undefined}>
+    <section className="verdict verdict-rest" aria-label={VERDICT_WORDS.restTitle} data-stale={known.isStale || undefined}>
       <p>
         <Clauses clauses={known.clauses.filter(({ id }) => (isWide ? QUIET.has(id) : !SHORT.has(id)))} />
       </p>

@@ -3,6 +3,7 @@ import type * as english from '../../en/workshop/verdict.ts';
 
 export const VERDICT_WORDS: typeof english.VERDICT_WORDS = {
   title: 'Urteil',
+  restTitle: 'Mehr vom Urteil',
   saw: (kerf, depth) => `${kerf} breit und ${depth} tief sägen;`,
   asTheyAre: (kerf) => `Schlitze bei ${kerf} lassen;`,
   seat: (method, tool, force) => {

@@ -5,6 +5,7 @@ import { words } from '../../language.ts';
 
 export const VERDICT_WORDS = words('VERDICT_WORDS', {
   title: 'Verdict',
+  restTitle: 'More of the verdict',
   saw: (kerf: string, depth: string) => `Saw ${kerf}, ${depth} deep;`,
   asTheyAre: (kerf: string) => `Leave the slots at ${kerf};`,
   seat: (method: Build['method'], tool: Build['seatingTool'], force: string) => {
