@@ -18,9 +18,9 @@ export interface StringHeights {
   readonly saddleOverFretsMm: number;
 }
 
-function heightsOf(neck: SetUp, string: StringOverFrets, jointFret: number): StringHeights {
-  const { fretXMm, scaleLengthMm } = neck;
+function heightsOf(string: StringOverFrets, jointFret: number): StringHeights {
   const { topMm, atSaddleMm } = string;
+  const { fretXMm, lengthMm } = string.scale;
   const [from, to] = [fretXMm[0], fretXMm[jointFret - 1]];
   const slope = (topMm[jointFret - 1] - topMm[0]) / (to - from);
   const edge = (x: number) => topMm[0] + slope * (x - from);
@@ -30,14 +30,14 @@ function heightsOf(neck: SetUp, string: StringOverFrets, jointFret: number): Str
     if (Math.abs(below) > Math.abs(reliefMm)) reliefMm = below;
   }
   return {
-    actionMm: actionMm(neck, string, 12),
+    actionMm: actionMm(string, 12),
     reliefMm,
-    nutOverFret1Mm: actionMm(neck, string, 1),
-    saddleOverFretsMm: atSaddleMm - edge(scaleLengthMm),
+    nutOverFret1Mm: actionMm(string, 1),
+    saddleOverFretsMm: atSaddleMm - edge(lengthMm),
   };
 }
 
 /** Every string, from the treble side to the bass side. @param jointFret the fret at the body joint */
 export function stringHeights(neck: SetUp, jointFret: number): StringHeights[] {
-  return neck.strings.map((string) => heightsOf(neck, string, jointFret));
+  return neck.strings.map((string) => heightsOf(string, jointFret));
 }

@@ -71,8 +71,8 @@ function touchesOf(match: BuzzMatch, playing: Playing, reliefMm: number, actionM
   const stringHeightFret12Mm = actionMm + neck.crownHeightMm;
   const build: Build = { ...defaultBuild(), ...neck, bassHigherMm: 0, stringHeightFret12Mm };
   const touches: Touch[] = [];
-  const { strings, ...board } = setUp(build, lineOf(build, reliefMm));
-  eachPlace({ ...board, strings: [strings[string]] }, playing, (place) => {
+  const { strings } = setUp(build, lineOf(build, reliefMm));
+  eachPlace({ strings: [strings[string]] }, playing, (place) => {
     if (place.note !== note) return;
     touches.push({ fret: place.fret, share: place.share, gapMm: place.gapMm, depthMmN: place.idealMmN });
   });

@@ -7,7 +7,7 @@
  * swing (swing.ts); n = 0 is the open string, which starts at the nut. Less than nothing = it buzzes. The hand stays where
  * it is: q is the same for every note, but never beyond the middle of what speaks.
  */
-import type { SetUp } from './set-up.ts';
+import type { SetUp, StringScale } from './set-up.ts';
 import { boundDepth, idealDepth, pluckHeightMm, type PluckDirection } from './swing.ts';
 
 /** How a player plucks. */
@@ -41,7 +41,7 @@ export function pluckOfNoteMm(pluckMm: number, lengthMm: number): number {
   return Math.min(pluckMm, lengthMm / 2);
 }
 
-/** What does not depend on the string: for a note, the places of the frets beyond and the depth of the swing there. */
+/** What strings of one scale have in common: for a note, the places of the frets beyond and the depth of the swing there. */
 interface NoteShape {
   readonly lengthMm: number;
   readonly pluckMm: number;
@@ -50,9 +50,10 @@ interface NoteShape {
   readonly bound: Float64Array;
 }
 
-function shapeOf({ scaleLengthMm, fretXMm }: SetUp, note: number, playing: Playing): NoteShape {
+function shapeOf(scale: StringScale, note: number, playing: Playing): NoteShape {
+  const { fretXMm } = scale;
   const from = note === 0 ? 0 : (fretXMm[note - 1] ?? Number.NaN);
-  const lengthMm = scaleLengthMm - from;
+  const lengthMm = scale.lengthMm - from;
   const pluckMm = pluckOfNoteMm(playing.pluckMm, lengthMm);
   const p = pluckMm / lengthMm;
   const share = Float64Array.from(fretXMm.slice(note), (x) => (x - from) / lengthMm);
@@ -66,8 +67,8 @@ function shapeOf({ scaleLengthMm, fretXMm }: SetUp, note: number, playing: Playi
 }
 
 /** Notes that have a fret beyond them, from the open string on. */
-function notesOf(setUp: SetUp): number[] {
-  return setUp.fretXMm.map((_, index) => index);
+function notesOf({ fretXMm }: StringScale): number[] {
+  return fretXMm.map((_, index) => index);
 }
 
 /** One place where a note may touch a fret beyond the fretted one. */
@@ -88,10 +89,15 @@ export interface Place {
 
 /** Tells of every string, note and fret beyond it. The place that is handed over is used again for the next. */
 export function eachPlace(setUp: SetUp, playing: Playing, visit: (place: Place) => void): void {
-  const shapes = notesOf(setUp).map((note) => shapeOf(setUp, note, playing));
+  let scale: StringScale | undefined;
+  let shapes: readonly NoteShape[] = [];
   const place = { string: 0, note: 0, fret: 0, share: 0, gapMm: 0, idealMmN: 0, boundMmN: 0 };
   setUp.strings.forEach((string, index) => {
     place.string = index;
+    if (string.scale !== scale) {
+      scale = string.scale;
+      shapes = notesOf(scale).map((note) => shapeOf(string.scale, note, playing));
+    }
     shapes.forEach((shape, note) => {
       place.note = note;
       const start = note === 0 ? string.atNutMm : (string.topMm[note - 1] ?? Number.NaN);
@@ -111,8 +117,8 @@ export function eachPlace(setUp: SetUp, playing: Playing, visit: (place: Place) 
 
 /** The room of every string and note of a set-up. */
 export function roomChart(setUp: SetUp, playing: Playing): RoomChart {
-  const chart = setUp.strings.map(() =>
-    notesOf(setUp).map((note) => ({ leastMm: Infinity, atFret: note + 1, boundMm: Infinity, buzzForceN: Infinity })),
+  const chart = setUp.strings.map(({ scale }) =>
+    notesOf(scale).map((note) => ({ leastMm: Infinity, atFret: note + 1, boundMm: Infinity, buzzForceN: Infinity })),
   );
   eachPlace(setUp, playing, ({ string, note, fret, gapMm, idealMmN, boundMmN }) => {
     const room = chart[string]?.[note];

@@ -39,12 +39,18 @@ export interface TopLine {
 
 /** The neck as the strings find it. Strings from the treble side to the bass side. */
 export interface SetUp {
-  readonly scaleLengthMm: number;
-  readonly fretXMm: readonly number[];
   readonly strings: readonly StringOverFrets[];
 }
 
+/** The scale of one string: what speaks of it when it is open, and where the frets cross it, from the nut on, mm. */
+export interface StringScale {
+  readonly lengthMm: number;
+  readonly fretXMm: readonly number[];
+}
+
 export interface StringOverFrets {
+  /** Strings of one scale have one and the same: what follows from it alone is reckoned once. */
+  readonly scale: StringScale;
   readonly tensionN: number;
   /** Height of its underside at the nut and at the saddle, mm. */
   readonly atNutMm: number;
@@ -74,6 +80,7 @@ export function setUp(build: Build, line: TopLine, fall: FallAway = NO_FALL_AWAY
   const at12 = stringPlacesMm(build, twelfth);
   const above = aboveMeanMm(build);
   const atFrets = fretXMm.map((x) => stringPlacesMm(build, x));
+  const scale: StringScale = { lengthMm: build.scaleLengthMm, fretXMm };
   const arc = (x: number, z: number) => sagittaMm(boardRadiusMm(build, x), z);
   const strings = build.strings.map((string, index): StringOverFrets => {
     const nut = stringHeightAtNutMm(build) - arc(0, atNut[index] ?? 0) - relief(0);
@@ -83,13 +90,14 @@ export function setUp(build: Build, line: TopLine, fall: FallAway = NO_FALL_AWAY
       (x, i) => build.crownHeightMm - arc(x, atFrets[i]?.[index] ?? 0) - (reliefAtFrets[i] ?? 0) - (filed[i] ?? 0),
     );
     return {
-      tensionN: predictString(string, build.scaleLengthMm).tensionN,
+      scale,
+      tensionN: predictString(string, scale.lengthMm).tensionN,
       atNutMm: nut,
-      atSaddleMm: nut + ((over12 - nut) * build.scaleLengthMm) / twelfth,
+      atSaddleMm: nut + ((over12 - nut) * scale.lengthMm) / twelfth,
       topMm,
     };
   });
-  return { scaleLengthMm: build.scaleLengthMm, fretXMm, strings };
+  return { strings };
 }
 
 /** Slope of a line of fret tops where the neck has become the body, depth over length, positive = falling away. */
@@ -120,7 +128,8 @@ export function afterwards(build: Build, setUpOn: TopLine, now: TopLine, fall: F
 }
 
 /** Height of the underside of an open string over the top of a fret, mm: the action there. */
-export function actionMm({ scaleLengthMm, fretXMm }: SetUp, string: StringOverFrets, fret: number): number {
-  const share = (fretXMm[fret - 1] ?? Number.NaN) / scaleLengthMm;
+export function actionMm(string: StringOverFrets, fret: number): number {
+  const { lengthMm, fretXMm } = string.scale;
+  const share = (fretXMm[fret - 1] ?? Number.NaN) / lengthMm;
   return string.atNutMm + (string.atSaddleMm - string.atNutMm) * share - (string.topMm[fret - 1] ?? Number.NaN);
 }

@@ -5,7 +5,7 @@
 import type { Build } from '../neck/build.ts';
 import { boardEndMm, stringPlacesMm } from '../neck/neck-shape.ts';
 import { pluckOfNoteMm, type Playing } from './room.ts';
-import type { SetUp } from './set-up.ts';
+import type { SetUp, StringScale } from './set-up.ts';
 import { boundDepth, idealDepth, pluckHeightMm } from './swing.ts';
 
 export interface SwingLine {
@@ -28,7 +28,7 @@ export interface SwingLine {
 const BETWEEN = 4;
 
 /** From the fretted fret over every fret beyond to the end of the board, with places between. */
-function placesOf({ fretXMm }: SetUp, note: number, endMm: number): Float64Array {
+function placesOf({ fretXMm }: StringScale, note: number, endMm: number): Float64Array {
   const marks = [note === 0 ? 0 : fretXMm[note - 1], ...fretXMm.slice(note), endMm];
   const between = (from: number, to: number) =>
     Array.from({ length: BETWEEN }, (_, i) => from + ((to - from) * i) / BETWEEN);
@@ -45,15 +45,15 @@ function topAt(fretXMm: readonly number[], topMm: Float64Array, xMm: number): nu
 
 /** @param string 0 = the highest; @param note 0 = open … the last but one fret */
 export function swingLine(build: Build, setUp: SetUp, playing: Playing, string: number, note: number): SwingLine {
-  const { fretXMm, scaleLengthMm, strings } = setUp;
-  const { topMm, atNutMm, atSaddleMm, tensionN } = strings[string];
+  const { scale, topMm, atNutMm, atSaddleMm, tensionN } = setUp.strings[string];
+  const { fretXMm } = scale;
   const from = note === 0 ? 0 : fretXMm[note - 1];
   const start = note === 0 ? atNutMm : topMm[note - 1];
-  const lengthMm = scaleLengthMm - from;
+  const lengthMm = scale.lengthMm - from;
   const pluckMm = pluckOfNoteMm(playing.pluckMm, lengthMm);
   const pluckShare = pluckMm / lengthMm;
   const heightMm = pluckHeightMm(playing.forceN, pluckMm, lengthMm, tensionN);
-  const xMm = placesOf(setUp, note, boardEndMm(build));
+  const xMm = placesOf(scale, note, boardEndMm(build));
   const share = xMm.map((x) => (x - from) / lengthMm);
   return {
     xMm,

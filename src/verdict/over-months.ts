@@ -29,7 +29,7 @@ function thenOf(reckoned: Reckoned, neck: SetUp, direction: Hand['direction']): 
     rooms: roomChart(neck, playingOf(reckoned.build, { strength, direction })),
   }));
   const isClean = ({ rooms }: (typeof charts)[number]) => rooms.flat().every((note) => buzzVerdict(note) !== 'buzzes');
-  const outer = [neck.strings[0], neck.strings.at(-1)!].map((string) => actionMm(neck, string, 12));
+  const outer = [neck.strings[0], neck.strings.at(-1)!].map((string) => actionMm(string, 12));
   return {
     actionMm: (outer[0] + outer[1]) / 2,
     roomMm: leastRoom(charts[STRENGTHS.indexOf('medium')].rooms).leastMm,

@@ -22,7 +22,7 @@ function actionPerTurnMm(reckoned: Reckoned): number | null {
   };
   const neck = afterwards(build, line, turned);
   // All strings move alike: the nut and the saddle carry all of them.
-  return actionMm(neck, neck.strings[0], 12) - actionMm(setUp(build, line), setUp(build, line).strings[0], 12);
+  return actionMm(neck.strings[0], 12) - actionMm(setUp(build, line).strings[0], 12);
 }
 
 /** Relief and action under one string as predicted, in hundredths: what a reading of this neck starts from. */

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { defaultBuild, type Build } from '../../src/neck/build.ts';
 import { fallAwayMm, fretPositionMm, stringPlacesMm } from '../../src/neck/neck-shape.ts';
 import { actionChangeMm, bestRelief, leastClearanceMm, type Lines } from '../../src/playing/aim.ts';
+import { stringHeights } from '../../src/playing/heights.ts';
 import { eachPlace, leastRoom, pluckOfNoteMm, roomChart } from '../../src/playing/room.ts';
 import { actionMm, afterwards, setUp } from '../../src/playing/set-up.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
@@ -29,19 +30,14 @@ describe('a set-up', () => {
       for (const relief of [-0.2, 0, 0.3]) {
         const neck = setUp(build, arcLine(build, relief));
         for (const string of neck.strings)
-          expectNear(
-            actionMm(neck, string, 12),
-            build.stringHeightFret12Mm - build.crownHeightMm,
-            1e-9,
-            'as it was set',
-          );
+          expectNear(actionMm(string, 12), build.stringHeightFret12Mm - build.crownHeightMm, 1e-9, 'as it was set');
       }
   });
 
   test('has an action of its own on the bass and on the treble side, and evenly between', () => {
     const build = { ...BUILD, bassHigherMm: 0.5 };
     const neck = setUp(build, arcLine(build, 0.2));
-    const actions = neck.strings.map((string) => actionMm(neck, string, 12));
+    const actions = neck.strings.map((string) => actionMm(string, 12));
     const mean = build.stringHeightFret12Mm - build.crownHeightMm;
     expectNear(actions.at(-1)! - actions[0], 0.5, 1e-9, 'as it was set');
     expectNear((actions.at(-1)! + actions[0]) / 2, mean, 1e-9, 'the outer strings lie as far from the middle');
@@ -51,7 +47,20 @@ describe('a set-up', () => {
       expectNear(action, mean + (0.5 * places[i]) / across, 1e-9, 'in proportion to the place'),
     );
     const one = setUp({ ...build, strings: [build.strings[0]] }, arcLine(build, 0.2));
-    expectNear(actionMm(one, one.strings[0], 12), mean, 1e-9, 'one string is in the middle');
+    expectNear(actionMm(one.strings[0], 12), mean, 1e-9, 'one string is in the middle');
+  });
+
+  test('may have strings of different scales: each has the room and the heights that it has by itself', () => {
+    const longer = { ...BUILD, scaleLengthMm: BUILD.scaleLengthMm + 38 };
+    const [short, long] = [BUILD, longer].map((build) => setUp(build, arcLine(build, 0.15)).strings);
+    const mixed = [short[0], long[1], short[2], long[3]];
+    const alone = mixed.map((string) => roomChart({ strings: [string] }, MEDIUM)[0]);
+    expect(roomChart({ strings: mixed }, MEDIUM)).toEqual(alone);
+    expect(alone[1]).not.toEqual(roomChart({ strings: [short[1]] }, MEDIUM)[0]);
+    const heights = (strings: typeof mixed) => stringHeights({ strings }, BUILD.bodyJointFret);
+    expect(heights(mixed)).toEqual(mixed.flatMap((string) => heights([string])));
+    const ratio = (longer.scaleLengthMm / BUILD.scaleLengthMm) ** 2;
+    expectNear(long[1].tensionN / short[1].tensionN, ratio, 1e-12, 'Mersenne’s law of strings, from memory');
   });
 
   test('with a higher bass gives the lowest string more room and the highest less', () => {
@@ -81,7 +90,7 @@ describe('a set-up', () => {
     const straight = straightLine(BUILD);
     const twelfth = (relief: number) => {
       const neck = afterwards(BUILD, straight, arcLine(BUILD, relief));
-      return actionMm(neck, neck.strings[0], 12);
+      return actionMm(neck.strings[0], 12);
     };
     expectNear(twelfth(0), BUILD.stringHeightFret12Mm - BUILD.crownHeightMm, 1e-9, 'nothing has moved');
     expect(twelfth(0.3)).toBeGreaterThan(twelfth(0.1));

@@ -20,7 +20,7 @@ test('lies over every fret by the room that the chart finds, in every direction'
       for (const note of [0, 1, 9, 20]) {
         const line = swingLine(BUILD, neck, playing, string, note);
         const over = (depth: Float64Array) =>
-          neck.fretXMm.slice(note).map((x) => {
+          neck.strings[string].scale.fretXMm.slice(note).map((x) => {
             const i = line.xMm.findIndex((place) => Math.abs(place - x) < 1e-9);
             return line.gapMm[i] - depth[i];
           });

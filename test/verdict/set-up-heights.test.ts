@@ -35,7 +35,7 @@ test.each(BUILDS.filter(([, build]) => build.rodKind !== 'none'))(
     const before = playedLine(solution);
     const neck = afterwards(build, before, { stationXMm: prediction.stationXMm, reliefMm: line.reliefMm });
     for (const [i, string] of neck.strings.entries()) {
-      const moved = actionMm(neck, string, 12) - actionMm(setUp(build, before), setUp(build, before).strings[i], 12);
+      const moved = actionMm(string, 12) - actionMm(setUp(build, before).strings[i], 12);
       expectNear(setUpHeights(solution).actionPerTurnMm!, way * 10 * moved, 1e-6, 'linear in the turn');
     }
     expect(setUpHeights(solution).actionPerTurnMm).toBeLessThan(0);
