@@ -102,16 +102,17 @@ function bandsAfterRest(
   restMs: number,
   answered: () => void,
 ) {
-  /** The build whose bands are awaited or being computed. */
-  let estimating: Build | undefined;
+  /** What is awaited or being computed. The same build may be asked for again, with other readings behind it. */
+  let awaited: { readonly build: Build } | undefined;
   let rest: ReturnType<typeof setTimeout> | undefined;
 
-  function estimate(build: Build): void {
+  function estimate(asked: { readonly build: Build }): void {
+    const { build } = asked;
     const current = watched.asked();
-    const isCurrent = () => watched.isInUse(current) && estimating === build;
+    const isCurrent = () => watched.isInUse(current) && awaited === asked;
     const settle = () => {
       watched.answered();
-      estimating = undefined;
+      awaited = undefined;
     };
     current.estimate(build).then(
       (uncertainty) => {
@@ -130,14 +131,15 @@ function bandsAfterRest(
 
   return {
     soon(build: Build): void {
-      estimating = build;
-      rest = setTimeout(() => estimate(build), restMs);
+      const asked = { build };
+      awaited = asked;
+      rest = setTimeout(() => estimate(asked), restMs);
     },
     /** @returns the build that they were wanted for */
     giveUp(): Build | undefined {
       clearTimeout(rest);
-      const build = estimating;
-      estimating = undefined;
+      const build = awaited?.build;
+      awaited = undefined;
       return build;
     },
   };

@@ -114,8 +114,6 @@ test('planned, kept, read: the range narrows; a far reading is asked about; all 
   expect(app.troubles).toEqual([]);
 });
 
-/** Bands are computed by a worker, twice. */
-
 test('used for the neck: the page has the ranges of the dialog, after a reload too, until the strip is deleted', async () => {
   const app = await openApp(DESK);
   const strips = dialog(app);

@@ -81,7 +81,7 @@ const listener: SolverListener = {
   failed: (failure) => told.push(`failed: ${failure.code === 'unforeseen' ? failure.message : failure.code}`),
 };
 
-function solver() {
+function solver(telling: SolverListener = listener) {
   return createSolver(
     () => {
       const worker = new FakeWorker();
@@ -94,7 +94,7 @@ function solver() {
         end: () => worker.end(),
       };
     },
-    listener,
+    telling,
     { patienceMs: PATIENCE_MS, restMs: REST_MS },
   );
 }
@@ -191,6 +191,22 @@ describe('the bands', () => {
     await vi.advanceTimersByTimeAsync(REST_MS);
     await workers[0].answerEstimate();
     expect(told).toEqual(['solved a', 'solved b', 'bands of b']);
+  });
+
+  test('of the same build asked for again are the newer ones, however late the others come', async () => {
+    const build = named('one');
+    const bands: Uncertainty[] = [];
+    const { request } = solver({ ...listener, estimated: (_build, found) => bands.push(found) });
+    request(build);
+    await workers[0].answer();
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    // What was measured is read meanwhile: the same build is asked for with it.
+    request(build);
+    await workers[0].answer();
+    await workers[0].answerEstimate({ seed: 1 } as Uncertainty);
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    await workers[0].answerEstimate({ seed: 2 } as Uncertainty);
+    expect(bands).toEqual([{ seed: 2 }]);
   });
 
   test('are computed again when the worker is lost over them', async () => {
