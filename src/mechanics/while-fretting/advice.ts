@@ -16,13 +16,13 @@
 import type { Build } from '../../neck/build.ts';
 import { gripPosterior, asUnmeasured, type GripPosterior } from '../try-strip/grip-posterior.ts';
 import type { Evidence } from '../neck-readings/evidence.ts';
-import { ownNeck } from '../neck-readings/heard.ts';
 import { bandAt, sampleExtremes, type LineBand } from '../uncertainty/band-at.ts';
 import { bandOf, type Band } from '../uncertainty/band.ts';
 import type { EstimateOptions, Estimator } from '../uncertainty/estimate.ts';
 import type { ResponseModel } from '../uncertainty/model.ts';
 import type { Draws } from '../uncertainty/sampling.ts';
-import { readNeckOf, splitAt, withRest, type BowReading, type RestChange } from './job.ts';
+import { ownInJob } from './heard-in-job.ts';
+import { splitAt, withRest, type BowReading, type RestChange } from './job.ts';
 
 /** How far from the relief wanted a neck may end, mm: what a maker tells with feelers under a string (common practice, no source). */
 export const CLOSE_MM = 0.05;
@@ -158,14 +158,8 @@ export function* adviceSteps(
   { build, readings, evidence, choices, wantedMm }: FrettingJob,
   { seed = 1, samples = 2000 }: AdviceOptions = {},
 ): Generator<unknown, Advice> {
-  const unmeasured = asUnmeasured(build, evidence.strips);
-  const { model } = yield* estimator.drawing(unmeasured);
-  const before = ownNeck(build, evidence, model);
-  const own = {
-    build: unmeasured,
-    model,
-    read: [...(before?.read ?? []).map((read) => ({ ...read, quarters: undefined })), readNeckOf(build, readings)],
-  };
+  const { model } = yield* estimator.drawing(asUnmeasured(build, evidence.strips));
+  const own = ownInJob(build, evidence, readings, model);
   const posterior = gripPosterior(build, evidence.strips, evidence.entries, { seed, samples, own });
   yield;
   const options: EstimateOptions = { seed, samples, grip: posterior.deviates, quarters: posterior.quarters };

@@ -16,7 +16,8 @@ import type { ResponseModel } from '../uncertainty/model.ts';
 import { drawSamples } from '../uncertainty/sampling.ts';
 import { withQuarters } from '../uncertainty/quarters.ts';
 import type { FrettingJob } from './advice.ts';
-import { readNeckOf, splitAt, type BowReading } from './job.ts';
+import { ownInJob } from './heard-in-job.ts';
+import { splitAt, type BowReading } from './job.ts';
 
 export interface FrettingQuestion {
   readonly measuredMm: number;
@@ -57,14 +58,15 @@ export function* questionSteps(
 
 function hearing(
   build: FrettingJob['build'],
-  { strips, entries }: Evidence,
+  evidence: Evidence,
   readings: readonly BowReading[],
   model: ResponseModel,
 ) {
-  const unmeasured = asUnmeasured(build, strips);
-  const own = readings.length === 0 ? undefined : { build: unmeasured, model, read: [readNeckOf(build, readings)] };
+  const { strips, entries } = evidence;
+  const own = ownInJob(build, evidence, readings, model);
   const isSilent = own === undefined && strips.length === 0 && !entries.some(informs);
-  return isSilent ? undefined : gripPosterior(unmeasured, strips, entries, { seed: SEED, samples: SAMPLES, own });
+  if (isSilent) return undefined;
+  return gripPosterior(asUnmeasured(build, strips), strips, entries, { seed: SEED, samples: SAMPLES, own });
 }
 
 /** Relief of greatest size under the straightedge before any fret is in, mm. */

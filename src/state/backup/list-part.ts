@@ -3,7 +3,7 @@ import type { RecordStorage } from '../device/database.ts';
 import type { KeptList, ListForm } from '../device/kept-list.ts';
 import { checkedList, EMPTY_TALLY, NewerRecord, type Part, type PartId, type Tally } from './part.ts';
 
-interface Documents<Stored, Item> {
+export interface Documents<Stored, Item> {
   readonly id: PartId;
   readonly places: readonly string[];
   /** Most of them that a file may hold. */

@@ -3,6 +3,7 @@
  * cannot be read in the record stays as it is.
  */
 import { idOf } from '../device/id-of.ts';
+import type { ListForm } from '../device/kept-list.ts';
 import { buzzMatchOf, matchHash, type BuzzMatch } from '../../playing/buzz-match.ts';
 import type { TextStorage } from '../journal/journal.ts';
 
@@ -42,7 +43,7 @@ export function matchRecordOf(text: string | null): MatchRecord | null {
   }
 }
 
-const textOfMatches = (record: MatchRecord): string => JSON.stringify({ version: VERSION, ...record });
+export const textOfMatches = (record: MatchRecord): string => JSON.stringify({ version: VERSION, ...record });
 
 /** @throws what the device throws */
 export function writeMatches(texts: TextStorage, record: MatchRecord): void {
@@ -67,6 +68,26 @@ export function withMatch(record: MatchRecord, match: BuzzMatch): MatchRecord {
 
 export function withoutMatch({ matches, accepted }: MatchRecord, id: string): MatchRecord {
   return { matches: matches.filter((each) => idOf(each) !== id), accepted: accepted.filter((each) => each.id !== id) };
+}
+
+/** As they lie in the browser's storage, in the order in which they were entered. */
+export const MATCHES_FORM: ListForm<MatchRecord, BuzzMatch> = {
+  empty: EMPTY,
+  recordOf: (stored) => matchRecordOf(stored as string | null),
+  readable: (record) => readableMatches(record).toReversed(),
+  count: ({ matches }) => matches.length,
+};
+
+/** Takes matches out and puts others in. */
+export function changedMatches(
+  record: MatchRecord,
+  out: readonly BuzzMatch[],
+  into: readonly BuzzMatch[],
+): MatchRecord {
+  return into.reduce(
+    withMatch,
+    out.reduce((left, { id }) => withoutMatch(left, id), record),
+  );
 }
 
 /** Accepts all that can be used, or none. */

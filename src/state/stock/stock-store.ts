@@ -1,5 +1,6 @@
 /** The stock of this device. What cannot be read in its record stays as it is. */
 import { idOf } from '../device/id-of.ts';
+import type { ListForm } from '../device/kept-list.ts';
 import type { TextStorage } from '../journal/journal.ts';
 import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
 import { stockItemOf, type StockItem } from './stock-item.ts';
@@ -27,7 +28,7 @@ export function stockRecordOf(text: string | null): StockRecord | null {
   }
 }
 
-const textOfStock = (record: StockRecord): string => JSON.stringify({ version: VERSION, ...record });
+export const textOfStock = (record: StockRecord): string => JSON.stringify({ version: VERSION, ...record });
 
 /** @throws what the device throws */
 export function writeStock(texts: TextStorage, record: StockRecord): void {
@@ -38,6 +39,14 @@ export function writeStock(texts: TextStorage, record: StockRecord): void {
 export function readableStock({ items }: StockRecord): StockItem[] {
   return items.map((each) => stockItemOf(each)).filter((each) => each !== null);
 }
+
+/** As it lies in the browser's storage: its text. */
+export const STOCK_FORM: ListForm<StockRecord, StockItem> = {
+  empty: EMPTY,
+  recordOf: (stored) => stockRecordOf(stored as string | null),
+  readable: readableStock,
+  count: ({ items }) => items.length,
+};
 
 /** Takes items out and puts others in; one that comes in under the id of one that goes takes its place. */
 export function changedStock(record: StockRecord, out: readonly StockItem[], into: readonly StockItem[]): StockRecord {

@@ -2,7 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../../src/neck/presets.ts';
 import { fretsInAfterQuarters } from '../../../src/fretwork/plan/seating-order.ts';
-import { NO_EVIDENCE } from '../../../src/mechanics/neck-readings/evidence.ts';
+import { NO_EVIDENCE, type Evidence } from '../../../src/mechanics/neck-readings/evidence.ts';
+import { ORDINARY_SCATTER, UNSAID, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
+import { predictedPart } from '../../../src/mechanics/bench-log/predicted.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
 import { runAtOnce } from '../../../src/mechanics/steps.ts';
@@ -20,8 +22,8 @@ const bow = (quarter: number) =>
 const read = (quarter: number, measuredMm: number): BowReading => {
   return { seated: quarters[quarter].length, measuredMm, errorMm: 0.02 };
 };
-const ask = (reading: BowReading, readings: readonly BowReading[] = []) =>
-  runAtOnce(questionSteps(estimator, { build, readings, evidence: NO_EVIDENCE }, reading));
+const ask = (reading: BowReading, readings: readonly BowReading[] = [], evidence: Evidence = NO_EVIDENCE) =>
+  runAtOnce(questionSteps(estimator, { build, readings, evidence }, reading));
 
 describe('a reading while frets go in', () => {
   test('as predicted, and twice that, is taken as it is', () => {
@@ -43,5 +45,33 @@ describe('a reading while frets go in', () => {
     const late = read(2, 2 * bow(2));
     expect(ask(late)).toBeNull();
     expect(ask(late, [read(0, bow(0)), read(1, 0.7 * bow(1))])).not.toBeNull();
+  });
+
+  test('what was read on this neck at an earlier fretting is heard, before the first reading of this one too', () => {
+    const predicted = { ...predictedPart(stated, 'press', build) };
+    const before = {
+      ...UNSAID,
+      ...ORDINARY_SCATTER,
+      ...predicted,
+      id: 'bcdfghjklmnpqr',
+      date: '2026-05-04',
+      neck: 'Number 12',
+      method: 'press',
+      gaugeErrorMm: 0.02,
+      dialErrorMm: 0.01,
+      measuredFrettedMm: null,
+      measuredStrungMm: null,
+      measuredQuarter1Mm: 0.6 * bow(0),
+      measuredQuarter2Mm: 0.6 * bow(1),
+      measuredQuarter3Mm: 0.6 * bow(2),
+    } satisfies LogEntry;
+    const late = read(2, 2 * bow(2));
+    expect(ask(late)).toBeNull();
+    const heard = ask(late, [], { ...NO_EVIDENCE, own: [before] })!;
+    expect(Math.abs(heard.expectedMm.p50)).toBeLessThan(0.8 * Math.abs(bow(2)));
+    // The neck of now says more than the neck of then: with a reading of its own it is expected further.
+    const read1 = read(1, bow(1));
+    const both = ask(read(2, 3 * bow(2)), [read1], { ...NO_EVIDENCE, own: [before] })!;
+    expect(Math.abs(both.expectedMm.p50)).toBeGreaterThan(Math.abs(heard.expectedMm.p50));
   });
 });
