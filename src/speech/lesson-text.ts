@@ -7,6 +7,11 @@ export interface StepText {
   readonly question?: string;
   /** Names of the options of a question "which". */
   readonly options?: Readonly<Record<string, string>>;
+  /** What is to be achieved, and the names of what has to hold then. */
+  readonly task?: string;
+  readonly wanted?: Readonly<Record<string, string>>;
+  /** Said once it is achieved. */
+  readonly done?: readonly string[];
   /** Said once the answer is shown. */
   readonly after?: readonly string[];
 }

@@ -37,6 +37,8 @@ export interface RunningLesson {
   readonly step: number;
   /** Is a guess asked for whose answer has not been shown yet? The page covers its numbers meanwhile. */
   readonly asking: boolean;
+  /** The neck that the lesson put on the bench last, before the learner's hand; null before the first one. */
+  readonly placed: Build | null;
   /** What was on the bench before. */
   readonly kept: Borrowed;
 }
@@ -79,7 +81,7 @@ export const createLessonSlice: StateCreator<BackbowState, [], [], LessonSlice> 
       get().endGesture();
       const state = get();
       const kept = Object.fromEntries(BORROWED.map((key) => [key, state[key]])) as unknown as Borrowed;
-      set({ lesson: { id, step: 0, asking: false, kept }, history: EMPTY_HISTORY, playing: false });
+      set({ lesson: { id, step: 0, asking: false, placed: null, kept }, history: EMPTY_HISTORY, playing: false });
     },
     setLessonStep: (step, asking) => change({ step, asking }),
     setLessonAnswered: () => change({ asking: false }),
@@ -89,6 +91,7 @@ export const createLessonSlice: StateCreator<BackbowState, [], [], LessonSlice> 
       const checked = checkBuild(build);
       if (!checked.ok) return checked;
       set({
+        lesson: { ...lesson, placed: checked.build },
         build: checked.build,
         savedBuild: checked.build,
         history: EMPTY_HISTORY,

@@ -1,5 +1,6 @@
 /** The lesson that runs: what its step says and asks, what comes out, and the way on, back and out. */
 import { useEffect, useRef } from 'react';
+import { keepProgress } from '../../state/lessons/progress-store.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { AskLine } from './ask-line.tsx';
 import { AskValue } from './ask-value.tsx';
@@ -7,7 +8,8 @@ import { AskWhich } from './ask-which.tsx';
 import { FactText } from './fact-text.tsx';
 import { FIGURES } from './figures/index.ts';
 import { remember, useGuesses } from './guesses.ts';
-import { goToStep, leaveLesson, lessonById, revealStep, takeLessonNeck } from './player.ts';
+import { GoalView } from './goal-view.tsx';
+import { beginLesson, goToStep, leaveLesson, lessonAfter, lessonById, revealStep, takeLessonNeck } from './player.ts';
 import { measure, type Bench } from './quantities.ts';
 import { textOf } from '../../speech/en/pages/lesson-texts.ts';
 import type { Step } from './types.ts';
@@ -58,12 +60,13 @@ function Question({ step, text, bench, asking }: QuestionProps) {
 }
 
 interface StepViewProps {
+  readonly lesson: string;
   readonly step: Step;
   readonly text: StepText;
   readonly asking: boolean;
 }
 
-function StepView({ step, text, asking }: StepViewProps) {
+function StepView({ lesson, step, text, asking }: StepViewProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   const bench = useBench();
   const isChanged = useBackbow((state) => state.history.past.length > 0);
@@ -87,19 +90,30 @@ function StepView({ step, text, asking }: StepViewProps) {
       {step.ask &&
         !asking &&
         text.after?.map((paragraph) => <FactText key={paragraph} text={paragraph} facts={facts} bench={bench} />)}
-      {isChanged && <p className="quiet">{LESSON_WORDS.changed}</p>}
+      {step.goal && <GoalView lesson={lesson} step={step} goal={step.goal} text={text} bench={bench} />}
+      {isChanged && !step.goal && <p className="quiet">{LESSON_WORDS.changed}</p>}
     </>
   );
 }
 
+/** Whoever has come to the last step has gone through the lesson. */
+function useEnded(running: { readonly id: string; readonly step: number } | null): void {
+  const ended = running && running.step === lessonById(running.id).steps.length - 1 ? running.id : null;
+  useEffect(() => {
+    if (ended !== null) keepProgress({ kind: 'ended', lesson: ended, at: new Date().toISOString() });
+  }, [ended]);
+}
+
 export function LessonPanel() {
   const running = useBackbow((state) => state.lesson);
+  useEnded(running);
   if (!running) return null;
   const lesson = lessonById(running.id);
   const text = textOf(running.id);
   const step = lesson.steps[running.step];
   const count = lesson.steps.length;
   const isLast = running.step === count - 1;
+  const after = lessonAfter(running.id);
   return (
     <section className="lesson" aria-label={LESSON_WORDS.running(text.title)}>
       <header>
@@ -111,7 +125,7 @@ export function LessonPanel() {
         </button>
       </header>
       <div className="lesson-step">
-        <StepView key={step.id} step={step} text={text.steps[step.id]} asking={running.asking} />
+        <StepView key={step.id} lesson={lesson.id} step={step} text={text.steps[step.id]} asking={running.asking} />
       </div>
       <footer className="button-row">
         <button type="button" disabled={running.step === 0} onClick={() => goToStep(running.step - 1)}>
@@ -119,7 +133,12 @@ export function LessonPanel() {
         </button>
         {isLast ? (
           <>
-            <button type="button" className="main" onClick={leaveLesson}>
+            {after && (
+              <button type="button" className="main" onClick={() => beginLesson(after.id)}>
+                {LESSON_WORDS.nextLesson(textOf(after.id).title)}
+              </button>
+            )}
+            <button type="button" className={after ? undefined : 'main'} onClick={leaveLesson}>
               {LESSON_WORDS.finish}
             </button>
             <button type="button" onClick={takeLessonNeck}>

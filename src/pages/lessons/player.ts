@@ -17,6 +17,11 @@ export function lessonById(id: string): Lesson {
   return lesson;
 }
 
+/** The one that follows in the list; undefined after the last. */
+export function lessonAfter(id: string): Lesson | undefined {
+  return LESSONS[LESSONS.findIndex((lesson) => lesson.id === id) + 1];
+}
+
 function enter(step: Step): void {
   if (step.acts) act(store, step.acts, reducedMotion());
 }

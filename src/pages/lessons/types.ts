@@ -3,6 +3,7 @@
  * lesson is a new entry here and in its texts; it needs no new code.
  */
 import type { Build } from '../../neck/build.ts';
+import type { CheckCode } from '../../fretwork/checks/check-types.ts';
 import type { ParameterId } from '../../neck/parameters.ts';
 import type { Method } from '../../mechanics/prediction-types.ts';
 import type { SceneView } from '../../scene/types.ts';
@@ -81,6 +82,25 @@ export type Ask =
       readonly options: readonly { readonly id: string; readonly of: Quantity }[];
     };
 
+/** What has to hold once a task is done. */
+export type Wanted =
+  /** A number between two limits, in the unit of its form; a limit may be another number of the neck. */
+  | {
+      readonly id: string;
+      readonly of: Quantity;
+      readonly atLeast?: number | Quantity;
+      readonly atMost?: number | Quantity;
+    }
+  /** None of these checks speaks up. */
+  | { readonly id: string; readonly without: readonly CheckCode[] };
+
+/** Something to achieve by one's own hand. */
+export interface Goal {
+  /** What may be changed for it; everything else stays as the step has set it. */
+  readonly by: readonly ParameterId[];
+  readonly wanted: readonly Wanted[];
+}
+
 export interface Step {
   readonly id: string;
   /** Done when the step is opened. */
@@ -88,6 +108,7 @@ export interface Step {
   readonly ask?: Ask;
   /** Done when the answer is shown. */
   readonly reveal?: readonly Act[];
+  readonly goal?: Goal;
   /** Numbers for the texts, by the name that stands there in braces. */
   readonly facts?: Readonly<Record<string, Quantity>>;
   /** Numbers to keep for later steps. */

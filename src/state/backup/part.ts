@@ -9,6 +9,7 @@ export const PART_IDS = [
   'jobs',
   'stock',
   'matches',
+  'lessons',
   'necks',
   'bench',
   'settings',

@@ -12,6 +12,7 @@ import { stripStore, type StripStore } from '../strips/strip-store.ts';
 import { benchPart } from './bench-part.ts';
 import { deviceRecords, type LibraryRecords } from './library-records.ts';
 import { jobsPart } from './jobs-part.ts';
+import { lessonsPart } from './lessons-part.ts';
 import { acceptedPart, entriesPart } from './log-parts.ts';
 import { matchesPart } from './matches-part.ts';
 import { necksPart } from './necks-part.ts';
@@ -47,6 +48,7 @@ export function createParts({ store, library, log, strips, jobs, texts }: Device
     jobsPart(jobs.storage, jobs.store),
     stockPart(texts),
     matchesPart(texts),
+    lessonsPart(texts),
     necksPart(library),
     benchPart(createJournal(texts), texts, store),
     settingsPart(texts, store),

@@ -65,7 +65,7 @@ describe.each(LESSONS.map((lesson) => [lesson.id, lesson] as const))('%s', (id, 
 
   test('fills every name in its texts with a number, and keeps no number that is not used', () => {
     for (const { step, text, bench } of walked) {
-      const named = new Set(namesIn([...text.says, ...(text.after ?? [])]));
+      const named = new Set(namesIn([...text.says, ...(text.after ?? []), ...(text.done ?? [])]));
       expect([step.id, [...named].toSorted()]).toEqual([step.id, Object.keys(step.facts ?? {}).toSorted()]);
       for (const [name, quantity] of Object.entries(step.facts ?? {})) {
         for (const system of ['metric', 'inch'] as const) {

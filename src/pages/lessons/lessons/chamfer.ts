@@ -56,5 +56,19 @@ export const chamfer = {
         { set: 'view', view: 'neck' },
       ],
     },
+    {
+      id: 'yours',
+      acts: [
+        { set: 'values', values: { chamferMm: 0, kerfMm: 0.6 } },
+        { set: 'view', view: 'slot' },
+      ],
+      goal: {
+        by: ['chamferMm'],
+        wanted: [
+          { id: 'covered', of: { q: 'parameter', id: 'chamferMm' }, atMost: { q: 'chamferRoom' } },
+          { id: 'sound', without: ['no-chamfer', 'chamfer-too-wide'] },
+        ],
+      },
+    },
   ],
 } as const satisfies Lesson;

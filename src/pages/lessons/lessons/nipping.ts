@@ -76,10 +76,19 @@ export const nipping = {
     {
       id: 'yours',
       acts: [
-        { set: 'values', values: { linesSawnThrough: 2 } },
+        { set: 'values', values: { linesSawnThrough: 3, nipClearanceMm: 0.1, oversizeMm: 0 } },
         { set: 'fret', fret: FRET },
         { set: 'view', view: 'end' },
       ],
+      goal: {
+        by: ['linesSawnThrough', 'nipClearanceMm', 'oversizeMm'],
+        wanted: [
+          { id: 'closed', of: { q: 'wholeLines', fret: FRET }, atLeast: 1 },
+          { id: 'rests', of: { q: 'shelf', fret: FRET }, atLeast: 0.3, atMost: 1.6 },
+          { id: 'clean', without: ['tight-nip', 'shelf-short', 'slot-shows', 'little-oversize'] },
+        ],
+      },
+      facts: { nip: { q: 'nip', fret: FRET } },
     },
   ],
 } as const satisfies Lesson;

@@ -61,10 +61,17 @@ export const oneAndAll = {
     {
       id: 'yours',
       acts: [
-        { set: 'view', view: 'neck' },
+        { set: 'rail', at: ALL },
+        { set: 'view', view: 'edge' },
         { set: 'showArrows', on: false },
-        { set: 'comparing', on: true },
       ],
+      goal: {
+        by: ['kerfMm'],
+        wanted: [
+          { id: 'hump', of: { q: 'relief', at: ALL }, atLeast: -0.1, atMost: 0.1 },
+          { id: 'holds', without: ['no-bite', 'weak-bite'] },
+        ],
+      },
       facts: { all: { q: 'relief', at: ALL } },
     },
   ],

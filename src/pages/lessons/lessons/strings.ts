@@ -68,10 +68,11 @@ export const strings = {
     {
       id: 'yours',
       acts: [
-        { set: 'rail', at: STRUNG },
-        { set: 'view', view: 'neck' },
-        { set: 'comparing', on: true },
+        { set: 'rail', at: LATER },
+        { set: 'view', view: 'edge' },
       ],
+      goal: { by: ['kerfMm'], wanted: [{ id: 'relief', of: { q: 'relief', at: LATER }, atLeast: 0.19, atMost: 0.21 }] },
+      facts: { hump: { q: 'relief', at: FRETTED }, later: { q: 'relief', at: LATER } },
     },
   ],
 } as const satisfies Lesson;

@@ -3,6 +3,7 @@ import type { Lesson } from '../types.ts';
 
 const FRETTED = { phase: 'frets', fretsIn: 'all' } as const;
 const STRUNG = { phase: 'strung' } as const;
+const LATER = { phase: 'weeks', days: 90 } as const;
 const relief = (method: 'press' | 'glue' | 'both', at: typeof FRETTED | typeof STRUNG) =>
   ({ q: 'relief', at, method }) as const;
 
@@ -76,6 +77,21 @@ export const threeWays = {
         press: { q: 'pullOut', method: 'press' },
         glue: { q: 'pullOut', method: 'glue' },
         both: { q: 'pullOut', method: 'both' },
+      },
+    },
+    {
+      id: 'choose',
+      acts: [
+        { set: 'values', values: { method: 'press' } },
+        { set: 'rail', at: LATER },
+        { set: 'view', view: 'edge' },
+      ],
+      goal: {
+        by: ['method', 'kerfMm'],
+        wanted: [
+          { id: 'give', of: { q: 'extraFlexibility' }, atMost: 5 },
+          { id: 'relief', of: { q: 'relief', at: LATER }, atLeast: 0.18, atMost: 0.22 },
+        ],
       },
     },
   ],

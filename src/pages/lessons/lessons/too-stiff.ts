@@ -4,6 +4,24 @@ import type { Lesson } from '../types.ts';
 const LATER = { phase: 'weeks', days: 90 } as const;
 const TIGHT = { method: 'both', kerfMm: 0.47, targetReliefMm: 0.2, settleDays: 90 } as const;
 
+/** Half of the frets went into slots that are too narrow; the others are still to be sawn. */
+const HALF_IN = {
+  ...TIGHT,
+  method: 'press',
+  seatingOrder: 'nut-first',
+  regions: [{ fromFret: 1, toFret: 12, kerfMm: 0.47, tangWidthMm: 0.5, studWidthMm: 0.76 }],
+} as const;
+
+/** The relief that is wanted lies between the ends of the rod's range, and every fret holds. */
+const WITHIN_REACH = [
+  {
+    id: 'reach',
+    of: { q: 'rodReach', end: 'least' },
+    atLeast: { q: 'parameter', id: 'targetReliefMm' },
+  },
+  { id: 'holds', without: ['no-bite', 'weak-bite'] },
+] as const;
+
 export const tooStiff = {
   id: 'too-stiff',
   minutes: 7,
@@ -95,6 +113,32 @@ export const tooStiff = {
       ],
       facts: {
         settled: { q: 'relief', at: LATER },
+        least: { q: 'rodReach', end: 'least' },
+      },
+    },
+    {
+      id: 'within-reach',
+      acts: [
+        { set: 'preset', id: 'thick-five-piece', values: TIGHT },
+        { set: 'rail', at: LATER },
+        { set: 'view', view: 'edge' },
+        { set: 'showRod', on: true },
+        { set: 'comparing', on: false },
+      ],
+      goal: { by: ['kerfMm'], wanted: WITHIN_REACH },
+      facts: { wanted: { q: 'parameter', id: 'targetReliefMm' } },
+    },
+    {
+      id: 'rescue',
+      acts: [
+        { set: 'preset', id: 'thick-five-piece', values: HALF_IN },
+        { set: 'rail', at: { phase: 'frets', fretsIn: 12 } },
+        { set: 'view', view: 'edge' },
+      ],
+      goal: { by: ['kerfMm'], wanted: WITHIN_REACH },
+      facts: {
+        half: { q: 'relief', at: { phase: 'frets', fretsIn: 12 } },
+        wanted: { q: 'parameter', id: 'targetReliefMm' },
         least: { q: 'rodReach', end: 'least' },
       },
     },

@@ -68,5 +68,20 @@ export const whyRelief = {
       ],
       facts: { lowest: { q: 'lowestAction' }, straight: { q: 'remembered', name: 'lowest' } },
     },
+    {
+      id: 'yours',
+      acts: [
+        { set: 'values', values: { targetReliefMm: WITH.straight, stringHeightFret12Mm: 2.9 } },
+        { set: 'rail', at: PLAYED },
+        { set: 'swing', note: { string: 1, note: 1 } },
+      ],
+      goal: {
+        by: ['targetReliefMm', 'stringHeightFret12Mm'],
+        wanted: [
+          { id: 'room', of: { q: 'leastRoom' }, atLeast: 0 },
+          { id: 'action', of: { q: 'action' }, atMost: 1.75 },
+        ],
+      },
+    },
   ],
 } as const satisfies Lesson;

@@ -14,6 +14,16 @@ export const LESSON_WORDS: typeof english.LESSON_WORDS = {
   next: 'Weiter',
   back: 'Zurück',
   finish: 'Beenden',
+  nextLesson: (title) => `Nächste Lektion: ${title}`,
+  between: (low, high) => `gesucht: ${low} bis ${high}`,
+  atLeast: (least) => `gesucht: mindestens ${least}`,
+  atMost: (most) => `gesucht: höchstens ${most}`,
+  met: 'erreicht',
+  notMet: 'noch nicht erreicht',
+  achieved: 'Geschafft, und mit eigener Hand.',
+  otherList: 'eine der Listen',
+  otherwise: (names) => `Geändert wurde noch etwas anderes: ${names}. Die Aufgabe soll ohne das gelingen.`,
+  setBack: 'Zurückstellen',
   leave: 'Die Lektion verlassen',
   left: 'Ihr Hals liegt wieder auf der Werkbank, wie Sie ihn verlassen haben.',
   take: 'Mit dem Hals der Lektion weitermachen',
@@ -96,9 +106,11 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       },
       yours: {
         title: 'Jetzt Sie',
-        says: [
-          'Ändern Sie unter „Die Schlitze“ die Schlitzbreite um zwei Hundertstel, und achten Sie auf den Buckel. Fahren Sie auf der Schiene durch die Arbeit, vor und zurück. Heben Sie einen Bund heraus, und sehen Sie sich seinen Bundfuß an.',
-          'Mit allen Bünden zeigt dieser Hals: {all}. Was die Saiten daraus machen, ist eine eigene Lektion.',
+        says: ['In einem breiteren Schlitz greifen die Noppen weniger: weniger Buckel, und weniger Halt.'],
+        task: 'Bringen Sie den Buckel allein mit der Schlitzbreite auf ein Blatt Papier herunter, und kein Bund darf lose werden.',
+        wanted: { hump: 'Biegung mit allen Bünden', holds: 'Die Noppen greifen überall genug' },
+        done: [
+          'Mit allen Bünden zeigt dieser Hals jetzt: {all}. Noch viel breiter, und die Bünde wären lose: Ganz wegsägen lässt sich der Buckel nicht. Das muss er auch nicht sein: Was die Saiten daraus machen, ist eine eigene Lektion.',
         ],
       },
     },
@@ -150,6 +162,17 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
           'Pressen hinterlässt einen Buckel, den die Saiten herausziehen müssen und der sich noch wochenlang ändert. Leimen braucht Zwingen, Zeit und saubere Schlitze. Keine der drei ist für jeden Hals die richtige: Die Zahlen oben gelten für diesen.',
         ],
       },
+      choose: {
+        title: 'Jetzt Sie',
+        says: [
+          'Gewünscht ist dieser Hals so steif, wie er vor dem Sägen der Schlitze war, und nach drei Monaten mit etwa zwei Zehntelmillimetern Halskrümmung, ohne dass der Spannstab gedreht wird.',
+        ],
+        task: 'Wählen Sie die Art des Einsetzens und die Schlitzbreite dazu.',
+        wanted: { give: 'Gibt unter den Saiten mehr nach um', relief: 'Halskrümmung nach drei Monaten' },
+        done: [
+          'Gefüllte Schlitze machen ihn steif, und das Greifen der Noppen macht den Buckel, den die Saiten herausziehen. Jedes tut das Seine; das zweite stellt die Schlitzbreite ein.',
+        ],
+      },
     },
   },
   strings: {
@@ -194,7 +217,12 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       yours: {
         title: 'Jetzt Sie',
         says: [
-          'Wählen Sie unter „Die Saiten“ einen stärkeren Satz, oder stimmen Sie einen Ganzton tiefer, und sehen Sie, wie viel vom Buckel bleibt. Ändern Sie unter „Zeit und Klima“ die Tage, und fahren Sie auf der Schiene durch die Wochen.',
+          'Der Buckel, der wie ein Fehler aussah, ist das, wogegen die Saiten arbeiten. Für den richtigen Buckel gesägt, kommt der Hals von selbst zu seiner Halskrümmung.',
+        ],
+        task: 'Finden Sie die Schlitzbreite, mit der dieser Hals nach drei Monaten die gewünschte Halskrümmung hat, ohne dass der Spannstab gedreht wird.',
+        wanted: { relief: 'Halskrümmung nach drei Monaten' },
+        done: [
+          'Vor den Saiten: {hump}; drei Monate danach: {later}. Die Schlitzbreite ist für das Ende der Arbeit gewählt und nicht für ihre Mitte.',
         ],
       },
     },
@@ -231,6 +259,17 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
         says: [
           'Mit der leichten Höhlung ist jeder Ton bis hinunter zu {lowest} am 12. Bund sauber; gerade brauchte es {straight}. Halskrümmung ist ein Mittel: Sie lässt die Saiten tiefer liegen.',
           'Wählen Sie nun einen anderen Ton in der Tafel, spielen Sie kräftiger, und suchen Sie die Saitenlage, die dieser Hals dann braucht.',
+        ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: [
+          'Der Hals ist wieder gerade, und die Saiten liegen hoch. Bei üblichem Anschlag sollen sie tief liegen und nicht schnarren.',
+        ],
+        task: 'Legen Sie die Saiten tiefer. Lassen Sie sich von der Halskrümmung helfen.',
+        wanted: { room: 'Freiraum des engsten Tons', action: 'Saitenlage am 12. Bund' },
+        done: [
+          'So tief würde ein gerader Hals schnarren. Die Halskrümmung hat den Platz gegeben, und zu spüren ist die Saitenlage.',
         ],
       },
     },
@@ -288,6 +327,34 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
           'Einige hundertstel Millimeter Schlitzbreite entscheiden darüber. Messen Sie den Bundfuß, den Sie gekauft haben, und den Schlitz, den Ihre Säge schneidet, bevor der erste Bund hineingeht, und prüfen Sie nach jedem Viertel der Bünde die Biegung mit dem Lineal.',
         ],
       },
+      'within-reach': {
+        title: 'Jetzt Sie',
+        says: [
+          'Noch einmal der stramme Hals, gepresst und geleimt, bevor seine Schlitze gesägt sind. Gewünscht ist eine Halskrümmung von {wanted}.',
+        ],
+        task: 'Wählen Sie eine Schlitzbreite, mit der der Spannstab die gewünschte Halskrümmung erreicht.',
+        wanted: {
+          reach: 'Größte Halskrümmung, auf die der Spannstab ihn bringt',
+          holds: 'Die Noppen greifen überall genug',
+        },
+        done: [
+          'Von hier an entscheidet der Spannstab und nicht die Schlitze. Viel bleibt ihm nicht übrig: Gepresst ohne Leim bliebe mehr.',
+        ],
+      },
+      rescue: {
+        title: 'Nach dem zweiten Viertel gerettet',
+        says: [
+          'Derselbe Hals, ohne Leim gepresst, vom Sattel an. Die Bünde 1 bis 12 sitzen in zu schmalen Schlitzen, und das Lineal zeigt: {half}. Die übrigen Schlitze sind noch nicht gesägt. Ginge es so weiter, käme der Spannstab auf {least}; gewünscht sind {wanted}.',
+        ],
+        task: 'Wählen Sie die Breite der Schlitze, die noch fehlen, so, dass der Spannstab das Gewünschte doch noch erreicht.',
+        wanted: {
+          reach: 'Größte Halskrümmung, auf die der Spannstab ihn bringt',
+          holds: 'Die Noppen greifen überall genug',
+        },
+        done: [
+          'Erreicht, mit {least}. Es reicht gerade so: Die Bünde nahe dem Korpus biegen einen Hals weniger als die in seiner Mitte, und der halbe Schaden war geschehen. Je früher gemessen wird, desto mehr ist zu retten.',
+        ],
+      },
     },
   },
   chamfer: {
@@ -330,6 +397,16 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
           'Auf dem Werkstattblatt stehen Draht, Bundfuß, Schlitzbreite, Art des Sitzes, Leim und Fase. Wer diese Bünde eines Tages zieht, arbeitet besser, wenn er es weiß.',
           'Die Fase steht unter „Die Schlitze“; eine Prüfung meldet sich, wenn sie fehlt oder breiter ist, als der Bundkopf zudeckt.',
         ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: ['Die Kanten sind wieder scharf.'],
+        task: 'Brechen Sie sie so, dass die nächste Neubundierung geschont ist und niemand es sieht.',
+        wanted: {
+          covered: 'Fase, nicht breiter, als der Bundkopf zudeckt',
+          sound: 'Keine Prüfung meldet sich zu den Kanten',
+        },
+        done: ['Wer diese Bünde eines Tages zieht, wird froh darum sein.'],
       },
     },
   },
@@ -374,7 +451,16 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       yours: {
         title: 'Jetzt Sie',
         says: [
-          'Ändern Sie unter „Kanten und Einfassung“ Zahl und Dicke der Lagen, und sehen Sie sich das Bundende an. Im Plan steht für jeden Bund in einer Tabelle, wie viel abzuzwicken ist.',
+          'Dieses Ende hielte keinem prüfenden Blick stand: Die Säge ist durch jede Lage gegangen, sodass der Bundfuß von der Seite zu sehen ist, und der Draht wurde zu kurz geschnitten, um ihn noch zu feilen.',
+        ],
+        task: 'Machen Sie ein Ende, das man zeigen kann: zur Seite geschlossen, der Bundkopf nur auf der äußeren Lage aufliegend.',
+        wanted: {
+          closed: 'Lagen, die ganz bleiben',
+          rests: 'Auflage des Bundkopfs auf der Einfassung',
+          clean: 'Keine Prüfung meldet sich zu den Enden',
+        },
+        done: [
+          '{nip} werden unter jedem Ende von Bund 12 abgezwickt. Im Plan steht es für jeden Bund in einer Tabelle.',
         ],
       },
     },

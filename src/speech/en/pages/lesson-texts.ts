@@ -45,9 +45,11 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       },
       yours: {
         title: 'Over to you',
-        says: [
-          'Change the kerf under “The slots” by two hundredths and watch the hump. Scrub the way through the job. Lift a fret out and look at its tang.',
-          'With all frets in this neck shows {all}. What the strings make of it is a lesson of its own.',
+        says: ['A wider slot lets the studs bite less: less hump, and less hold.'],
+        task: 'Bring the hump down to a sheet of paper with the kerf alone, and keep every fret firm.',
+        wanted: { hump: 'Bow with all frets in', holds: 'The studs bite enough everywhere' },
+        done: [
+          'With all frets in this neck now shows {all}. Much wider, and the frets would be loose: a hump cannot be sawn away altogether. It need not be either: what the strings make of it is a lesson of its own.',
         ],
       },
     },
@@ -99,6 +101,17 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
           'Pressing leaves a hump that the strings must take out, and that goes on changing for weeks. Gluing needs clamps, time and clean slots. None of the three is right for every neck: the numbers above are of this one.',
         ],
       },
+      choose: {
+        title: 'Over to you',
+        says: [
+          'A customer wants this neck as stiff as before its slots were sawn, and a relief of about two tenths of a millimetre after three months without a turn of the rod.',
+        ],
+        task: 'Choose the way of seating, and the kerf that goes with it.',
+        wanted: { give: 'Gives more under the strings by', relief: 'Relief after three months' },
+        done: [
+          'Filled slots make it stiff, and the bite makes the hump that the strings have to take out. Each does one thing; the kerf sets the second.',
+        ],
+      },
     },
   },
   strings: {
@@ -141,7 +154,12 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       yours: {
         title: 'Over to you',
         says: [
-          'Under “The strings” choose a heavier set, or tune down by a whole step, and see how much of the hump is left. Under “Time and climate” change the days, and scrub the weeks.',
+          'The hump that looked like a fault is what the strings work against. Sawn for the right hump, the neck comes to its relief by itself.',
+        ],
+        task: 'Find the kerf with which this neck has the relief that is wanted after three months, its rod untouched.',
+        wanted: { relief: 'Relief after three months' },
+        done: [
+          '{hump} before the strings, {later} three months after: the kerf has been chosen for the end of the job, not for its middle.',
         ],
       },
     },
@@ -177,6 +195,17 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
         says: [
           'With the slight hollow every note is clean down to {lowest} at fret 12; straight it took {straight}. Relief is a means: it lets the strings lie lower.',
           'Now choose another note in the chart, play harder, and find the action that this neck needs then.',
+        ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: [
+          'The neck is straight again and its strings lie high. A player who strikes as usual wants them low, and no buzz.',
+        ],
+        task: 'Lay the strings lower. Let the relief help.',
+        wanted: { room: 'Room of the worst note', action: 'Action at fret 12' },
+        done: [
+          'As low as this a straight neck would buzz. The relief has given the room, and the action is what the player feels.',
         ],
       },
     },
@@ -232,6 +261,28 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
           'A few hundredths of a millimetre in the kerf decide it. Measure the tang you have bought and the slot your saw cuts before the first fret goes in, and check the bow with the straightedge after each quarter of the frets.',
         ],
       },
+      'within-reach': {
+        title: 'Over to you',
+        says: [
+          'The tight neck again, pressed and glued, before its slots are sawn. The player wants {wanted} of relief.',
+        ],
+        task: 'Choose a kerf with which the rod reaches what the player wants.',
+        wanted: { reach: 'The most relief that the rod can give', holds: 'The studs bite enough everywhere' },
+        done: [
+          'From here on the rod decides, and not the slots. Little of its range is left over: pressing without glue would leave more.',
+        ],
+      },
+      rescue: {
+        title: 'Saved after the second quarter',
+        says: [
+          'The same neck, pressed without glue from the nut on. Frets 1 to 12 are in, in slots that are too narrow, and the straightedge shows {half}. The other slots are still to be sawn. Going on like this, the rod would reach {least}; {wanted} is wanted.',
+        ],
+        task: 'Choose the kerf of the slots that are left, so that the rod reaches what is wanted after all.',
+        wanted: { reach: 'The most relief that the rod can give', holds: 'The studs bite enough everywhere' },
+        done: [
+          'Reached, with {least}. It is only just so: the frets near the body bend a neck less than those in its middle, and half of the harm was done. The earlier it is measured, the more can be saved.',
+        ],
+      },
     },
   },
   chamfer: {
@@ -272,6 +323,13 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
           'The bench sheet records wire, tang, kerf, way of seating, glue and chamfer. Whoever pulls these frets one day works better for knowing it.',
           'The chamfer is under “The slots”; a check speaks up when it is missing, or wider than the crown covers.',
         ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: ['The edges are sharp again.'],
+        task: 'Break them so that the next refret is spared and nobody sees it.',
+        wanted: { covered: 'Chamfer, no wider than the crown covers', sound: 'No check speaks up about the edges' },
+        done: ['The next one who pulls these frets will be glad of it.'],
       },
     },
   },
@@ -315,8 +373,15 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       yours: {
         title: 'Over to you',
         says: [
-          'Change the number and thickness of the lines under “Edges and binding”, and look at the fret end. The plan has the nip of every fret in a table.',
+          'This end would not pass a customer’s eye: the saw has gone through every line, so that the tang shows from the side, and the wire was cut too short to be filed.',
         ],
+        task: 'Make an end that can be shown: closed to the side, its crown at rest on the outer line alone.',
+        wanted: {
+          closed: 'Lines left whole',
+          rests: 'Crown at rest on binding',
+          clean: 'No check speaks up about the ends',
+        },
+        done: ['{nip} are nipped off under each end of fret 12. The plan has the nip of every fret in a table.'],
       },
     },
   },
