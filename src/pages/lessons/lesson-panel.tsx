@@ -7,7 +7,7 @@ import { AskValue } from './ask-value.tsx';
 import { AskWhich } from './ask-which.tsx';
 import { FactText } from './fact-text.tsx';
 import { FIGURES } from './figures/index.ts';
-import { remember, useGuesses } from './guesses.ts';
+import { guessEntry, remember, useGuesses } from './guesses.ts';
 import { GoalView } from './goal-view.tsx';
 import { beginLesson, goToStep, leaveLesson, lessonAfter, lessonById, revealStep, takeLessonNeck } from './player.ts';
 import { measure, type Bench } from './quantities.ts';
@@ -30,16 +30,22 @@ function useRemember(step: Step, bench: Bench | null): void {
 }
 
 interface QuestionProps {
+  readonly lesson: string;
   readonly step: Step;
   readonly text: StepText;
   readonly bench: Bench | null;
   readonly asking: boolean;
 }
 
-function Question({ step, text, bench, asking }: QuestionProps) {
+function Question({ lesson, step, text, bench, asking }: QuestionProps) {
   const { ask } = step;
   const hasGuess = useGuesses(({ guesses }) => guesses[step.id] !== undefined);
   if (!ask) return null;
+  const reveal = () => {
+    const entry = bench && guessEntry(lesson, step, bench);
+    if (entry) keepProgress(entry);
+    revealStep();
+  };
   const shared = { step: step.id, bench, asking };
   return (
     <fieldset className="question">
@@ -49,7 +55,7 @@ function Question({ step, text, bench, asking }: QuestionProps) {
       {ask.kind === 'which' && <AskWhich ask={ask} names={text.options ?? {}} {...shared} />}
       {asking && (
         <>
-          <button type="button" onClick={revealStep}>
+          <button type="button" onClick={reveal}>
             {hasGuess ? LESSON_WORDS.reveal : LESSON_WORDS.skip}
           </button>
           <p className="quiet">{LESSON_WORDS.covered}</p>
@@ -86,7 +92,7 @@ function StepView({ lesson, step, text, asking }: StepViewProps) {
         <FactText key={paragraph} text={paragraph} facts={facts} bench={bench} />
       ))}
       {Figure && bench && <Figure bench={bench} />}
-      <Question step={step} text={text} bench={bench} asking={asking} />
+      <Question lesson={lesson} step={step} text={text} bench={bench} asking={asking} />
       {step.ask &&
         !asking &&
         text.after?.map((paragraph) => <FactText key={paragraph} text={paragraph} facts={facts} bench={bench} />)}

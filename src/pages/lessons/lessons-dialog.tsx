@@ -1,18 +1,55 @@
 /** The list of lessons. */
+import { improvementOf, type ProgressEntry } from '../../state/lessons/progress-entry.ts';
+import { useProgress } from '../../state/lessons/use-progress.ts';
 import { store } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
 import { LESSONS } from './lessons/index.ts';
 import { beginLesson } from './player.ts';
 import { textOf } from '../../speech/en/pages/lesson-texts.ts';
+import type { Step } from './types.ts';
 import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
+import { formatQuantity } from '../../speech/quantity.ts';
 import './lessons.css';
 
+interface DoneProps {
+  readonly lesson: string;
+  readonly steps: readonly Step[];
+  readonly entries: readonly ProgressEntry[];
+}
+
+/** What was done of one lesson on this device; nothing before there is anything. */
+function Done({ lesson, steps, entries }: DoneProps) {
+  const own = entries.filter((entry) => entry.lesson === lesson);
+  const tasks = steps.filter(({ goal }) => goal !== undefined).length;
+  const achieved = own.filter(({ kind }) => kind === 'achieved').length;
+  const parts = [
+    ...(own.some(({ kind }) => kind === 'ended') ? [LESSON_WORDS.ended] : []),
+    ...(achieved > 0 ? [LESSON_WORDS.tasksDone(Math.min(achieved, tasks), tasks)] : []),
+  ];
+  return parts.length === 0 ? null : (
+    <p className="quiet" data-done>
+      {parts.join(' · ')}
+    </p>
+  );
+}
+
+const share = (of: number): string => formatQuantity(100 * of, '%', 0, 'metric');
+
+/** How near the last guesses came, beside the first ones. */
+function Improvement({ entries }: { readonly entries: readonly ProgressEntry[] }) {
+  const found = improvementOf(entries);
+  if (!found) return null;
+  const { count, firstShare, lastShare } = found;
+  return <p data-improvement>{LESSON_WORDS.improvement(count, share(firstShare), share(lastShare))}</p>;
+}
+
 export function LessonsDialog() {
+  const entries = useProgress();
   return (
     <Dialog title={LESSON_WORDS.title} onClose={store.getState().closeDialog}>
       <p>{LESSON_WORDS.intro}</p>
       <ol className="lesson-list">
-        {LESSONS.map(({ id, minutes }) => {
+        {LESSONS.map(({ id, minutes, steps }) => {
           const { title, about } = textOf(id);
           return (
             <li key={id}>
@@ -21,6 +58,7 @@ export function LessonsDialog() {
                 <p>
                   {about} <span className="quiet">{LESSON_WORDS.minutes(minutes)}</span>
                 </p>
+                <Done lesson={id} steps={steps} entries={entries} />
               </div>
               <button type="button" aria-label={LESSON_WORDS.beginName(title)} onClick={() => beginLesson(id)}>
                 {LESSON_WORDS.begin}
@@ -29,6 +67,7 @@ export function LessonsDialog() {
           );
         })}
       </ol>
+      <Improvement entries={entries} />
     </Dialog>
   );
 }

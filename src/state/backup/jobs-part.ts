@@ -15,6 +15,7 @@ export const jobsPart = (storage: RecordStorage, store: Pick<JobStore, 'now' | '
       most: MOST_JOBS,
       form: JOBS_FORM,
       read: jobOf,
+      idOf: ({ id }) => id,
       hash: (job) => hashOfText(JSON.stringify(job)),
       changed: changedJobs,
     },

@@ -1,63 +1,27 @@
 /** The way through the lessons, in a backup: what is new comes in beside what is here. */
-import { troubleOf } from '../device/trouble.ts';
 import type { TextStorage } from '../journal/journal.ts';
-import { progressEntryOf, progressId, type ProgressEntry } from '../lessons/progress-entry.ts';
+import { progressEntryOf, progressId } from '../lessons/progress-entry.ts';
 import {
+  changedProgress,
   MOST_PROGRESS,
+  PROGRESS_FORM,
   PROGRESS_KEY,
-  progressRecordOf,
-  readableProgress,
-  withoutProgress,
-  withProgress,
-  writeProgress,
-  type ProgressRecord,
+  textOfProgress,
 } from '../lessons/progress-store.ts';
-import { checkedList, EMPTY_TALLY, NewerRecord, type Part, type Tally } from './part.ts';
+import type { Part } from './part.ts';
+import { textPart } from './text-part.ts';
 
-function compared(record: ProgressRecord, coming: readonly ProgressEntry[]) {
-  const here = new Set(readableProgress(record).map(progressId));
-  const fresh = coming.filter((one) => !here.has(progressId(one)));
-  const tally: Tally = { ...EMPTY_TALLY, fresh: fresh.length, known: coming.length - fresh.length };
-  return { fresh, tally };
-}
-
-export function lessonsPart(texts: () => TextStorage): Part {
-  function now(): ProgressRecord {
-    const record = progressRecordOf(texts().getItem(PROGRESS_KEY));
-    if (!record) throw new NewerRecord();
-    return record;
-  }
-
-  async function add(coming: readonly ProgressEntry[]) {
-    const record = now();
-    const { fresh, tally } = compared(record, coming);
-    if (fresh.length > 0) writeProgress(texts(), withProgress(record, fresh));
-    const takeBack = async () => {
-      if (fresh.length > 0) writeProgress(texts(), withoutProgress(now(), new Set(fresh.map(progressId))));
-    };
-    return { tally, takeBack };
-  }
-
-  return {
-    id: 'lessons',
-    places: [PROGRESS_KEY],
-    save: async () => {
-      try {
-        const record = now();
-        const value = readableProgress(record);
-        return { value, count: value.length, leftOut: record.entries.length - value.length, trouble: null };
-      } catch (error) {
-        return { value: [], count: 0, leftOut: 0, trouble: error instanceof NewerRecord ? 'newer' : troubleOf(error) };
-      }
+export const lessonsPart = (texts: () => TextStorage): Part =>
+  textPart(
+    {
+      id: 'lessons',
+      most: MOST_PROGRESS,
+      form: PROGRESS_FORM,
+      read: progressEntryOf,
+      idOf: progressId,
+      // What was done once stays as it was at first.
+      hash: progressId,
+      changed: changedProgress,
     },
-    check: (value) =>
-      checkedList<ProgressEntry>(value, {
-        part: 'lessons',
-        most: MOST_PROGRESS,
-        read: progressEntryOf,
-        idOf: progressId,
-        foresee: async (items) => compared(now(), items).tally,
-        add,
-      }),
-  };
-}
+    { texts, key: PROGRESS_KEY, textOf: textOfProgress },
+  );

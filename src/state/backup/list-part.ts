@@ -11,14 +11,15 @@ export interface Documents<Stored, Item> {
   readonly form: Pick<ListForm<Stored, Item>, 'recordOf' | 'readable'>;
   /** Null for what is no such document. */
   readonly read: (value: unknown) => Item | null;
+  readonly idOf: (item: Item) => string;
   /** The same for those that say the same. */
   readonly hash: (item: Item) => string;
   readonly changed: (record: Stored, out: readonly Item[], into: readonly Item[]) => Stored;
 }
 
 /** @param store what the device could not keep lives in the page alone, and is saved from there */
-export function listPart<Stored, Item extends { readonly id: string }>(
-  { id, places, most, form, read, hash, changed }: Documents<Stored, Item>,
+export function listPart<Stored, Item>(
+  { id, places, most, form, read, idOf, hash, changed }: Documents<Stored, Item>,
   storage: RecordStorage,
   store: Pick<KeptList<Stored, Item>, 'now' | 'read'>,
 ): Part {
@@ -29,9 +30,9 @@ export function listPart<Stored, Item extends { readonly id: string }>(
   }
 
   function compared(record: Stored | null, coming: readonly Item[]) {
-    const here = new Map((record ? form.readable(record) : []).map((item) => [item.id, hash(item)]));
-    const fresh = coming.filter((item) => !here.has(item.id));
-    const stays = coming.filter((item) => here.has(item.id) && here.get(item.id) !== hash(item)).length;
+    const here = new Map((record ? form.readable(record) : []).map((item) => [idOf(item), hash(item)]));
+    const fresh = coming.filter((item) => !here.has(idOf(item)));
+    const stays = coming.filter((item) => here.has(idOf(item)) && here.get(idOf(item)) !== hash(item)).length;
     const tally: Tally = { ...EMPTY_TALLY, fresh: fresh.length, stays, known: coming.length - fresh.length - stays };
     return { fresh, tally };
   }
@@ -47,10 +48,10 @@ export function listPart<Stored, Item extends { readonly id: string }>(
     const takeBack = () =>
       storage.change((stored) => {
         const before = recordIn(stored);
-        const now = new Map(form.readable(before).map((item) => [item.id, hash(item)]));
+        const now = new Map(form.readable(before).map((item) => [idOf(item), hash(item)]));
         return changed(
           before,
-          fresh.filter((item) => now.get(item.id) === hash(item)),
+          fresh.filter((item) => now.get(idOf(item)) === hash(item)),
           [],
         );
       });
@@ -71,7 +72,7 @@ export function listPart<Stored, Item extends { readonly id: string }>(
         part: id,
         most,
         read,
-        idOf: (item) => item.id,
+        idOf,
         foresee: async (items) => compared(recordIn(await storage.read()), items).tally,
         add,
       }),

@@ -12,6 +12,7 @@ export const matchesPart = (texts: () => TextStorage): Part =>
       most: MOST_MATCHES,
       form: MATCHES_FORM,
       read: buzzMatchOf,
+      idOf: ({ id }) => id,
       hash: matchHash,
       changed: changedMatches,
     },

@@ -13,6 +13,7 @@ export const stockPart = (texts: () => TextStorage): Part =>
       most: MOST_STOCK,
       form: STOCK_FORM,
       read: stockItemOf,
+      idOf: ({ id }) => id,
       hash: (item) => hashOfText(JSON.stringify(item)),
       changed: changedStock,
     },

@@ -18,6 +18,7 @@ export const stripsPart = (storage: RecordStorage, store: Pick<StripStore, 'now'
         const checked = checkStrip(each);
         return checked.ok ? checked.strip : null;
       },
+      idOf: ({ id }) => id,
       hash: stripHash,
       changed: changedStrips,
     },

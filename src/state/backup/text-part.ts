@@ -24,7 +24,7 @@ function recordIn<Stored>({ texts, key, textOf }: Texts<Stored>): RecordStorage 
 }
 
 /** Read anew each time: what the device did not keep is not in a backup. */
-export function textPart<Stored, Item extends { readonly id: string }>(
+export function textPart<Stored, Item>(
   documents: Omit<Documents<Stored, Item>, 'places' | 'form'> & { readonly form: ListForm<Stored, Item> },
   at: Texts<Stored>,
 ): Part {

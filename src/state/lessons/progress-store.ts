@@ -1,5 +1,5 @@
 /** The way through the lessons, as this device keeps it. What cannot be read in its record stays as it is. */
-import type { TextStorage } from '../journal/journal.ts';
+import type { ListForm } from '../device/kept-list.ts';
 import { progressEntryOf, progressId, type ProgressEntry } from './progress-entry.ts';
 
 export const PROGRESS_KEY = 'backbow.lessons';
@@ -25,19 +25,14 @@ export function progressRecordOf(text: string | null): ProgressRecord | null {
   }
 }
 
-const textOfProgress = (record: ProgressRecord): string => JSON.stringify({ version: VERSION, ...record });
-
-/** @throws what the device throws */
-export function writeProgress(texts: TextStorage, record: ProgressRecord): void {
-  texts.setItem(PROGRESS_KEY, textOfProgress(record));
-}
+export const textOfProgress = (record: ProgressRecord): string => JSON.stringify({ version: VERSION, ...record });
 
 export function readableProgress({ entries }: ProgressRecord): ProgressEntry[] {
   return entries.map((each) => progressEntryOf(each)).filter((each) => each !== null);
 }
 
 /** With what is new of these; what is there already stays as it was at first. */
-export function withProgress(record: ProgressRecord, coming: readonly ProgressEntry[]): ProgressRecord {
+function withProgress(record: ProgressRecord, coming: readonly ProgressEntry[]): ProgressRecord {
   const known = new Set(readableProgress(record).map(progressId));
   const entries: readonly unknown[] = [...record.entries, ...coming.filter((one) => !known.has(progressId(one)))];
   let over = entries.length - MOST_PROGRESS;
@@ -50,14 +45,27 @@ export function withProgress(record: ProgressRecord, coming: readonly ProgressEn
   };
 }
 
-export function withoutProgress({ entries }: ProgressRecord, ids: ReadonlySet<string>): ProgressRecord {
-  return {
-    entries: entries.filter((each) => {
-      const one = progressEntryOf(each);
-      return one === null || !ids.has(progressId(one));
-    }),
-  };
+/** Takes entries out and puts others in. */
+export function changedProgress(
+  { entries }: ProgressRecord,
+  out: readonly ProgressEntry[],
+  into: readonly ProgressEntry[],
+): ProgressRecord {
+  const gone = new Set(out.map(progressId));
+  const left = entries.filter((each) => {
+    const one = progressEntryOf(each);
+    return one === null || !gone.has(progressId(one));
+  });
+  return withProgress({ entries: left }, into);
 }
+
+/** As it lies in the browser's storage: its text. */
+export const PROGRESS_FORM: ListForm<ProgressRecord, ProgressEntry> = {
+  empty: EMPTY,
+  recordOf: (stored) => progressRecordOf(stored as string | null),
+  readable: readableProgress,
+  count: ({ entries }) => entries.length,
+};
 
 const watching = new Set<() => void>();
 /** What the device did not take lives as long as the page. */
@@ -89,23 +97,9 @@ export function keepProgress(...coming: readonly ProgressEntry[]): void {
   const changed = withProgress(record, coming);
   unkept = null;
   try {
-    writeProgress(localStorage, changed);
+    localStorage.setItem(PROGRESS_KEY, textOfProgress(changed));
   } catch {
     unkept = textOfProgress(changed);
-  }
-  for (const told of watching) told();
-}
-
-/** Forgets all of it that this release can read. */
-export function forgetProgress(): void {
-  const record = progressRecordOf(keptProgress());
-  if (!record) return;
-  unkept = null;
-  const left = withoutProgress(record, new Set(readableProgress(record).map(progressId)));
-  try {
-    writeProgress(localStorage, left);
-  } catch {
-    unkept = textOfProgress(left);
   }
   for (const told of watching) told();
 }
