@@ -196,6 +196,9 @@ test('going on with the lesson’s neck is one step that undo takes back', async
   await begin(app, 'Nipping the tang over binding');
   const panel = lesson(page);
   for (let step = 0; step < 4; step += 1) await panel.getByRole('button', { name: 'Next' }).click();
+  // What would do the task is not offered.
+  await page.locator('.hero [data-clause="not"]').waitFor();
+  expect(await page.locator('.hero [data-change]').count()).toBe(0);
   await app.screenshot('lessons/nipping');
   await panel.getByRole('button', { name: 'Go on with the lesson’s neck' }).click();
   expect(await name(page)).toBe('Set-neck six, mahogany, bound ebony');

@@ -154,6 +154,7 @@ export function Verdict() {
   const isWide = useMedia(WIDE);
   const isRoomy = useMedia(ROOMY);
   const isAsking = useBackbow((state) => state.lesson?.asking ?? false);
+  const isLesson = useBackbow((state) => state.lesson !== null);
   const shown = known?.clauses.filter(({ id }) => isWide || SHORT.has(id)) ?? [];
   const first = shown.filter(({ id }) => id === 'not');
   const line = shown.filter(({ id }) => id !== 'not' && !QUIET.has(id));
@@ -171,7 +172,8 @@ export function Verdict() {
         <>
           {isNot && (
             <p className="verdict-not">
-              <Clauses clauses={first} /> <LeastChange />
+              {/* In a lesson it would do the learner's task. */}
+              <Clauses clauses={first} /> {!isLesson && <LeastChange />}
             </p>
           )}
           <p className="verdict-line">
@@ -201,7 +203,11 @@ function Rest({ isWide }: { readonly isWide: boolean }) {
   const known = useVerdict();
   if (!known) return null;
   return (
-    <section className="verdict verdict-rest" aria-label={VERDICT_WORDS.restTitle} data-stale={known.isStale || undefined}>
+    <section
+      className="verdict verdict-rest"
+      aria-label={VERDICT_WORDS.restTitle}
+      data-stale={known.isStale || undefined}
+    >
       <p>
         <Clauses clauses={known.clauses.filter(({ id }) => (isWide ? QUIET.has(id) : !SHORT.has(id)))} />
       </p>
