@@ -12,8 +12,9 @@ const { page: pageLicences, workers: workerLicences } = licences();
 
 const UNIT = {
   environment: 'node',
-  testTimeout: 60_000,
-  hookTimeout: 60_000,
+  // A slow machine is not a fault.
+  testTimeout: 300_000,
+  hookTimeout: 300_000,
   // Every processor: by itself it would leave one idle.
   maxWorkers: availableParallelism(),
 } as const;
