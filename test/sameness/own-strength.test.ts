@@ -15,7 +15,7 @@ import {
   MATCHES_KEY,
   matchRecordOf,
   withMatch,
-  writeMatches,
+  textOfMatches,
   type MatchRecord,
 } from '../../src/state/matches/match-store.ts';
 import { strengthIn } from '../../src/state/matches/kept-strength.ts';
@@ -39,7 +39,7 @@ const NOTHING = { benchLog: [], adoptedBites: [], earlierBites: [] };
 /** As the device keeps it. */
 function kept(record: MatchRecord) {
   const texts = textStorage();
-  writeMatches(texts, record);
+  texts.setItem(MATCHES_KEY, textOfMatches(record));
   return strengthIn(texts.getItem(MATCHES_KEY));
 }
 

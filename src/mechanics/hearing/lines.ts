@@ -7,6 +7,7 @@
  *             lies within some 8 Hz, so that it also finds a hum that only pulls a line
  *   together  lines of different taps within 1 % of each other
  */
+import { median } from '../median.ts';
 import { peakBetween, ringingSpectrum, toneAmplitude, type Spectrum } from './fourier.ts';
 import type { Recording, Tap } from './taps.ts';
 
@@ -51,12 +52,6 @@ export interface Chord {
 }
 
 export const decibels = (ratio: number): number => 20 * Math.log10(Math.max(ratio, 1e-9));
-
-export function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const middle = (sorted.length - 1) / 2;
-  return (sorted[Math.floor(middle)] + sorted[Math.ceil(middle)]) / 2;
-}
 
 /** Median amplitude about a line, of at most some two hundred of its neighbours. */
 function around({ amplitudes, lineHz, widthHz }: Spectrum, line: number): number {

@@ -1,7 +1,7 @@
 /** A task: its control beside it, what has to hold with how it is now, and what is said once all of it does. */
 import { useEffect, useMemo } from 'react';
 import type { Build } from '../../neck/build.ts';
-import { parameterById, type ParameterId } from '../../neck/parameters.ts';
+import { parameterById, PARAMETERS, type ParameterId } from '../../neck/parameters.ts';
 import { keepProgress } from '../../state/lessons/progress-store.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { checkTitle } from '../../speech/checks.ts';
@@ -82,21 +82,12 @@ function HeldLine({ held, name }: { readonly held: Held; readonly name: string }
   );
 }
 
+const isParameter = (key: keyof Build): key is ParameterId => PARAMETERS.some(({ id }) => id === key);
+const nameOf = (key: keyof Build): string => (isParameter(key) ? parameterName(key) : LESSON_WORDS.otherList);
+
 /** What else was changed, and the way back. */
 function Others({ others, placed }: { readonly others: readonly (keyof Build)[]; readonly placed: Build }) {
   if (others.length === 0) return null;
-  const LISTS: readonly (keyof Build)[] = [
-    'laminates',
-    'ownWoods',
-    'binding',
-    'strings',
-    'regions',
-    'startingReliefMm',
-  ];
-  const nameOf = (key: keyof Build): string =>
-    LISTS.includes(key) || key === 'biteReference' || key === 'gripReference'
-      ? LESSON_WORDS.otherList
-      : parameterName(key);
   const setBack = () =>
     store.getState().change(Object.fromEntries(others.map((key) => [key, placed[key]])), LESSON_WORDS.setBack);
   return (

@@ -1,6 +1,7 @@
 /** Is what a step sets as a task achieved, and by what it allows alone? */
 import type { Build } from '../../neck/build.ts';
 import type { CheckCode } from '../../fretwork/checks/check-types.ts';
+import { changeOf } from '../../state/build-change.ts';
 import { checksOf } from '../../verdict/checks.ts';
 import { measure, type Bench, type Measure } from './quantities.ts';
 import type { Goal, Quantity, Wanted } from './types.ts';
@@ -48,7 +49,7 @@ function heldOf(wanted: Wanted, bench: Bench, codes: ReadonlySet<CheckCode>): He
 /** What differs from the neck that the lesson placed, other than what the task allows. */
 export function changedBeside(goal: Goal, build: Build, placed: Build): (keyof Build)[] {
   const allowed = new Set<keyof Build>([...goal.by, ...BESIDE]);
-  return (Object.keys(placed) as (keyof Build)[]).filter((key) => !allowed.has(key) && build[key] !== placed[key]);
+  return (Object.keys(changeOf(build, placed)) as (keyof Build)[]).filter((key) => !allowed.has(key));
 }
 
 /** @param placed the neck as the step has set it */

@@ -3,6 +3,7 @@
  * beside what is computed. There are no marks in it.
  */
 import * as z from 'zod/mini';
+import { median } from '../../mechanics/median.ts';
 
 /** Longest id of a lesson or a step. */
 export const MOST_LESSON_ID = 80;
@@ -65,12 +66,6 @@ export interface Improvement {
 /** Fewer would say nothing. */
 const LEAST_GUESSES = 6;
 const MOST_EACH = 10;
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const middle = sorted.length / 2;
-  return sorted.length % 2 === 1 ? sorted[Math.floor(middle)] : (sorted[middle - 1] + sorted[middle]) / 2;
-}
 
 /** The first guesses beside the last ones, without overlap; null while there are too few. */
 export function improvementOf(entries: readonly ProgressEntry[]): Improvement | null {

@@ -1,5 +1,6 @@
 /** The way through the lessons, as this device keeps it. What cannot be read in its record stays as it is. */
 import type { ListForm } from '../device/kept-list.ts';
+import { keptText } from '../device/kept-text.ts';
 import { progressEntryOf, progressId, type ProgressEntry } from './progress-entry.ts';
 
 export const PROGRESS_KEY = 'backbow.lessons';
@@ -67,39 +68,16 @@ export const PROGRESS_FORM: ListForm<ProgressRecord, ProgressEntry> = {
   count: ({ entries }) => entries.length,
 };
 
-const watching = new Set<() => void>();
-/** What the device did not take lives as long as the page. */
-let unkept: string | null = null;
+const kept = keptText(PROGRESS_KEY);
 
 /** The record's text. */
-export function keptProgress(): string | null {
-  try {
-    return unkept ?? localStorage.getItem(PROGRESS_KEY);
-  } catch {
-    return unkept;
-  }
-}
+export const keptProgress = kept.now;
 
 /** Tells of changes, in other windows too. @returns what ends it */
-export function watchProgress(told: () => void): () => void {
-  watching.add(told);
-  window.addEventListener('storage', told);
-  return () => {
-    watching.delete(told);
-    window.removeEventListener('storage', told);
-  };
-}
+export const watchProgress = kept.watch;
 
 /** A record of a newer release is left alone. */
 export function keepProgress(...coming: readonly ProgressEntry[]): void {
   const record = progressRecordOf(keptProgress());
-  if (!record) return;
-  const changed = withProgress(record, coming);
-  unkept = null;
-  try {
-    localStorage.setItem(PROGRESS_KEY, textOfProgress(changed));
-  } catch {
-    unkept = textOfProgress(changed);
-  }
-  for (const told of watching) told();
+  if (record) kept.keep(textOfProgress(withProgress(record, coming)));
 }

@@ -4,8 +4,8 @@
  */
 import { idOf } from '../device/id-of.ts';
 import type { ListForm } from '../device/kept-list.ts';
+import { keptText } from '../device/kept-text.ts';
 import { buzzMatchOf, matchHash, type BuzzMatch } from '../../playing/buzz-match.ts';
-import type { TextStorage } from '../journal/journal.ts';
 
 export const MATCHES_KEY = 'backbow.matches';
 const VERSION = 1;
@@ -44,11 +44,6 @@ export function matchRecordOf(text: string | null): MatchRecord | null {
 }
 
 export const textOfMatches = (record: MatchRecord): string => JSON.stringify({ version: VERSION, ...record });
-
-/** @throws what the device throws */
-export function writeMatches(texts: TextStorage, record: MatchRecord): void {
-  texts.setItem(MATCHES_KEY, textOfMatches(record));
-}
 
 /** Those that can be used, the newest first. */
 export function readableMatches({ matches }: MatchRecord): BuzzMatch[] {
@@ -96,37 +91,13 @@ export function acceptedAs(record: MatchRecord, on: boolean): MatchRecord {
   return { ...record, accepted };
 }
 
-const watching = new Set<() => void>();
-/** What the device did not take: it lives as long as the page. */
-let unkept: string | null = null;
+const kept = keptText(MATCHES_KEY);
 
 /** The record's text. */
-export function keptMatches(): string | null {
-  try {
-    return unkept ?? localStorage.getItem(MATCHES_KEY);
-  } catch {
-    return unkept;
-  }
-}
+export const keptMatches = kept.now;
 
 /** Tells of changes, in other windows too. @returns what ends it */
-export function watchMatches(told: () => void): () => void {
-  watching.add(told);
-  window.addEventListener('storage', told);
-  return () => {
-    watching.delete(told);
-    window.removeEventListener('storage', told);
-  };
-}
+export const watchMatches = kept.watch;
 
 /** @returns whether the device keeps it */
-export function keepMatches(record: MatchRecord): boolean {
-  unkept = null;
-  try {
-    writeMatches(localStorage, record);
-  } catch {
-    unkept = textOfMatches(record);
-  }
-  for (const told of watching) told();
-  return unkept === null;
-}
+export const keepMatches = (record: MatchRecord): boolean => kept.keep(textOfMatches(record));

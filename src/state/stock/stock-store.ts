@@ -1,7 +1,7 @@
 /** The stock of this device. What cannot be read in its record stays as it is. */
 import { idOf } from '../device/id-of.ts';
 import type { ListForm } from '../device/kept-list.ts';
-import type { TextStorage } from '../journal/journal.ts';
+import { storageWatchers } from '../device/kept-text.ts';
 import { troubleOf, type StorageTrouble } from '../device/trouble.ts';
 import { stockItemOf, type StockItem } from './stock-item.ts';
 
@@ -29,11 +29,6 @@ export function stockRecordOf(text: string | null): StockRecord | null {
 }
 
 export const textOfStock = (record: StockRecord): string => JSON.stringify({ version: VERSION, ...record });
-
-/** @throws what the device throws */
-export function writeStock(texts: TextStorage, record: StockRecord): void {
-  texts.setItem(STOCK_KEY, textOfStock(record));
-}
 
 /** Those that can be used, as they were entered. */
 export function readableStock({ items }: StockRecord): StockItem[] {
@@ -69,7 +64,11 @@ export interface KeptStock {
   readonly trouble: StorageTrouble | 'newer' | null;
 }
 
-const watching = new Set<() => void>();
+const { watch, tell } = storageWatchers();
+
+/** Tells of changes, in other windows too. @returns what ends it */
+export const watchStock = watch;
+
 /** What the device did not take lives as long as the page. */
 let unkept: { readonly record: StockRecord; readonly trouble: StorageTrouble | 'newer' } | null = null;
 
@@ -96,26 +95,16 @@ export function keptStock(): KeptStock {
   return last.kept;
 }
 
-/** Tells of changes, in other windows too. @returns what ends it */
-export function watchStock(told: () => void): () => void {
-  watching.add(told);
-  window.addEventListener('storage', told);
-  return () => {
-    watching.delete(told);
-    window.removeEventListener('storage', told);
-  };
-}
-
 /** Takes items out and puts others in. */
 export function changeStock(out: readonly StockItem[], into: readonly StockItem[]): void {
   const { record, trouble } = stored();
   const changed = changedStock(record, out, into);
   if (trouble === null) {
     try {
-      writeStock(localStorage, changed);
+      localStorage.setItem(STOCK_KEY, textOfStock(changed));
     } catch (error) {
       unkept = { record: changed, trouble: troubleOf(error) };
     }
   } else unkept = { record: changed, trouble };
-  for (const told of watching) told();
+  tell();
 }

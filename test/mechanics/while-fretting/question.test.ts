@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { PRESETS } from '../../../src/neck/presets.ts';
 import { fretsInAfterQuarters } from '../../../src/fretwork/plan/seating-order.ts';
 import { NO_EVIDENCE, type Evidence } from '../../../src/mechanics/neck-readings/evidence.ts';
-import { ORDINARY_SCATTER, UNSAID, type LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
+import type { LogEntry } from '../../../src/mechanics/bench-log/entry.ts';
 import { predictedPart } from '../../../src/mechanics/bench-log/predicted.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { lineAt } from '../../../src/mechanics/states.ts';
@@ -11,6 +11,7 @@ import { runAtOnce } from '../../../src/mechanics/steps.ts';
 import { createEstimator } from '../../../src/mechanics/uncertainty/estimate.ts';
 import type { BowReading } from '../../../src/mechanics/while-fretting/job.ts';
 import { questionSteps } from '../../../src/mechanics/while-fretting/question.ts';
+import { ENTRY } from '../neck-readings/read-neck.ts';
 
 const build = PRESETS[0].build;
 const predictor = createPredictor();
@@ -48,23 +49,13 @@ describe('a reading while frets go in', () => {
   });
 
   test('what was read on this neck at an earlier fretting is heard, before the first reading of this one too', () => {
-    const predicted = { ...predictedPart(stated, 'press', build) };
-    const before = {
-      ...UNSAID,
-      ...ORDINARY_SCATTER,
-      ...predicted,
-      id: 'bcdfghjklmnpqr',
-      date: '2026-05-04',
-      neck: 'Number 12',
-      method: 'press',
-      gaugeErrorMm: 0.02,
-      dialErrorMm: 0.01,
-      measuredFrettedMm: null,
-      measuredStrungMm: null,
+    const before: LogEntry = {
+      ...ENTRY,
+      ...predictedPart(stated, 'press', build),
       measuredQuarter1Mm: 0.6 * bow(0),
       measuredQuarter2Mm: 0.6 * bow(1),
       measuredQuarter3Mm: 0.6 * bow(2),
-    } satisfies LogEntry;
+    };
     const late = read(2, 2 * bow(2));
     expect(ask(late)).toBeNull();
     const heard = ask(late, [], { ...NO_EVIDENCE, own: [before] })!;

@@ -30,7 +30,7 @@ function placesIn(text: string): string[] {
 }
 
 /** What gives a page somewhere to keep things. */
-const STORAGE = /\b(localStorage|sessionStorage|indexedDB|deviceTable|deviceRecord)\b/;
+const STORAGE = /\b(localStorage|sessionStorage|indexedDB|deviceTable|deviceRecord|keptText)\b/;
 
 const parts = () =>
   createParts({
@@ -55,8 +55,8 @@ describe('what is kept on a device', () => {
   });
 
   test('has a name that this test can see', () => {
-    // The journal and the keeper of the bench get their storage handed over; the database is told its names.
-    const handed = ['src/state/device/database.ts', 'src/state/preferences.ts'];
+    // The journal and the keeper of the bench get their storage handed over; database and kept texts are told their names.
+    const handed = ['src/state/device/database.ts', 'src/state/device/kept-text.ts', 'src/state/preferences.ts'];
     const nameless = sources()
       .filter(({ path, text }) => STORAGE.test(text) && placesIn(text).length === 0 && !handed.includes(path))
       .map(({ path }) => path);

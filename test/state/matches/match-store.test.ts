@@ -9,7 +9,7 @@ import {
   standingMatches,
   withMatch,
   withoutMatch,
-  writeMatches,
+  textOfMatches,
 } from '../../../src/state/matches/match-store.ts';
 import { matchesPart } from '../../../src/state/backup/matches-part.ts';
 import { matchOf } from '../../playing/matches.ts';
@@ -22,7 +22,7 @@ const TWO = withMatch(withMatch(EMPTY, match('one')), match('two'));
 describe('the record', () => {
   test('is written and read back, the newest first', () => {
     const texts = textStorage();
-    writeMatches(texts, TWO);
+    texts.setItem(MATCHES_KEY, textOfMatches(TWO));
     const read = matchRecordOf(texts.getItem(MATCHES_KEY))!;
     expect(readableMatches(read)).toEqual([match('two'), match('one')]);
   });
@@ -60,8 +60,8 @@ describe('what speaks for the strength', () => {
 describe('in a backup', () => {
   test('they come to another device, are not accepted there, and can be taken back', async () => {
     const [from, to] = [textStorage(), textStorage()];
-    writeMatches(from, acceptedAs(TWO, true));
-    writeMatches(to, withMatch(EMPTY, match('one', { reliefMm: 0.1 })));
+    from.setItem(MATCHES_KEY, textOfMatches(acceptedAs(TWO, true)));
+    to.setItem(MATCHES_KEY, textOfMatches(withMatch(EMPTY, match('one', { reliefMm: 0.1 }))));
     const saved = await matchesPart(() => from).save();
     expect(saved).toMatchObject({ count: 2, leftOut: 0, trouble: null });
     const checked = matchesPart(() => to).check(JSON.parse(JSON.stringify(saved.value)));
