@@ -40,6 +40,13 @@ function worst(prediction: Prediction, line: ArrayLike<number>, sign: 1 | -1): n
   return most;
 }
 
+/** The most that a row stands below a line through itself at two places, between them, mm: what it bends forwards there. */
+function forwardsBetween({ stationXMm }: Prediction, row: ArrayLike<number>, fromMm: number, toMm: number): number {
+  const [a, b] = [fromMm, toMm].map((x) => sampleLine(stationXMm, row, x));
+  const between = Array.from(stationXMm, (x, k) => row[k] - a - ((b - a) * (x - fromMm)) / (toMm - fromMm));
+  return Math.max(...between.filter((_, k) => stationXMm[k] >= fromMm && stationXMm[k] <= toMm));
+}
+
 const sum = (values: ArrayLike<number>): number => Array.from(values).reduce((total, value) => total + value, 0);
 
 /** The prediction of a changed build, or undefined when that build cannot be. */
@@ -94,13 +101,16 @@ export const SIGNS: readonly Invariant[] = [
         // Beside a slot the wood itself gives a little: a fiftieth of what is done to the neck as a whole.
         const allowed = (line: ArrayLike<number>) => 0.02 * largest(line) + 1e-12;
         rows.forEach((row, i) => {
-          // A wedge lifts the wood at its own slot. Under an end of the straightedge that lifts the edge, and bends nothing
-          // between: up to a twentieth of what all frets do, and twice or three times that where they are pressed very hard.
-          const isUnder = i + 1 > fromFret && i + 1 < toFret;
-          const most = worst(prediction, row, 1);
-          // A board that was fretted first bows the neck by a third of that, and lifts it at its own slot all the same.
-          const times = prediction.frettedBoard ? 3 : 1;
-          const limit = isUnder ? allowed(row) + times * allowed(all) : 8 * times * allowed(all);
+          // A wedge lifts the wood at its own slot. Under an end of the straightedge that lifts the edge, and what lies between
+          // reads that much lower; so the edge is laid beside that fret, halfway to the next one.
+          const xOf = (fret: number) => prediction.fretXMm[fret - 1];
+          const from = i + 1 === fromFret ? (xOf(fromFret) + xOf(fromFret + 1)) / 2 : xOf(fromFret);
+          const to = i + 1 === toFret ? (xOf(toFret) + xOf(toFret - 1)) / 2 : xOf(toFret);
+          const most = forwardsBetween(prediction, row, from, to);
+          // A board that was fretted first bows the neck by a third of that, and gives at its own slots all the same. Where the
+          // wedge sits on the step to the heel, a neck that hardly bows at all gives a tenth of it there.
+          const isUnderAnEnd = i + 1 === fromFret || i + 1 === toFret;
+          const limit = (prediction.frettedBoard ? 3 : 1) * (isUnderAnEnd ? 5 : 1) * allowed(all);
           hold(
             most <= limit,
             () => `${method} fret ${i + 1} bends forwards by ${most} mm, all of them ${largest(all)}`,

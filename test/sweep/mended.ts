@@ -1,6 +1,6 @@
 /**
- * Builds that once broke a law, or do still (`OPEN` in sweep.test.ts), as project files: a seed would draw another build as soon as a parameter is added or has
- * another range. Each is named by the seed that found it.
+ * Builds that once broke a law, as project files: a seed would draw another build as soon as a parameter is added or has another
+ * range. Each is named by the seed that found it.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';

@@ -44,6 +44,7 @@ export interface CellLayer {
 
 export interface SlotCell {
   readonly section: Section;
+  /** Where the section is taken, the same as the rows. */
   readonly xMm: number;
   /** y of the rows of nodes, as in the mesh; the first `slotRows` of elements are the slot's, `boardRows` the board's. */
   readonly rowYMm: ArrayLike<number>;

@@ -48,7 +48,8 @@ function holdAt(mesh: Mesh, slot: number, ends: SlotEnds): SlotHold {
   const left = mesh.slotLeftColumn[slot];
   return slotHold({
     section,
-    xMm,
+    // Where its rows are: a hundredth off, the last of them may lie below the wood of a back that falls away.
+    xMm: mesh.columnXMm[left],
     rowYMm: Float64Array.from({ length: rows + 1 }, (_, row) => mesh.nodeYMm[nodeAt(mesh, left, row)]),
     slotRows,
     boardRows,
