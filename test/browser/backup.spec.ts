@@ -81,6 +81,7 @@ describe('the backup', () => {
     // At once, and after a reload.
     await there.getByText(/^Left on the bench \(/).waitFor();
     await second.page.reload();
+    await second.page.waitForFunction(() => (window.backbow?.predictionVersion ?? 0) > 0);
     await second.page.keyboard.press('i');
     const again = second.page.getByRole('dialog', { name: 'Library' });
     await again.getByText(/^Left on the bench/).click();
