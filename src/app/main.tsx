@@ -21,14 +21,25 @@ function label(language: Language): void {
 
 const preferred = () => pageLanguage(loadPreferences().language, navigator.languages);
 
+/** Somebody who opens a letter on the way reads its first words while words, page and worker come at the same time. */
+async function startCustomer(wanted: Language, link: string): Promise<void> {
+  const first = import('./customer-first.ts').then(({ showFirst }) => showFirst(root, link, wanted));
+  const [page, isSpoken] = await Promise.all([import('./customer.tsx'), chooseLanguage(wanted)]);
+  await first.catch(() => undefined);
+  page.startCustomer(root, link, isSpoken ? null : wanted);
+}
+
 /** The words of its language come first, so that nothing is drawn in one language and then in another. */
 async function start(wanted: Language): Promise<void> {
   addEventListener('hashchange', startAfresh);
   onLanguage(() => label(spokenLanguage()));
   addEventListener('languagechange', () => void chooseLanguage(preferred()));
+  if (route?.kind === 'customer') {
+    await startCustomer(wanted, route.link);
+    return;
+  }
   const missing = (await chooseLanguage(wanted)) ? null : wanted;
-  if (route?.kind === 'customer') (await import('./customer.tsx')).startCustomer(root, route.link, missing);
-  else await (await import('./workshop.tsx')).startWorkshop(root, missing);
+  await (await import('./workshop.tsx')).startWorkshop(root, missing);
 }
 
 const language = preferred();

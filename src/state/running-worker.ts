@@ -1,5 +1,6 @@
 /** Starts a worker that computes. */
 import { releaseProxy, wrap, type Remote } from 'comlink';
+import { newSolverWorker } from './new-worker.ts';
 import type { SolverApi } from './solver.worker.ts';
 
 export interface RunningWorker {
@@ -9,9 +10,9 @@ export interface RunningWorker {
   readonly end: () => void;
 }
 
-/** @param name what tools for developers call it */
+/** @param name what tools for developers call it; a worker of that name that was started early is taken */
 export function startSolverWorker(name: string): RunningWorker {
-  const worker = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module', name });
+  const worker = newSolverWorker(name);
   const api = wrap<SolverApi>(worker);
   return {
     api,

@@ -15,8 +15,7 @@ import { glueFullHours, settlingMoveMm, waitDays } from './job-figures.ts';
 import { overMonths, type OverMonths } from './over-months.ts';
 import type { OwnStrength } from '../playing/own-strength.ts';
 import { setUpFigures, USUAL_DIRECTION, type OwnFigures } from './set-up-figures.ts';
-import { reliefAim, type StringAim } from './string-aim.ts';
-import { handOf, type Strength } from './string-room.ts';
+import type { Strength } from './string-room.ts';
 import type { Band } from '../mechanics/uncertainty/band.ts';
 import type { Uncertainty } from '../mechanics/uncertainty/types.ts';
 
@@ -36,8 +35,24 @@ export type RodTask =
 export type Refret = 'easy' | 'careful' | 'hard';
 export type Nickel = 'none' | 'bound' | 'contains';
 
-export interface ChoiceFacts {
+/** What needs no mechanics: it is known as soon as the neck is. */
+export interface BuiltFacts {
   readonly method: Method;
+  /** Days from the frets to the strings. */
+  readonly waitDays: number;
+  /** Hours that the glue takes until the neck may be strung; 0 without glue. */
+  readonly glueHours: number;
+  readonly refret: Refret;
+  readonly nickel: Nickel;
+  /** Constructions of its strings that give nickel off. */
+  readonly nickelStrings: readonly StringConstruction[];
+  /** Hardness of the wire over that of common nickel silver: about how much longer it lasts. */
+  readonly wearRatio: number;
+  /** Id of its metal. */
+  readonly wire: Build['wireMetal'];
+}
+
+export interface ChoiceFacts extends BuiltFacts {
   /** Relief of greatest size, mm, and its band; null while the band is being computed. */
   readonly frettedMm: number;
   readonly frettedBand: Band | null;
@@ -58,22 +73,8 @@ export interface ChoiceFacts {
   readonly cleanTo: Strength | null;
   /** What a pluck as hard as the maker's makes of it; null where the device that shows it has not accepted any. */
   readonly own: Pick<OwnFigures, 'own' | 'buzzing' | 'buzzingAtMost'> | null;
-  /** The relief that leaves the most room: as hard as the maker plays where that is known, else played medium. */
-  readonly mostRoom: StringAim['relief'];
   /** What the first months make of a set-up on the day of stringing. */
   readonly overMonths: OverMonths;
-  /** Days from the frets to the strings. */
-  readonly waitDays: number;
-  /** Hours that the glue takes until the neck may be strung; 0 without glue. */
-  readonly glueHours: number;
-  readonly refret: Refret;
-  readonly nickel: Nickel;
-  /** Constructions of its strings that give nickel off. */
-  readonly nickelStrings: readonly StringConstruction[];
-  /** Hardness of the wire over that of common nickel silver: about how much longer it lasts. */
-  readonly wearRatio: number;
-  /** Id of its metal. */
-  readonly wire: Build['wireMetal'];
 }
 
 /** Relief that moves less than this is not felt; more than the second is. */
@@ -124,6 +125,20 @@ export function nickelOf(wireMetal: string): Nickel {
   return nickel === 'released' ? 'contains' : nickel;
 }
 
+export function builtFacts(build: Build): BuiltFacts {
+  const metal = metalById(build.wireMetal);
+  return {
+    method: build.method,
+    waitDays: waitDays(build),
+    glueHours: glueFullHours(build),
+    refret: refretOf(build),
+    nickel: nickelOf(build.wireMetal),
+    nickelStrings: nickelConstructions(build.strings),
+    wearRatio: metal.hardnessHV / metalById(COMMON_WIRE).hardnessHV,
+    wire: metal.id,
+  };
+}
+
 export function choiceFacts(
   build: Build,
   prediction: Prediction,
@@ -133,10 +148,9 @@ export function choiceFacts(
   const predicted = prediction.methods[build.method];
   const bands = uncertainty?.methods[build.method] ?? null;
   const movesMm = settlingMoveMm(predicted);
-  const metal = metalById(build.wireMetal);
   const { actionMm, strengths, own } = setUpFigures({ build, prediction }, accepted);
   return {
-    method: build.method,
+    ...builtFacts(build),
     frettedMm: predicted.fretted.extremeMm,
     frettedBand: bands?.fretted ?? null,
     strungMm: predicted.strung.extremeMm,
@@ -151,17 +165,6 @@ export function choiceFacts(
     actionMm,
     overMonths: overMonths({ build, prediction }, USUAL_DIRECTION),
     own,
-    mostRoom: reliefAim(
-      { build, prediction },
-      accepted ? handOf(accepted, USUAL_DIRECTION) : { strength: 'medium', direction: USUAL_DIRECTION },
-    ),
     cleanTo: strengths.findLast(({ buzzing }) => buzzing === 0)?.strength ?? null,
-    waitDays: waitDays(build),
-    glueHours: glueFullHours(build),
-    refret: refretOf(build),
-    nickel: nickelOf(build.wireMetal),
-    nickelStrings: nickelConstructions(build.strings),
-    wearRatio: metal.hardnessHV / metalById(COMMON_WIRE).hardnessHV,
-    wire: metal.id,
   };
 }

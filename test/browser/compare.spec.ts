@@ -250,10 +250,18 @@ test('on a phone nothing goes over the edge, and a comparison that came by link 
     .evaluate((element) => element.scrollIntoView());
   await app.screenshot('compare/phone-table');
   await dialog(app).getByText('Share this comparison').click();
-  const address = await dialog(app).getByLabel('Link', { exact: true }).inputValue();
+  const address = await dialog(app).getByLabel('Link', { exact: true }).last().inputValue();
   expect(address).toContain('#neck=1.');
-  const customer = await dialog(app).getByRole('link', { name: 'Show it as the customer’s page' }).getAttribute('href');
-  expect(customer).toContain('#customer=1.');
+  // The customer's page has a link and a code of its own, in two steps.
+  await dialog(app).getByText('A page for the customer').click();
+  const [customer] = await dialog(app).getByLabel('Link', { exact: true }).all();
+  expect(await customer.inputValue()).toContain('#customer=1.');
+  await dialog(app).getByRole('button', { name: 'QR code' }).first().click();
+  await dialog(app).getByRole('img', { name: 'QR code of the link' }).waitFor();
+  const priced = dialog(app).getByRole('group', { name: 'Frets glued in' }).getByLabel('Price');
+  const plain = await customer.inputValue();
+  await priced.fill('240');
+  expect(await customer.inputValue()).not.toBe(plain);
   expect(app.troubles).toEqual([]);
 });
 

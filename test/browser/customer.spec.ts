@@ -20,8 +20,13 @@ const THREE: Shared = {
     from: 'Workshop at the Old Mill, Lower Lane 3',
     to: 'Ada',
     note: 'You play with a light hand and want it low.\nI would press them in: <b>simple</b> & easy to undo.',
-    advised: 0,
+    advised: 1,
   },
+  offers: [
+    { price: '180', time: 'two days' },
+    { price: '240', time: '' },
+    { price: '', time: '' },
+  ],
 };
 const PHONE: OpenOptions = { viewport: { width: 390, height: 844 }, touch: true, waitForPicture: false };
 
@@ -31,10 +36,14 @@ function pathOf(shared: Shared, kind = 'customer'): string {
   return `#${kind}=${link.text}`;
 }
 
-/** Waits until everything is on the page: sentences, bands, pictures. */
-async function complete({ page }: App, count: number): Promise<void> {
-  await expect.poll(() => page.locator('.choice img').count()).toBe(count);
-  await expect.poll(() => page.getByText(/of 100 such necks|nearly every such neck/).count()).toBe(count);
+/** Waits until everything is on the page: sentences, bands, lines, and solids, one where all choices look alike. */
+async function complete({ page }: App, count: number, solids = 1): Promise<void> {
+  await expect.poll(() => page.locator('.solids img').count()).toBe(solids);
+  await expect.poll(() => page.locator('.lies .strip').count()).toBe(count);
+  await page
+    .getByText(/of 100 such necks|nearly every such neck/)
+    .first()
+    .waitFor();
   await page.evaluate(() => Promise.all(Array.from(document.images, (image) => image.decode())));
 }
 
@@ -52,39 +61,51 @@ describe.each(SCHEMES.slice(0, draw(SCHEMES.length, 1)))('on a phone, %s', (_nam
     await page.getByText('For Ada').waitFor();
     await page.getByText('I would press them in: <b>simple</b> & easy to undo.').waitFor();
     const choices = page.locator('.choice');
+    // The one that is advised comes first, in the drawing as in the words.
     expect(await choices.locator('h3').allInnerTexts()).toEqual([
-      `${CUSTOMER_WORDS.methods.press} ${CUSTOMER_WORDS.advised}`,
-      CUSTOMER_WORDS.methods.glue,
+      `${CUSTOMER_WORDS.methods.glue} ${CUSTOMER_WORDS.advised}`,
+      CUSTOMER_WORDS.methods.press,
       CUSTOMER_WORDS.methods.both,
     ]);
+    const lies = page.locator('.lies > li');
+    expect(await lies.locator('h3').allInnerTexts()).toEqual([
+      CUSTOMER_WORDS.methods.glue,
+      CUSTOMER_WORDS.methods.press,
+      CUSTOMER_WORDS.methods.both,
+    ]);
+    expect(await lies.nth(0).locator('p').innerText()).toBe(CUSTOMER_WORDS.lies.flat);
+    expect(await lies.nth(1).locator('p').innerText()).toMatch(/^The middle is 0\.\d\d\u00a0mm higher than the ends/);
+    await choices.nth(1).getByText('180').waitFor();
     await choices
-      .nth(0)
-      .getByText(/All frets together bend the neck backwards by 0\.\d\d\u00a0mm/)
+      .nth(1)
+      .getByText(/^two days\. Nothing has to set/)
       .waitFor();
-    await choices
-      .nth(0)
-      .getByText(/in nine of ten such necks it is/)
+    expect(await choices.nth(2).getByText(CUSTOMER_WORDS.price, { exact: true }).count()).toBe(0);
+    await page
+      .getByText(/nine of ten such necks are bent by/)
+      .first()
       .waitFor();
-    await choices.nth(1).getByText(CUSTOMER_WORDS.bendsNot).waitFor();
     const text = await page.locator('main').innerText();
     expect(text).not.toMatch(/NaN|undefined|Infinity/);
-    expect(text).not.toMatch(/\b(tang|kerf|relief|back-bow|chamfer)\b/i);
+    expect(text).not.toMatch(/\b(tang|kerf|relief|back-bow|chamfer|rod|range|hollow)\b/i);
 
     const [content, frame] = await page.evaluate(() => [
       document.documentElement.scrollWidth,
       document.documentElement.clientWidth,
     ]);
     expect(content).toBe(frame);
-    // Pressed and glued necks are drawn bent, the glued one straight.
-    const pictures = await page.evaluate(() =>
-      Array.from(document.images, (image) => {
-        const canvas = document.createElement('canvas');
-        [canvas.width, canvas.height] = [image.naturalWidth, image.naturalHeight];
-        canvas.getContext('2d')!.drawImage(image, 0, 0);
-        return canvas.toDataURL();
-      }),
+    // The slider bends all of them at once.
+    const boards = () => page.locator('.lies .board').evaluateAll((all) => all.map((path) => path.getAttribute('d')));
+    const before = await boards();
+    expect(new Set(before).size).toBe(2);
+    await page.getByRole('slider', { name: CUSTOMER_WORDS.moment }).press('ArrowRight');
+    await page.getByRole('button', { name: CUSTOMER_WORDS.moments.strung, pressed: true }).waitFor();
+    const strung = await boards();
+    expect(strung.filter((path, at) => path === before[at])).toEqual([]);
+    await page.getByRole('button', { name: 'after three months' }).tap();
+    expect(await page.getByRole('slider', { name: CUSTOMER_WORDS.moment }).getAttribute('aria-valuetext')).toBe(
+      'after three months',
     );
-    expect(pictures.map((picture) => pictures.indexOf(picture))).toEqual([0, 1, 0]);
     await app.screenshot(`customer/phone-${colourScheme}`, { fullPage: true });
     expect(await violations(app)).toEqual([]);
     expect(app.troubles).toEqual([]);
@@ -110,7 +131,7 @@ test('on a desk, with different necks, by name; the workshop is not loaded, and 
     waitForPicture: false,
     path: pathOf({ builds: [PRESETS[0].build, PRESETS[2].build], page: EMPTY_PAGE }),
   });
-  await complete(app, 2);
+  await complete(app, 2, 2);
   expect(await app.page.locator('.choice h3').allInnerTexts()).toEqual([PRESETS[0].label, PRESETS[2].label]);
   await app.screenshot('customer/desk', { fullPage: true });
   expect(await app.page.locator('.project-bar').count()).toBe(0);
@@ -134,7 +155,12 @@ test('on paper it is light, without buttons', async () => {
   expect(brightness(ground)).toBeGreaterThan(700);
   expect(brightness(ink)).toBeLessThan(200);
   expect(await page.getByRole('button', { name: CUSTOMER_WORDS.print }).isVisible()).toBe(false);
+  expect(await page.locator('.on-paper .strip').count()).toBe(9);
   await app.screenshot('customer/print', { fullPage: true });
+  await page.emulateMedia({ media: null, colorScheme: null });
+  const paper = await page.pdf({ format: 'A4', margin: { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' } });
+  // One printed page.
+  expect(paper.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
 });
 
 test('without WebGL the words and the numbers are all there', async () => {
@@ -148,8 +174,52 @@ test('without WebGL the words and the numbers are all there', async () => {
     },
   });
   await app.page.getByText(CUSTOMER_WORDS.noPicture).waitFor();
-  await app.page.getByText(CUSTOMER_WORDS.bendsNot).waitFor();
-  expect(await app.page.locator('.choice img, .picture-coming').count()).toBe(0);
+  expect(await app.page.locator('.lies > li').count()).toBe(3);
+  expect(await app.page.locator('.solids').count()).toBe(0);
+});
+
+test('what is chosen makes a message that names it, and nothing is sent by the page', async () => {
+  const app = await openApp({
+    ...PHONE,
+    path: pathOf({ ...THREE, page: { ...THREE.page, from: 'Old Mill, +44 20 7946 0018, mill@workshop.example' } }),
+  });
+  const { page } = app;
+  await page.locator('.from a').first().waitFor();
+  expect(await page.locator('.from a').evaluateAll((all) => all.map((link) => link.getAttribute('href')))).toEqual([
+    'tel:+442079460018',
+    'mailto:mill@workshop.example',
+  ]);
+  await page.getByRole('button', { name: CUSTOMER_WORDS.chooseName(CUSTOMER_WORDS.methods.press), exact: true }).tap();
+  const message = await page.getByLabel(CUSTOMER_WORDS.messageLabel).inputValue();
+  const [mark] = /[A-Z]{6}-[A-Z]{3}-[A-Z]{3}/.exec(message)!;
+  expect(message).toContain('I choose: Frets pressed in');
+  expect(message).toContain(`Date: ${new Date().getUTCDate()} `);
+  expect(await page.locator('footer').innerText()).toContain(mark);
+  const mail = await page.getByRole('link', { name: CUSTOMER_WORDS.mail }).getAttribute('href');
+  expect(mail).toMatch(/^mailto:mill@workshop\.example\?subject=/);
+  expect(decodeURIComponent(mail!)).toContain(mark);
+  expect(await page.getByRole('link', { name: CUSTOMER_WORDS.text }).getAttribute('href')).toMatch(
+    /^sms:\+442079460018\?/,
+  );
+  await app.screenshot('customer/chosen');
+  expect(await violations(app)).toEqual([]);
+  expect(app.troubles).toEqual([]);
+});
+
+test('the letter is read before the page has come', async () => {
+  const app = await openApp({
+    ...PHONE,
+    path: pathOf(THREE),
+    prepare: async (page) => {
+      await page.route(/\/assets\/(common|customer-[^/]*)-?[^/]*\.js$/, async (route) => {
+        if (/\/common-/.test(route.request().url())) return;
+        await route.continue();
+      });
+    },
+  });
+  await app.page.getByText('For Ada').waitFor();
+  await app.page.getByText('I would press them in: <b>simple</b> & easy to undo.').waitFor();
+  expect(await app.page.locator('.choice').count()).toBe(0);
 });
 
 test.each([

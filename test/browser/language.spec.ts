@@ -300,8 +300,8 @@ describe('the customer’s page', () => {
   });
   const path = `#customer=${link.ok ? link.text : ''}`;
   const complete = async ({ page }: App) => {
-    await expect.poll(() => page.locator('.choice img').count()).toBe(3);
-    await page.locator('table').waitFor();
+    await expect.poll(() => page.locator('.solids img').count()).toBe(1);
+    await expect.poll(() => page.locator('.lies .strip').count()).toBe(3);
   };
 
   test('speaks the reader’s language, on a phone', async () => {
@@ -310,8 +310,8 @@ describe('the customer’s page', () => {
     expect(await app.page.title()).toBe(GERMAN.CUSTOMER_WORDS.titleMany);
     expect(await englishLeft(app)).toEqual([]);
     expect(await cutOff(app)).toEqual([]);
-    const table = (await app.page.locator('table').boundingBox())!;
-    expect(table.x + table.width).toBeLessThanOrEqual(390);
+    const lies = (await app.page.locator('.lies').boundingBox())!;
+    expect(lies.x + lies.width).toBeLessThanOrEqual(390);
     expect(await violations(app)).toEqual([]);
     await app.screenshot('language/customer-phone', { fullPage: true });
     expect(app.troubles).toEqual([]);

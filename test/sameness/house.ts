@@ -26,7 +26,6 @@ async function loadHouse() {
     ...(await import('../../src/pages/compare/rows.ts')),
     ...(await import('../../src/pages/compare/settings.ts')),
     ...(await import('../../src/pages/customer/sentences.ts')),
-    ...(await import('../../src/pages/customer/glance-rows.ts')),
     ...(await import('../../src/scene/overlay/fret-card.ts')),
     ...(await import('../../src/speech/en/pages/customer.ts')),
     ...(await import('../../src/speech/en/pages/compare.ts')),

@@ -21,39 +21,35 @@ export const customer: Surface = (truth, house, system, notes) => {
   const { frettedReliefMm: fretted, strungReliefMm: strung } = chosen;
   const size = (mm: number) => house.bowSize(mm, system);
   const isFlat = (mm: number) => house.bowKind(mm, system) === 'flat';
-  const [, bends, strings] = sentences.story;
-  const band = uncertainty && !isFlat(fretted.value) ? [size(fretted.p05!), size(fretted.p95!)] : [];
-  notes.sentence('customer', 'frettedReliefMm', bends, isFlat(fretted.value) ? [] : [size(fretted.value), ...band]);
-  notes.sentence('customer', 'strungReliefMm', strings, isFlat(strung.value) ? [] : [size(strung.value)]);
+  for (const of of [fretted, strung, chosen.settledReliefMm])
+    notes.sentence(
+      'customer',
+      'reliefMm',
+      house.liesSentence(of.value, system),
+      isFlat(of.value) ? [] : [size(of.value)],
+    );
+  const [p05, p95] = uncertainty ? [fretted.p05!, fretted.p95!] : [0, 0];
+  const band = isFlat(p05) && isFlat(p95) ? [] : [size(p05), size(p95)];
+  notes.sentence('customer', 'frettedReliefMm band', sentences.sure, band);
   const { actionMm, strengths } = report.playing;
   const moves = house.textOf('settlingMoveMm', Math.abs(chosen.settlingMoveMm), system);
   notes.sentence(
     'customer',
     'settlingMoveMm',
-    sentences.months,
+    sentences.care,
     [moves],
     [house.textOf('actionChangeMm', Math.abs(report.playing.overMonths.actionChangeMm), system)],
   );
-  const most = mostRoomTexts(truth, facts.mostRoom, house, system);
-  const best = most.told && !isFlat(most.told.targetReliefMm) ? [size(most.told.targetReliefMm)] : [];
   const action = house.textOf('actionMm', actionMm, system);
-  notes.sentence('customer', 'actionMm', sentences.strings, [action, ...best], most.band);
+  notes.sentence('customer', 'actionMm', sentences.strings, [action]);
   const clean = strengths.findLast(({ notesBuzzing }) => notesBuzzing === 0)?.strength ?? 'none';
   const said = house.CUSTOMER_WORDS.cleans[clean];
   notes.same('customer', 'notesBuzzing', sentences.strings.includes(said) ? said : sentences.strings, said);
   const chance = chosen.rodForTarget.rodSettingPercent.withinReachPercent;
   if (chance !== undefined && chance !== null && facts.rodTask !== 'none') {
     const said = chance >= 98.5 ? house.CUSTOMER_WORDS.chanceAll : house.CUSTOMER_WORDS.chance(Math.round(chance));
-    notes.same('customer', 'withinReachPercent', sentences.risk.endsWith(said) ? said : sentences.risk, said);
+    notes.same('customer', 'withinReachPercent', sentences.sure.endsWith(said) ? said : sentences.sure, said);
   }
-  const glance = house.glanceRows(system).map(({ say }) => say(facts));
-  notes.same(
-    'customer',
-    'frettedReliefMm',
-    glance[0],
-    isFlat(fretted.value) ? house.CUSTOMER_WORDS.none : size(fretted.value),
-  );
-  notes.same('customer', 'settlingMoveMm', glance[1], moves);
 };
 
 const MOMENT = { strung: true, days: 0, rodPercent: 0 } as const;

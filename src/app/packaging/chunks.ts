@@ -14,6 +14,8 @@ import type { Rolldown } from 'vite';
 const ENTRY = 'src/app/main.tsx';
 const WORKSHOP = 'src/app/workshop.tsx';
 const CUSTOMER = 'src/app/customer.tsx';
+/** What a customer reads while the rest of the page is on its way; a module of it is never in one file with others' modules. */
+const FIRST = 'src/app/customer-first.ts';
 const PICTURE = 'src/scene/index.ts';
 
 type Context = Pick<Rolldown.ChunkingContext, 'getModuleInfo'>;
@@ -30,12 +32,18 @@ function withImports(start: string, context: Context): ReadonlySet<string> {
  * @returns the name of the file for a module, or null where the bundler shall decide
  */
 export function fileOf(root: string): (id: string, context: Context) => string | null {
-  let parts: Readonly<Record<'entry' | 'workshop' | 'customer' | 'picture', ReadonlySet<string>>> | undefined;
+  let parts: Readonly<Record<'entry' | 'first' | 'workshop' | 'customer' | 'picture', ReadonlySet<string>>> | undefined;
   return (id, context) => {
     const of = (path: string) => withImports(resolve(root, path), context);
-    parts ??= { entry: of(ENTRY), workshop: of(WORKSHOP), customer: of(CUSTOMER), picture: of(PICTURE) };
-    const { entry, workshop, customer, picture } = parts;
-    if (entry.has(id)) return null;
+    parts ??= {
+      entry: of(ENTRY),
+      first: of(FIRST),
+      workshop: of(WORKSHOP),
+      customer: of(CUSTOMER),
+      picture: of(PICTURE),
+    };
+    const { entry, first, workshop, customer, picture } = parts;
+    if (entry.has(id) || first.has(id)) return null;
     if (workshop.has(id)) return customer.has(id) || picture.has(id) ? 'common' : 'workshop';
     return picture.has(id) && !customer.has(id) ? 'picture' : null;
   };

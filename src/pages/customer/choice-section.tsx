@@ -1,67 +1,52 @@
-/** One choice: its picture, its story, its price, and what it means. */
+/** One choice: what it costs, and in what it differs from the others. */
+import { EMPTY_OFFER, type Offer } from '../../state/share/shared.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
+import { Choose, type Chosen } from './choose.tsx';
 import type { ChoiceSentences, MeansId } from './sentences.ts';
 
 interface ChoiceSectionProps {
-  readonly label: string;
+  readonly chosen: Chosen;
+  readonly from: string;
   readonly isAdvised: boolean;
-  readonly sentences: ChoiceSentences | null;
-  readonly picture: string | undefined;
-  readonly noPicture: boolean;
-  /** How many times larger than life the bend is drawn. */
-  readonly factor: number;
+  readonly isOnlyOne: boolean;
+  readonly offer: Offer | undefined;
+  /** Those of the mechanics are missing while they are computed. */
+  readonly sentences: Partial<ChoiceSentences>;
+  readonly isComing: boolean;
   readonly means: readonly MeansId[];
 }
 
-function Picture({ label, picture, noPicture, factor }: Omit<ChoiceSectionProps, 'sentences' | 'means' | 'isAdvised'>) {
-  if (noPicture) return null;
-  return (
-    <figure>
-      {picture === undefined ? (
-        <div className="picture-coming">{CUSTOMER_WORDS.pictureComing}</div>
-      ) : (
-        <img src={picture} alt={CUSTOMER_WORDS.picture(label)} width={960} height={540} />
-      )}
-      <figcaption>{CUSTOMER_WORDS.pictureCaption(String(factor))}</figcaption>
-    </figure>
-  );
-}
-
-export function ChoiceSection(props: ChoiceSectionProps) {
-  const { label, isAdvised, sentences, means } = props;
-  return (
-    <section className="choice" data-advised={isAdvised || undefined}>
-      <h3>
-        {label} {isAdvised && <span className="advised">{CUSTOMER_WORDS.advised}</span>}
-      </h3>
-      <Picture {...props} />
-      {sentences === null ? (
-        <p>{CUSTOMER_WORDS.computing}</p>
-      ) : (
-        <>
-          {sentences.story.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-          <dl>
-            <dt>{CUSTOMER_WORDS.time}</dt>
-            <dd>{sentences.time}</dd>
-            <dt>{CUSTOMER_WORDS.risk}</dt>
-            <dd>{sentences.risk}</dd>
-            {means.map((id) => (
-              <MeansLine key={id} id={id} text={sentences[id]} />
-            ))}
-          </dl>
-        </>
-      )}
-    </section>
-  );
-}
-
-export function MeansLine({ id, text }: { readonly id: MeansId; readonly text: string }) {
+export function MeansLine({ id, text }: { readonly id: MeansId | 'price'; readonly text: string | undefined }) {
+  if (text === undefined || text === '') return null;
   return (
     <>
       <dt>{CUSTOMER_WORDS[id]}</dt>
       <dd>{text}</dd>
     </>
+  );
+}
+
+export function ChoiceSection(props: ChoiceSectionProps) {
+  const { chosen, from, isAdvised, isOnlyOne, offer = EMPTY_OFFER, sentences, isComing, means } = props;
+  // What the workshop says of the time stands before what follows from the glue.
+  const timed = means.includes('time') || offer.time !== '';
+  const time = [offer.time, means.includes('time') ? sentences.time : ''].filter((text) => text !== '').join('. ');
+  return (
+    <section className="choice" data-advised={isAdvised || undefined}>
+      <h3>
+        {chosen.label} {isAdvised && <span className="advised">{CUSTOMER_WORDS.advised}</span>}
+      </h3>
+      <dl>
+        <MeansLine id="price" text={offer.price} />
+        {timed && <MeansLine id="time" text={time} />}
+        {means
+          .filter((id) => id !== 'time')
+          .map((id) => (
+            <MeansLine key={id} id={id} text={sentences[id]} />
+          ))}
+      </dl>
+      {isComing && <p className="quiet">{CUSTOMER_WORDS.computing}</p>}
+      <Choose {...chosen} from={from} isOnlyOne={isOnlyOne} />
+    </section>
   );
 }

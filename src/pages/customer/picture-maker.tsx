@@ -3,11 +3,13 @@ import { useEffect, useRef, useState } from 'react';
 import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { Prediction } from '../../mechanics/prediction-types.ts';
+import { lineOf, type ShownMoment } from './moments.ts';
 import { createLineSource, NeckScene, type NeckSceneHandle, type ScenePalette } from '../../scene/index.ts';
 
 export interface PictureTask {
   readonly build: Build;
   readonly prediction: Prediction;
+  readonly moment: ShownMoment;
 }
 
 interface PictureMakerProps {
@@ -22,7 +24,8 @@ interface PictureMakerProps {
 
 export const PICTURE_SIZE = { widthPx: 960, heightPx: 540 } as const;
 
-const SHOWS = { strings: false, straightedge: false, rod: false, arrows: false } as const;
+const PLAIN = { strings: false, straightedge: false, rod: false, arrows: false } as const;
+const STRUNG = { ...PLAIN, strings: true } as const;
 
 /** Mounted for as long as pictures are wanted. */
 export function PictureMaker({ tasks, palette, units, factor, onPicture, onUnavailable }: PictureMakerProps) {
@@ -30,14 +33,14 @@ export function PictureMaker({ tasks, palette, units, factor, onPicture, onUnava
   const scene = useRef<NeckSceneHandle>(null);
   const [drawn, setDrawn] = useState(-1);
   const task = tasks[index];
-  const [source] = useState(() => createLineSource(lineOf(tasks[0], factor)));
+  const [source] = useState(() => createLineSource(drawnLine(tasks[0], factor)));
   const say = useRef({ onPicture, onUnavailable });
   useEffect(() => {
     say.current = { onPicture, onUnavailable };
   });
 
   useEffect(() => {
-    if (task) source.set(lineOf(task, factor));
+    if (task) source.set(drawnLine(task, factor));
   }, [task, source, factor]);
 
   useEffect(() => {
@@ -70,7 +73,7 @@ export function PictureMaker({ tasks, palette, units, factor, onPicture, onUnava
         view="neck"
         selectedFret={null}
         reducedMotion
-        shows={SHOWS}
+        shows={task.moment === 'fretted' ? PLAIN : STRUNG}
         lift={0}
         liftedFret={null}
         label=""
@@ -83,10 +86,10 @@ export function PictureMaker({ tasks, palette, units, factor, onPicture, onUnava
   );
 }
 
-function lineOf({ build, prediction }: PictureTask, factor: number) {
+function drawnLine(task: PictureTask, factor: number) {
   return {
-    xMm: prediction.stationXMm,
-    reliefMm: prediction.methods[build.method].fretted.reliefMm,
+    xMm: task.prediction.stationXMm,
+    reliefMm: lineOf(task, task.moment).reliefMm,
     factor,
   };
 }

@@ -2,10 +2,11 @@
 import type { UnitSystem } from '../../neck/units.ts';
 import { formatNumber } from '../../speech/quantity.ts';
 import { textOf } from '../../speech/quantity-text.ts';
-import { bowKind, bowSize, enteredBowText } from '../../speech/bow.ts';
+import { bowKind, bowSize } from '../../speech/bow.ts';
 import { STRENGTHS, type Strength } from '../../verdict/string-room.ts';
-import type { ChoiceFacts } from '../../verdict/choice-facts.ts';
+import type { BuiltFacts, ChoiceFacts } from '../../verdict/choice-facts.ts';
 import { CUSTOMER_WORDS } from '../../speech/en/pages/customer.ts';
+import type { Band } from '../../mechanics/uncertainty/band.ts';
 import { metalShortName } from '../../speech/names.ts';
 
 /** Thickness of a sheet of writing paper, mm (80 g/m², from memory). */
@@ -17,16 +18,19 @@ const MUCH_HARDER = 1.4;
 /** Chances above this are said as nearly every. */
 const NEARLY_ALL = 0.985;
 
-export interface ChoiceSentences {
-  /** What is done, what the neck does, and what the strings make of it. */
-  readonly story: readonly string[];
+/** What is known as soon as the neck is. */
+export interface BuiltSentences {
+  readonly held: string;
   readonly time: string;
-  readonly risk: string;
-  readonly months: string;
-  readonly strings: string;
   readonly skin: string;
   readonly wear: string;
   readonly refret: string;
+}
+
+export interface ChoiceSentences extends BuiltSentences {
+  readonly care: string;
+  readonly strings: string;
+  readonly sure: string;
 }
 
 function likePaper(reliefMm: number): string {
@@ -35,25 +39,30 @@ function likePaper(reliefMm: number): string {
   return CUSTOMER_WORDS.paper(CUSTOMER_WORDS.sheets(Math.round(sheets)));
 }
 
-function bending({ frettedMm, frettedBand }: ChoiceFacts, system: UnitSystem): string {
-  const kind = bowKind(frettedMm, system);
-  if (kind === 'flat') return CUSTOMER_WORDS.bendsNot;
-  const say = kind === 'back-bow' ? CUSTOMER_WORDS.bends : CUSTOMER_WORDS.bendsForward;
-  const sentence = say(bowSize(frettedMm, system), likePaper(frettedMm));
-  if (!frettedBand) return sentence;
-  const [low, high] = [frettedBand.p05, frettedBand.p95].map(Math.abs).sort((a, b) => a - b);
-  return `${sentence} ${CUSTOMER_WORDS.between(bowSize(low, system), bowSize(high, system))}`;
+/** How the neck lies at a moment, with what is as thick as that. */
+export function liesSentence(reliefMm: number, system: UnitSystem): string {
+  const kind = bowKind(reliefMm, system);
+  if (kind === 'flat') return CUSTOMER_WORDS.lies.flat;
+  return CUSTOMER_WORDS.lies[kind](bowSize(reliefMm, system), likePaper(reliefMm));
 }
 
-function stringing({ strungMm }: ChoiceFacts, system: UnitSystem): string {
-  switch (bowKind(strungMm, system)) {
-    case 'flat':
-      return CUSTOMER_WORDS.stringsFlat;
-    case 'relief':
-      return CUSTOMER_WORDS.stringsHollow(bowSize(strungMm, system));
-    case 'back-bow':
-      return CUSTOMER_WORDS.stringsHump(bowSize(strungMm, system));
-  }
+/** Between which bends nine of ten such necks lie, and how many of them can be set right. */
+function sureSentence({ frettedBand, rodTask, rodChance }: ChoiceFacts, system: UnitSystem): string {
+  return [...(frettedBand ? bandSentence(frettedBand, system) : []), ...chanceSentence(rodTask, rodChance)].join(' ');
+}
+
+function bandSentence({ p05, p95 }: Band, system: UnitSystem): readonly string[] {
+  // Frets that wedge nothing leave every neck straight.
+  if ([p05, p95].every((mm) => bowKind(mm, system) === 'flat')) return [];
+  const isEitherWay = bowKind(p05, system) === 'back-bow' && bowKind(p95, system) === 'relief';
+  if (isEitherWay) return [CUSTOMER_WORDS.bentEitherWay(bowSize(p05, system), bowSize(p95, system))];
+  const [low, high] = [p05, p95].toSorted((a, b) => Math.abs(a) - Math.abs(b));
+  return [CUSTOMER_WORDS.between(bowSize(low, system), bowSize(high, system))];
+}
+
+function chanceSentence(rodTask: ChoiceFacts['rodTask'], rodChance: number | null): readonly string[] {
+  if (rodTask === 'none' || rodChance === null) return [];
+  return [rodChance >= NEARLY_ALL ? CUSTOMER_WORDS.chanceAll : CUSTOMER_WORDS.chance(Math.round(100 * rodChance))];
 }
 
 /** 1 → "one day", 2.5 → "2.5 days", 0 → "the same day". */
@@ -62,16 +71,10 @@ export function daysText(days: number): string {
   return CUSTOMER_WORDS.days(String(Number(days.toFixed(1))));
 }
 
-function timeSentence({ waitDays, glueHours }: ChoiceFacts): string {
+function timeSentence({ waitDays, glueHours }: BuiltFacts): string {
   return glueHours > 0
     ? CUSTOMER_WORDS.waitGlue(daysText(waitDays), CUSTOMER_WORDS.hours(formatNumber(glueHours, 0)))
     : CUSTOMER_WORDS.wait(daysText(waitDays));
-}
-
-function riskSentence({ rodTask, rodChance }: ChoiceFacts): string {
-  const task = CUSTOMER_WORDS.rodTasks[rodTask];
-  if (rodTask === 'none' || rodChance === null) return task;
-  return `${task} ${rodChance >= NEARLY_ALL ? CUSTOMER_WORDS.chanceAll : CUSTOMER_WORDS.chance(Math.round(100 * rodChance))}`;
 }
 
 /** As hard as the maker plays, where that was measured. */
@@ -82,21 +85,10 @@ function measuredHand({ own }: ChoiceFacts, system: UnitSystem): string {
   return `${CUSTOMER_WORDS.handMeasured(force, low, high)} ${CUSTOMER_WORDS.handSays[is]}`;
 }
 
-/** The bend of the neck with which the strings have the most room, and how far that depends on the player. */
-function mostRoomSentences({ mostRoom, own }: ChoiceFacts, system: UnitSystem): readonly string[] {
-  const { rooms, roomBand, roomBandMeasured } = CUSTOMER_WORDS;
-  if (mostRoom.status !== 'better') return mostRoom.status === 'as-is' ? [rooms.asSet] : [];
-  const { reliefMm, band } = mostRoom;
-  const said = rooms[bowKind(reliefMm, system)](bowSize(reliefMm, system));
-  const [low, high] = [band.lowMm, band.highMm].map((mm) => enteredBowText(mm, system));
-  return low === high ? [said] : [said, (own ? roomBandMeasured : roomBand)(low, high)];
-}
-
 function stringsSentence(facts: ChoiceFacts, system: UnitSystem): string {
   const { action, cleans } = CUSTOMER_WORDS;
   const height = action(textOf('actionMm', facts.actionMm, system));
-  const played = [cleans[facts.cleanTo ?? 'none'], measuredHand(facts, system)];
-  return [height, ...mostRoomSentences(facts, system), ...played].join(' ');
+  return [height, cleans[facts.cleanTo ?? 'none'], measuredHand(facts, system)].join(' ');
 }
 
 /** How low and how clean the strings are after the first months, where nothing is set again. */
@@ -118,32 +110,35 @@ export function wearSentence(wearRatio: number): string {
   return wearRatio < MUCH_HARDER ? wears.harder : wears.muchHarder;
 }
 
-export function sizeText(mm: number, system: UnitSystem): string {
-  return textOf('settlingMoveMm', Math.abs(mm), system);
-}
-
-export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceSentences {
-  const { method, movement, movesMm, rodTask, nickel, nickelStrings, wire, wearRatio, refret } = facts;
+export function builtSentences(facts: BuiltFacts): BuiltSentences {
+  const { method, nickel, nickelStrings, wire, wearRatio, refret } = facts;
   const ofWire = CUSTOMER_WORDS.nickels[nickel](metalShortName(wire));
-  const months = CUSTOMER_WORDS.movements[movement](sizeText(movesMm, system));
   return {
-    story: [CUSTOMER_WORDS.held[method], bending(facts, system), stringing(facts, system)],
+    held: CUSTOMER_WORDS.holds[method],
     time: timeSentence(facts),
-    risk: riskSentence(facts),
-    months: [months, changeSentence(facts, system), ...(rodTask === 'none' ? [CUSTOMER_WORDS.noRodMonths] : [])].join(
-      ' ',
-    ),
-    strings: stringsSentence(facts, system),
     skin: nickelStrings.length === 0 ? ofWire : `${ofWire} ${CUSTOMER_WORDS.nickelStrings}`,
     wear: wearSentence(wearRatio),
     refret: CUSTOMER_WORDS.refrets[refret],
   };
 }
 
-export type MeansId = 'months' | 'strings' | 'skin' | 'wear' | 'refret';
-export const MEANS: readonly MeansId[] = ['months', 'strings', 'skin', 'wear', 'refret'];
+export function choiceSentences(facts: ChoiceFacts, system: UnitSystem): ChoiceSentences {
+  const { movement, movesMm, rodTask } = facts;
+  const moves = CUSTOMER_WORDS.movements[movement](textOf('settlingMoveMm', Math.abs(movesMm), system));
+  return {
+    ...builtSentences(facts),
+    care: [moves, changeSentence(facts, system), CUSTOMER_WORDS.rodTasks[rodTask]].join(' '),
+    strings: stringsSentence(facts, system),
+    sure: sureSentence(facts, system),
+  };
+}
+
+export type MeansId = keyof ChoiceSentences;
+/** In the order in which they matter to somebody who chooses. */
+export const MEANS: readonly MeansId[] = ['held', 'strings', 'care', 'time', 'refret', 'skin', 'wear', 'sure'];
 
 /** What is the same with every choice is said once. */
-export function sharedMeans(choices: readonly ChoiceSentences[]): MeansId[] {
-  return choices.length < 2 ? [] : MEANS.filter((id) => choices.every((choice) => choice[id] === choices[0][id]));
+export function sharedMeans(choices: readonly Partial<ChoiceSentences>[]): MeansId[] {
+  const [first, ...others] = choices;
+  return others.length === 0 ? [] : MEANS.filter((id) => others.every((choice) => choice[id] === first[id]));
 }

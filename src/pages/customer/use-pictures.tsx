@@ -1,40 +1,38 @@
 /** Pictures of the choices as addresses, and what draws them; it is loaded only when there is something to draw. */
 import { lazy, Suspense, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
-import type { Build } from '../../neck/build.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import type { ScenePalette } from '../../scene/types.ts';
-import type { Solved } from '../../state/share/solve-choices.ts';
+import { MOMENTS, type KnownChoice, type ShownMoment } from './moments.ts';
 import type { PictureTask } from './picture-maker.tsx';
 
 const PictureMaker = lazy(async () => ({ default: (await import('./picture-maker.tsx')).PictureMaker }));
 
 export interface Pictures {
-  /** By choice; undefined while it is being drawn. */
-  readonly addresses: readonly (string | undefined)[];
+  /** Undefined while it is being drawn. @param place among the choices that are drawn */
+  readonly addressOf: (place: number, moment: ShownMoment) => string | undefined;
   readonly unavailable: boolean;
   /** To be put anywhere on the page. */
   readonly maker: ReactNode;
 }
 
 interface Wanted {
-  readonly builds: readonly Build[];
-  readonly choices: readonly Solved[];
+  /** Those that are drawn; null while one of them is being computed. They stay the same until then. */
+  readonly choices: readonly KnownChoice[] | null;
   readonly palette: ScenePalette;
   readonly units: UnitSystem;
   readonly factor: number;
 }
 
-export function usePictures({ builds, choices, palette, units, factor }: Wanted): Pictures {
+export function usePictures({ choices, palette, units, factor }: Wanted): Pictures {
   const [addresses, setAddresses] = useState<readonly (string | undefined)[]>([]);
   const [unavailable, setUnavailable] = useState(false);
   const made = useRef<string[]>([]);
-  const predictions = choices.map(({ prediction }) => prediction);
-  const isReady = predictions.length === builds.length && predictions.every((prediction) => prediction !== null);
+  // The first moment of every choice is in sight first.
   const tasks = useMemo(
-    () => (isReady ? builds.map((build, index): PictureTask => ({ build, prediction: predictions[index] })) : null),
-    // The predictions of a build do not change; only when all are there matters.
-    // oxlint-disable-next-line react/exhaustive-deps
-    [builds, isReady],
+    () =>
+      choices &&
+      MOMENTS.flatMap((moment) => choices.map(({ build, prediction }): PictureTask => ({ build, prediction, moment }))),
+    [choices],
   );
   useEffect(
     () => () => {
@@ -61,5 +59,7 @@ export function usePictures({ builds, choices, palette, units, factor }: Wanted)
         />
       </Suspense>
     ) : null;
-  return { addresses, unavailable, maker };
+  const count = choices?.length ?? 0;
+  const addressOf: Pictures['addressOf'] = (place, moment) => addresses[MOMENTS.indexOf(moment) * count + place];
+  return { addressOf, unavailable, maker };
 }

@@ -8,8 +8,8 @@ import { keepReceived } from './received-store.ts';
 export function openCollection(store: BackbowStore, text: string): CollectionTrouble | null {
   const read = readCollection(text);
   if (!read.ok) return read.trouble;
-  const { builds, refused, page } = read;
-  keepReceived({ builds, refused, page: page ?? EMPTY_PAGE, pageRefused: page === null });
+  const { builds, refused, page, offers = [] } = read;
+  keepReceived({ builds, refused, page: page ?? EMPTY_PAGE, offers, pageRefused: page === null });
   store.getState().openDialog('received');
   return null;
 }

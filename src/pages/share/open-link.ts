@@ -17,11 +17,12 @@ export function openLink(store: BackbowStore, link: string, address?: string): b
     notify('error', LINK_WORDS.notOpened, troubleTexts(read.trouble, unitSystem), copy);
     return false;
   }
-  const { builds, page } = read.shared;
+  const { builds, page, offers = [] } = read.shared;
   if (builds.length > 1) {
     keepReceived({
       builds: builds.map((build) => ({ build, changedAt: null })),
       page,
+      offers,
       refused: [],
       pageRefused: false,
     });

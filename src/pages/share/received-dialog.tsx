@@ -16,9 +16,9 @@ import { LINK_WORDS, RECEIVED_WORDS } from '../../speech/en/pages/share.ts';
 import './share.css';
 
 /** Address of the customer's page of these necks; null where there are too many, or too much text, for a link. */
-function customerAddress({ builds, page }: Received): string | null {
+function customerAddress({ builds, page, offers = [] }: Received): string | null {
   if (builds.length < 1 || builds.length > MOST_SHARED) return null;
-  const link = writeLink({ builds: builds.map(({ build }) => build), page });
+  const link = writeLink({ builds: builds.map(({ build }) => build), page, offers });
   return link.ok ? addressOf(location.href, { kind: 'customer', link: link.text }) : null;
 }
 

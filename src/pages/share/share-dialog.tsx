@@ -8,17 +8,16 @@ import { addressOf, type Route } from '../../state/share/address.ts';
 import { writeLink } from '../../state/share/link.ts';
 import { isNarrowed } from '../../mechanics/bench-log/standing.ts';
 import { buildOf } from '../../state/library/entry.ts';
-import { fitsPage } from '../../state/share/page-text.ts';
-import { MOST_SHARED, PAGE_LIMITS, type Shared } from '../../state/share/shared.ts';
+import { fitsOffers, fitsPage } from '../../state/share/page-text.ts';
+import { MOST_SHARED, type Shared } from '../../state/share/shared.ts';
 import { store, useBackbow } from '../../state/store.ts';
-import { LimitedText } from '../../kit/limited-text.tsx';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
-import { choiceLabels } from '../customer/labels.ts';
 import { library, useLibrary } from '../library/page-library.ts';
 import { LIBRARY_WORDS } from '../../speech/en/pages/library.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { problemTexts } from '../../speech/problems.ts';
-import { compose, composePage, useCompose, type What } from './compose-store.ts';
+import { compose, useCompose, type What } from './compose-store.ts';
+import { LetterFields } from './letter-fields.tsx';
 import { LinkField } from './link-field.tsx';
 import { saveShared } from './save-shared.ts';
 import { waysOf } from '../../verdict/ways.ts';
@@ -134,63 +133,19 @@ function OpensAs() {
   );
 }
 
-/** What the workshop says on the customer's page. */
-function PageTexts({ shared }: { readonly shared: Shared | null }) {
-  const page = useCompose((state) => state.page);
-  const labels = shared ? choiceLabels(shared.builds) : [];
-  return (
-    <div className="page-texts">
-      <LimitedText
-        label={SHARE_WORDS.from}
-        name={SHARE_WORDS.short.from}
-        most={PAGE_LIMITS.from}
-        value={page.from}
-        change={(from) => composePage({ from })}
-      />
-      <LimitedText label={SHARE_WORDS.to} most={PAGE_LIMITS.to} value={page.to} change={(to) => composePage({ to })} />
-      <LimitedText
-        label={SHARE_WORDS.note}
-        most={PAGE_LIMITS.note}
-        rows={4}
-        value={page.note}
-        change={(note) => composePage({ note })}
-      />
-      {labels.length > 1 && (
-        <label className="field">
-          <span>{SHARE_WORDS.advised}</span>
-          <select
-            value={shared?.page.advised ?? ''}
-            onChange={(event) => {
-              const { value } = event.currentTarget;
-              composePage({ advised: value === '' ? null : Number(value) });
-            }}
-          >
-            <option value="">{SHARE_WORDS.noAdvice}</option>
-            {labels.map((label, index) => (
-              <option key={index} value={index}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
-      )}
-    </div>
-  );
-}
-
 /** What the choices made so far amount to; null while there is too little to compare. */
 function useShared(): Shared | null {
   const build = useBackbow((state) => state.build);
-  const { what, methods, saved, as, page } = useCompose();
+  const { what, methods, saved, as, letter } = useCompose();
   const kept = useKept();
   const others = saved.flatMap((id) => kept.find((neck) => neck.id === id)?.build ?? []);
-  return sharedOf(build, { what, methods, others, page: as === 'customer' ? page : null });
+  return sharedOf(build, { what, methods, others, letter: as === 'customer' ? letter : null });
 }
 
 function Result({ shared }: { readonly shared: Shared | null }) {
   const as = useCompose((state) => state.as);
   if (!shared) return <p>{SHARE_WORDS.atLeastTwo}</p>;
-  if (!fitsPage(shared.page)) return <p>{SHARE_WORDS.textsFirst}</p>;
+  if (!fitsPage(shared.page) || !fitsOffers(shared.offers)) return <p>{SHARE_WORDS.textsFirst}</p>;
   const link = writeLink(shared);
   return (
     <>
@@ -227,7 +182,7 @@ export function ShareDialog() {
       {what === 'methods' && <WaysToShare />}
       {what === 'saved' && <SavedToShare />}
       <OpensAs />
-      {as === 'customer' && <PageTexts shared={shared} />}
+      {as === 'customer' && <LetterFields builds={shared?.builds ?? []} />}
       <Result shared={shared} />
       {logStays && <p className="quiet">{SHARE_WORDS.logStays}</p>}
       <p className="quiet">{SHARE_WORDS.privacy}</p>

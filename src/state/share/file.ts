@@ -3,7 +3,7 @@
  *
  *   { "format": "backbow collection", "version": 1,
  *     "builds": [{ "name": …, "changedAt": …, "project": { "format": "backbow project", "version": …, "build": { … } } }],
- *     "page": { … } }
+ *     "page": { … }, "offers": [{ "price": …, "time": … }] }
  *
  * A comparison has up to three builds and may have the texts of its page; a library has any number. Each build stands
  * there as its project file would, so that the project format's own reader checks it and brings it up to date.
@@ -11,8 +11,8 @@
 import type { Build } from '../../neck/build.ts';
 import { checkProject, writeProject, type Made } from '../../neck/file.ts';
 import type { Problem } from '../../neck/problems.ts';
-import { checkPage } from './page-text.ts';
-import { EMPTY_PAGE, type PageText } from './shared.ts';
+import { checkOffers, checkPage, saysAnything } from './page-text.ts';
+import { EMPTY_PAGE, type Offer, type PageText } from './shared.ts';
 
 export const COLLECTION_FORMAT = 'backbow collection';
 export const COLLECTION_VERSION = 1;
@@ -47,10 +47,16 @@ export type ReadCollection =
       readonly refused: readonly RefusedBuild[];
       /** Null when its texts cannot be read, or belong to builds that were refused. */
       readonly page: PageText | null;
+      /** One for each build; left out where nothing is said for any. */
+      readonly offers?: readonly Offer[];
     }
   | { readonly ok: false; readonly trouble: CollectionTrouble };
 
-export function writeCollection(builds: readonly CollectedBuild[], page: PageText = EMPTY_PAGE): string {
+export function writeCollection(
+  builds: readonly CollectedBuild[],
+  page: PageText = EMPTY_PAGE,
+  offers?: readonly Offer[],
+): string {
   const data = {
     format: COLLECTION_FORMAT,
     version: COLLECTION_VERSION,
@@ -60,6 +66,7 @@ export function writeCollection(builds: readonly CollectedBuild[], page: PageTex
       project: JSON.parse(writeProject(build, made)) as unknown,
     })),
     page,
+    ...(saysAnything(offers) ? { offers } : {}),
   };
   return `${JSON.stringify(data, null, 2)}\n`;
 }
@@ -98,7 +105,7 @@ export function readCollection(text: string): ReadCollection {
     return { ok: false, trouble: 'not-json' };
   }
   if (!isRecord(data) || data['format'] !== COLLECTION_FORMAT) return { ok: false, trouble: 'not-a-collection' };
-  const { version, builds: entries, page } = data;
+  const { version, builds: entries, page, offers } = data;
   if (typeof version === 'number' && version > COLLECTION_VERSION) return { ok: false, trouble: 'newer' };
   if (version !== COLLECTION_VERSION || !Array.isArray(entries)) return { ok: false, trouble: 'not-a-collection' };
   if (entries.length > MOST_BUILDS) return { ok: false, trouble: 'too-many' };
@@ -111,5 +118,9 @@ export function readCollection(text: string): ReadCollection {
       builds.push({ build: read.build, changedAt: timeOf(isRecord(entry) ? entry['changedAt'] : undefined) });
     else refused.push({ place: index + 1, name: nameIn(project), problems: read.problems });
   });
-  return { ok: true, builds, refused, page: refused.length > 0 ? null : checkPage(page, builds.length) };
+  const texts = refused.length > 0 ? null : checkPage(page, builds.length);
+  const said = checkOffers(offers, builds.length);
+  return texts && said
+    ? { ok: true, builds, refused, page: texts, ...said }
+    : { ok: true, builds, refused, page: null };
 }

@@ -5,7 +5,7 @@
 import { PROJECT_FORMAT, readProject, PROJECT_VERSION } from '../../neck/file.ts';
 import type { Build } from '../../neck/build.ts';
 import type { Problem } from '../../neck/problems.ts';
-import { checkPage } from './page-text.ts';
+import { checkOffers, checkPage } from './page-text.ts';
 import type { LinkTrouble, ReadLink, Shared } from './shared.ts';
 import * as v1 from './v1/codec.ts';
 
@@ -43,7 +43,7 @@ export function readLink(text: string): ReadLink {
   return checkUnchecked(unchecked);
 }
 
-function checkUnchecked({ project, builds, bites, grips, page }: v1.Unchecked): ReadLink {
+function checkUnchecked({ project, builds, bites, grips, page, offers }: v1.Unchecked): ReadLink {
   if (project > PROJECT_VERSION) return refuse({ code: 'newer', version: project, newest: PROJECT_VERSION });
   const checked: Build[] = [];
   const problems: Problem[] = [];
@@ -64,5 +64,6 @@ function checkUnchecked({ project, builds, bites, grips, page }: v1.Unchecked): 
   }
   if (problems.length > 0) return refuse({ code: 'refused', problems });
   const text = checkPage(page, checked.length);
-  return text ? { ok: true, shared: { builds: checked, page: text } } : refuse({ code: 'broken' });
+  const said = checkOffers(offers, checked.length);
+  return text && said ? { ok: true, shared: { builds: checked, page: text, ...said } } : refuse({ code: 'broken' });
 }

@@ -1,9 +1,34 @@
 /** Checks the texts of a customer's page that came from outside. */
-import { EMPTY_PAGE, PAGE_LIMITS, type PageText } from './shared.ts';
+import { EMPTY_PAGE, MOST_OFFER, PAGE_LIMITS, type Offer, type PageText } from './shared.ts';
 
 /** Are its texts short enough? Longer ones would make a link that cannot be opened. */
 export function fitsPage({ from, to, note }: Pick<PageText, 'from' | 'to' | 'note'>): boolean {
   return from.length <= PAGE_LIMITS.from && to.length <= PAGE_LIMITS.to && note.length <= PAGE_LIMITS.note;
+}
+
+const isOffer = (value: unknown): value is Offer => {
+  if (typeof value !== 'object' || value === null) return false;
+  const { price, time, ...rest } = value as Record<string, unknown>;
+  return (
+    Object.keys(rest).length === 0 &&
+    [price, time].every((text) => typeof text === 'string' && text.length <= MOST_OFFER)
+  );
+};
+
+export const fitsOffers = (offers: readonly Offer[] = []): boolean => offers.every(isOffer);
+
+/** Is anything said in them? */
+export const saysAnything = (offers: readonly Offer[] = []): boolean =>
+  offers.some(({ price, time }) => price !== '' || time !== '');
+
+/**
+ * @param value what a link or a file held; undefined where nothing is said
+ * @param builds number of builds beside it
+ * @returns null when it is no offer for each build
+ */
+export function checkOffers(value: unknown, builds: number): { readonly offers?: readonly Offer[] } | null {
+  if (value === undefined) return {};
+  return Array.isArray(value) && value.length === builds && value.every(isOffer) ? { offers: value } : null;
 }
 
 /**

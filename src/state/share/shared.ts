@@ -2,6 +2,9 @@
 import type { Build } from '../../neck/build.ts';
 import type { Problem } from '../../neck/problems.ts';
 
+/** Name of the worker that computes the choices of a page. */
+export const CHOICES_WORKER = 'choices';
+
 /** Builds that one link can hold. */
 export const MOST_SHARED = 3;
 
@@ -18,6 +21,16 @@ export interface PageText {
 
 export const EMPTY_PAGE: PageText = { from: '', to: '', note: '', advised: null };
 
+/** What the workshop asks for one choice, and how long it takes, in its own words. */
+export interface Offer {
+  readonly price: string;
+  readonly time: string;
+}
+
+export const EMPTY_OFFER: Offer = { price: '', time: '' };
+/** Longest price and longest time, in characters. */
+export const MOST_OFFER = 60;
+
 /** Longest texts, in characters. */
 export const PAGE_LIMITS = { from: 200, to: 100, note: 3000 } as const;
 
@@ -25,6 +38,8 @@ export interface Shared {
   /** 1 to 3 checked builds. */
   readonly builds: readonly Build[];
   readonly page: PageText;
+  /** One for each build; left out where nothing is said for any. */
+  readonly offers?: readonly Offer[];
 }
 
 /** Why a link was not opened. */

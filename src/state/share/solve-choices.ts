@@ -4,6 +4,7 @@ import type { Prediction } from '../../mechanics/prediction-types.ts';
 import type { BandNarrowing } from '../../mechanics/bench-log/standing.ts';
 import type { Uncertainty } from '../../mechanics/uncertainty/types.ts';
 import type { NarrowingsHere } from './narrowings-here.ts';
+import { CHOICES_WORKER } from './shared.ts';
 import { startSolverWorker } from '../running-worker.ts';
 
 /** What is known of one build; null while it is being computed. */
@@ -27,7 +28,7 @@ export interface ChoicesListener {
 }
 
 function startWorker(): ChoicesWorker {
-  const { api, onCrash, end } = startSolverWorker('choices');
+  const { api, onCrash, end } = startSolverWorker(CHOICES_WORKER);
   const estimate: ChoicesWorker['estimate'] = (build, narrowing) => api.estimate(build, narrowing);
   return { predict: (build) => api.predict(build), estimate, onCrash, end };
 }

@@ -7,6 +7,7 @@ import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { createEstimator } from '../../../src/mechanics/uncertainty/estimate.ts';
 import {
+  builtFacts,
   choiceFacts,
   movementOf,
   nickelOf,
@@ -14,9 +15,18 @@ import {
   rodTaskOf,
   type ChoiceFacts,
 } from '../../../src/verdict/choice-facts.ts';
-import { choiceLabels } from '../../../src/pages/customer/labels.ts';
-import { choiceSentences, daysText, sharedMeans, wearSentence } from '../../../src/pages/customer/sentences.ts';
-import { stringAim } from '../../../src/verdict/string-aim.ts';
+import { contactsOf, partsOf } from '../../../src/pages/customer/contacts.ts';
+import { choiceLabels, shownOrder } from '../../../src/pages/customer/labels.ts';
+import { factorFor, lineOf, momentName, MOMENTS } from '../../../src/pages/customer/moments.ts';
+import {
+  builtSentences,
+  choiceSentences,
+  daysText,
+  liesSentence,
+  sharedMeans,
+  wearSentence,
+} from '../../../src/pages/customer/sentences.ts';
+import { STRIP, stripShapes } from '../../../src/pages/customer/strip-shapes.ts';
 import { stringRoom, type Strength } from '../../../src/verdict/string-room.ts';
 import { CUSTOMER_WORDS } from '../../../src/speech/en/pages/customer.ts';
 import { metalShortName } from '../../../src/speech/names.ts';
@@ -46,7 +56,6 @@ const BASE: ChoiceFacts = {
   actionMm: 1.9,
   cleanTo: 'medium',
   own: null,
-  mostRoom: { status: 'as-is' },
   overMonths: {
     strung: { actionMm: 1.9, roomMm: 0.05, cleanTo: 'medium' },
     settled: { actionMm: 1.98, roomMm: 0.08, cleanTo: 'medium' },
@@ -85,48 +94,15 @@ describe('the strings', () => {
   });
 });
 
-describe('the bend with the most room', () => {
-  const better = {
-    status: 'better',
-    reliefMm: 0.2,
-    roomMm: 0.04,
-    costMm: 0.01,
-    band: { lowMm: 0.15, highMm: 0.26, fromN: 0.71, toN: 1.41 },
-    change: {},
-    raised: [],
-  } as const;
-  const said = (mostRoom: ChoiceFacts['mostRoom']) => choiceSentences({ ...BASE, mostRoom }, 'metric').strings;
-
-  test('is said in the words for the customer, with its band', () => {
-    expect(said(better)).toMatch(/a hollow of 0\.20.mm in the neck\. .* from 0\.15.mm hollow to 0\.26.mm hollow\./);
-    expect(said({ ...better, reliefMm: -0.05 })).toMatch(/a hump of 0\.05.mm/);
-    expect(said({ ...better, reliefMm: 0.001 })).toContain('with the neck straight.');
-    expect(said({ ...better, band: { ...better.band, highMm: 0.15 } })).not.toContain('softer or harder');
-  });
-
-  test('is that of the neck where none leaves more, and nothing without a rod', () => {
-    expect(said({ status: 'as-is' })).toContain('as it is set');
-    expect(said({ status: 'no-rod' })).not.toContain('room to swing');
-  });
-
-  test('is that of the chart of where it buzzes', () => {
-    for (const { build } of PRESETS) {
-      const prediction = predictor.predict(build);
-      const { relief } = stringAim({ build, prediction }, { strength: 'medium', direction: 'along' });
-      expect(choiceFacts(build, prediction, null).mostRoom).toEqual(relief);
-    }
-  });
-});
-
 describe('the first months', () => {
   const months = (settled: Partial<ChoiceFacts['overMonths']['settled']>) =>
     choiceSentences(
       { ...BASE, overMonths: { ...BASE.overMonths, settled: { ...BASE.overMonths.settled, ...settled } } },
       'metric',
-    ).months;
+    ).care;
 
   test('say how low and how clean it is when nothing is set again', () => {
-    expect(months({})).toMatch(/come to lie 0\.08\smm higher meanwhile\. It plays as cleanly as on the first day\.$/);
+    expect(months({})).toMatch(/come to lie 0\.08\smm higher meanwhile\. It plays as cleanly as on the first day\./);
     expect(months({ actionMm: 1.8, cleanTo: 'soft' })).toMatch(/0\.10\smm lower meanwhile\. Notes that were clean/);
     expect(months({ actionMm: 1.902, cleanTo: 'hard' })).toMatch(/stay as high as they were set\. It then plays more/);
   });
@@ -208,42 +184,44 @@ describe('facts', () => {
 });
 
 describe('sentences', () => {
-  test('say which way the neck goes, and how far, in the reader’s units', () => {
-    const [held, bends, strings] = choiceSentences(BASE, 'metric').story;
-    expect(held).toBe(CUSTOMER_WORDS.held.press);
-    expect(bends).toBe('All frets together bend the neck backwards by 0.21\u00a0mm, about 2 sheets of paper thick.');
-    expect(strings).toBe('The strings then pull it forward, to a hollow of 0.11\u00a0mm.');
-    expect(choiceSentences(BASE, 'inch').story[1]).toContain('0.008\u00a0in');
-  });
-
-  test('turn with the signs', () => {
-    const story = (change: Partial<ChoiceFacts>) => choiceSentences({ ...BASE, ...change }, 'metric').story;
-    expect(story({ frettedMm: 0 })[1]).toBe(CUSTOMER_WORDS.bendsNot);
-    expect(story({ frettedMm: 0.3 })[1]).toContain('the neck is hollow by 0.30');
-    expect(story({ frettedMm: -0.03 })[1]).toContain('less than a sheet of paper');
-    expect(story({ frettedMm: -0.1 })[1]).toContain('about one sheet of paper');
-    expect(story({ strungMm: -0.05 })[2]).toContain('a hump of 0.05\u00a0mm is left');
-    expect(story({ strungMm: 0.001 })[2]).toBe(CUSTOMER_WORDS.stringsFlat);
-  });
-
-  test('give the band from small to large', () => {
-    const facts = { ...BASE, frettedBand: { p05: -0.42, p50: -0.2, p95: -0.09 } };
-    expect(choiceSentences(facts, 'metric').story[1]).toContain(
-      'in nine of ten such necks it is 0.09\u00a0mm to 0.42\u00a0mm',
+  test('say how the neck lies, in the reader’s units, beside something that a hand knows', () => {
+    expect(liesSentence(-0.208, 'metric')).toBe(
+      'The middle is 0.21\u00a0mm higher than the ends: about 2 sheets of paper.',
     );
+    expect(liesSentence(0.108, 'inch')).toContain('0.004\u00a0in lower than the ends: about one sheet of paper');
+    expect(liesSentence(-0.03, 'metric')).toContain('less than a sheet of paper');
+    expect(liesSentence(0.001, 'metric')).toBe(CUSTOMER_WORDS.lies.flat);
   });
 
-  test('give time and risk', () => {
+  test('say how sure it is, from small to large, and both ways where it may go either', () => {
+    const sure = (change: Partial<ChoiceFacts>) => choiceSentences({ ...BASE, ...change }, 'metric').sure;
+    expect(sure({})).toBe('');
+    expect(sure({ frettedBand: { p05: -0.42, p50: -0.2, p95: -0.09 } })).toContain('by 0.09\u00a0mm to 0.42\u00a0mm');
+    expect(sure({ frettedBand: { p05: -0.1, p50: 0, p95: 0.05 } })).toContain(
+      '0.10\u00a0mm higher and 0.05\u00a0mm lower',
+    );
+    expect(sure({ frettedBand: { p05: 0, p50: 0, p95: 0 } })).toBe('');
+    expect(sure({ rodTask: 'doubtful', rodChance: 0.83 })).toBe('It can be set right in about 83 of 100 such necks.');
+    expect(sure({ rodChance: 0.999 })).toContain('in nearly every such neck');
+    expect(sure({ rodTask: 'none', rodChance: null })).toBe('');
+  });
+
+  test('give the time, and what can be set right', () => {
     expect(choiceSentences(BASE, 'metric').time).toBe('Nothing has to set. Strings go on 3 days after the frets.');
-    const glued = { ...BASE, glueHours: 24, waitDays: 1, rodTask: 'doubtful' as const, rodChance: 0.83 };
-    const { time, risk } = choiceSentences(glued, 'metric');
+    const { time } = choiceSentences({ ...BASE, glueHours: 24, waitDays: 1 }, 'metric');
     expect(time).toContain('sets for 24 hours. Strings go on one day after');
-    expect(risk).toBe(
-      'The rod in the neck may come to the end of its range. It gets there in about 83 of 100 such necks.',
-    );
-    expect(choiceSentences({ ...BASE, rodChance: 0.999 }, 'metric').risk).toContain('in nearly every such neck');
-    expect(choiceSentences({ ...BASE, rodTask: 'none', rodChance: null }, 'metric').months).toContain('Without a rod');
+    for (const rodTask of ['none', 'easy', 'within', 'doubtful', 'beyond'] as const)
+      expect(choiceSentences({ ...BASE, rodTask }, 'metric').care.endsWith(CUSTOMER_WORDS.rodTasks[rodTask])).toBe(
+        true,
+      );
     expect([0, 1, 2.5].map(daysText)).toEqual(['the same day', 'one day', '2.5 days']);
+  });
+
+  test('that need no mechanics are the same before and after it', () => {
+    for (const { build } of PRESETS) {
+      const facts = choiceFacts(build, predictor.predict(build), null);
+      expect(choiceSentences(facts, 'metric')).toMatchObject(builtSentences(builtFacts(build)));
+    }
   });
 
   test('say of wear no more than a ratio of typical hardnesses bears', () => {
@@ -262,10 +240,11 @@ describe('sentences', () => {
   test('use no word of the trade that a customer cannot know', async () => {
     for (const { build } of PRESETS) {
       for (const method of METHODS) {
-        const all = Object.values(choiceSentences(await factsOf({ ...build, method }), 'metric'))
-          .flat()
-          .join(' ');
+        const facts = await factsOf({ ...build, method });
+        const lies = liesSentence(facts.frettedMm, 'metric');
+        const all = `${Object.values(choiceSentences(facts, 'metric')).join(' ')} ${lies}`;
         expect(all).not.toMatch(/tang|kerf|stud|relief|back-bow|chamfer|interference|NaN|undefined|Infinity/i);
+        expect(all).not.toMatch(/\b(rod|range|hollow|hump|action)\b/i);
       }
     }
   });
@@ -273,10 +252,69 @@ describe('sentences', () => {
   test('that are the same with every choice are found', () => {
     const one = choiceSentences(BASE, 'metric');
     const other = choiceSentences({ ...BASE, refret: 'hard', movesMm: 0.01, movement: 'hardly' }, 'metric');
-    expect(sharedMeans([one, other])).toEqual(['strings', 'skin', 'wear']);
-    const softer = choiceSentences({ ...BASE, cleanTo: 'soft' }, 'metric');
-    expect(sharedMeans([one, softer])).not.toContain('strings');
+    expect(sharedMeans([one, other])).toEqual(['held', 'strings', 'time', 'skin', 'wear', 'sure']);
+    expect(sharedMeans([one, choiceSentences({ ...BASE, cleanTo: 'soft' }, 'metric')])).not.toContain('strings');
     expect(sharedMeans([one])).toEqual([]);
+  });
+});
+
+describe('the drawing', () => {
+  const known = METHODS.map((method) => ({
+    build: { ...maple, method },
+    prediction: predictor.predict({ ...maple, method }),
+  }));
+
+  test('has one factor for all choices and moments, which keeps a neck a neck', () => {
+    const factor = factorFor(known);
+    const most = Math.max(
+      ...known.flatMap((choice) => MOMENTS.map((moment) => Math.abs(lineOf(choice, moment).extremeMm))),
+    );
+    const share = (factor * most) / known[0].prediction.fretXMm.at(-1)!;
+    expect(share).toBeGreaterThan(0.015);
+    expect(share).toBeLessThan(0.06);
+  });
+
+  test('stands on its base line at both ends of the straightedge, and leaves it between by the bow', () => {
+    const { prediction } = known[0];
+    const length = prediction.stationXMm.at(-1)!;
+    const line = lineOf(known[0], 'fretted');
+    const shapes = stripShapes(prediction, line, 40, length);
+    const tops = [...shapes.frets.matchAll(/M[\d.]+ ([\d.]+)L/g)].map(([, y]) => Number(y));
+    const { fromFret, toFret } = prediction.straightedge;
+    // Half a hundredth of a pixel is what its text rounds.
+    for (const fret of [fromFret, toFret]) expect(Math.abs(tops[fret - 1] - STRIP.level)).toBeLessThan(0.05);
+    const scale = (STRIP.width - 2 * STRIP.margin) / length;
+    const drawn = Math.min(...tops.slice(fromFret - 1, toFret)) - STRIP.level;
+    expect(Math.abs(drawn / scale / 40 / line.extremeMm - 1)).toBeLessThan(0.03);
+  });
+
+  test('names the last moment by its time where all have the same round one', () => {
+    expect(momentName('settled', [{ settleDays: 90 }, { settleDays: 90 }])).toBe('after three months');
+    expect(momentName('settled', [{ settleDays: 90 }, { settleDays: 30 }])).toBe(CUSTOMER_WORDS.moments.settled);
+    expect(momentName('settled', [{ settleDays: 100 }])).toBe(CUSTOMER_WORDS.moments.settled);
+  });
+});
+
+describe('what can be tapped', () => {
+  test('is found in what the workshop wrote, and the text stays as it is', () => {
+    const from =
+      'Workshop at the Old Mill, Lower Lane 3, 12345 Town, +44 (0)20 7946 0018, mill@workshop.example. Since 03.04.1998';
+    expect(
+      partsOf(from)
+        .map(({ text }) => text)
+        .join(''),
+    ).toBe(from);
+    expect(partsOf(from).flatMap(({ href }) => href ?? [])).toEqual([
+      'tel:+442079460018',
+      'mailto:mill@workshop.example',
+    ]);
+    expect(contactsOf('12 Weir Lane, 12345-6789')).toEqual({ mail: null, phone: null });
+    expect(contactsOf('(555) 010-2345')).toEqual({ mail: null, phone: '5550102345' });
+  });
+
+  test('the one that is advised is shown first', () => {
+    expect(shownOrder(3, 1)).toEqual([1, 0, 2]);
+    expect(shownOrder(2, null)).toEqual([0, 1]);
   });
 });
 

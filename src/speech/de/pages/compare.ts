@@ -56,8 +56,8 @@ export const COMPARE_WORDS: typeof english.COMPARE_WORDS = {
   setting: 'Einstellung',
   noneListed: 'keine',
   share: 'Diesen Vergleich teilen',
-  forCustomer: 'Als Seite für den Kunden zeigen',
-  textsTooLong: 'Die Texte der Kundenseite sind zu lang: Kürzen Sie sie unter „Teilen“.',
+  forCustomer: 'Eine Seite für den Kunden',
+  textsTooLong: 'Die Texte der Kundenseite sind zu lang; einen Link gibt es, sobald sie kürzer sind.',
   tooLong: 'Dieser Vergleich ist zu lang für einen Link. Kürzen Sie die Notizen der Hälse.',
 };
 

@@ -16,15 +16,26 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   },
   advised: 'von der Werkstatt empfohlen',
   picture: (label) => `Bild des Halses: ${label}`,
-  pictureCaption: (factor) =>
-    `Mit allen Bünden, noch ohne Saiten. Die Biegung ist ${factor}fach vergrößert gezeichnet.`,
+  pictureOf: (label, moment) => `${label}, ${moment}`,
   pictureComing: 'Das Bild wird gezeichnet.',
+  liesTitle: 'So liegt der Hals',
+  factor: (factor) =>
+    `Von der Seite gesehen, der Sattel links. Die Biegung ist ${factor}fach vergrößert gezeichnet; die dünne Linie ist gerade.`,
+  moment: 'Wann',
+  moments: { fretted: 'vor den Saiten', strung: 'besaitet', settled: 'zur Ruhe gekommen' },
+  settledAfter: (time) => `nach ${time}`,
+  months: (count) => (count === 1 ? 'einem Monat' : count === 3 ? 'drei Monaten' : `${count} Monaten`),
+  lies: {
+    'back-bow': (size, like) => `Die Mitte liegt ${size} höher als die Enden: ${like}.`,
+    relief: (size, like) => `Die Mitte liegt ${size} tiefer als die Enden: ${like}.`,
+    flat: 'Gerade.',
+  },
   noPicture: 'Auf diesem Gerät lassen sich keine Bilder zeichnen; alles andere ist hier.',
   computing: 'Es wird für diesen Hals ausgerechnet.',
   failed: 'Es ließ sich auf diesem Gerät nicht ausrechnen.',
   retry: 'Noch einmal versuchen',
 
-  held: {
+  holds: {
     press:
       'Jeder Bund wird in einen Schlitz gepresst, der ein wenig zu schmal für ihn ist, und das Holz hält ihn fest. Mehr braucht es nicht.',
     glue: 'Jeder Bund wird in einen Schlitz gelegt, der gerade so breit ist wie er, und von Leim gehalten, der auch den Schlitz füllt.',
@@ -33,34 +44,31 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   paper: (sheets) => `etwa die Dicke von ${sheets} Papier`,
   sheets: (count) => (count <= 1 ? 'einem Blatt' : `${count} Blatt`),
   lessThanPaper: 'weniger als die Dicke von einem Blatt Papier',
-  bends: (size, like) => `Alle Bünde zusammen biegen den Hals um ${size} nach hinten, ${like}.`,
-  bendsForward: (size, like) => `Mit allen Bünden ist der Hals um ${size} hohl, ${like}.`,
-  bendsNot: 'So eingesetzt, biegen die Bünde den Hals nicht.',
   between: (low, high) =>
-    `Jedes Stück Holz ist anders: Bei neun von zehn solchen Hälsen liegt der Wert zwischen ${low} und ${high}.`,
-  stringsHollow: (size) => `Dann ziehen ihn die Saiten nach vorn, bis zu einer Mulde von ${size}.`,
-  stringsHump: (size) => `Die Saiten ziehen ihn wieder nach vorn; zunächst bleibt ein Buckel von ${size}.`,
-  stringsFlat: 'Dann ziehen ihn die Saiten gerade.',
+    `Jedes Stück Holz ist anders. Neun von zehn solchen Hälsen sind mit allen Bünden um ${low} bis ${high} gebogen.`,
+  bentEitherWay: (back, forward) =>
+    `Jedes Stück Holz ist anders. Bei neun von zehn solchen Hälsen liegt die Mitte mit allen Bünden zwischen ${back} höher und ${forward} tiefer als die Enden.`,
 
-  priceTitle: 'Was es kostet',
+  price: 'Preis',
   time: 'Zeit',
-  risk: 'Risiko',
+  held: 'Wie die Bünde halten',
+  sure: 'Wie sicher das ist',
   waitGlue: (days, hours) =>
     `Auf der Werkbank kommen Zwingen und Säubern dazu, und der Leim härtet ${hours}. Sind die Bünde drin, werden die Saiten ${days} aufgezogen.`,
   wait: (days) => `Nichts muss aushärten. Sind die Bünde drin, werden die Saiten ${days} aufgezogen.`,
   atOnce: 'noch am selben Tag',
   rodTasks: {
-    none: 'Dieser Hals hat keinen Stab zum Nachstellen: Was das Holz macht, das bleibt.',
-    easy: 'Den Rest richtet der Spannstab im Hals, mit weniger als der Hälfte dessen, was er kann.',
-    within: 'Den Rest richtet der Spannstab im Hals, und er braucht dafür einen guten Teil dessen, was er kann.',
-    doubtful: 'Der Spannstab im Hals kommt dabei vielleicht an seine Grenze.',
-    beyond: 'Der Spannstab im Hals bringt ihn wahrscheinlich nicht dahin, wo er sein soll. Sprechen Sie darüber.',
+    none: 'In diesem Hals lässt sich nichts verstellen: Nur die Höhe der Saiten lässt sich einstellen.',
+    easy: 'Was übrig bleibt, wird mit der Einstellschraube im Hals ausgeglichen, und das geht leicht.',
+    within:
+      'Was übrig bleibt, wird mit der Einstellschraube im Hals ausgeglichen, mit mehr als der Hälfte dessen, was sie kann.',
+    doubtful: 'Die Einstellschraube im Hals reicht dafür vielleicht nicht aus.',
+    beyond: 'Die Einstellschraube im Hals reicht dafür wahrscheinlich nicht aus. Sprechen Sie darüber.',
   },
-  chance: (of100) => `Bei etwa ${of100} von 100 solchen Hälsen gelingt es.`,
-  chanceAll: 'Bei fast jedem solchen Hals gelingt es.',
+  chance: (of100) => `Bei etwa ${of100} von 100 solchen Hälsen lässt es sich ausgleichen.`,
+  chanceAll: 'Bei fast jedem solchen Hals lässt es sich ausgleichen.',
 
-  meansTitle: 'Was es für Sie bedeutet',
-  months: 'Die ersten Monate',
+  care: 'Die ersten Monate',
   movements: {
     hardly: (size) =>
       `Nach dem Besaiten bewegt sich der Hals kaum noch (${size}). Zum Nachstellen werden Sie wohl nicht wiederkommen müssen.`,
@@ -81,17 +89,8 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
       less: 'Töne, die am ersten Tag sauber waren, können dann schnarren, bis nachgestellt ist.',
     },
   },
-  noRodMonths: 'Ohne Spannstab lässt sich nur die Höhe der Saiten nachstellen.',
-  strings: 'Die Saiten',
+  strings: 'Beim Spielen',
   action: (height) => `Wenn der Hals zur Ruhe gekommen ist, liegen die Saiten ${height} über dem zwölften Bund.`,
-  rooms: {
-    relief: (size) => `Am meisten Platz zum Schwingen haben sie mit einer Mulde von ${size} im Hals.`,
-    'back-bow': (size) => `Am meisten Platz zum Schwingen haben sie mit einem Buckel von ${size} im Hals.`,
-    flat: () => 'Am meisten Platz zum Schwingen haben sie mit geradem Hals.',
-    asSet: 'Am meisten Platz zum Schwingen haben sie mit dem Hals, wie er eingestellt ist.',
-  },
-  roomBand: (low, high) => `Etwas leiser oder kräftiger gespielt, wären es: ${low} bis ${high}.`,
-  roomBandMeasured: (low, high) => `So sicher, wie die Werkstatt ihren Anschlag kennt, sind es: ${low} bis ${high}.`,
   cleans: {
     hard: 'Jeder Ton bleibt sauber, auch wenn Sie kräftig spielen.',
     medium: 'Jeder Ton bleibt sauber, wenn Sie spielen wie üblich; kräftig gespielt können manche schnarren.',
@@ -132,29 +131,27 @@ export const CUSTOMER_WORDS: typeof english.CUSTOMER_WORDS = {
   },
   forAll: 'Bei jeder Möglichkeit gleich',
 
-  glanceTitle: 'Nebeneinander',
-  glanceWhat: 'Was verglichen wird',
-  glance: {
-    bend: 'Biegung durch die Bünde',
-    moves: 'Bewegung, bis der Hals zur Ruhe kommt',
-    rod: 'Der Spannstab',
-    wait: 'Aufziehen der Saiten',
-    refret: 'Neue Bünde, eines Tages',
-  },
-  rodShort: {
-    none: 'fehlt',
-    easy: 'hat es leicht',
-    within: 'hat gut zu tun',
-    doubtful: 'reicht vielleicht nicht',
-    beyond: 'reicht nicht',
-  },
-  refretShort: { easy: 'leicht', careful: 'mit Vorsicht', hard: 'schwierig' },
   days: (count) => (count === '1' ? 'nach einem Tag' : `nach ${count.replace('.', ',')} Tagen`),
   hours: (count) => `${count} Stunden`,
-  none: 'keine',
 
   sureTitle: 'Wie sicher ist das?',
-  sure: 'Die Zahlen sind für genau diesen Hals gerechnet: für seine Hölzer, seine Maße, seinen Draht. Zwei Stücke vom selben Holz unterscheiden sich trotzdem um ein Fünftel und mehr, und wie fest Holz einen Bund hält, weiß man nur ungefähr. Die Reihenfolge der Möglichkeiten ist sicherer als jede einzelne Zahl. Das letzte Wort hat das Lineal in der Werkstatt.',
+  allSure:
+    'Alles hier ist für genau diesen Hals gerechnet: für seine Hölzer, seine Maße, seinen Draht. Zwei Stücke vom selben Holz unterscheiden sich trotzdem um ein Fünftel und mehr, und wie fest Holz einen Bund hält, weiß man nur ungefähr. Welche Möglichkeit den Hals stärker biegt, ist sicherer als die Frage, um wie viel. Das letzte Wort hat, was die Werkstatt am Hals selbst misst.',
+
+  choose: 'Das nehme ich',
+  chooseOne: 'Einverstanden',
+  chooseName: (label) => `Das nehme ich: ${label}`,
+  messageLabel: 'Ihre Nachricht an die Werkstatt',
+  messageHint:
+    'Von hier wird nichts verschickt. Schicken Sie die Nachricht, wie Sie mögen, und ändern Sie sie vorher nach Belieben.',
+  message: (label, neck, date, mark) => `Ich wähle: ${label}\nHals: ${neck}\nDatum: ${date}\nKennzeichen: ${mark}`,
+  subject: (neck) => `Meine Wahl: ${neck}`,
+  copyMessage: 'Nachricht kopieren',
+  messageCopied: 'Die Nachricht ist kopiert.',
+  messageMarked:
+    'Dieser Browser lässt keine Seite kopieren. Die Nachricht ist markiert: Kopieren Sie sie mit den Tasten oder über das Menü.',
+  mail: 'Mail schreiben',
+  text: 'SMS schreiben',
   engineering: 'Alles, mit allen Zahlen',
   print: 'Diese Seite drucken',
   made: (version, stamps) => `Mit Backbow ${version} gemacht, Stempel ${stamps}.`,

@@ -59,8 +59,8 @@ export const COMPARE_WORDS = words('COMPARE_WORDS', {
   setting: 'Setting',
   noneListed: 'none',
   share: 'Share this comparison',
-  forCustomer: 'Show it as the customer’s page',
-  textsTooLong: 'The texts of the customer’s page are too long: shorten them under “Share”.',
+  forCustomer: 'A page for the customer',
+  textsTooLong: 'The texts of the customer’s page are too long; there is a link as soon as they are shorter.',
   tooLong: 'This comparison is too long for a link. Shorten the notes of the necks.',
 });
 

@@ -19,15 +19,26 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   } satisfies Record<Method, string>,
   advised: 'what the workshop advises',
   picture: (label: string) => `Picture of the neck: ${label}`,
-  pictureCaption: (factor: string) =>
-    `With all frets in, before the strings. The bend is drawn ${factor} times larger than it is.`,
+  pictureOf: (label: string, moment: string) => `${label}, ${moment}`,
   pictureComing: 'The picture is being drawn.',
+  liesTitle: 'How the neck lies',
+  factor: (factor: string) =>
+    `Seen from the side, nut on the left. The bend is drawn ${factor} times larger than it is; the thin line is straight.`,
+  moment: 'When',
+  moments: { fretted: 'before the strings', strung: 'strung', settled: 'at rest' },
+  settledAfter: (time: string) => `after ${time}`,
+  months: (count: number) => (count === 1 ? 'one month' : count === 3 ? 'three months' : `${count} months`),
+  lies: {
+    'back-bow': (size: string, like: string) => `The middle is ${size} higher than the ends: ${like}.`,
+    relief: (size: string, like: string) => `The middle is ${size} lower than the ends: ${like}.`,
+    flat: 'Straight.',
+  },
   noPicture: 'Pictures cannot be drawn on this device; everything else is here.',
   computing: 'It is being worked out for this neck.',
   failed: 'It could not be worked out on this device.',
   retry: 'Try again',
 
-  held: {
+  holds: {
     press:
       'Each fret is pressed into a slot that is a little too narrow for it, and the wood holds it fast. Nothing else is needed.',
     glue: 'Each fret is laid into a slot of just its own width and held by glue, which also fills the slot.',
@@ -36,34 +47,30 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   paper: (sheets: string) => `about ${sheets} of paper`,
   sheets: (count: number) => (count <= 1 ? 'one sheet' : `${count} sheets`),
   lessThanPaper: 'less than a sheet of paper',
-  bends: (size: string, like: string) => `All frets together bend the neck backwards by ${size}, ${like} thick.`,
-  bendsForward: (size: string, like: string) => `With all frets in, the neck is hollow by ${size}, ${like} thick.`,
-  bendsNot: 'Seated like this, the frets do not bend the neck.',
   between: (low: string, high: string) =>
-    `Every piece of wood is different: in nine of ten such necks it is ${low} to ${high}.`,
-  stringsHollow: (size: string) => `The strings then pull it forward, to a hollow of ${size}.`,
-  stringsHump: (size: string) => `The strings pull it forward again; a hump of ${size} is left at first.`,
-  stringsFlat: 'The strings then pull it flat.',
+    `Every piece of wood is different. With all frets in, nine of ten such necks are bent by ${low} to ${high}.`,
+  bentEitherWay: (back: string, forward: string) =>
+    `Every piece of wood is different. With all frets in, nine of ten such necks lie between ${back} higher and ${forward} lower in the middle.`,
 
-  priceTitle: 'What it costs',
+  price: 'Price',
   time: 'Time',
-  risk: 'Risk',
+  held: 'How the frets are held',
+  sure: 'How sure that is',
   waitGlue: (days: string, hours: string) =>
     `Clamps and cleaning at the bench, and the glue sets for ${hours}. Strings go on ${days} after the frets.`,
   wait: (days: string) => `Nothing has to set. Strings go on ${days} after the frets.`,
   atOnce: 'the same day',
   rodTasks: {
-    none: 'This neck has no adjusting rod: what the wood does, stays.',
-    easy: 'The rod in the neck puts the rest right with less than half of its range.',
-    within: 'The rod in the neck puts the rest right, and uses a good part of its range.',
-    doubtful: 'The rod in the neck may come to the end of its range.',
-    beyond: 'The rod in the neck will probably not bring it to what is wanted. Talk about this one.',
+    none: 'Nothing inside this neck can be adjusted: only the height of the strings can be set.',
+    easy: 'What is left over is set right with the adjuster inside the neck, and that is easy.',
+    within: 'What is left over is set right with the adjuster inside the neck, by more than half of what it can do.',
+    doubtful: 'The adjuster inside the neck may not be strong enough to set it right.',
+    beyond: 'The adjuster inside the neck will probably not set it right. Talk about this one.',
   } satisfies Record<RodTask, string>,
-  chance: (of100: number) => `It gets there in about ${of100} of 100 such necks.`,
-  chanceAll: 'It gets there in nearly every such neck.',
+  chance: (of100: number) => `It can be set right in about ${of100} of 100 such necks.`,
+  chanceAll: 'It can be set right in nearly every such neck.',
 
-  meansTitle: 'What it means for you',
-  months: 'The first months',
+  care: 'The first months',
   movements: {
     hardly: (size: string) =>
       `The neck hardly moves after stringing (${size}). You will probably not have to bring it back.`,
@@ -84,18 +91,8 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
       less: 'Notes that were clean on the first day may then buzz, until it is set again.',
     },
   },
-  noRodMonths: 'Without a rod it is set by the height of the strings alone.',
-  strings: 'The strings',
+  strings: 'Playing',
   action: (height: string) => `Once the neck has come to rest, the strings are ${height} above the twelfth fret.`,
-  rooms: {
-    relief: (size: string) => `They have the most room to swing with a hollow of ${size} in the neck.`,
-    'back-bow': (size: string) => `They have the most room to swing with a hump of ${size} in the neck.`,
-    flat: (_size: string) => 'They have the most room to swing with the neck straight.',
-    asSet: 'They have the most room to swing with the neck as it is set.',
-  },
-  roomBand: (low: string, high: string) => `Played a little softer or harder, that is from ${low} to ${high}.`,
-  roomBandMeasured: (low: string, high: string) =>
-    `As sure as the workshop is of its playing, that is from ${low} to ${high}.`,
   cleans: {
     hard: 'Every note stays clean, even when you play hard.',
     medium: 'Every note stays clean in ordinary playing; played hard, some may buzz.',
@@ -116,7 +113,7 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
     bound: (wire: string) =>
       `The wire is ${wire}. It contains nickel but gives hardly any off. If your skin reacts to nickel, ask your doctor first.`,
     contains: (wire: string) =>
-      `The wire is ${wire}, which contains nickel. If your skin reacts to nickel, say so now: there is wire without.`,
+      `The wire is ${wire}, and it contains nickel. If your skin reacts to nickel, say so now: there is wire without.`,
   } satisfies Record<Nickel, (wire: string) => string>,
   nickelStrings: 'The wound strings are nickel-plated: there are strings without, too.',
   wear: 'Wear',
@@ -135,29 +132,26 @@ export const CUSTOMER_WORDS = words('CUSTOMER_WORDS', {
   } satisfies Record<Refret, string>,
   forAll: 'The same with every choice',
 
-  glanceTitle: 'Side by side',
-  glanceWhat: 'What is compared',
-  glance: {
-    bend: 'Bend by the frets',
-    moves: 'Moves while it settles',
-    rod: 'The rod',
-    wait: 'Until the strings go on',
-    refret: 'New frets, one day',
-  },
-  rodShort: {
-    none: 'no rod',
-    easy: 'has an easy task',
-    within: 'is well used',
-    doubtful: 'may not be enough',
-    beyond: 'is not enough',
-  } satisfies Record<RodTask, string>,
-  refretShort: { easy: 'easy', careful: 'with care', hard: 'hard' } satisfies Record<Refret, string>,
   days: (count: string) => (count === '1' ? 'one day' : `${count} days`),
   hours: (count: string) => `${count} hours`,
-  none: 'none',
 
   sureTitle: 'How sure is this?',
-  sure: 'The numbers are computed for this very neck: its woods, its sizes, its wire. Two pieces of the same wood still differ by a fifth and more, and how firmly wood grips a fret is known only roughly. The order of the choices is surer than any single number. The straightedge in the workshop has the last word.',
+  allSure:
+    'Everything here is computed for this very neck: its woods, its sizes, its wire. Two pieces of the same wood still differ by a fifth and more, and how firmly wood grips a fret is known only roughly. Which choice bends more is surer than by how much. What the workshop measures on the neck itself has the last word.',
+
+  choose: 'I choose this',
+  chooseOne: 'I agree',
+  chooseName: (label: string) => `I choose this: ${label}`,
+  messageLabel: 'Your message to the workshop',
+  messageHint: 'Nothing is sent from here. Send it as you like, and change it first if you want.',
+  message: (label: string, neck: string, date: string, mark: string) =>
+    `I choose: ${label}\nNeck: ${neck}\nDate: ${date}\nMark: ${mark}`,
+  subject: (neck: string) => `My choice: ${neck}`,
+  copyMessage: 'Copy the message',
+  messageCopied: 'The message is copied.',
+  messageMarked: 'This browser does not let a page copy. The message is marked: copy it with your keys or the menu.',
+  mail: 'Write a mail',
+  text: 'Write a text message',
   engineering: 'Everything, with all numbers',
   print: 'Print this page',
   made: (version: string, stamps: string) => `Made with Backbow ${version}, stamp ${stamps}.`,
