@@ -1,6 +1,7 @@
 /** The lesson that runs: what its step says and asks, what comes out, and the way on, back and out. */
 import { useEffect, useRef } from 'react';
 import { keepProgress } from '../../state/lessons/progress-store.ts';
+import { useProgress } from '../../state/lessons/use-progress.ts';
 import { store, useBackbow } from '../../state/store.ts';
 import { AskLine } from './ask-line.tsx';
 import { AskValue } from './ask-value.tsx';
@@ -110,9 +111,17 @@ function useEnded(running: { readonly id: string; readonly step: number } | null
   }, [ended]);
 }
 
+/** Has this device seen the step's task done? A step without one has nothing to wait for. */
+function useDone(lesson: string | undefined, step: Step | undefined): boolean {
+  const entries = useProgress();
+  if (!step?.goal) return true;
+  return entries.some((entry) => entry.kind === 'achieved' && entry.lesson === lesson && entry.step === step.id);
+}
+
 export function LessonPanel() {
   const running = useBackbow((state) => state.lesson);
   useEnded(running);
+  const isDone = useDone(running?.id, running ? lessonById(running.id).steps[running.step] : undefined);
   if (!running) return null;
   const lesson = lessonById(running.id);
   const text = textOf(running.id);
@@ -140,11 +149,11 @@ export function LessonPanel() {
         {isLast ? (
           <>
             {after && (
-              <button type="button" className="main" onClick={() => beginLesson(after.id)}>
+              <button type="button" className={isDone ? 'main' : undefined} onClick={() => beginLesson(after.id)}>
                 {LESSON_WORDS.nextLesson(textOf(after.id).title)}
               </button>
             )}
-            <button type="button" className={after ? undefined : 'main'} onClick={leaveLesson}>
+            <button type="button" className={after || !isDone ? undefined : 'main'} onClick={leaveLesson}>
               {LESSON_WORDS.finish}
             </button>
             <button type="button" onClick={takeLessonNeck}>
