@@ -2,6 +2,7 @@
  * A fretting job at the bench, by touch: the whole of it on a phone whose network is gone, with a crash in the middle; and on a
  * tablet with what the workshop has in its drawer.
  */
+import { readFileSync } from 'node:fs';
 import { afterEach, expect, test } from 'vitest';
 import { englishLeft } from './german.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
@@ -214,4 +215,63 @@ test('on a tablet, in German, in the dark: studs that bite hard are answered wit
   await expect.poll(() => page.locator('.bench-change').count()).toBe(0);
   await app.screenshot('bench/tablet-seat', { fullPage: true });
   expect(app.troubles).toEqual([]);
+});
+
+test('from the desk to a phone and back as a file; what was entered on both is kept', async () => {
+  const desk = await openApp({ viewport: { width: 1440, height: 900 } });
+  const phone = await openApp({ viewport: { width: 390, height: 844 }, touch: true });
+  const saved = async ({ page }: App): Promise<string> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: /^Save the job .* as a file/ }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/-job\.backbow-job\.json$/);
+    return readFileSync(await download.path(), 'utf8');
+  };
+  const opened = async ({ page }: App, text: string, told: RegExp): Promise<void> => {
+    const choosing = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Open a job from a file' }).click();
+    await (await choosing).setFiles({ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await page.getByText(told).waitFor();
+  };
+  const enter = async (app: App, leaf: string): Promise<void> => {
+    const { page } = app;
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await page.locator('.bench-place select').selectOption('read-1');
+    await page.getByRole('radio', { name: 'hump' }).check();
+    await page.getByRole('button', { name: `Leaf ${leaf}` }).click();
+    const before = await readings(app).count();
+    await page.getByRole('button', { name: 'Enter the reading' }).click();
+    await expect.poll(() => readings(app).count()).toBe(before + 1);
+    await page.getByRole('button', { name: 'All jobs' }).click();
+  };
+
+  await desk.page.keyboard.press('o');
+  const start = desk.page.getByRole('button', { name: 'Start with this neck' });
+  await expect.poll(() => start.isEnabled()).toBe(true);
+  await start.click();
+  await desk.page.getByRole('button', { name: 'All jobs' }).click();
+  const first = await saved(desk);
+  await desk.page.getByText(/^Saved as .*job\.json/).waitFor();
+
+  await phone.page.getByRole('button', { name: /^Menu/ }).tap();
+  await phone.page.getByRole('button', { name: /^At the bench/ }).tap();
+  await opened(phone, first.slice(0, -30), /^It is damaged or cut short/);
+  await opened(phone, first, /is on this device now/);
+  expect(await badTargets(phone)).toEqual([]);
+  expect(await fits(phone)).toBe(true);
+  await phone.screenshot('bench/phone-from-file', { fullPage: true });
+  await enter(phone, '0.05');
+  const second = await saved(phone);
+
+  await opened(desk, second, /is now as far as it was on the other device/);
+  const jobs = desk.page.locator('.bench-jobs li');
+  await expect.poll(() => jobs.allInnerTexts()).toEqual([expect.stringContaining('one reading')]);
+  await desk.screenshot('bench/desk-from-file');
+  await desk.page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => jobs.allInnerTexts()).toEqual([expect.stringContaining('no reading yet')]);
+  await enter(desk, '0.10');
+  await opened(desk, second, /is here as a job of its own/);
+  expect(await jobs.count()).toBe(2);
+  expect([...desk.troubles, ...phone.troubles]).toEqual([]);
 });

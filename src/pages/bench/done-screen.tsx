@@ -14,7 +14,7 @@ import { neckOf, type BenchJob } from '../../state/jobs/job-document.ts';
 import { logEntryOf } from '../../state/jobs/log-entry.ts';
 import { formatWhen } from '../../state/library/when.ts';
 import { useStock } from '../../state/stock/use-stock.ts';
-import { store } from '../../state/store.ts';
+import { store, useBackbow } from '../../state/store.ts';
 import { isoDate } from '../papers/date.ts';
 import type { InJob } from './job-view.tsx';
 import { unread } from './screens.ts';
@@ -77,7 +77,9 @@ function ReadTable({ job, system }: Pick<InJob, 'job' | 'system'>) {
 function ToLog({ job, system, enter }: Pick<InJob, 'job' | 'system' | 'enter'>) {
   const [problem, setProblem] = useState<string>();
   const entry = logEntryOf(job, (gauge) => BENCH_READING_WORDS.names[gauge]);
-  if (job.now.logged !== null) return <p>{BENCH_DONE_WORDS.inLog}</p>;
+  // A job that came from another device may have gone into the log of that one.
+  const isElsewhere = useBackbow(({ benchLog }) => benchLog?.every(({ id }) => id !== job.now.logged) ?? false);
+  if (job.now.logged !== null) return <p>{isElsewhere ? BENCH_DONE_WORDS.inLogElsewhere : BENCH_DONE_WORDS.inLog}</p>;
   if (job.isTry) return <p className="quiet">{BENCH_DONE_WORDS.tryNote}</p>;
   if (!entry) return <p className="quiet">{BENCH_DONE_WORDS.nothingForLog}</p>;
   const read = entry;

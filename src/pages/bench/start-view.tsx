@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { isolated } from '../../speech/isolate.ts';
 import type { UnitSystem } from '../../neck/units.ts';
 import { bowText } from '../../speech/bow.ts';
-import { BENCH_WORDS } from '../../speech/en/bench/bench.ts';
+import { BENCH_FILE_WORDS, BENCH_WORDS } from '../../speech/en/bench/bench.ts';
 import { SOLVER_WORDS } from '../../speech/en/workshop/solver.ts';
 import { METHOD_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { handedOver } from '../../state/jobs/hand-over.ts';
@@ -16,6 +16,7 @@ import { SaidLine, type Said } from '../log/said-line.tsx';
 import { goTo } from '../papers/route.ts';
 import { madeToday } from '../papers/stamp/made.ts';
 import { useNotComputed } from '../workshop/not-computed.tsx';
+import { OpenJobFile, saveJob } from './job-files.tsx';
 import { StockEditor } from './stock-editor.tsx';
 
 function Start({ system }: { readonly system: UnitSystem }) {
@@ -58,10 +59,11 @@ interface JobListProps {
   readonly title: string;
   readonly jobs: readonly BenchJob[];
   readonly open: string;
+  readonly save: (job: BenchJob) => void;
   readonly remove: (job: BenchJob) => void;
 }
 
-function JobList({ title, jobs, open, remove }: JobListProps) {
+function JobList({ title, jobs, open, save, remove }: JobListProps) {
   if (jobs.length === 0) return null;
   return (
     <section>
@@ -79,6 +81,9 @@ function JobList({ title, jobs, open, remove }: JobListProps) {
               </p>
               <button type="button" aria-label={`${open}: ${name}`} onClick={() => goTo('bench', job.id)}>
                 {open}
+              </button>
+              <button type="button" aria-label={BENCH_FILE_WORDS.saveName(name)} onClick={() => save(job)}>
+                {BENCH_FILE_WORDS.save}
               </button>
               <button type="button" aria-label={BENCH_WORDS.removeJobName(name)} onClick={() => remove(job)}>
                 {BENCH_WORDS.removeJob}
@@ -109,7 +114,7 @@ export function StartView({ jobs, unreadable, isGone, system }: StartViewProps) 
   }
 
   const isDone = ({ now }: BenchJob) => now.finishedAt !== null;
-  const shared = { remove: (job: BenchJob) => void remove(job) };
+  const shared = { remove: (job: BenchJob) => void remove(job), save: (job: BenchJob) => say(saveJob(job)) };
   return (
     <div className="bench-start">
       <h1 id="bench-title" tabIndex={-1}>
@@ -125,6 +130,7 @@ export function StartView({ jobs, unreadable, isGone, system }: StartViewProps) 
       />
       <Start system={system} />
       {jobs.length === 0 && <p className="quiet">{BENCH_WORDS.none}</p>}
+      <OpenJobFile say={say} />
       <StockEditor system={system} />
       <JobList title={BENCH_WORDS.finishedTitle} jobs={jobs.filter(isDone)} open={BENCH_WORDS.lookAt} {...shared} />
       {unreadable > 0 && <p className="quiet">{BENCH_WORDS.unreadable(unreadable)}</p>}

@@ -10,25 +10,15 @@ import { SHEETS_WORDS } from '../../speech/en/pages/sheets.ts';
 import { FILES_WORDS, STAMP_WORDS } from '../../speech/en/pages/papers.ts';
 import { csvFileName, csvText } from './csv-file.ts';
 import { fileName } from '../../kit/file-name.ts';
+import { offerDownload } from '../../kit/files.ts';
 import { pictureNow } from './picture-source.ts';
 import { stampOnDevice } from './stamp/made.ts';
 import { templateWords } from './template-words.ts';
 
-/** Hands some content to the person as a file. */
-export function offerFile(name: string, content: Blob): void {
-  const url = URL.createObjectURL(content);
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  // The browser has taken the address by the time the event loop comes round.
-  setTimeout(() => URL.revokeObjectURL(url), 0);
-}
-
 const bytes = (content: Uint8Array, type: string) => new Blob([content as Uint8Array<ArrayBuffer>], { type });
 
 export function saveTable(build: Build, table: Table): void {
-  offerFile(
+  offerDownload(
     csvFileName(build, table, stampOnDevice(build)),
     new Blob([csvText(table)], { type: 'text/csv;charset=utf-8' }),
   );
@@ -38,7 +28,7 @@ export async function saveAllTables(build: Build, tables: readonly Table[]): Pro
   const { strToU8, zipSync } = await import('fflate');
   const stamp = stampOnDevice(build);
   const entries = tables.map((table) => [csvFileName(build, table, stamp), strToU8(csvText(table))] as const);
-  offerFile(
+  offerDownload(
     fileName(build.name, `tables-${stamp}.zip`),
     bytes(zipSync(Object.fromEntries(entries)), 'application/zip'),
   );
@@ -46,14 +36,14 @@ export async function saveAllTables(build: Build, tables: readonly Table[]): Pro
 
 export function saveTemplate(build: Build, system: UnitSystem, date: string): void {
   const svg = templateSvg(build, templateWords(build, system, date, stampOnDevice(build)));
-  offerFile(fileName(build.name, 'template.svg'), new Blob([svg], { type: 'image/svg+xml' }));
+  offerDownload(fileName(build.name, 'template.svg'), new Blob([svg], { type: 'image/svg+xml' }));
 }
 
 export async function saveModel(store: BackbowStore): Promise<void> {
   const { neckFile } = await import('./neck-file.ts');
   const state = store.getState();
   const glb = await neckFile(state);
-  offerFile(fileName(state.solution!.build.name, 'neck.glb'), bytes(glb, 'model/gltf-binary'));
+  offerDownload(fileName(state.solution!.build.name, 'neck.glb'), bytes(glb, 'model/gltf-binary'));
 }
 
 const PICTURE = { widthPx: 2400, heightPx: 1500 } as const;
@@ -69,7 +59,7 @@ export async function savePicture(store: BackbowStore): Promise<void> {
     SHEETS_WORDS.version(PROGRAM_VERSION),
     STAMP_WORDS.stamp(stampOnDevice(build)),
   );
-  offerFile(
+  offerDownload(
     fileName(build.name, 'picture.png'),
     await picture.exportPng({ ...PICTURE, caption, scaleNote: FILES_WORDS.scaleNote }),
   );

@@ -6,7 +6,7 @@ import type { ReactNode } from 'react';
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import type { Method } from '../../../mechanics/prediction-types.ts';
-import { offerFile } from '../../papers/downloads.ts';
+import { offerDownload } from '../../../kit/files.ts';
 
 /** Size of the chart without its head, px. */
 export const CHART_FILE_SIZE = { width: 960, height: 340 } as const;
@@ -156,5 +156,5 @@ export function chartFile(content: ChartFile): string {
 
 /** Offers a chart as a file. @param file its name */
 export function saveChartFile(file: string, svg: string): void {
-  offerFile(file, new Blob([svg], { type: 'image/svg+xml' }));
+  offerDownload(file, svg, 'image/svg+xml');
 }

@@ -77,6 +77,34 @@ export const BENCH_WORDS: typeof english.BENCH_WORDS = {
   glueCaution: 'Mit dem Leim umgehen, wie sein Hersteller es sagt: Handschuhe, frische Luft, nichts Heißes daneben.',
 };
 
+export const BENCH_FILE_WORDS: typeof english.BENCH_FILE_WORDS = {
+  title: 'Von einem anderen Gerät',
+  intro:
+    'Eine Arbeit geht als Datei vom Schreibtisch zur Werkbank und zurück, samt allen Messungen. Ein Netz ist dazu nicht nötig.',
+  open: 'Arbeit aus einer Datei öffnen',
+  save: 'Als Datei speichern',
+  saveName: (name) => `Die Arbeit ${name} als Datei für ein anderes Gerät speichern`,
+  saved: (file) =>
+    `Gespeichert als ${file}. Schicken Sie die Datei an das andere Gerät und öffnen Sie sie dort unter „An der Werkbank“.`,
+  arrived: {
+    new: (name) => `Die Arbeit ${name} ist jetzt auf diesem Gerät.`,
+    same: (name) => `Die Arbeit ${name} ist schon hier, genau wie in der Datei.`,
+    further: (name) => `Die Arbeit ${name} ist jetzt so weit wie auf dem anderen Gerät.`,
+    behind: (name) => `Die Arbeit ${name} ist auf diesem Gerät weiter als in der Datei. Es wurde nichts geändert.`,
+    apart: (name) =>
+      `Für ${name} wurde auf beiden Geräten etwas eingetragen. Was in der Datei steht, ist hier jetzt eine eigene Arbeit.`,
+  },
+  notOpened: (file) => `„${file}“ wurde nicht geöffnet.`,
+  troubles: {
+    unreadable: 'Die Datei konnte nicht gelesen werden.',
+    'too-large': 'Die Datei ist größer als 20 MB: So groß ist keine Arbeit.',
+    'not-a-job': 'Das ist keine von Backbow gespeicherte Arbeit.',
+    newer:
+      'Sie wurde von einer neueren Fassung gespeichert. Laden Sie diese Seite neu, solange es ein Netz gibt, und öffnen Sie die Datei dann noch einmal.',
+    damaged: 'Sie ist beschädigt oder unvollständig. Speichern Sie sie auf dem anderen Gerät noch einmal.',
+  },
+};
+
 export const BENCH_READING_WORDS: typeof english.BENCH_READING_WORDS = {
   title: 'Eintragen, was Sie sehen',
   lay: 'Legen Sie das Richtlineal vom 1. Bund bis zum Bund am Halsansatz auf.',
@@ -186,6 +214,7 @@ export const BENCH_DONE_WORDS: typeof english.BENCH_DONE_WORDS = {
   notRead: 'nicht gemessen',
   toLog: 'Messungen ins Messprotokoll',
   inLog: 'Die Messungen sind im Messprotokoll.',
+  inLogElsewhere: 'Die Messungen stehen im Messprotokoll eines anderen Geräts.',
   logNote:
     'Das Messprotokoll nimmt die Messungen nach vollen Vierteln, bis zur ersten Änderung für den Rest. Die anderen bleiben bei dieser Arbeit.',
   tryNote: 'Ein Übungsstück kommt nicht ins Messprotokoll.',

@@ -75,6 +75,32 @@ export const BENCH_WORDS = words('BENCH_WORDS', {
   glueCaution: 'Use the glue as its maker says: gloves, fresh air, and nothing hot near it.',
 });
 
+export const BENCH_FILE_WORDS = words('BENCH_FILE_WORDS', {
+  title: 'From another device',
+  intro:
+    'A job goes from the desk to the bench and back as a file, with all its readings. No network is needed for it.',
+  open: 'Open a job from a file',
+  save: 'Save as a file',
+  saveName: (name: string) => `Save the job ${name} as a file for another device`,
+  saved: (file: string) => `Saved as ${file}. Send it to the other device, and open it there under “At the bench”.`,
+  arrived: {
+    new: (name: string) => `The job ${name} is on this device now.`,
+    same: (name: string) => `The job ${name} is here already, just as it is in the file.`,
+    further: (name: string) => `The job ${name} is now as far as it was on the other device.`,
+    behind: (name: string) => `The job ${name} is further on this device than in the file. Nothing was changed.`,
+    apart: (name: string) =>
+      `Something was entered for ${name} on both devices. What is in the file is here as a job of its own.`,
+  },
+  notOpened: (file: string) => `“${file}” was not opened.`,
+  troubles: {
+    unreadable: 'The file could not be read.',
+    'too-large': 'The file is larger than 20 MB: no job is that large.',
+    'not-a-job': 'It is not a job saved by Backbow.',
+    newer: 'It was saved by a newer release. Load this page afresh while there is a network, then open it again.',
+    damaged: 'It is damaged or cut short. Save it once more on the other device.',
+  },
+});
+
 export const BENCH_READING_WORDS = words('BENCH_READING_WORDS', {
   title: 'Enter what you see',
   lay: 'Lay the straightedge on from fret 1 to the fret at the body joint.',
@@ -181,6 +207,7 @@ export const BENCH_DONE_WORDS = words('BENCH_DONE_WORDS', {
   notRead: 'not read',
   toLog: 'Readings to the bench log',
   inLog: 'The readings are in the bench log.',
+  inLogElsewhere: 'The readings are in the bench log of another device.',
   logNote:
     'The bench log takes the readings after full quarters, up to the first change for the rest. The others stay with this job.',
   tryNote: 'An apprentice’s try stays out of the bench log.',
