@@ -68,6 +68,19 @@ interface Seen {
   readonly picture: Awaited<ReturnType<App['canvasPicture']>>;
 }
 
+/** The picture once it has stopped changing: a slow machine may draw again after what `settle` waits for. */
+async function lastPicture(app: App): Promise<Seen['picture']> {
+  let last = await app.canvasPicture();
+  const isStill = async () => {
+    const before = last;
+    await app.settle();
+    last = await app.canvasPicture();
+    return differingPixels(before, last);
+  };
+  await expect.poll(isStill, { interval: 500 }).toBe(0);
+  return last;
+}
+
 async function seenIn(app: App, lesson: Lesson): Promise<Map<string, Seen>> {
   const { page } = app;
   const found = new Map<string, Seen>();
@@ -79,7 +92,7 @@ async function seenIn(app: App, lesson: Lesson): Promise<Map<string, Seen>> {
     await panel.getByRole('heading', { name: textOf(lesson.id).steps[step.id].title }).waitFor();
     await page.waitForFunction(() => !/is being computed/.test(document.querySelector('.lesson')?.textContent ?? ''));
     await app.settle();
-    if (step.ask) found.set(step.id, { texts: await inSight(app), picture: await app.canvasPicture() });
+    if (step.ask) found.set(step.id, { texts: await inSight(app), picture: await lastPicture(app) });
     if (index < lesson.steps.length - 1) await panel.getByRole('button', { name: 'Next' }).click();
   }
   return found;
