@@ -35,7 +35,12 @@ function CheckItem({
             {checkReason(check)} <span className="quiet">{checkRemedy(check)}</span>
           </>
         )}
-        {numbers !== '' && <span className="check-facts"> {numbers}</span>}
+        {numbers !== '' && (
+          <>
+            {' '}
+            <span className="check-facts">{numbers}</span>
+          </>
+        )}
       </p>
       <button type="button" className="link" onClick={() => reveal(check.parameter)}>
         {CHECK_WORDS.change(labelOf(check.parameter))}
