@@ -122,7 +122,7 @@ describe('in other rooms', () => {
     await picture.locator('canvas').first().waitFor();
     await app.page.locator('.compare-differences').waitFor();
     expect(await shareInSight(app, '.compare-picture')).toBeGreaterThanOrEqual(0.45);
-    await app.page.locator('.compare-share').evaluate((element) => element.scrollIntoView());
+    await app.page.locator('.compare-shares').evaluate((element) => element.scrollIntoView());
     expect(await shareInSight(app, '.compare-picture')).toBeGreaterThanOrEqual(0.45);
   });
 });

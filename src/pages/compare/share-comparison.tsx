@@ -18,7 +18,7 @@ interface SharedNecks {
   readonly builds: readonly Build[];
 }
 
-function ForCustomer({ builds }: SharedNecks) {
+function ForCustomer({ builds, logStays }: SharedNecks & { readonly logStays: boolean }) {
   const letter = useCompose((state) => state.letter);
   const shared = letterOf(builds, letter);
   const fits = fitsPage(shared.page) && fitsOffers(shared.offers);
@@ -39,6 +39,7 @@ function ForCustomer({ builds }: SharedNecks) {
           </>
         )}
         <LetterFields builds={builds} />
+        {logStays && <p className="quiet">{SHARE_WORDS.logStays}</p>}
       </div>
     </details>
   );
@@ -48,8 +49,8 @@ export function ShareComparison({ builds }: SharedNecks) {
   const logStays = useBackbow((state) => builds.some((build) => isNarrowed(state, build)));
   const link = writeLink({ builds, page: EMPTY_PAGE });
   return (
-    <>
-      <ForCustomer builds={builds} />
+    <div className="compare-shares">
+      <ForCustomer builds={builds} logStays={logStays} />
       <details>
         <summary>{COMPARE_WORDS.share}</summary>
         <div className="compare-share">
@@ -58,9 +59,9 @@ export function ShareComparison({ builds }: SharedNecks) {
           ) : (
             <p className="refusal">{COMPARE_WORDS.tooLong}</p>
           )}
+          {logStays && <p className="quiet">{SHARE_WORDS.logStays}</p>}
         </div>
       </details>
-      {logStays && <p className="quiet">{SHARE_WORDS.logStays}</p>}
-    </>
+    </div>
   );
 }
