@@ -123,7 +123,12 @@ describe('a new version', () => {
     await lookForNewVersion(app);
     await asksForNewVersion(app).waitFor();
     await app.screenshot('offline/new-version');
-    await app.page.getByRole('button', { name: 'Later' }).click();
+    // Pressed slowly, as a hand does: the message must not move off from under it, though the slider is left.
+    const later = app.page.getByRole('button', { name: 'Later' });
+    await later.hover();
+    await app.page.mouse.down();
+    await app.settle();
+    await app.page.mouse.up();
     await asksForNewVersion(app).waitFor({ state: 'hidden' });
     // Nothing has been loaded again: the window still knows what was written into it.
     expect(await app.page.evaluate(() => 'sameLoad' in window)).toBe(true);

@@ -15,6 +15,7 @@ const IN_DIALOG =
   'button, a[href], input, select, textarea, summary, label, output, p, li, dt, dd, th, td, h2, h3, h4, svg';
 /** What a message can be read in, px. */
 const LEAST_WIDTH_PX = 230;
+const RELEASES = ['pointerup', 'pointercancel'] as const;
 
 function boxOf(element: Element): Box {
   const { left, top, width, height } = element.getBoundingClientRect();
@@ -66,6 +67,8 @@ export function usePlace(region: RefObject<HTMLElement | null>, key: string): vo
   useLayoutEffect(() => {
     const element = region.current!;
     let frame = 0;
+    /** A finger or button is down on a message: one that moved off under it would lose the press. */
+    let isHeld = false;
 
     const dialog = element.closest('dialog');
     const roomInFoot = (px: number): void => dialog?.style.setProperty('--notices', `${px}px`);
@@ -96,11 +99,18 @@ export function usePlace(region: RefObject<HTMLElement | null>, key: string): vo
 
     const later = (): void => {
       cancelAnimationFrame(frame);
-      frame = requestAnimationFrame(() => place(false));
+      frame = requestAnimationFrame(() => {
+        if (!isHeld) place(false);
+      });
     };
     const onPress = (event: Event): void => {
       const target = event.target instanceof Element ? event.target : null;
+      isHeld = element.contains(target);
       pressed.current = target?.closest('button, a, label, select, .slider, summary') ?? null;
+      later();
+    };
+    const onRelease = (): void => {
+      isHeld = false;
       later();
     };
     place(true);
@@ -110,6 +120,7 @@ export function usePlace(region: RefObject<HTMLElement | null>, key: string): vo
     document.addEventListener('scroll', later, { capture: true, passive: true });
     document.addEventListener('focusin', later);
     document.addEventListener('pointerdown', onPress, true);
+    for (const release of RELEASES) document.addEventListener(release, onRelease, true);
     return () => {
       cancelAnimationFrame(frame);
       roomInFoot(0);
@@ -118,6 +129,7 @@ export function usePlace(region: RefObject<HTMLElement | null>, key: string): vo
       document.removeEventListener('scroll', later, { capture: true });
       document.removeEventListener('focusin', later);
       document.removeEventListener('pointerdown', onPress, true);
+      for (const release of RELEASES) document.removeEventListener(release, onRelease, true);
     };
   }, [region, key]);
 }
