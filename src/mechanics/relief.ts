@@ -32,6 +32,22 @@ export function reliefFromDepth(
   return stationXMm.map((x, i) => depthMm[i] - (a + ((b - a) * (x - fromXMm)) / (toXMm - fromXMm)));
 }
 
+/**
+ * Light under the last of these frets when a straightedge is held down on the first of them, mm; 0 for a hollow neck, which
+ * carries it at both. On a hump it leans on the fret that is steepest from the first. An even hump of height h over n equal
+ * spaces shows 4·h·(1 − 1/n) there, since the edge lies along the tangent of its end.
+ *
+ * @param xMm places of the frets, ascending. @param reliefMm of the line of their tops, at each.
+ */
+export function rockedGapMm(xMm: readonly number[], reliefMm: readonly number[]): number {
+  const run = (i: number): number => xMm[i] - xMm[0];
+  const drop = (i: number): number => reliefMm[i] - reliefMm[0];
+  const last = xMm.length - 1;
+  let steepest = -Infinity;
+  for (let i = 1; i <= last; i += 1) steepest = Math.max(steepest, -drop(i) / run(i));
+  return steepest * run(last) + drop(last);
+}
+
 /** The relief of greatest size between the ends of the straightedge, with its sign, and where it is. */
 export function extremeRelief(
   stationXMm: Float64Array,

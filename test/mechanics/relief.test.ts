@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { extremeRelief, reliefFromDepth, sampleLine } from '../../src/mechanics/relief.ts';
+import { extremeRelief, reliefFromDepth, rockedGapMm, sampleLine } from '../../src/mechanics/relief.ts';
 import { expectNear, expectNothing, ROUNDING } from '../expect-near.ts';
 
 const XS = Float64Array.of(0, 10, 30, 60, 100);
@@ -50,5 +50,22 @@ describe('relief (seed 1404)', () => {
     const line = [9, 0.1, 0.3, 0, -9];
     expectNear(extremeRelief(XS, line, 10, 60).extremeMm, 0.3, ROUNDING, 'the rest lies outside');
     expect(extremeRelief(XS, [0, 0, 0, 0, 0], 10, 60)).toEqual({ extremeMm: 0, extremeXMm: 35 });
+  });
+});
+
+describe('a straightedge held down at one end', () => {
+  it('shows 4·h·(1 − 1/n) at the other end of an even hump of n spaces', () => {
+    const [length, hump] = [360, 0.15];
+    for (const spaces of [2, 5, 12, 100]) {
+      const xMm = Array.from({ length: spaces + 1 }, (_, i) => 20 + (i * length) / spaces);
+      const reliefMm = xMm.map((x) => (-4 * hump * (x - 20) * (length - (x - 20))) / length ** 2);
+      expectNear(rockedGapMm(xMm, reliefMm), 4 * hump * (1 - 1 / spaces), ROUNDING, `${spaces} spaces`);
+    }
+  });
+
+  it('touches both ends of a hollow, and leans on one high fret', () => {
+    expect(rockedGapMm([0, 10, 20, 30], [0, 0.1, 0.1, 0])).toBe(0);
+    // A fret 0.02 mm too high at a third of the way lifts the far end by three times that.
+    expectNear(rockedGapMm([0, 10, 20, 30], [0, -0.02, 0, 0]), 0.06, ROUNDING, 'one high fret');
   });
 });

@@ -7,8 +7,9 @@ import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { seatingSequence } from '../../fretwork/plan/seating-order.ts';
 import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
+import { extremeRelief, reliefFromDepth, rockedGapMm, sampleLine } from '../../mechanics/relief.ts';
 import { lineAt } from '../../mechanics/states.ts';
-import { momentAt } from '../../verdict/rail.ts';
+import { momentAt, type RailPosition } from '../../verdict/rail.ts';
 import { bowText } from '../../speech/bow.ts';
 import type { NeckQuantity, Quantity } from './types.ts';
 import { actionsOf, roomFor } from '../../verdict/string-aim.ts';
@@ -45,6 +46,9 @@ const BOW: Form = { ...plain('mm', 2), isBow: true };
 
 const FORMS: Readonly<Record<Exclude<NeckQuantity['q'], 'parameter'>, Form>> = {
   relief: BOW,
+  lightUnder: plain('mm', 2),
+  lightRocked: plain('mm', 2),
+  edgeEnd: plain('', 0),
   rodReach: BOW,
   rodTravel: plain('mm', 2),
   wedgeForce: plain('N', 0),
@@ -84,6 +88,29 @@ function settledAt({ build, prediction }: Bench, method: Method, rodPercent: num
   return lineAt(prediction, method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
 }
 
+/** Relief of the fret tops at a stop of the way through the job, over the stations, mm. */
+function reliefMmAt({ build, prediction }: Bench, at: RailPosition): Float64Array {
+  const { rodSetPercent } = prediction.methods[build.method];
+  return lineAt(prediction, build.method, momentAt(build, at, rodSetPercent)).reliefMm;
+}
+
+function lightUnder(bench: Bench, at: RailPosition, fromFret: number, toFret: number): number {
+  const { fretXMm, stationXMm } = bench.prediction;
+  const [from, to] = [fretXMm[fromFret - 1], fretXMm[toFret - 1]];
+  const underEdge = reliefFromDepth(stationXMm, reliefMmAt(bench, at), from, to);
+  return Math.abs(extremeRelief(stationXMm, underEdge, from, to).extremeMm);
+}
+
+function lightRocked(bench: Bench, at: RailPosition): number {
+  const { fretXMm, stationXMm, straightedge } = bench.prediction;
+  const line = reliefMmAt(bench, at);
+  const xMm = [...fretXMm].slice(straightedge.fromFret - 1, straightedge.toFret);
+  return rockedGapMm(
+    xMm,
+    xMm.map((x) => sampleLine(stationXMm, line, x)),
+  );
+}
+
 /** In the unit of its form. */
 function valueOf(quantity: NeckQuantity, bench: Bench): number {
   const { build, prediction } = bench;
@@ -94,6 +121,12 @@ function valueOf(quantity: NeckQuantity, bench: Bench): number {
     case 'relief':
       return lineAt(prediction, method, momentAt(build, quantity.at, prediction.methods[method].rodSetPercent))
         .extremeMm;
+    case 'lightUnder':
+      return lightUnder(bench, quantity.at, quantity.fromFret, quantity.toFret);
+    case 'lightRocked':
+      return lightRocked(bench, quantity.at);
+    case 'edgeEnd':
+      return prediction.straightedge.toFret;
     case 'rodReach':
       return settledAt(bench, method, quantity.end === 'least' ? leastPercent : mostPercent);
     case 'rodTravel':

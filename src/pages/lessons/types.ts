@@ -18,6 +18,12 @@ import type { RailPosition } from '../../verdict/rail.ts';
 export type NeckQuantity =
   /** Relief of greatest size under the straightedge, mm. */
   | { readonly q: 'relief'; readonly at: RailPosition; readonly method?: Method }
+  /** Greatest distance between the fret tops and a straightedge held level from one fret to another, mm. */
+  | { readonly q: 'lightUnder'; readonly fromFret: number; readonly toFret: number; readonly at: RailPosition }
+  /** Light under the far end of the straightedge that relief is measured with, when it is held down on fret 1, mm. */
+  | { readonly q: 'lightRocked'; readonly at: RailPosition }
+  /** Fret under the far end of that straightedge. */
+  | { readonly q: 'edgeEnd' }
   /** The same once settled, with the rod at the end of its range. */
   | { readonly q: 'rodReach'; readonly end: 'least' | 'most'; readonly method?: Method }
   /** Distance between those two. */

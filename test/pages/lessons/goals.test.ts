@@ -17,6 +17,8 @@ const DONE: Readonly<Record<string, Partial<Build>>> = {
   'one-and-all yours': { kerfMm: 0.68 },
   'three-ways choose': { method: 'both', kerfMm: 0.65 },
   'strings yours': { kerfMm: 0.53 },
+  'three-blades yours': { kerfMm: 0.58 },
+  'straightedge yours': { targetReliefMm: 0.2 },
   'why-relief yours': { targetReliefMm: 0.22, stringHeightFret12Mm: 2.95 },
   'too-stiff within-reach': { kerfMm: 0.53 },
   'too-stiff rescue': { kerfMm: 0.56 },

@@ -7,6 +7,7 @@ import { act } from '../../../src/pages/lessons/acts.ts';
 import { answerOf } from '../../../src/pages/lessons/ask-which.tsx';
 import { FIGURES } from '../../../src/pages/lessons/figures/index.ts';
 import { LESSONS } from '../../../src/pages/lessons/lessons/index.ts';
+import { goalNow } from '../../../src/pages/lessons/goals.ts';
 import { filled, measure, measureText, type Bench, type Measure } from '../../../src/pages/lessons/quantities.ts';
 import { LESSON_TEXTS, textOf } from '../../../src/speech/en/pages/lesson-texts.ts';
 import type { Lesson, Step } from '../../../src/pages/lessons/types.ts';
@@ -192,6 +193,39 @@ describe('what the texts say of the numbers', () => {
     expect(fact('nipping', 'all-sawn', 'nip')).toBe(0);
     expect(fact('nipping', 'none-sawn', 'shelf')).toBeGreaterThan(fact('nipping', 'none-sawn', 'oversize'));
   });
+});
+
+test('three blades: what the texts say of bow, hold and the months is so', () => {
+  expect(fact('three-blades', 'thin', 'bow')).toBeLessThan(1.5 * fact('three-blades', 'wide', 'bow'));
+  expect(fact('three-blades', 'wide', 'bow')).toBeLessThan(-0.02);
+  expect(fact('three-blades', 'hold', 'hold')).toBeLessThan(0.6 * fact('three-blades', 'hold', 'thin'));
+  const [thin, middle, wide] = ['thin', 'middle', 'wide'].map((name) => fact('three-blades', 'months', name));
+  expect(thin).toBeLessThan(middle);
+  expect(middle).toBeLessThan(wide);
+  // The differences of the humps come through to the end.
+  const humps = fact('three-blades', 'wide', 'bow') - fact('three-blades', 'wide', 'thin');
+  expect(Math.abs(wide - thin - humps)).toBeLessThan(0.2 * humps);
+  // Of the three blades only the middle one does the task.
+  const task = LESSONS.find(({ id }) => id === 'three-blades')!.steps.at(-1)!;
+  const { bench } = walks.get('three-blades')!.at(-1)!;
+  const doneBy = [0.51, 0.58, 0.65].filter((kerfMm) => {
+    const build = { ...bench.build, kerfMm };
+    return goalNow(task.goal!, { ...bench, build, prediction: predictor.predict(build) }, build).isAchieved;
+  });
+  expect(doneBy).toEqual([0.58]);
+});
+
+test('reading a straightedge: half as long a quarter, and rocked some three times as much', () => {
+  const { bench } = walks.get('straightedge')![0];
+  const { fretXMm, straightedge } = bench.prediction;
+  const [from, half, to] = [1, 7, straightedge.toFret].map((fret) => fretXMm[fret - 1]);
+  expect((half - from) / (to - from)).toBeCloseTo(0.5, 1);
+  const short = fact('straightedge', 'short', 'short') / fact('straightedge', 'short', 'relief');
+  expect(short).toBeGreaterThan(0.2);
+  expect(short).toBeLessThan(0.3);
+  const rocked = fact('straightedge', 'rock', 'rocked') / -fact('straightedge', 'rock', 'hump');
+  expect(rocked).toBeGreaterThan(2.5);
+  expect(rocked).toBeLessThan(4);
 });
 
 describe('the bench', () => {

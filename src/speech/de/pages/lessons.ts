@@ -231,6 +231,115 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       },
     },
   },
+  'three-blades': {
+    title: 'Ein Bunddraht, drei Sägeblätter',
+    about:
+      'Dieselben Bünde in Schlitzen von drei Breiten. Wenige hundertstel Millimeter entscheiden, wie groß der Buckel wird und wie fest die Bünde sitzen.',
+    steps: {
+      wall: {
+        title: 'Drei Sägeblätter an der Wand',
+        says: [
+          'Diese Werkstatt hat drei Sägeblätter. Sie sägen Schlitze von 0,51, 0,58 und 0,65 mm. Es zählt der Schlitz, den ein Blatt in diesem Holz lässt, an einem Abschnitt gemessen, nicht was auf dem Blatt steht.',
+          'Der Bunddraht: Sein Bundfuß ist {tang} dick, über die Noppen {studs}. Der Schlitz im Bild ist {kerf} breit; um was die Noppen breiter sind, das muss ins Holz.',
+        ],
+      },
+      thin: {
+        title: 'Das dünne Sägeblatt',
+        says: ['Alle Schlitze sind mit dem dünnen Blatt gesägt, und alle Bünde werden eingepresst.'],
+        question: 'Wo wird die Linie der Bundoberkanten liegen? Ziehen Sie sie.',
+        after: ['Das Ergebnis: {bow}. Jeder Bund brauchte etwa {seat}, bis er saß.'],
+      },
+      wide: {
+        title: 'Das breite Sägeblatt',
+        says: [
+          'Derselbe Hals und derselbe Bunddraht, aber die Schlitze sind jetzt {kerf} breit. Die Noppen greifen noch, nur weniger tief.',
+        ],
+        question: 'Wie weit biegen ihn die Bünde jetzt?',
+        after: ['Das Ergebnis: {bow}; das dünne Blatt ergab {thin}.'],
+      },
+      hold: {
+        title: 'Was das kostet',
+        says: [
+          'Mit dem Buckel geht noch etwas anderes. Aus den dünnen Schlitzen war ein Bund im Mittel mit {thin} zu ziehen.',
+        ],
+        question: 'Wie viel braucht es bei den breiten?',
+        after: [
+          'Es braucht {hold}. Was den Hals biegt, ist dasselbe, was den Bund hält: Das eine gibt es nicht ohne das andere. Leim kann den Halt zurückgeben.',
+        ],
+      },
+      months: {
+        title: 'Drei Monate später',
+        says: ['Mit Saiten, gesetzt, der Stab unberührt. Die Schlitze sind jetzt die des mittleren Blattes.'],
+        question: 'Mit welchem Sägeblatt ist der Hals am Ende am hohlsten?',
+        options: { thin: 'mit dem dünnen', middle: 'mit dem mittleren', wide: 'mit dem breiten' },
+        after: [
+          'Das dünne Blatt: {thin}; das mittlere: {middle}; das breite: {wide}. Die Saiten ziehen jeden dieser Hälse etwa gleich weit nach vorn. Je weniger Buckel sie herausnehmen müssen, desto hohler wird er.',
+        ],
+      },
+      strip: {
+        title: 'Bevor der Hals gesägt wird',
+        says: [
+          'Wie hart Noppen greifen, ist von Griffbrett zu Griffbrett verschieden, und von allem, was man vorher nicht weiß, wiegt es am schwersten. Also mit jedem der Blätter einen Abschnitt dieses Griffbretts sägen, einige Bünde einpressen und sehen, wie weit er sich biegt.',
+          '„Probestreifen“ im Menü plant einen solchen Abschnitt und rechnet aus seinen Buckeln, wie hart dieser Bunddraht in diesem Holz greift. Die Spannen des Halses werden damit enger.',
+        ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: [
+          'Ein anderer Hals, mit einem Griffbrett aus Ebenholz, mit dem dünnen Blatt bisher nur auf dem Papier gesägt. Nach drei Monaten sind 0,15 mm Halskrümmung gewünscht, ohne eine Drehung am Stab, und die Bünde sollen halten.',
+        ],
+        task: 'Welches der drei Blätter würden Sie nehmen? Stellen Sie seine Schlitzbreite ein.',
+        wanted: { relief: 'Halskrümmung nach drei Monaten', hold: 'Kraft, einen Bund zu ziehen' },
+        done: ['Mit {kerf} hat er am Ende {relief}, und einen Bund zu ziehen braucht {hold}.'],
+      },
+    },
+  },
+  straightedge: {
+    title: 'Ein Lineal lesen',
+    about: 'Derselbe Hals zeigt unter einem anderen Lineal eine andere Zahl, und unter einem, das kippelt, auch.',
+    steps: {
+      light: {
+        title: 'Licht unter dem Lineal',
+        says: [
+          'Ein Hals, der sich unter seinen Saiten gesetzt hat. Das Lineal liegt auf Bund 1 und auf Bund {last}, wo der Korpus beginnt, und dazwischen ist Licht.',
+          'Das dickste Blatt einer Fühlerlehre, das hindurchgeht, ohne das Lineal zu heben, ist das Maß: {relief}.',
+        ],
+      },
+      short: {
+        title: 'Ein kürzeres',
+        says: ['Jetzt ein kürzeres Lineal, von Bund 1 bis Bund 7: halb so lang.'],
+        question: 'Wie viel Licht ist darunter?',
+        after: [
+          'Es sind {short}; das lange Lineal zeigt {relief}. Halb so lang zeigt ein Lineal etwa ein Viertel. Ein kurzes findet den Bund, der zu hoch ist; für die Halskrümmung muss es von Bund 1 bis zum Korpus reichen.',
+        ],
+      },
+      hump: {
+        title: 'Auf einem Buckel',
+        says: [
+          'Derselbe Hals vor den Saiten, mit allen Bünden. Das Lineal liegt in der Mitte auf und kippelt. Waagerecht gehalten, mit gleich viel Licht unter beiden Enden, zeigt es den Buckel: {hump}.',
+        ],
+      },
+      rock: {
+        title: 'An einem Ende niedergehalten',
+        says: ['Ein Daumen hält das Lineal auf Bund 1 nieder, und das andere Ende hebt sich von Bund {last}.'],
+        question: 'Wie viel Licht ist unter diesem Ende?',
+        after: [
+          'Es sind {rocked}, und der Buckel misst doch nur: {hump}. Ein Daumen an einem Ende macht aus einem kleinen Buckel einen großen. Das Lineal waagerecht halten, oder zwei gleich dicke Blättchen unter seine Enden legen und messen, wie viel weniger in der Mitte bleibt.',
+        ],
+      },
+      yours: {
+        title: 'Jetzt Sie',
+        says: [
+          'Mit Saiten, gesetzt, der Stab auf die gewünschte Halskrümmung gestellt. Wer darauf spielt, hat nur das kurze Lineal, von Bund 1 bis Bund 7, und möchte darunter ein zwanzigstel Millimeter sehen.',
+        ],
+        task: 'Wählen Sie die gewünschte Halskrümmung so, dass das kurze Lineal so viel zeigt.',
+        wanted: { short: 'Licht unter dem kurzen Lineal' },
+        done: [
+          'Unter dem kurzen Lineal {short}, unter dem langen {relief}. Ein solches Maß sagt wenig, wenn man nicht weiß, mit welchem Lineal es gemessen wurde.',
+        ],
+      },
+    },
+  },
   'why-relief': {
     title: 'Warum es überhaupt Halskrümmung gibt',
     about:

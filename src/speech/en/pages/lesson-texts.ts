@@ -164,6 +164,112 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       },
     },
   },
+  'three-blades': {
+    title: 'One wire, three blades',
+    about: 'The same frets in slots of three widths. A few hundredths of a millimetre decide how humped, and how firm.',
+    steps: {
+      wall: {
+        title: 'Three blades on the wall',
+        says: [
+          'This workshop has three blades. They saw slots of 0.51, 0.58 and 0.65 mm. What counts is the slot that a blade leaves in this wood, measured in an offcut, not what is printed on the blade.',
+          'The wire: its tang is {tang}, and {studs} over the studs. The slot in the picture is {kerf} wide; what the studs are wider than it has to go into the wood.',
+        ],
+      },
+      thin: {
+        title: 'The thin blade',
+        says: ['All slots are sawn with the thin blade, and all frets are pressed in.'],
+        question: 'Where will the line of the fret tops lie? Drag it.',
+        after: ['{bow}. Each fret took about {seat} to press home.'],
+      },
+      wide: {
+        title: 'The wide blade',
+        says: [
+          'The same neck and the same wire, but now the slots are {kerf} wide. The studs still bite, only less deep.',
+        ],
+        question: 'How far do the frets bend it now?',
+        after: ['{bow}, where the thin blade gave {thin}.'],
+      },
+      hold: {
+        title: 'What it costs',
+        says: ['A hump is not the only thing that goes. In the thin slots, pulling a fret took {thin} on average.'],
+        question: 'How much does it take in the wide ones?',
+        after: [
+          '{hold}. The bite that bends the neck is the bite that holds the fret: one cannot be had without the other. Glue can give back the hold.',
+        ],
+      },
+      months: {
+        title: 'Three months later',
+        says: ['Strung and settled, the rod untouched. The slots now are those of the middle blade.'],
+        question: 'With which blade does the neck have the most relief in the end?',
+        options: { thin: 'the thin one', middle: 'the middle one', wide: 'the wide one' },
+        after: [
+          'The thin blade {thin}, the middle one {middle}, the wide one {wide}. The strings pull each neck forward by about the same. The less hump they have to take out, the more relief is left.',
+        ],
+      },
+      strip: {
+        title: 'Before the neck is sawn',
+        says: [
+          'How hard studs bite differs from board to board, and of all that is not known beforehand it weighs the most. So saw an offcut of this board with each of the blades, press a few frets in, and see how far it bends.',
+          '“Try strips” in the menu plans such an offcut, and works out from its humps how hard this wire bites in this wood. The bands of the neck become narrower with it.',
+        ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: [
+          'Another neck, with a board of ebony, sawn with the thin blade so far only on paper. The player wants 0.15 mm of relief after three months without a turn of the rod, and the frets shall hold.',
+        ],
+        task: 'Which of the three blades would you take? Set its kerf.',
+        wanted: { relief: 'Relief after three months', hold: 'Force to pull a fret out' },
+        done: ['With {kerf} it settles at {relief}, and pulling a fret takes {hold}.'],
+      },
+    },
+  },
+  straightedge: {
+    title: 'Reading a straightedge',
+    about: 'The same neck shows a different number under another edge, or under one that rocks.',
+    steps: {
+      light: {
+        title: 'Light under the edge',
+        says: [
+          'A neck that has settled under its strings. The straightedge rests on fret 1 and on fret {last}, where the body begins, and there is light between.',
+          'The thickest leaf of a feeler gauge that slides through without lifting the edge is the relief: {relief}.',
+        ],
+      },
+      short: {
+        title: 'A shorter one',
+        says: ['Now a shorter edge, from fret 1 to fret 7: half as long.'],
+        question: 'How much light is under it?',
+        after: [
+          '{short}, where the long edge shows {relief}. Half as long, an edge shows about a quarter of the hollow. A short edge finds a fret that is too high; for relief it has to reach from fret 1 to the body.',
+        ],
+      },
+      hump: {
+        title: 'On a hump',
+        says: [
+          'The same neck before its strings, with all its frets in. The edge lies on the middle and rocks. Hold it level, with as much light under one end as under the other: that is the hump, {hump}.',
+        ],
+      },
+      rock: {
+        title: 'Held down at one end',
+        says: ['A thumb holds the edge down on fret 1, and its other end lifts off fret {last}.'],
+        question: 'How much light is there under that end?',
+        after: [
+          '{rocked}, though the hump is only {hump}. A thumb at one end turns a small hump into a large one. Hold the edge level, or lay two equal shims under its ends and measure how much less is left in the middle.',
+        ],
+      },
+      yours: {
+        title: 'Over to you',
+        says: [
+          'Strung, settled, the rod set for the relief you want. The player owns nothing but the short edge, from fret 1 to fret 7, and would like a twentieth of a millimetre under it.',
+        ],
+        task: 'Choose the relief you want so that the short edge shows that much.',
+        wanted: { short: 'Light under the short edge' },
+        done: [
+          '{short} under the short edge are {relief} under the long one. A relief means little without the edge that it was measured with.',
+        ],
+      },
+    },
+  },
   'why-relief': {
     title: 'Why there is relief at all',
     about: 'A plucked string needs room where it swings. A slight hollow gives it; too much takes it away again.',
