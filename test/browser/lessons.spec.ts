@@ -125,7 +125,14 @@ test('by keyboard alone, from the list to the end; the own neck comes back', asy
   await page.reload();
   await page.waitForFunction(() => (window.backbow?.predictionVersion ?? 0) > 0);
   await page.keyboard.press('e');
-  await page.locator('.lesson-list [data-done]', { hasText: 'gone through · task done' }).waitFor();
+  const done = page.locator('.lesson-list [data-done]', { hasText: 'gone through · task done' });
+  await done.waitFor();
+  // It is forgotten when that is wanted, and comes back as long as the list is open.
+  await page.getByRole('button', { name: 'Forget my guesses and what is done' }).click();
+  await page.getByText('Nothing is kept of the lessons any more.').waitFor();
+  expect(await done.count()).toBe(0);
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await done.waitFor();
   expect(app.troubles).toEqual([]);
 });
 

@@ -1,5 +1,7 @@
 /** The list of lessons. */
+import { useState } from 'react';
 import { improvementOf, type ProgressEntry } from '../../state/lessons/progress-entry.ts';
+import { forgetProgress } from '../../state/lessons/progress-store.ts';
 import { useProgress } from '../../state/lessons/use-progress.ts';
 import { store } from '../../state/store.ts';
 import { Dialog } from '../../kit/dialog/dialog.tsx';
@@ -43,6 +45,31 @@ function Improvement({ entries }: { readonly entries: readonly ProgressEntry[] }
   return <p data-improvement>{LESSON_WORDS.improvement(count, share(firstShare), share(lastShare))}</p>;
 }
 
+/** Forgets what this device remembers, and brings it back as long as the list is open. */
+function Forget({ isAnything }: { readonly isAnything: boolean }) {
+  const [bringBack, setBringBack] = useState<(() => void) | null>(null);
+  if (isAnything) {
+    const forget = () => setBringBack(() => forgetProgress());
+    return (
+      <p>
+        <button type="button" onClick={forget}>
+          {LESSON_WORDS.forget}
+        </button>
+      </p>
+    );
+  }
+  return (
+    bringBack && (
+      <p role="status">
+        {LESSON_WORDS.forgotten}{' '}
+        <button type="button" onClick={bringBack}>
+          {LESSON_WORDS.bringBack}
+        </button>
+      </p>
+    )
+  );
+}
+
 export function LessonsDialog() {
   const entries = useProgress();
   return (
@@ -68,6 +95,7 @@ export function LessonsDialog() {
         })}
       </ol>
       <Improvement entries={entries} />
+      <Forget isAnything={entries.length > 0} />
     </Dialog>
   );
 }

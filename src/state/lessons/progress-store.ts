@@ -81,3 +81,17 @@ export function keepProgress(...coming: readonly ProgressEntry[]): void {
   const record = progressRecordOf(keptProgress());
   if (record) kept.keep(textOfProgress(withProgress(record, coming)));
 }
+
+/**
+ * Forgets all of it, what a later release wrote among it; a record of a newer release is left alone.
+ * @returns what brings it back, beside what has come since
+ */
+export function forgetProgress(): () => void {
+  const gone = progressRecordOf(keptProgress());
+  if (!gone) return () => undefined;
+  kept.keep(textOfProgress(EMPTY));
+  return () => {
+    const since = progressRecordOf(keptProgress());
+    if (since) kept.keep(textOfProgress(withProgress(gone, readableProgress(since))));
+  };
+}

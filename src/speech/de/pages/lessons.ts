@@ -24,6 +24,9 @@ export const LESSON_WORDS: typeof english.LESSON_WORDS = {
   tasksDone: (done, of) => (of === 1 ? 'Aufgabe gelöst' : `${done} von ${of} Aufgaben gelöst`),
   improvement: (count, first, last) =>
     `Von Ihren ersten ${count} Schätzungen lag die mittlere ${first} der Skala neben dem, was herauskommt; von den letzten ${count} ${last}.`,
+  forget: 'Meine Schätzungen und Gelöstes vergessen',
+  forgotten: 'Von den Lektionen ist nichts mehr gespeichert.',
+  bringBack: 'Zurückholen',
   achieved: 'Geschafft, und mit eigener Hand.',
   otherList: 'eine der Listen',
   otherwise: (names) => `Geändert wurde noch etwas anderes: ${names}. Die Aufgabe soll ohne das gelingen.`,

@@ -23,6 +23,9 @@ export const LESSON_WORDS = words('LESSON_WORDS', {
   tasksDone: (done: number, of: number) => (of === 1 ? 'task done' : `${done} of ${of} tasks done`),
   improvement: (count: number, first: string, last: string) =>
     `Of your first ${count} guesses the middle one was ${first} of its scale away from what is computed; of your last ${count}, ${last}.`,
+  forget: 'Forget my guesses and what is done',
+  forgotten: 'Nothing is kept of the lessons any more.',
+  bringBack: 'Bring it back',
   achieved: 'Done, and by your own hand.',
   otherList: 'one of the lists',
   otherwise: (names: string) => `Something else was changed too: ${names}. The task is to be done without that.`,
