@@ -103,8 +103,11 @@ describe('in other rooms', () => {
       .click();
     await app.page.locator('.lesson').waitFor();
     expect(await shareInSight(app, '.picture-frame')).toBeGreaterThanOrEqual(0.45);
-    // The question stands beside it.
+    // The question stands beside it, read from its beginning whatever was scrolled to before.
+    await app.page.locator('.side:has(> .lesson)').evaluate((side) => side.scrollTo({ top: side.scrollHeight }));
     await app.page.locator('.lesson').getByRole('button', { name: 'Next' }).click();
+    await app.page.locator('.lesson').getByText('Step 2 of').waitFor();
+    expect(await app.page.locator('.side:has(> .lesson)').evaluate((side) => side.scrollTop)).toBe(0);
     expect(await shareInSight(app, '.picture-frame')).toBeGreaterThanOrEqual(0.45);
   });
 

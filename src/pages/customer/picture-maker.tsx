@@ -61,7 +61,7 @@ export function PictureMaker({ tasks, palette, units, factor, onPicture, onUnava
 
   if (!task) return null;
   return (
-    <div className="picture-maker" aria-hidden="true">
+    <div className="picture-maker" inert>
       <NeckScene
         ref={scene}
         build={task.build}

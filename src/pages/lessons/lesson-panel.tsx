@@ -80,7 +80,9 @@ function StepView({ lesson, step, text, asking }: StepViewProps) {
   useRemember(step, bench);
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
-    heading.current?.closest('.lesson')?.scrollTo({ top: 0 });
+    // Where there is little room it scrolls together with the controls.
+    const panel = heading.current?.closest('.lesson');
+    for (const scroller of [panel, panel?.parentElement]) scroller?.scrollTo({ top: 0 });
   }, [step]);
   const facts = step.facts ?? {};
   const Figure = step.figure && FIGURES[step.figure];

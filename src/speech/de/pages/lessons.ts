@@ -262,12 +262,10 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
       },
       hold: {
         title: 'Was das kostet',
-        says: [
-          'Mit dem Buckel geht noch etwas anderes. Aus den dünnen Schlitzen war ein Bund im Mittel mit {thin} zu ziehen.',
-        ],
-        question: 'Wie viel braucht es bei den breiten?',
+        says: ['Nicht nur der Buckel wird kleiner: Mit demselben Griff halten die Noppen den Bund.'],
+        question: 'Wie viel Kraft braucht es jetzt im Mittel, einen Bund zu ziehen?',
         after: [
-          'Es braucht {hold}. Was den Hals biegt, ist dasselbe, was den Bund hält: Das eine gibt es nicht ohne das andere. Leim kann den Halt zurückgeben.',
+          'Es braucht {hold}; bei den dünnen Schlitzen waren es {thin}. Was den Hals biegt, ist dasselbe, was den Bund hält: Das eine gibt es nicht ohne das andere. Leim kann den Halt zurückgeben.',
         ],
       },
       months: {

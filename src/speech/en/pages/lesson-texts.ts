@@ -191,10 +191,10 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
       },
       hold: {
         title: 'What it costs',
-        says: ['A hump is not the only thing that goes. In the thin slots, pulling a fret took {thin} on average.'],
-        question: 'How much does it take in the wide ones?',
+        says: ['The hump is not the only thing that goes: the studs hold the fret by the same bite.'],
+        question: 'How much force does it take now to pull a fret out, on average?',
         after: [
-          '{hold}. The bite that bends the neck is the bite that holds the fret: one cannot be had without the other. Glue can give back the hold.',
+          '{hold}; in the thin slots it took {thin}. The bite that bends the neck is the bite that holds the fret: one cannot be had without the other. Glue can give back the hold.',
         ],
       },
       months: {
