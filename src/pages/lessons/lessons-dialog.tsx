@@ -60,8 +60,8 @@ function Forget({ isAnything }: { readonly isAnything: boolean }) {
   }
   return (
     bringBack && (
-      <p role="status">
-        {LESSON_WORDS.forgotten}{' '}
+      <p>
+        <output>{LESSON_WORDS.forgotten}</output>{' '}
         <button type="button" onClick={bringBack}>
           {LESSON_WORDS.bringBack}
         </button>

@@ -1,6 +1,7 @@
 /** @vitest-environment happy-dom */
 /** Every lesson runs from end to end on the library itself, and what its texts say of the numbers is so. */
 import { describe, expect, test } from 'vitest';
+import { expectNear } from '../../expect-near.ts';
 import { METHODS } from '../../../src/mechanics/prediction-types.ts';
 import { createPredictor } from '../../../src/mechanics/predict.ts';
 import { act } from '../../../src/pages/lessons/acts.ts';
@@ -219,7 +220,7 @@ test('reading a straightedge: half as long a quarter, and rocked some three time
   const { bench } = walks.get('straightedge')![0];
   const { fretXMm, straightedge } = bench.prediction;
   const [from, half, to] = [1, 7, straightedge.toFret].map((fret) => fretXMm[fret - 1]);
-  expect((half - from) / (to - from)).toBeCloseTo(0.5, 1);
+  expectNear((half - from) / (to - from), 0.5, 0.02, 'the fret nearest to half-way');
   const short = fact('straightedge', 'short', 'short') / fact('straightedge', 'short', 'relief');
   expect(short).toBeGreaterThan(0.2);
   expect(short).toBeLessThan(0.3);
