@@ -29,6 +29,8 @@ import {
 import { STRIP, stripShapes } from '../../../src/pages/customer/strip-shapes.ts';
 import { stringRoom, type Strength } from '../../../src/verdict/string-room.ts';
 import { CUSTOMER_WORDS } from '../../../src/speech/en/pages/customer.ts';
+import { GERMAN } from '../../../src/speech/de/index.ts';
+import { speak } from '../../../src/speech/language.ts';
 import { metalShortName } from '../../../src/speech/names.ts';
 
 const predictor = createPredictor();
@@ -237,16 +239,24 @@ describe('sentences', () => {
     expect(METALS.map(({ id }) => metalShortName(id)).join()).not.toMatch(/[()]/);
   });
 
-  test('use no word of the trade that a customer cannot know', async () => {
-    for (const { build } of PRESETS) {
-      for (const method of METHODS) {
-        const facts = await factsOf({ ...build, method });
-        const lies = liesSentence(facts.frettedMm, 'metric');
-        const all = `${Object.values(choiceSentences(facts, 'metric')).join(' ')} ${lies}`;
-        expect(all).not.toMatch(/tang|kerf|stud|relief|back-bow|chamfer|interference|NaN|undefined|Infinity/i);
-        expect(all).not.toMatch(/\b(rod|range|hollow|hump|action)\b/i);
-      }
-    }
+  test('use no word of the trade that a customer cannot know, in either language', async () => {
+    const TRADE = {
+      en: /tang|kerf|stud|relief|back-bow|chamfer|interference|\b(?:rod|range|hollow|hump|action)\b/i,
+      de: /Bundfu|Bundkopf|Sägeschnitt|Schlitzbreite|Noppe|krümmung|Rückbiegung|Fase|Übermaß|Spannstab|Saitenlage|\b(?:Stab|hohl|Buckel|Spanne)\b/i,
+    } as const;
+    const facts = await Promise.all(
+      PRESETS.flatMap(({ build }) => METHODS.map((method) => factsOf({ ...build, method }))),
+    );
+    const said = (each: ChoiceFacts) =>
+      `${Object.values(choiceSentences(each, 'metric')).join(' ')} ${liesSentence(each.frettedMm, 'metric')}`;
+    const english = facts.map(said);
+    speak('de', GERMAN);
+    const german = facts.map(said);
+    speak('en', {});
+    for (const text of [...english, ...german]) expect(text).not.toMatch(/NaN|undefined|Infinity/);
+    for (const text of english) expect(text).not.toMatch(TRADE.en);
+    for (const text of german) expect(text).not.toMatch(TRADE.de);
+    expect(german.filter((text) => english.includes(text))).toEqual([]);
   });
 
   test('that are the same with every choice are found', () => {
