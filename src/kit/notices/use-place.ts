@@ -64,16 +64,17 @@ function spareRoom(dialog: HTMLElement | null): Pick<Box, 'left' | 'width'> | nu
 /** @param key changes when what is shown does */
 export function usePlace(region: RefObject<HTMLElement | null>, key: string): void {
   const pressed = useRef<Element | null>(null);
+  /** A finger or button is down on a message: one that moved off under it would lose the press. */
+  const isHeld = useRef(false);
   useLayoutEffect(() => {
     const element = region.current!;
     let frame = 0;
-    /** A finger or button is down on a message: one that moved off under it would lose the press. */
-    let isHeld = false;
 
     const dialog = element.closest('dialog');
     const roomInFoot = (px: number): void => dialog?.style.setProperty('--notices', `${px}px`);
 
     function place(isMoved: boolean): void {
+      if (isHeld.current) return;
       const spare = spareRoom(dialog);
       element.style.maxInlineSize = spare ? `${spare.width}px` : '';
       const { width, height } = element.getBoundingClientRect();
@@ -99,18 +100,16 @@ export function usePlace(region: RefObject<HTMLElement | null>, key: string): vo
 
     const later = (): void => {
       cancelAnimationFrame(frame);
-      frame = requestAnimationFrame(() => {
-        if (!isHeld) place(false);
-      });
+      frame = requestAnimationFrame(() => place(false));
     };
     const onPress = (event: Event): void => {
       const target = event.target instanceof Element ? event.target : null;
-      isHeld = element.contains(target);
+      isHeld.current = element.contains(target);
       pressed.current = target?.closest('button, a, label, select, .slider, summary') ?? null;
       later();
     };
     const onRelease = (): void => {
-      isHeld = false;
+      isHeld.current = false;
       later();
     };
     place(true);
