@@ -2,21 +2,19 @@
 import { useMemo } from 'react';
 import { Stepper } from '../../kit/steppers/stepper.tsx';
 import { useCoarse } from '../../kit/use-coarse.ts';
-import { lineAt } from '../../mechanics/states.ts';
-import { momentAt } from '../../verdict/rail.ts';
+import type { ReliefLine } from '../../mechanics/prediction-types.ts';
 import { useBackbow } from '../../state/store.ts';
 import { nearestFret } from '../workshop/readouts/figures.ts';
 import { bowBandText, bowText } from '../../speech/bow.ts';
 import { CHART_WORDS } from '../../speech/en/workshop/workshop.ts';
 import { guess as makeGuess, useGuesses, type LineGuess } from './guesses.ts';
 import { bandPath, bowedThrough, BOX, extremeOf, guessPath, HANDLES, lineScales, truthPath } from './line-curve.ts';
-import type { Bench } from './quantities.ts';
+import { lineOfTops, type Bench } from './quantities.ts';
 import type { Ask } from './types.ts';
 import { useBand, useComing } from './use-bench.ts';
 import { LESSON_WORDS } from '../../speech/en/pages/lessons.ts';
 import { useLineGrip } from './use-line-grip.ts';
 
-type Truth = ReturnType<typeof lineAt>;
 type Band = NonNullable<ReturnType<typeof useBand>>;
 type LineScales = ReturnType<typeof lineScales>;
 type LineAsk = Extract<Ask, { kind: 'line' }>;
@@ -71,7 +69,7 @@ function fretAt(bench: Bench | null, share: number): number {
 interface LineDrawingProps {
   readonly line: GuessedLine;
   readonly asking: boolean;
-  readonly truth: Truth | null;
+  readonly truth: ReliefLine | null;
   readonly band: Band | null;
   readonly scales: LineScales;
   readonly grip: ReturnType<typeof useLineGrip>;
@@ -171,7 +169,7 @@ function HandleControls({ line, grip }: { readonly line: GuessedLine; readonly g
 
 interface LineAnswerProps {
   readonly made: LineGuess | null;
-  readonly truth: Truth | null;
+  readonly truth: ReliefLine | null;
   readonly band: Band | null;
 }
 
@@ -219,9 +217,7 @@ export function AskLine({ ask, step, bench, asking }: AskLineProps) {
 
   const truth = useMemo(() => {
     if (!bench || asking) return null;
-    const method = ask.method ?? bench.build.method;
-    const { rodSetPercent } = bench.prediction.methods[method];
-    return lineAt(bench.prediction, method, momentAt(bench.build, ask.at, rodSetPercent));
+    return lineOfTops(bench, ask.at, ask.method);
   }, [bench, asking, ask]);
 
   return (

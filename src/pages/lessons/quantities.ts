@@ -6,7 +6,7 @@ import type { Unit, UnitSystem } from '../../neck/units.ts';
 import { formatNumber, formatQuantity } from '../../speech/quantity.ts';
 import { fretEnd } from '../../fretwork/ends.ts';
 import { seatingSequence } from '../../fretwork/plan/seating-order.ts';
-import type { Method, Prediction } from '../../mechanics/prediction-types.ts';
+import type { Method, Prediction, ReliefLine } from '../../mechanics/prediction-types.ts';
 import { extremeRelief, reliefFromDepth, rockedGapMm, sampleLine } from '../../mechanics/relief.ts';
 import { lineAt } from '../../mechanics/states.ts';
 import { momentAt, type RailPosition } from '../../verdict/rail.ts';
@@ -88,26 +88,25 @@ function settledAt({ build, prediction }: Bench, method: Method, rodPercent: num
   return lineAt(prediction, method, { strung: true, days: build.settleDays, rodPercent }).extremeMm;
 }
 
-/** Relief of the fret tops at a stop of the way through the job, over the stations, mm. */
-function reliefMmAt({ build, prediction }: Bench, at: RailPosition): Float64Array {
-  const { rodSetPercent } = prediction.methods[build.method];
-  return lineAt(prediction, build.method, momentAt(build, at, rodSetPercent)).reliefMm;
+/** The line of the fret tops at a stop of the way through the job. */
+export function lineOfTops({ build, prediction }: Bench, at: RailPosition, method: Method = build.method): ReliefLine {
+  return lineAt(prediction, method, momentAt(build, at, prediction.methods[method].rodSetPercent));
 }
 
 function lightUnder(bench: Bench, at: RailPosition, fromFret: number, toFret: number): number {
   const { fretXMm, stationXMm } = bench.prediction;
   const [from, to] = [fretXMm[fromFret - 1], fretXMm[toFret - 1]];
-  const underEdge = reliefFromDepth(stationXMm, reliefMmAt(bench, at), from, to);
+  const underEdge = reliefFromDepth(stationXMm, lineOfTops(bench, at).reliefMm, from, to);
   return Math.abs(extremeRelief(stationXMm, underEdge, from, to).extremeMm);
 }
 
 function lightRocked(bench: Bench, at: RailPosition): number {
   const { fretXMm, stationXMm, straightedge } = bench.prediction;
-  const line = reliefMmAt(bench, at);
+  const { reliefMm } = lineOfTops(bench, at);
   const xMm = [...fretXMm].slice(straightedge.fromFret - 1, straightedge.toFret);
   return rockedGapMm(
     xMm,
-    xMm.map((x) => sampleLine(stationXMm, line, x)),
+    xMm.map((x) => sampleLine(stationXMm, reliefMm, x)),
   );
 }
 
@@ -119,8 +118,7 @@ function valueOf(quantity: NeckQuantity, bench: Bench): number {
   const { leastPercent, mostPercent } = prediction.rod;
   switch (quantity.q) {
     case 'relief':
-      return lineAt(prediction, method, momentAt(build, quantity.at, prediction.methods[method].rodSetPercent))
-        .extremeMm;
+      return lineOfTops(bench, quantity.at, method).extremeMm;
     case 'lightUnder':
       return lightUnder(bench, quantity.at, quantity.fromFret, quantity.toFret);
     case 'lightRocked':
