@@ -236,8 +236,7 @@ export const LESSON_TEXTS: typeof texts.LESSON_TEXTS = {
   },
   'three-blades': {
     title: 'Ein Bunddraht, drei Sägeblätter',
-    about:
-      'Dieselben Bünde in Schlitzen von drei Breiten. Wenige hundertstel Millimeter entscheiden, wie groß der Buckel wird und wie fest die Bünde sitzen.',
+    about: 'Dieselben Bünde in Schlitzen von drei Breiten: wie groß der Buckel wird, und wie fest die Bünde sitzen.',
     steps: {
       wall: {
         title: 'Drei Sägeblätter an der Wand',

@@ -166,7 +166,7 @@ export const LESSON_TEXTS = words('LESSON_TEXTS', {
   },
   'three-blades': {
     title: 'One wire, three blades',
-    about: 'The same frets in slots of three widths. A few hundredths of a millimetre decide how humped, and how firm.',
+    about: 'The same frets in slots of three widths: how humped the neck becomes, and how firmly its frets sit.',
     steps: {
       wall: {
         title: 'Three blades on the wall',
